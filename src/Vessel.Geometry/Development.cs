@@ -1,0 +1,63 @@
+namespace Vessel.Geometry;
+
+/// <summary>
+/// How a flat and the finished surface correspond, exactly and both ways. A closed set, to be matched by switch.
+/// A place on the finished surface is (angle round the part's axis in radians, height along it in mm), or (x, y) in
+/// mm for a plane.
+/// </summary>
+public abstract record Development
+{
+    private protected Development()
+    {
+    }
+
+    /// <summary>From the finished surface to the flat, mm.</summary>
+    public abstract Point2 Flatten(Point2 place);
+
+    /// <summary>From the flat back to the finished surface.</summary>
+    public abstract Point2 Raise(Point2 flat);
+}
+
+/// <summary>A plate that stays flat: the flat is the part's outer face.</summary>
+public sealed record PlaneDevelopment : Development
+{
+    public override Point2 Flatten(Point2 place) => place;
+
+    public override Point2 Raise(Point2 flat) => flat;
+}
+
+/// <summary>
+/// A sheet rolled to a cylinder. The blank is one root gap shorter than the neutral circle, and half the gap lies on
+/// either side of the seam, so angle = seam + (x + gap/2) / radius.
+/// </summary>
+/// <param name="OuterRadius">Of the finished cylinder, mm.</param>
+/// <param name="Wall">mm.</param>
+/// <param name="K">Place of the neutral line as a share of the wall from the inside; 0.5 once the radius is more
+/// than about five walls (reference: DIN 6935 correction reaches 1).</param>
+/// <param name="Seam">Angle of the middle of the gap, radians.</param>
+/// <param name="Gap">Root gap, mm along the neutral circle.</param>
+public sealed record RolledDevelopment(double OuterRadius, double Wall, double K, double Seam, double Gap) : Development
+{
+    /// <summary>Of the line that keeps its length.</summary>
+    public double NeutralRadius => OuterRadius - Wall + (K * Wall);
+
+    /// <summary>Width of the blank round the girth, mm.</summary>
+    public double Width => (2 * Math.PI * NeutralRadius) - Gap;
+
+    /// <summary>Angles are first brought to [seam, seam + 2 pi).</summary>
+    public override Point2 Flatten(Point2 place) =>
+        new((NeutralRadius * (Turns.From(place.U, Seam) - Seam)) - (Gap / 2), place.V);
+
+    public override Point2 Raise(Point2 flat) => new(Seam + ((flat.U + (Gap / 2)) / NeutralRadius), flat.V);
+}
+
+/// <summary>A sheet wrapped round the outside of a tube: x = radius (angle - start), y = height + lift.</summary>
+/// <param name="Radius">Of the tube's outside, mm.</param>
+/// <param name="Start">Angle of the wrap's left edge, radians.</param>
+/// <param name="Lift">Added to heights so that the flat starts at y = 0, mm.</param>
+public sealed record WrappedDevelopment(double Radius, double Start, double Lift) : Development
+{
+    public override Point2 Flatten(Point2 place) => new(Radius * (Turns.From(place.U, Start) - Start), place.V + Lift);
+
+    public override Point2 Raise(Point2 flat) => new(Start + (flat.U / Radius), flat.V - Lift);
+}

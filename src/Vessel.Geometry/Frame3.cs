@@ -1,0 +1,28 @@
+namespace Vessel.Geometry;
+
+/// <summary>
+/// A right-handed orthonormal frame. <see cref="Identity"/> is the vessel's own: axis = +Z, up, +X = front.
+/// </summary>
+public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vector3 Z)
+{
+    public static readonly Frame3 Identity = new(Vector3.Zero, Vector3.UnitX, Vector3.UnitY, Vector3.UnitZ);
+
+    /// <summary>The identity moved to <paramref name="origin"/>.</summary>
+    public static Frame3 At(Vector3 origin) => Identity with { Origin = origin };
+
+    /// <summary>A point of this frame in the frame that this one is given in.</summary>
+    public Vector3 ToOuter(Vector3 local) => Origin + Turn(local);
+
+    /// <summary>A direction of this frame in the frame that this one is given in.</summary>
+    public Vector3 Turn(Vector3 local) => (local.X * X) + (local.Y * Y) + (local.Z * Z);
+
+    /// <summary>The inverse of <see cref="ToOuter"/>.</summary>
+    public Vector3 ToLocal(Vector3 outer)
+    {
+        var d = outer - Origin;
+        return new(d.Dot(X), d.Dot(Y), d.Dot(Z));
+    }
+
+    /// <summary>A frame given in this one, expressed in the frame that this one is given in.</summary>
+    public Frame3 Place(Frame3 inner) => new(ToOuter(inner.Origin), Turn(inner.X), Turn(inner.Y), Turn(inner.Z));
+}

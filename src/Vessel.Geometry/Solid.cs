@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Geometry;
+
+/// <summary>
+/// A closed curve in space where two faces of a solid meet. Flattened once, so that both faces get the same points.
+/// Identity is by reference.
+/// </summary>
+/// <param name="at">Position at a parameter of <paramref name="domain"/>; both ends are the same point.</param>
+/// <param name="breaks">Parameters that must become vertices: corners; ascending, inside the domain.</param>
+public sealed class Edge3(Func<double, Vector3> at, Interval domain, ImmutableArray<double> breaks)
+{
+    public Interval Domain { get; } = domain;
+
+    public ImmutableArray<double> Breaks { get; } = breaks;
+
+    public static Edge3 Circle(double radius, double z) =>
+        new(t => new(radius * Math.Cos(t), radius * Math.Sin(t), z), Interval.Turn, []);
+
+    public Vector3 At(double t) => at(t);
+}
+
+/// <summary>A piece of a solid's boundary. A closed set: <see cref="Skin"/>, <see cref="Wall"/>.</summary>
+public abstract record Face
+{
+    private protected Face()
+    {
+    }
+}
+
+/// <summary>One boundary of a skin: an edge and its image in the surface's chart.</summary>
+/// <param name="Winding">How often the image goes round a surface that comes round again: 0, 1 or -1.</param>
+public sealed record Bound(Edge3 Edge, Func<double, Point2> Image, int Winding = 0);
+
+/// <summary>The part of a surface that lies between its bounds, in one piece.</summary>
+/// <param name="Outward">Whether (d/du x d/dv) of the chart points out of the metal.</param>
+public sealed record Skin(Surface On, ImmutableArray<Bound> Bounds, bool Outward) : Face;
+
+/// <summary>
+/// The wall between two edges of one domain: straight from A(t) to B(t), or bulged along <paramref name="Through"/>.
+/// </summary>
+/// <param name="Through">Position at (t, w) with w from 0 on A to 1 on B; null for a straight wall.</param>
+public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face;
+
+/// <summary>
+/// Metal bounded by faces that share edges. Each edge is used by exactly two faces, so the solid is closed by
+/// construction and its genus is known.
+/// </summary>
+public sealed record Solid
+{
+    public Solid(ImmutableArray<Face> faces)
+    {
+        Faces = faces;
+        var uses = new Dictionary<Edge3, int>();
+        foreach (var edge in faces.SelectMany(EdgesOf))
+            uses[edge] = uses.GetValueOrDefault(edge) + 1;
+        if (uses.Values.Any(count => count != 2))
+            throw new ArgumentException("an edge of a solid must be used by exactly two faces");
+    }
+
+    public ImmutableArray<Face> Faces { get; }
+
+    /// <summary>
+    /// Handles: 0 for a ball, 1 for a ring. A skin with n bounds has Euler characteristic 2 - n and a wall 0; those
+    /// of the faces add up (they meet in circles, which count 0) to 2 - 2 genus.
+    /// </summary>
+    public int Genus => 1 - (Faces.OfType<Skin>().Sum(skin => 2 - skin.Bounds.Length) / 2);
+
+    private static IEnumerable<Edge3> EdgesOf(Face face) => face switch
+    {
+        Skin skin => skin.Bounds.Select(bound => bound.Edge),
+        Wall wall => [wall.A, wall.B],
+        _ => throw new ArgumentOutOfRangeException(nameof(face)),
+    };
+}

@@ -1,0 +1,63 @@
+namespace Vessel.Geometry;
+
+/// <summary>
+/// A surface in space with a plane chart, mm on both sides. Charts are chosen so that lengths near any point are
+/// nearly true: facets that are well shaped in the chart are well shaped in space. A closed set.
+/// </summary>
+public abstract record Surface
+{
+    private protected Surface()
+    {
+    }
+
+    /// <summary>The chart's u comes round again after this much; null when it does not.</summary>
+    public virtual double? Period => null;
+
+    public abstract Vector3 At(Point2 chart);
+}
+
+/// <summary>The plane through the frame's X and Y.</summary>
+public sealed record PlaneSurface(Frame3 Frame) : Surface
+{
+    public override Vector3 At(Point2 chart) => Frame.Origin + (chart.U * Frame.X) + (chart.V * Frame.Y);
+}
+
+/// <summary>The cylinder round +Z: u = radius x angle, v = height.</summary>
+public sealed record CylinderSurface(double Radius) : Surface
+{
+    public override double? Period => Turns.Full * Radius;
+
+    public override Vector3 At(Point2 chart)
+    {
+        var angle = chart.U / Radius;
+        return new(Radius * Math.Cos(angle), Radius * Math.Sin(angle), chart.V);
+    }
+
+    /// <summary>The chart point at an angle and height.</summary>
+    public Point2 ChartOf(double angle, double height) => new(Radius * angle, height);
+}
+
+/// <summary>
+/// The sphere round the origin seen from its lower pole: the chart's polar radius is the arc length from the pole
+/// and its polar angle the angle round +Z. Use it up to the equator and a little beyond.
+/// </summary>
+public sealed record SphereSurface(double Radius) : Surface
+{
+    public override Vector3 At(Point2 chart)
+    {
+        var arc = chart.Length;
+        if (arc == 0)
+            return new(0, 0, -Radius);
+        var latitude = arc / Radius;
+        var ring = Radius * Math.Sin(latitude) / arc;
+        return new(ring * chart.U, ring * chart.V, -Radius * Math.Cos(latitude));
+    }
+
+    /// <summary>The chart point of a point on the sphere; not of the upper pole.</summary>
+    public Point2 ChartOf(Vector3 point)
+    {
+        var ring = Math.Sqrt((point.X * point.X) + (point.Y * point.Y));
+        var arc = Radius * Math.Atan2(ring, -point.Z);
+        return ring == 0 ? default : new(arc * point.X / ring, arc * point.Y / ring);
+    }
+}

@@ -1,0 +1,22 @@
+namespace Vessel.Geometry;
+
+/// <summary>Angles that come round again.</summary>
+public static class Turns
+{
+    public const double Full = 2 * Math.PI;
+
+    /// <summary>The same direction in [start, start + 2 pi).</summary>
+    public static double From(double angle, double start)
+    {
+        var turned = angle - (Full * Math.Floor((angle - start) / Full));
+        // Floor rounds a hair below the start up to it plus a whole turn.
+        return turned >= start + Full ? start : turned;
+    }
+
+    /// <summary>The same direction in (-pi, pi].</summary>
+    public static double Signed(double angle)
+    {
+        var turned = From(angle, -Math.PI);
+        return turned == -Math.PI ? Math.PI : turned;
+    }
+}

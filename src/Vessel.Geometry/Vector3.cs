@@ -1,0 +1,39 @@
+namespace Vessel.Geometry;
+
+/// <summary>A point, or a displacement, in space; millimetres.</summary>
+public readonly record struct Vector3(double X, double Y, double Z)
+{
+    public static readonly Vector3 Zero = new(0, 0, 0);
+    public static readonly Vector3 UnitX = new(1, 0, 0);
+    public static readonly Vector3 UnitY = new(0, 1, 0);
+    public static readonly Vector3 UnitZ = new(0, 0, 1);
+
+    public double Length => Math.Sqrt(Dot(this));
+
+    public static Vector3 operator +(Vector3 a, Vector3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+
+    public static Vector3 operator -(Vector3 a, Vector3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
+
+    public static Vector3 operator -(Vector3 a) => new(-a.X, -a.Y, -a.Z);
+
+    public static Vector3 operator *(double k, Vector3 a) => new(k * a.X, k * a.Y, k * a.Z);
+
+    public double Dot(Vector3 b) => (X * b.X) + (Y * b.Y) + (Z * b.Z);
+
+    public Vector3 Cross(Vector3 b) => new((Y * b.Z) - (Z * b.Y), (Z * b.X) - (X * b.Z), (X * b.Y) - (Y * b.X));
+
+    /// <summary>The same direction at length one. The displacement must not be zero.</summary>
+    public Vector3 Unit() => (1 / Length) * this;
+
+    /// <summary>What is left after taking away the share along the unit vector <paramref name="axis"/>.</summary>
+    public Vector3 Across(Vector3 axis) => this - (Dot(axis) * axis);
+
+    /// <summary>Distance to the segment a-b; a and b may coincide.</summary>
+    public double DistanceToSegment(Vector3 a, Vector3 b)
+    {
+        var along = b - a;
+        var square = along.Dot(along);
+        var t = square == 0 ? 0 : Math.Clamp((this - a).Dot(along) / square, 0, 1);
+        return (this - a - (t * along)).Length;
+    }
+}

@@ -1,0 +1,6 @@
+namespace Vessel.Design;
+
+/// <summary>Every fault code.</summary>
+public static class FaultCodes
+{
+}

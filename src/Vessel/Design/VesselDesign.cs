@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// A checked design: millimetres and radians, every default filled in, every name resolved. Each record carries the
+/// path of its mapping in the file, so that a fault or finding of a later stage can name its line.
+/// </summary>
+public sealed record VesselDesign(
+    string Name,
+    string Revision,
+    UserUnits Units,
+    ShellDesign Shell,
+    HeadDesign Top,
+    HeadDesign Bottom,
+    ImmutableArray<PortDesign> Ports,
+    FlowDesign Flow,
+    ImmutableDictionary<string, Span> Places)
+{
+    /// <summary>The head at that end of the shell.</summary>
+    public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
+
+    /// <summary>Where a path stands in the file, or the nearest key above it that does.</summary>
+    public Span? PlaceOf(string path)
+    {
+        while (true)
+        {
+            if (Places.TryGetValue(path, out var span))
+                return span;
+            var cut = path.LastIndexOfAny(['.', '[']);
+            if (cut < 0)
+                return Places.TryGetValue(string.Empty, out span) ? span : null;
+            path = path[..cut];
+        }
+    }
+}
+
+/// <summary>The unit of bare lengths in the file, and of lengths shown to the user.</summary>
+public enum UserUnits
+{
+    Millimetres,
+    Inches,
+}
+
+/// <summary>Rolled from sheet with a long seam, or cut from tube.</summary>
+public enum StockForm
+{
+    Sheet,
+    Tube,
+}
+
+/// <summary>The cylinder. Its lower edge is z = 0.</summary>
+/// <param name="SeamAngle">Where the long seam of a rolled shell lies, radians in [0, 2 pi).</param>
+/// <param name="RootGap">Gap left open along the long seam before welding, mm.</param>
+public sealed record ShellDesign(
+    string Path,
+    Material Material,
+    double OutsideDiameter,
+    double Wall,
+    double Height,
+    StockForm MadeFrom,
+    double SeamAngle,
+    double RootGap)
+{
+    public double OuterRadius => OutsideDiameter / 2;
+
+    public double InnerRadius => OuterRadius - Wall;
+
+    public double MidRadius => OuterRadius - (Wall / 2);
+}
+
+/// <summary>What closes one end of the shell. A closed set: <see cref="FlatHead"/>, <see cref="HemisphereHead"/>.</summary>
+public abstract record HeadDesign(string Path, Material Material, double Wall);
+
+/// <summary>Where a flat head sits: inside the shell, or on its end.</summary>
+public enum Seat
+{
+    Inset,
+    Overlay,
+}
+
+/// <param name="Path">See <see cref="VesselDesign"/>.</param>
+/// <param name="Material">Of the plate.</param>
+/// <param name="Wall">Thickness of the plate (the key is <c>thickness</c>).</param>
+/// <param name="Seat">Inset or overlay.</param>
+/// <param name="Recess">Inset only: how far the outer face lies inside the shell's end.</param>
+/// <param name="Clearance">Inset only: radial gap between plate and shell.</param>
+/// <param name="OutsideDiameter">Of the plate: the shell's bore less twice the clearance when inset; the shell's
+/// outside diameter unless given when overlay.</param>
+public sealed record FlatHead(
+    string Path, Material Material, double Wall, Seat Seat, double Recess, double Clearance, double OutsideDiameter)
+    : HeadDesign(Path, Material, Wall);
+
+/// <summary>A half sphere of the shell's outside diameter, butted to the shell's end; spun from a disc.</summary>
+public sealed record HemisphereHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall);
+
+public enum PortHost
+{
+    Shell,
+    Top,
+    Bottom,
+}
+
+/// <summary>The tube stands on the host, or passes through a hole in it.</summary>
+public enum PortJoint
+{
+    SetOn,
+    SetIn,
+}
+
+/// <summary>
+/// How the end of a set-on tube is cut: square through its wall (saw, laser), ground so that both faces meet the
+/// host, or with a hole saw of the host's own diameter.
+/// </summary>
+public enum EndCut
+{
+    Square,
+    Ground,
+    HoleSaw,
+}
+
+/// <summary>
+/// Where a port's axis meets the host's outside. On a shell: height, angle, offset and tilt; on a head: radius and
+/// angle. Angles in radians; what does not apply is zero.
+/// </summary>
+/// <param name="Offset">Signed, sideways from the shell's axis, towards increasing angle.</param>
+/// <param name="Tilt">Above the horizontal, outward.</param>
+public sealed record PortPlace(double Height, double Angle, double Offset, double Tilt, double Radius);
+
+/// <summary>A tube, or a bung with a thread, on a shell or head.</summary>
+/// <param name="Length">Along the axis from where it meets the host's outside to the free end.</param>
+/// <param name="InsideLength">Set-in: along the axis from where it meets the host's inside to the inner end.</param>
+/// <param name="Clearance">Set-in: between tube and hole, normal to the curve.</param>
+/// <param name="OutsideDiameter">Of the tube or bung.</param>
+/// <param name="Bore">Inside diameter: of the tube, or of the bung's thread (its tap drill).</param>
+/// <param name="Thread">A bung's thread; null for a tube.</param>
+/// <param name="Fitting">What is bought for the free end of a tube; null when nothing is.</param>
+public sealed record PortDesign(
+    string Path,
+    string Name,
+    PortHost Host,
+    PortPlace Place,
+    Material Material,
+    double OutsideDiameter,
+    double Bore,
+    double Length,
+    double InsideLength,
+    double Clearance,
+    PortJoint Joint,
+    EndCut Cut,
+    ThreadSize? Thread,
+    ThreadSize? Fitting)
+{
+    public double OuterRadius => OutsideDiameter / 2;
+
+    public double BoreRadius => Bore / 2;
+
+    public double Wall => (OutsideDiameter - Bore) / 2;
+}
+
+/// <summary>What flows through; read now, used by the function checks.</summary>
+/// <param name="BlowBy">Gas flow, L/min; null when not given.</param>
+/// <param name="OilDensity">kg/m3.</param>
+/// <param name="Temperature">Degrees Celsius.</param>
+public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, double Temperature);

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+
+namespace Vessel.Findings;
+
+public enum Severity
+{
+    Note,
+    Warning,
+    Error,
+}
+
+/// <summary>A shape that exists but is ill-advised.</summary>
+/// <param name="Code">One of <see cref="FindingCodes"/>.</param>
+/// <param name="Parts">Ids of the parts concerned.</param>
+/// <param name="Message">What is ill-advised, by how much, and what to change.</param>
+/// <param name="At">The design's key that it goes back to.</param>
+public sealed record Finding(
+    string Code, Severity Severity, ImmutableArray<string> Parts, string Message, ImmutableArray<Figure> Figures, Span? At);
+
+/// <summary>A figure behind a finding. <paramref name="Limit"/> is null where there is none.</summary>
+public sealed record Figure(string Name, double Value, double? Limit, string Unit);

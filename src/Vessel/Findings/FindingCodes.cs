@@ -1,0 +1,6 @@
+namespace Vessel.Findings;
+
+/// <summary>Every finding code.</summary>
+public static class FindingCodes
+{
+}

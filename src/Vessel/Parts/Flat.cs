@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+public enum FlatKind
+{
+    /// <summary>Cut from sheet: goes to flats/.</summary>
+    Sheet,
+
+    /// <summary>Laid round a tube: goes to wraps/, lest it be cut from sheet.</summary>
+    Wrap,
+}
+
+/// <summary>
+/// What is cut, drawn with the finished part's outside face up: +x towards increasing angle, +y up. Lengths in mm.
+/// </summary>
+/// <param name="Cut">Lines for the cutter; exact.</param>
+/// <param name="Marks">Centre lines, quadrants, names: scribed, on the outside.</param>
+/// <param name="Bends">Bend lines; none for a part that is only rolled.</param>
+/// <param name="Notes">For the reader of the drawing; one line of text each.</param>
+/// <param name="From">How the flat and the finished surface correspond.</param>
+/// <param name="Governing">Which surface the outline was taken on, in words: <c>mean diameter</c>.</param>
+public sealed record Flat(
+    FlatKind Kind,
+    Region2 Cut,
+    ImmutableArray<Mark> Marks,
+    ImmutableArray<BendLine> Bends,
+    ImmutableArray<string> Notes,
+    Development From,
+    string Governing);
+
+/// <summary>Something scribed. A closed set: <see cref="LineMark"/>, <see cref="TextMark"/>.</summary>
+public abstract record Mark;
+
+public sealed record LineMark(Point2 A, Point2 B) : Mark;
+
+/// <param name="Text">Engraved in single-stroke letters.</param>
+/// <param name="Center">Middle of the line of text.</param>
+/// <param name="Height">Of a capital letter, mm.</param>
+/// <param name="Angle">Of the base line, radians from +x.</param>
+public sealed record TextMark(string Text, Point2 Center, double Height, double Angle) : Mark;
+
+/// <summary>Where and how to bend: the line's two ends on the flat.</summary>
+/// <param name="Angle">Turned, radians; positive towards the viewer (up).</param>
+/// <param name="InsideRadius">mm.</param>
+/// <param name="K">Place of the neutral line as a share of the thickness from the inside.</param>
+public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRadius, double K);

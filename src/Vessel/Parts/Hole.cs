@@ -1,0 +1,34 @@
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Parts;
+
+/// <summary>How a hole is made at the bench; a laser-cut flat has it already.</summary>
+public enum HoleMethod
+{
+    Drill,
+    StepDrill,
+    HoleSaw,
+    CutOrFile,
+    DrillAndTap,
+}
+
+/// <summary>One hole of one part.</summary>
+/// <param name="Number">1-based within the part; stands on the drawing and in the table.</param>
+/// <param name="Purpose">In words: <c>bore of inlet</c>.</param>
+/// <param name="Center">On the part's flat, or on the face that is drilled, mm: where the tool's axis meets it.</param>
+/// <param name="Outline">The hole on the flat, clockwise; null where the part has no flat.</param>
+/// <param name="Diameter">Of the tool that would make it, mm.</param>
+/// <param name="Depth">Null when through.</param>
+/// <param name="OnOutside">Shells and tubes: arc length along the outside from the reference line (angle 0), and
+/// height above the lower edge, mm; null for flat parts.</param>
+public sealed record Hole(
+    int Number,
+    string Purpose,
+    Point2 Center,
+    Loop2? Outline,
+    double Diameter,
+    double? Depth,
+    ThreadSize? Thread,
+    HoleMethod Made,
+    Point2? OnOutside);

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Parts;
+
+public enum PartKind
+{
+    Shell,
+    Lid,
+    Head,
+    Branch,
+    Bung,
+}
+
+/// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>
+/// <param name="Id">The file-name slug of <paramref name="Name"/>; unique in the vessel.</param>
+/// <param name="Name">What the welder calls it: <c>shell</c>, <c>inlet</c>.</param>
+/// <param name="Thickness">Wall or plate, mm.</param>
+/// <param name="Stock">What is taken off the rack for one piece.</param>
+/// <param name="Placements">Where each piece stands in the vessel; one frame a piece.</param>
+/// <param name="Solid">The finished piece in its own frame.</param>
+/// <param name="Volume">Of one finished piece, mm3: closed form or quadrature, not the mesh.</param>
+/// <param name="Flat">What is cut; null for a piece that is only sawn or turned.</param>
+/// <param name="Path">The part's mapping in the design file.</param>
+public sealed record Part(
+    string Id,
+    string Name,
+    PartKind Kind,
+    Material Material,
+    double Thickness,
+    StockPiece Stock,
+    ImmutableArray<Frame3> Placements,
+    Solid Solid,
+    double Volume,
+    Flat? Flat,
+    ImmutableArray<Hole> Holes,
+    string Path)
+{
+    public int Quantity => Placements.Length;
+
+    /// <summary>Of one piece, grams.</summary>
+    public double Mass => Volume * Material.Density / 1000;
+}
+
+/// <summary>A line of the cut list for one piece; mm.</summary>
+/// <param name="Form">sheet, tube or bar.</param>
+/// <param name="Length">Along the tube or bar, or the greater side of the sheet piece.</param>
+/// <param name="Width">The smaller side of a sheet piece; outside diameter of tube or bar.</param>
+/// <param name="Wall">Sheet thickness or tube wall; zero for bar.</param>
+/// <param name="Mass">Of the piece as taken off the rack, grams.</param>
+public sealed record StockPiece(string Form, double Length, double Width, double Wall, double Mass);
