@@ -14,12 +14,17 @@ public abstract record Surface
     public virtual double? Period => null;
 
     public abstract Vector3 At(Point2 chart);
+
+    /// <summary>Unit normal, on the side of d/du x d/dv.</summary>
+    public abstract Vector3 Normal(Point2 chart);
 }
 
 /// <summary>The plane through the frame's X and Y.</summary>
 public sealed record PlaneSurface(Frame3 Frame) : Surface
 {
     public override Vector3 At(Point2 chart) => Frame.Origin + (chart.U * Frame.X) + (chart.V * Frame.Y);
+
+    public override Vector3 Normal(Point2 chart) => Frame.Z;
 }
 
 /// <summary>The cylinder round +Z: u = radius x angle, v = height.</summary>
@@ -32,6 +37,8 @@ public sealed record CylinderSurface(double Radius) : Surface
         var angle = chart.U / Radius;
         return new(Radius * Math.Cos(angle), Radius * Math.Sin(angle), chart.V);
     }
+
+    public override Vector3 Normal(Point2 chart) => new(Math.Cos(chart.U / Radius), Math.Sin(chart.U / Radius), 0);
 
     /// <summary>The chart point at an angle and height.</summary>
     public Point2 ChartOf(double angle, double height) => new(Radius * angle, height);
@@ -52,6 +59,8 @@ public sealed record SphereSurface(double Radius) : Surface
         var ring = Radius * Math.Sin(latitude) / arc;
         return new(ring * chart.U, ring * chart.V, -Radius * Math.Cos(latitude));
     }
+
+    public override Vector3 Normal(Point2 chart) => (-1 / Radius) * At(chart);
 
     /// <summary>The chart point of a point on the sphere; not of the upper pole.</summary>
     public Point2 ChartOf(Vector3 point)

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Geometry;
+
+/// <summary>Turns a solid into a closed mesh that stays within a chord of it.</summary>
+public static class Mesher
+{
+    /// <summary>
+    /// Flattens every edge once, then every face between its edges. Facets lie within <c>accuracy.Chord</c> of the
+    /// surface; along edges they turn by <c>accuracy.Angle</c> at most.
+    /// </summary>
+    public static Mesh Flatten(Solid solid, Accuracy accuracy)
+    {
+        var mesh = new MeshBuilder();
+        var skins = solid.Faces.OfType<Skin>().Select(skin => (Skin: skin, Cut: SkinCut.Of(skin))).ToList();
+        foreach (var group in Groups(solid))
+        {
+            var demanded = skins
+                .Where(s => s.Cut is not null)
+                .SelectMany(s => s.Skin.Bounds
+                    .Where(bound => group.Contains(bound.Edge))
+                    .SelectMany(bound => EdgePoints.Crossings(bound, s.Cut!.Value, s.Skin.On.Period!.Value)));
+            var parameters = EdgePoints.Choose(group, demanded, accuracy);
+            foreach (var edge in group)
+                mesh.AddRing(edge, parameters);
+        }
+
+        foreach (var (skin, cut) in skins)
+            SkinMesher.Add(skin, cut, mesh, accuracy);
+        foreach (var wall in solid.Faces.OfType<Wall>())
+            WallMesher.Add(wall, mesh, accuracy);
+        return mesh.ToMesh();
+    }
+
+    /// <summary>Edges in the order of the faces, those that walls tie together in one group.</summary>
+    private static List<List<Edge3>> Groups(Solid solid)
+    {
+        var groups = new List<List<Edge3>>();
+        List<Edge3> GroupOf(Edge3 edge)
+        {
+            var group = groups.Find(g => g.Contains(edge));
+            if (group is null)
+                groups.Add(group = [edge]);
+            return group;
+        }
+
+        foreach (var bound in solid.Faces.OfType<Skin>().SelectMany(skin => skin.Bounds))
+            GroupOf(bound.Edge);
+        foreach (var wall in solid.Faces.OfType<Wall>())
+        {
+            var (a, b) = (GroupOf(wall.A), GroupOf(wall.B));
+            if (a == b)
+                continue;
+            a.AddRange(b);
+            groups.Remove(b);
+        }
+
+        return groups;
+    }
+}

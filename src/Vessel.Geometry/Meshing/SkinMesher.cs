@@ -1,0 +1,205 @@
+namespace Vessel.Geometry;
+
+/// <summary>Triangulates one skin between its flattened bounds and adds points inside until the facets lie close.</summary>
+internal sealed class SkinMesher
+{
+    /// <summary>Chart coordinates are scaled to stay below this on the integer grid.</summary>
+    private const long Reach = 1L << 27;
+
+    private const int MostRounds = 48;
+
+    private readonly Skin _skin;
+    private readonly MeshBuilder _mesh;
+    private readonly Accuracy _accuracy;
+    private readonly double? _cut;
+    private readonly List<(Point2 Chart, int Vertex)> _nodes = [];
+    private readonly Dictionary<(int Vertex, bool Right), int> _nodeOf = [];
+    private readonly List<(int From, int To)> _segments = [];
+
+    private SkinMesher(Skin skin, double? cut, MeshBuilder mesh, Accuracy accuracy)
+    {
+        _skin = skin;
+        _cut = cut;
+        _mesh = mesh;
+        _accuracy = accuracy;
+    }
+
+    /// <summary>Adds the skin's triangles to the mesh, facing out of the metal.</summary>
+    public static void Add(Skin skin, double? cut, MeshBuilder mesh, Accuracy accuracy)
+    {
+        var mesher = new SkinMesher(skin, cut, mesh, accuracy);
+        mesher.TakeBounds();
+        mesher.CloseCut();
+        mesher.Triangulate();
+    }
+
+    private void TakeBounds()
+    {
+        foreach (var bound in _skin.Bounds)
+        {
+            var ring = _mesh.RingOf(bound.Edge);
+            for (var i = 0; i < ring.Count; i++)
+            {
+                var (from, to) = (ring[i], ring[(i + 1) % ring.Count]);
+                var (a, b) = (Unrolled(bound.Image(from.Parameter)), Unrolled(bound.Image(to.Parameter)));
+                // A point on the cut stands on both of its sides; each segment takes the side it lies on.
+                _segments.Add((Node(from.Vertex, a, b), Node(to.Vertex, b, a)));
+            }
+        }
+    }
+
+    /// <summary>The chart point with u counted from the cut, in [0, period).</summary>
+    private Point2 Unrolled(Point2 chart)
+    {
+        if (_cut is not { } cut)
+            return chart;
+        var period = _skin.On.Period!.Value;
+        var turns = (chart.U - cut) / period;
+        turns -= Math.Floor(turns);
+        // The demanded crossings lie on the cut to within rounding; nothing else comes that near.
+        return new(turns is < 1e-7 or > 1 - 1e-7 ? 0 : turns * period, chart.V);
+    }
+
+    private int Node(int vertex, Point2 at, Point2 other)
+    {
+        var right = _cut is not null && at.U == 0 && other.U > _skin.On.Period / 2;
+        if (_nodeOf.TryGetValue((vertex, right), out var node))
+            return node;
+        return AddNode(vertex, right, right ? at with { U = _skin.On.Period!.Value } : at);
+    }
+
+    private int AddNode(int vertex, bool right, Point2 chart)
+    {
+        _nodes.Add((chart, vertex));
+        _nodeOf.Add((vertex, right), _nodes.Count - 1);
+        return _nodes.Count - 1;
+    }
+
+    /// <summary>Joins, on both sides of the cut, the points between which the cut runs through the skin.</summary>
+    private void CloseCut()
+    {
+        if (_cut is null)
+            return;
+        var period = _skin.On.Period!.Value;
+        var onCut = _nodes
+            .Where(node => node.Chart.U == 0 || node.Chart.U == period)
+            .GroupBy(node => node.Vertex)
+            .Select(group => group.First())
+            .OrderBy(node => node.Chart.V)
+            .ToList();
+        if (onCut.Count % 2 != 0)
+            throw new InvalidOperationException("the cut through a skin meets its bounds an odd number of times");
+        for (var i = 0; i < onCut.Count; i += 2)
+        {
+            _segments.Add((SideNode(onCut[i], false), SideNode(onCut[i + 1], false)));
+            _segments.Add((SideNode(onCut[i], true), SideNode(onCut[i + 1], true)));
+        }
+
+        int SideNode((Point2 Chart, int Vertex) node, bool right) =>
+            _nodeOf.TryGetValue((node.Vertex, right), out var found)
+                ? found
+                : AddNode(node.Vertex, right, new(right ? period : 0, node.Chart.V));
+    }
+
+    private void Triangulate()
+    {
+        var (lowU, highU) = (_nodes.Min(n => n.Chart.U), _nodes.Max(n => n.Chart.U));
+        var (lowV, highV) = (_nodes.Min(n => n.Chart.V), _nodes.Max(n => n.Chart.V));
+        var centre = new Point2((lowU + highU) / 2, (lowV + highV) / 2);
+        // A power of two, so that a grid point goes back to the chart without rounding.
+        var scale = Math.ScaleB(1, (int)Math.Floor(Math.Log2(2 * Reach / Math.Max(highU - lowU, highV - lowV))));
+        Grid2 ToGrid(Point2 p) => new((long)Math.Round(scale * (p.U - centre.U)), (long)Math.Round(scale * (p.V - centre.V)));
+
+        var triangulation = new Triangulation(Reach);
+        foreach (var node in _nodes)
+        {
+            if (triangulation.Insert(ToGrid(node.Chart)) < 0)
+                throw new InvalidOperationException("outlines touch: two points of a skin coincide");
+        }
+
+        foreach (var (from, to) in _segments)
+            triangulation.Fix(from + Triangulation.FirstPoint, to + Triangulation.FirstPoint);
+
+        // Each round at least halves the worst facets; the limit only guards against a surface that is not smooth.
+        for (var round = 0; round < MostRounds && Refine(triangulation, ToGrid); round++)
+        {
+        }
+
+        var inside = triangulation.Inside();
+        for (var t = 0; t < triangulation.TriangleCount; t++)
+        {
+            if (!inside[t])
+                continue;
+            var (a, b, c) = (VertexOf(triangulation.Corner(t, 0)), VertexOf(triangulation.Corner(t, 1)), VertexOf(triangulation.Corner(t, 2)));
+            _mesh.AddTriangle(_skin.Outward ? new(a, b, c) : new(a, c, b));
+        }
+    }
+
+    private int VertexOf(int point) => _nodes[point - Triangulation.FirstPoint].Vertex;
+
+    /// <summary>Adds a point at the worst place of every facet that stands off too far; false when none does.</summary>
+    private bool Refine(Triangulation triangulation, Func<Point2, Grid2> toGrid)
+    {
+        if (_skin.On is PlaneSurface)
+            return false;
+        var inside = triangulation.Inside();
+        var wanted = new HashSet<Point2>();
+        for (var t = 0; t < inside.Length; t++)
+        {
+            if (inside[t] && WorstPlace(triangulation, t) is { } place)
+                wanted.Add(place);
+        }
+
+        var added = false;
+        foreach (var place in wanted)
+        {
+            if (triangulation.Insert(toGrid(place)) < 0)
+                continue;
+            _nodes.Add((place, _mesh.AddVertex(_skin.On.At(OnSurface(place)))));
+            added = true;
+        }
+
+        return added;
+    }
+
+    private Point2 OnSurface(Point2 unrolled) => _cut is { } cut ? unrolled with { U = unrolled.U + cut } : unrolled;
+
+    private Point2? WorstPlace(Triangulation triangulation, int t)
+    {
+        Span<int> nodes =
+        [
+            triangulation.Corner(t, 0) - Triangulation.FirstPoint,
+            triangulation.Corner(t, 1) - Triangulation.FirstPoint,
+            triangulation.Corner(t, 2) - Triangulation.FirstPoint,
+        ];
+        var worst = _accuracy.Chord * (1 + 1e-6);
+        Point2? place = null;
+        for (var k = 0; k < 3; k++)
+        {
+            if (triangulation.IsFixed(t, k))
+                continue;
+            var (p, q) = (_nodes[nodes[(k + 1) % 3]], _nodes[nodes[(k + 2) % 3]]);
+            var middle = 0.5 * (p.Chart + q.Chart);
+            var off = StandOff(middle, 0.5 * (_mesh.Vertex(p.Vertex) + _mesh.Vertex(q.Vertex)));
+            if (off > worst)
+                (worst, place) = (off, middle);
+        }
+
+        if (place is not null)
+            return place;
+        var (a, b, c) = (_nodes[nodes[0]], _nodes[nodes[1]], _nodes[nodes[2]]);
+        var centroid = (1.0 / 3) * (a.Chart + b.Chart + c.Chart);
+        var flat = (1.0 / 3) * (_mesh.Vertex(a.Vertex) + _mesh.Vertex(b.Vertex) + _mesh.Vertex(c.Vertex));
+        return StandOff(centroid, flat) > worst ? centroid : null;
+    }
+
+    /// <summary>
+    /// Distance of a facet's point from the surface, measured along the normal: a chart that stretches moves points
+    /// within the surface, which does no harm.
+    /// </summary>
+    private double StandOff(Point2 chart, Vector3 onFacet)
+    {
+        var place = OnSurface(chart);
+        return Math.Abs((_skin.On.At(place) - onFacet).Dot(_skin.On.Normal(place)));
+    }
+}

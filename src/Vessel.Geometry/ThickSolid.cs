@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Geometry;
+
+/// <summary>
+/// One rim of a thick skin: the end of a tube, the edge of a disc, a hole. Both faces have their own curve, of one
+/// parameter; the wall between them joins equal parameters.
+/// </summary>
+/// <param name="Outer">Image in the outer surface's chart.</param>
+/// <param name="Inner">Image in the inner surface's chart.</param>
+/// <param name="Winding">See <see cref="Bound"/>; the same for both faces.</param>
+/// <param name="Through">See <see cref="Wall"/>; w = 0 on the outer face.</param>
+public sealed record Rim(
+    Interval Domain,
+    ImmutableArray<double> Breaks,
+    Func<double, Point2> Outer,
+    Func<double, Point2> Inner,
+    int Winding = 0,
+    Func<double, double, Vector3>? Through = null)
+{
+    /// <summary>A rim whose two curves have equal chart coordinates: the wall of a square cut through a plate.</summary>
+    public static Rim Square(Loop2 loop)
+    {
+        var path = LoopPath.Of(loop);
+        return new(path.Domain, path.Breaks, path.At, path.At);
+    }
+
+    /// <summary>The end of a tube along +Z, square to its axis.</summary>
+    public static Rim SquareEnd(CylinderSurface outer, CylinderSurface inner, double z) =>
+        new(Interval.Turn, [], t => outer.ChartOf(t, z), t => inner.ChartOf(t, z), 1);
+}
+
+/// <summary>Sheet with two faces and a wall at every rim: the shape of every plate, tube and spun head.</summary>
+public static class ThickSolid
+{
+    /// <summary>Closed by construction: genus is the number of rims less one.</summary>
+    /// <param name="outward">Whether the outer chart's d/du x d/dv points out of the metal; the inner's then does not.</param>
+    public static Solid Of(Surface outer, Surface inner, bool outward, ImmutableArray<Rim> rims)
+    {
+        var outerBounds = ImmutableArray.CreateBuilder<Bound>(rims.Length);
+        var innerBounds = ImmutableArray.CreateBuilder<Bound>(rims.Length);
+        var faces = ImmutableArray.CreateBuilder<Face>(rims.Length + 2);
+        foreach (var rim in rims)
+        {
+            var a = new Edge3(t => outer.At(rim.Outer(t)), rim.Domain, rim.Breaks);
+            var b = new Edge3(t => inner.At(rim.Inner(t)), rim.Domain, rim.Breaks);
+            outerBounds.Add(new(a, rim.Outer, rim.Winding));
+            innerBounds.Add(new(b, rim.Inner, rim.Winding));
+            faces.Add(new Wall(a, b, rim.Through));
+        }
+
+        faces.Add(new Skin(outer, outerBounds.MoveToImmutable(), outward));
+        faces.Add(new Skin(inner, innerBounds.MoveToImmutable(), !outward));
+        return new(faces.MoveToImmutable());
+    }
+}

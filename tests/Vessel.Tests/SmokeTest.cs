@@ -1,8 +1,0 @@
-using Xunit;
-namespace Vessel.Tests;
-
-public sealed class SmokeTest
-{
-    [Fact]
-    public void Runs() => Assert.True(true);
-}
