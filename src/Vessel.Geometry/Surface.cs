@@ -13,6 +13,12 @@ public abstract record Surface
     /// <summary>The chart's u comes round again after this much; null when it does not.</summary>
     public virtual double? Period => null;
 
+    /// <summary>
+    /// How much a length along v counts against one along u when facets are chosen: little where v runs straight, so
+    /// that facets become long that way.
+    /// </summary>
+    public virtual double WeightOfV => 1;
+
     public abstract Vector3 At(Point2 chart);
 
     /// <summary>Unit normal, on the side of d/du x d/dv.</summary>
@@ -32,6 +38,8 @@ public sealed record CylinderSurface(double Radius) : Surface
 {
     public override double? Period => Turns.Full * Radius;
 
+    public override double WeightOfV => 0.02;
+
     public override Vector3 At(Point2 chart)
     {
         var angle = chart.U / Radius;
@@ -40,8 +48,8 @@ public sealed record CylinderSurface(double Radius) : Surface
 
     public override Vector3 Normal(Point2 chart) => new(Math.Cos(chart.U / Radius), Math.Sin(chart.U / Radius), 0);
 
-    /// <summary>The chart point at an angle and height.</summary>
-    public Point2 ChartOf(double angle, double height) => new(Radius * angle, height);
+    /// <summary>The chart point of a place (angle, height).</summary>
+    public Point2 ChartOf(Point2 place) => new(Radius * place.U, place.V);
 }
 
 /// <summary>

@@ -27,7 +27,7 @@ public sealed record Rim(
 
     /// <summary>The end of a tube along +Z, square to its axis.</summary>
     public static Rim SquareEnd(CylinderSurface outer, CylinderSurface inner, double z) =>
-        new(Interval.Turn, [], t => outer.ChartOf(t, z), t => inner.ChartOf(t, z), 1);
+        new(Interval.Turn, [], t => outer.ChartOf(new(t, z)), t => inner.ChartOf(new(t, z)), 1);
 }
 
 /// <summary>Sheet with two faces and a wall at every rim: the shape of every plate, tube and spun head.</summary>

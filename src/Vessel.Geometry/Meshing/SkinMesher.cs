@@ -105,10 +105,11 @@ internal sealed class SkinMesher
     {
         var (lowU, highU) = (_nodes.Min(n => n.Chart.U), _nodes.Max(n => n.Chart.U));
         var (lowV, highV) = (_nodes.Min(n => n.Chart.V), _nodes.Max(n => n.Chart.V));
+        var weight = _skin.On.WeightOfV;
         var centre = new Point2((lowU + highU) / 2, (lowV + highV) / 2);
-        // A power of two, so that a grid point goes back to the chart without rounding.
-        var scale = Math.ScaleB(1, (int)Math.Floor(Math.Log2(2 * Reach / Math.Max(highU - lowU, highV - lowV))));
-        Grid2 ToGrid(Point2 p) => new((long)Math.Round(scale * (p.U - centre.U)), (long)Math.Round(scale * (p.V - centre.V)));
+        var scale = 2 * Reach / Math.Max(highU - lowU, weight * (highV - lowV));
+        Grid2 ToGrid(Point2 p) => new(
+            (long)Math.Round(scale * (p.U - centre.U)), (long)Math.Round(scale * weight * (p.V - centre.V)));
 
         var triangulation = new Triangulation(Reach);
         foreach (var node in _nodes)

@@ -5,31 +5,47 @@ namespace Vessel.Joints;
 
 public enum JointKind
 {
+    /// <summary>Edge to edge, melted through.</summary>
     Butt,
+
+    /// <summary>In the angle between two surfaces.</summary>
     Fillet,
+
+    /// <summary>On the outside of two edges that meet at an angle.</summary>
     Corner,
+
+    /// <summary>Between two surfaces too nearly in line for a fillet, or flush with each other.</summary>
     Groove,
 }
 
-/// <summary>One place along a weld.</summary>
-/// <param name="Root">On the root line, where the outer surfaces meet, in the vessel's frame.</param>
-/// <param name="Tangent">Unit, along the path.</param>
-/// <param name="Along">Unit, square to the path: the way the metal's first leg runs from the root.</param>
-/// <param name="Across">The same for the second leg.</param>
-/// <param name="Dihedral">Angle between the legs through the air, radians.</param>
-/// <param name="GapNormal">Root opening normal to the host, mm: what the torch sees.</param>
+/// <summary>One place along a weld, in the vessel's frame.</summary>
+/// <param name="Root">On the root line, where the outer surfaces meet.</param>
+/// <param name="Tangent">d Root / d parameter; its length is the speed along the path.</param>
+/// <param name="AlongHost">Unit, square to the path: from the root along the host's surface, away from the other part.</param>
+/// <param name="AlongPart">Unit, square to the path: from the root along the attached part's surface, away from the host.</param>
+/// <param name="Dihedral">Angle between the two through the air, radians.</param>
+/// <param name="GapNormal">Root opening square to the host, mm: what the torch sees.</param>
 /// <param name="GapAxial">The same along the attached part's axis, mm: what there is to grind.</param>
 public readonly record struct Station(
-    Vector3 Root, Vector3 Tangent, Vector3 Along, Vector3 Across, double Dihedral, double GapNormal, double GapAxial);
+    Vector3 Root,
+    Vector3 Tangent,
+    Vector3 AlongHost,
+    Vector3 AlongPart,
+    double Dihedral,
+    double GapNormal,
+    double GapAxial);
 
 /// <summary>Where two parts are welded, as a path with its section.</summary>
-/// <param name="Name">For the map and the tables: <c>inlet to shell</c>.</param>
-/// <param name="Between">Ids of the two parts; the same twice for a seam of one part.</param>
+/// <param name="Number">As on the flats: <c>W2</c>.</param>
+/// <param name="Name">In words: <c>inlet to shell</c>.</param>
+/// <param name="Between">Ids of the host and of the attached part; the same twice for a seam of one part.</param>
 /// <param name="Domain">Of <paramref name="Along"/>; a closed path ends where it begins.</param>
-/// <param name="Breaks">Parameters where the path or section may change abruptly.</param>
+/// <param name="Breaks">Parameters where path or section may change abruptly.</param>
 /// <param name="Throat">mm, the same all along.</param>
+/// <param name="Wall">The thinner of the two walls, mm.</param>
 /// <param name="Path">The design's mapping that asks for the joint.</param>
 public sealed record Joint(
+    string Number,
     string Name,
     ImmutableArray<string> Between,
     JointKind Kind,
@@ -37,4 +53,9 @@ public sealed record Joint(
     ImmutableArray<double> Breaks,
     Func<double, Station> Along,
     double Throat,
-    string Path);
+    double Wall,
+    string Path)
+{
+    /// <summary>Of the root line, mm.</summary>
+    public double Length => Quadrature.Periodic(t => Along(t).Tangent.Length, Domain, Breaks);
+}

@@ -18,8 +18,8 @@ public sealed class MesherTests
     private static Rim Drilled(double radius, double offset, double height, double angle) => new(
         Interval.Turn,
         [],
-        t => Outer.ChartOf(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Outer.Radius), height - (radius * Math.Cos(t))),
-        t => Inner.ChartOf(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Inner.Radius), height - (radius * Math.Cos(t))));
+        t => Outer.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Outer.Radius), height - (radius * Math.Cos(t)))),
+        t => Inner.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Inner.Radius), height - (radius * Math.Cos(t)))));
 
     [Theory]
     [InlineData(0.05)]

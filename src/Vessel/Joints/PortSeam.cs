@@ -1,0 +1,63 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Joints;
+
+/// <summary>The weld round a port on the outside of its host, along the footprint of the port's outside.</summary>
+internal static class PortSeam
+{
+    public static Joint Of(PortSite site, VesselDesign vessel, WeldNumbers welds)
+    {
+        var port = site.Port;
+        var hostWall = port.Host == PortHost.Shell ? vessel.Shell.Wall : vessel.Head(port.Host).Wall;
+        var wall = Math.Min(port.Wall, hostWall);
+        var end = TubeEnd.Of(site);
+        return new(
+            welds[port.Path],
+            $"{port.Name} to {Names.Of(port.Host)}",
+            [Names.Of(port.Host), Slug.Of(port.Name)],
+            JointKind.Fillet,
+            Interval.Turn,
+            end.Breaks,
+            phi => At(site, end, phi),
+            FilletThroat.Of(wall),
+            wall,
+            port.Path);
+    }
+
+    private static Station At(PortSite site, TubeEnd end, double phi)
+    {
+        var (host, frame, radius) = (site.Outside, site.Frame, site.Port.OuterRadius);
+        var hostNormal = host.Normal(radius, phi);
+        var tubeNormal = Footprint.OnLine(1, phi, 0);
+        var slope = host.PathSlope(radius, phi);
+        var (axial, normal) = Gaps(site, end, phi);
+        return new(
+            frame.ToOuter(host.At(radius, phi)),
+            frame.Turn(slope),
+            frame.Turn(Leg(tubeNormal, hostNormal, slope)),
+            frame.Turn(Leg(hostNormal, tubeNormal, slope)),
+            Math.PI - Math.Acos(Math.Clamp(hostNormal.Dot(tubeNormal), -1, 1)),
+            normal,
+            axial);
+    }
+
+    /// <summary>The direction in the plane square to <paramref name="normal"/> that leans towards <paramref name="towards"/>.</summary>
+    private static Vector3 Leg(Vector3 towards, Vector3 normal, Vector3 slope)
+    {
+        var across = towards.Across(normal);
+        // Where both surfaces are in line any leg square to the path will do.
+        return across.Length > 1e-9 ? across.Unit() : slope.Cross(normal).Unit();
+    }
+
+    /// <summary>Set on: between the tube's outer edge and the host. Set in: between tube and hole on the outer face.</summary>
+    private static (double Axial, double Normal) Gaps(PortSite site, TubeEnd end, double phi)
+    {
+        if (site.Port.Joint == PortJoint.SetIn)
+            return (site.Port.Clearance, site.Port.Clearance);
+        var along = end.Outer(phi);
+        var axial = along - site.Outside.Reach(site.Port.OuterRadius, phi);
+        return (axial, site.Outside.Distance(Footprint.OnLine(site.Port.OuterRadius, phi, along)));
+    }
+}

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Joints;
+
+/// <summary>All welds of a vessel, in the order of their numbers.</summary>
+public static class VesselJoints
+{
+    public static ImmutableArray<Joint> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    [
+        .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam.Of(vessel.Shell, welds) } : [],
+        HeadJoint.Of(PortHost.Top, vessel, welds),
+        HeadJoint.Of(PortHost.Bottom, vessel, welds),
+        .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
+    ];
+}

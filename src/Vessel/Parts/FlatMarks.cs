@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Gathers the marks of a rectangular flat and keeps them off its holes and inside its edges.</summary>
+/// <param name="width">Of the flat, mm; it starts at x = 0.</param>
+/// <param name="height">Of the flat, mm; it starts at y = 0.</param>
+internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop2> holes)
+{
+    /// <summary>Between a mark and an edge or hole, mm.</summary>
+    private const double Margin = 2;
+
+    /// <summary>Half the length of a cross's strokes, mm.</summary>
+    private const double CrossReach = 4;
+
+    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
+    private const double LetterWidth = 0.8;
+
+    private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
+    private readonly ImmutableArray<(Point2 Low, Point2 High)> _boxes = [.. holes.Select(LoopBox.Of)];
+
+    public ImmutableArray<Mark> ToImmutable() => _marks.ToImmutable();
+
+    /// <summary>A line from edge to edge, broken at holes, its label beside its lower end.</summary>
+    /// <param name="bottom">Where the flat's lower edge lies at x.</param>
+    public void AddVertical(double x, string label, double letter, double bottom = 0)
+    {
+        var from = bottom + Margin;
+        foreach (var (low, high) in _boxes.Where(box => box.Low.U - Margin < x && x < box.High.U + Margin).OrderBy(box => box.Low.V))
+        {
+            AddLine(x, from, low.V - Margin);
+            from = Math.Max(from, high.V + Margin);
+        }
+
+        AddLine(x, from, height - Margin);
+        // A letter's height of room, for an edge that rises beside the line.
+        AddText(label, new(x + Margin + (TextWidth(label, letter) / 2), bottom + Margin + (1.5 * letter)), letter);
+    }
+
+    public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));
+
+    /// <summary>A cross on a tool's centre; it falls into the waste of a hole.</summary>
+    public void AddCross(Point2 at)
+    {
+        _marks.Add(new LineMark(at - new Point2(CrossReach, 0), at + new Point2(CrossReach, 0)));
+        _marks.Add(new LineMark(at - new Point2(0, CrossReach), at + new Point2(0, CrossReach)));
+    }
+
+    /// <summary>A name above its hole, or below it where there is no room above.</summary>
+    public void AddName(string name, Loop2 hole, double letter)
+    {
+        var (low, high) = LoopBox.Of(hole);
+        var above = high.V + Margin + (letter / 2);
+        var y = above + (letter / 2) + Margin <= height ? above : low.V - Margin - (letter / 2);
+        AddText(name, new((low.U + high.U) / 2, y), letter);
+    }
+
+    /// <summary>A line of text along the top edge, from the left.</summary>
+    public void AddTitle(string title, double letter) =>
+        AddText(title, new(Margin + (TextWidth(title, letter) / 2), height - Margin - (letter / 2)), letter);
+
+    /// <summary>Places a text as near to its centre as edges and holes allow; none where it fits nowhere on its line.</summary>
+    private void AddText(string text, Point2 center, double letter)
+    {
+        var half = TextWidth(text, letter) / 2;
+        var (left, right) = (Margin + half, width - Margin - half);
+        if (left > right || center.V - (letter / 2) < 0 || center.V + (letter / 2) > height)
+            return;
+        var taken = _boxes
+            .Where(box => box.Low.V < center.V + (letter / 2) && box.High.V > center.V - (letter / 2))
+            .Select(box => (Low: box.Low.U - half - Margin, High: box.High.U + half + Margin))
+            .ToList();
+        var wanted = Math.Clamp(center.U, left, right);
+        var places = taken
+            .SelectMany(t => new[] { t.Low, t.High })
+            .Append(wanted)
+            .Where(u => u >= left && u <= right && !taken.Any(t => t.Low < u && u < t.High))
+            .OrderBy(u => Math.Abs(u - wanted))
+            .ToList();
+        if (places.Count > 0)
+            _marks.Add(new TextMark(text, new(places[0], center.V), letter, 0));
+    }
+
+    private static double TextWidth(string text, double letter) => text.Length * letter * LetterWidth;
+
+    private void AddLine(double x, double from, double to)
+    {
+        if (to - from > Margin)
+            _marks.Add(new LineMark(new(x, from), new(x, to)));
+    }
+}

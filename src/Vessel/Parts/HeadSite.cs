@@ -1,0 +1,32 @@
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Where a head stands.</summary>
+/// <param name="Frame">Z out of the vessel. Origin on the vessel's axis: on the inner face of a flat head, at the centre
+/// of a half sphere. X is the vessel's +X.</param>
+/// <param name="Radius">The shell's outer radius.</param>
+public sealed record HeadSite(Frame3 Frame, double Radius)
+{
+    public static HeadSite Top(VesselDesign vessel) => Of(vessel.Top, vessel.Shell, vessel.Shell.Height, 1);
+
+    public static HeadSite Bottom(VesselDesign vessel) => Of(vessel.Bottom, vessel.Shell, 0, -1);
+
+    public static HeadSite Of(PortHost end, VesselDesign vessel) =>
+        end == PortHost.Top ? Top(vessel) : Bottom(vessel);
+
+    /// <param name="end">Height of the shell's end.</param>
+    /// <param name="up">+1 at the top, -1 at the bottom: the way out.</param>
+    private static HeadSite Of(HeadDesign head, ShellDesign shell, double end, int up)
+    {
+        var inward = head switch
+        {
+            FlatHead { Seat: Seat.Inset } flat => flat.Recess + flat.Wall,
+            _ => 0,
+        };
+        var frame = new Frame3(
+            new(0, 0, end - (up * inward)), Vector3.UnitX, up * Vector3.UnitY, up * Vector3.UnitZ);
+        return new(frame, shell.OuterRadius);
+    }
+}

@@ -1,0 +1,20 @@
+namespace Vessel.Parts;
+
+/// <summary>
+/// How a shop without a laser makes a hole: twist drills to 13 mm (the usual chuck), step drills to 35 mm, hole saws to
+/// 152 mm (6 in), larger ones cut out and filed. Common practice, no source.
+/// </summary>
+public static class HoleMethods
+{
+    public const double DrillReach = 13;
+    public const double StepDrillReach = 35;
+    public const double HoleSawReach = 152;
+
+    public static HoleMethod Through(double diameter) => diameter switch
+    {
+        <= DrillReach => HoleMethod.Drill,
+        <= StepDrillReach => HoleMethod.StepDrill,
+        <= HoleSawReach => HoleMethod.HoleSaw,
+        _ => HoleMethod.CutOrFile,
+    };
+}

@@ -1,0 +1,73 @@
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Where a port stands: its axis in the vessel and its footprints on the two faces of its host.</summary>
+/// <param name="Frame">Origin where the axis meets the host's outside, Z along the axis to the free end. X is the
+/// side that faces down the shell (on a head: away from the vessel's axis), Y follows by the right hand.</param>
+/// <param name="Outside">On the host's outer face.</param>
+/// <param name="Inside">On the host's inner face.</param>
+public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, Footprint Inside)
+{
+    /// <summary>Set-in: where the tube's square inner end lies along the axis, mm (negative).</summary>
+    public double InnerEnd => InsideAxis - Port.InsideLength;
+
+    /// <summary>Radius of the cylinder that the host is opened for.</summary>
+    public double OpeningRadius =>
+        Port.Joint == PortJoint.SetOn ? Port.BoreRadius : Port.OuterRadius + Port.Clearance;
+
+    /// <summary>Where the axis meets the host's inside.</summary>
+    private double InsideAxis => Inside.Reach(0, 0);
+
+    public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch
+    {
+        PortHost.Shell => OnShell(port, vessel.Shell),
+        PortHost.Top => OnHead(port, vessel.Top, HeadSite.Top(vessel)),
+        PortHost.Bottom => OnHead(port, vessel.Bottom, HeadSite.Bottom(vessel)),
+        _ => throw new ArgumentOutOfRangeException(nameof(port)),
+    };
+
+    private static PortSite OnShell(PortDesign port, ShellDesign shell)
+    {
+        var place = port.Place;
+        var (sin, cos) = Math.SinCos(place.Angle);
+        var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
+        var (rise, level) = Math.SinCos(place.Tilt);
+        var reach = Math.Sqrt((shell.OuterRadius - place.Offset) * (shell.OuterRadius + place.Offset));
+        var frame = new Frame3(
+            (reach * outward) + (place.Offset * sideways) + (place.Height * Vector3.UnitZ),
+            (rise * outward) - (level * Vector3.UnitZ),
+            sideways,
+            (level * outward) + (rise * Vector3.UnitZ));
+        CylinderFootprint On(double radius) => new(radius, shell.OuterRadius, place.Offset, place.Tilt);
+        return new(port, frame, On(shell.OuterRadius), On(shell.InnerRadius));
+    }
+
+    private static PortSite OnHead(PortDesign port, HeadDesign head, HeadSite site)
+    {
+        var place = port.Place;
+        var (sin, cos) = Math.SinCos(place.Angle);
+        var (away, up) = (new Vector3(cos, sin, 0), site.Frame.Z);
+        var axis = new Frame3(place.Radius * away, away, up.Cross(away), up);
+        return head switch
+        {
+            FlatHead flat => new(
+                port,
+                axis with { Origin = axis.Origin + site.Frame.Origin + (flat.Wall * up) },
+                new PlaneFootprint(0),
+                new PlaneFootprint(-flat.Wall)),
+            HemisphereHead dome => OnDome(port, axis, site.Frame.Origin, dome, site.Radius),
+            _ => throw new ArgumentOutOfRangeException(nameof(head)),
+        };
+    }
+
+    private static PortSite OnDome(
+        PortDesign port, Frame3 axis, Vector3 centre, HemisphereHead dome, double radius)
+    {
+        var offset = port.Place.Radius;
+        var rise = Math.Sqrt((radius - offset) * (radius + offset));
+        SphereFootprint On(double r) => new(r, radius, offset);
+        return new(port, axis with { Origin = axis.Origin + centre + (rise * axis.Z) }, On(radius), On(radius - dome.Wall));
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>
+/// The hole that a port asks of the shell, as curves in (angle round the vessel, height), counter-clockwise.
+/// </summary>
+/// <param name="Outer">On the outer face; in a rolled shell on every face.</param>
+/// <param name="Inner">On the inner face.</param>
+internal sealed record ShellOpening(
+    PortSite Site,
+    Interval Domain,
+    ImmutableArray<double> Breaks,
+    Func<double, Point2> Outer,
+    Func<double, Point2> OuterSlope,
+    Func<double, Point2> Inner)
+{
+    /// <summary>Where the port's axis meets the outside: angle and height.</summary>
+    public Point2 AxisPlace
+    {
+        get
+        {
+            var at = Site.Frame.Origin;
+            return new(Math.Atan2(at.Y, at.X), at.Z);
+        }
+    }
+
+    public static ShellOpening Of(PortSite site, ShellDesign shell)
+    {
+        var (outside, inside) = ((CylinderFootprint)site.Outside, (CylinderFootprint)site.Inside);
+        var port = site.Port;
+        var origin = new Point2(port.Place.Angle, port.Place.Height);
+        var radius = site.OpeningRadius;
+        Point2 OnOutside(double phi) => origin + outside.Place(radius, phi);
+        Point2 OutsideSlope(double phi) => outside.PlaceSlope(radius, phi);
+        if (shell.MadeFrom == StockForm.Tube)
+            return new(site, Interval.Turn, [], OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
+
+        // The bore of a set-on tube is taken on the outer face, so that the hole stays under the tube's end.
+        if (port.Joint == PortJoint.SetOn)
+            return new(site, Interval.Turn, [], OnOutside, OutsideSlope, OnOutside);
+
+        var outline = new WallOutline(outside, shell.InnerRadius, port.OuterRadius);
+        var widened = new WidenedOutline(outline, shell.MidRadius, port.Clearance);
+        Point2 Widened(double t) => origin + widened.At(t);
+        return new(site, WallOutline.Domain, WallOutline.Breaks, Widened, t => Slopes.Of(Widened, t, WallOutline.Domain), Widened);
+    }
+
+    public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
+        Domain,
+        Breaks,
+        t => outer.ChartOf(Outer(t)),
+        t => inner.ChartOf(Inner(t)));
+
+    /// <summary>The hole on the shell's flat, clockwise, which is this outline backwards.</summary>
+    /// <param name="radius">Of the cylinder on which the flat keeps its lengths.</param>
+    public Loop2 OnFlat(Development development, double radius)
+    {
+        double Back(double t) => Domain.Start + Domain.End - t;
+        Point2 BackSlope(Point2 slope) => new(-radius * slope.U, -slope.V);
+        // Flatten brings each angle to one turn from the seam; no hole lies across the seam.
+        return new([new GraphCurve2(
+            t => development.Flatten(Outer(Back(t))),
+            t => BackSlope(OuterSlope(Back(t))),
+            Domain,
+            [.. Breaks.Select(Back).Order()])]);
+    }
+
+    /// <summary>Metal taken out of the wall, mm3.</summary>
+    public double Volume(ShellDesign shell)
+    {
+        if (shell.MadeFrom == StockForm.Sheet)
+        {
+            // Radial walls: the (angle, height) area times the integral of r dr through the wall.
+            var area = Quadrature.Periodic(t => 0.5 * Outer(t).Cross(OuterSlope(t)), Domain, Breaks);
+            return area * shell.MidRadius * shell.Wall;
+        }
+
+        // Along the bore: between the footprints of the two faces, over the disc.
+        return Quadrature.Disc(Site.OpeningRadius, (r, phi) => Site.Outside.Reach(r, phi) - Site.Inside.Reach(r, phi));
+    }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>
+/// The cylinder. Rolled from sheet its holes are cut square in the flat and the wall's radial planes stay radial; cut
+/// from tube they are drilled along each port's axis. Its frame is the vessel's.
+/// </summary>
+internal static class ShellPart
+{
+    public static Part Build(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var shell = vessel.Shell;
+        var openings = sites
+            .Where(site => site.Port.Host == PortHost.Shell)
+            .Select(site => ShellOpening.Of(site, shell))
+            .ToImmutableArray();
+        var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
+        var solid = ThickSolid.Of(outer, inner, true,
+        [
+            Rim.SquareEnd(outer, inner, 0),
+            Rim.SquareEnd(outer, inner, shell.Height),
+            .. openings.Select(opening => opening.Rim(outer, inner)),
+        ]);
+        var flat = ShellFlat.Of(vessel, openings, welds);
+        var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height;
+        return new(
+            Names.Shell,
+            Names.Shell,
+            PartKind.Shell,
+            shell.Material,
+            shell.Wall,
+            Stock(shell, flat),
+            [Frame3.Identity],
+            solid,
+            gross - openings.Sum(opening => opening.Volume(shell)),
+            flat,
+            [.. openings.Select((opening, i) => Drilled(i + 1, opening, flat, shell))],
+            shell.Path);
+    }
+
+    private static Hole Drilled(int number, ShellOpening opening, Flat flat, ShellDesign shell)
+    {
+        var site = opening.Site;
+        var centre = opening.AxisPlace;
+        return new(
+            number,
+            site.Port.Joint == PortJoint.SetOn ? $"bore of {site.Port.Name}" : $"way for {site.Port.Name}",
+            flat.From.Flatten(centre),
+            flat.Cut.Holes[number - 1],
+            2 * site.OpeningRadius,
+            null,
+            null,
+            HoleMethods.Through(2 * site.OpeningRadius),
+            new(shell.OuterRadius * Turns.From(centre.U, 0), centre.V));
+    }
+
+    private static StockPiece Stock(ShellDesign shell, Flat flat)
+    {
+        var density = shell.Material.Density / 1000;
+        if (flat.From is RolledDevelopment rolled)
+        {
+            var (length, width) = (Math.Max(rolled.Width, shell.Height), Math.Min(rolled.Width, shell.Height));
+            return new("sheet", length, width, shell.Wall, length * width * shell.Wall * density);
+        }
+
+        return StockPieces.Tube(shell.OutsideDiameter, shell.Wall, shell.Height, shell.Material);
+    }
+}
