@@ -9,7 +9,9 @@ public static class Quadrature
     private const double Relative = 1e-12;
 
     /// <summary>Adaptive Gauss-Kronrod over the pieces between the breaks and the quarter points.</summary>
-    public static double Periodic(Func<double, double> f, Interval domain, ImmutableArray<double> breaks)
+    /// <param name="relative">Aim for each piece; no finer than the noise of f, or the search runs to its limit.</param>
+    public static double Periodic(
+        Func<double, double> f, Interval domain, ImmutableArray<double> breaks, double relative = Relative)
     {
         // Near equal diameters integrands peak at quarter turns, so these are ends of pieces.
         var ends = breaks
@@ -19,7 +21,7 @@ public static class Quadrature
             .ToList();
         var sum = 0.0;
         for (var i = 0; i + 1 < ends.Count; i++)
-            sum += GaussKronrodRule.Integrate(f, ends[i], ends[i + 1], out _, out _, Relative, 15, 15);
+            sum += GaussKronrodRule.Integrate(f, ends[i], ends[i + 1], out _, out _, relative, 15, 15);
         return sum;
     }
 

@@ -28,6 +28,9 @@ public sealed record WeldFigures(
     /// <summary>Every 5 degrees round a closed path.</summary>
     private const int StationCount = 72;
 
+    /// <summary>Above the noise of the difference quotient that the centroid's path is followed by.</summary>
+    private const double DepositAccuracy = 1e-7;
+
     public static WeldFigures Of(Joint joint)
     {
         var stations = Enumerable.Range(0, StationCount)
@@ -43,7 +46,7 @@ public sealed record WeldFigures(
             joint.Length,
             new(legs.Min(), legs.Max()),
             new(fine.Min(at => at.Dihedral), fine.Max(at => at.Dihedral)),
-            Quadrature.Periodic(t => Swept(joint, t), joint.Domain, joint.Breaks),
+            Quadrature.Periodic(t => Swept(joint, t), joint.Domain, joint.Breaks, DepositAccuracy),
             fine.Max(at => at.GapNormal),
             fine.Max(at => at.GapAxial),
             joint.Kind == JointKind.Fillet ? fine.Average(at => at.Dihedral > FilletThroat.GreatestAngle ? 1.0 : 0.0) : 0,

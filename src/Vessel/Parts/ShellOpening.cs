@@ -17,6 +17,9 @@ internal sealed record ShellOpening(
     Func<double, Point2> OuterSlope,
     Func<double, Point2> Inner)
 {
+    /// <summary>Above the noise of a widened outline's slope.</summary>
+    private const double AreaAccuracy = 1e-9;
+
     /// <summary>Where the port's axis meets the outside: angle and height.</summary>
     public Point2 AxisPlace
     {
@@ -74,7 +77,7 @@ internal sealed record ShellOpening(
         if (shell.MadeFrom == StockForm.Sheet)
         {
             // Radial walls: the (angle, height) area times the integral of r dr through the wall.
-            var area = Quadrature.Periodic(t => 0.5 * Outer(t).Cross(OuterSlope(t)), Domain, Breaks);
+            var area = Quadrature.Periodic(t => 0.5 * Outer(t).Cross(OuterSlope(t)), Domain, Breaks, AreaAccuracy);
             return area * shell.MidRadius * shell.Wall;
         }
 

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Function;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel;
+
+/// <summary>The whole vessel, built: everything that findings and files are taken from.</summary>
+public sealed record Assembly(
+    VesselDesign Design,
+    ImmutableArray<PortSite> Sites,
+    ImmutableArray<Part> Parts,
+    ImmutableArray<WeldFigures> Welds,
+    Cavity Cavity,
+    Capacity Capacity)
+{
+    public static Assembly Of(VesselDesign design)
+    {
+        var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
+        var numbers = WeldNumbers.Of(design);
+        var cavity = Cavity.Of(design, sites);
+        return new(
+            design,
+            sites,
+            VesselParts.Of(design, sites, numbers),
+            [.. VesselJoints.Of(design, sites, numbers).Select(WeldFigures.Of)],
+            cavity,
+            Capacity.Of(cavity));
+    }
+}
