@@ -1,6 +1,155 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Design;
 
 /// <summary>Every fault code.</summary>
 public static class FaultCodes
 {
+    public const string FileTooLarge = "file-too-large";
+    public const string FileEmpty = "file-empty";
+    public const string YamlSyntax = "yaml-syntax";
+    public const string SecondDocument = "second-document";
+    public const string AnchorOrTag = "anchor-or-tag";
+    public const string NestingTooDeep = "nesting-too-deep";
+    public const string TooManyValues = "too-many-values";
+    public const string DuplicateKey = "duplicate-key";
+    public const string KeyNotAWord = "key-not-a-word";
+    public const string UnknownKey = "unknown-key";
+    public const string MissingKey = "missing-key";
+    public const string MissingValue = "missing-value";
+    public const string OnlyOneOf = "only-one-of";
+    public const string KeyDoesNotApply = "key-does-not-apply";
+    public const string WrongKind = "wrong-kind";
+    public const string UnknownChoice = "unknown-choice";
+    public const string NotBuiltYet = "not-built-yet";
+    public const string OutOfRange = "out-of-range";
+    public const string ExpressionSyntax = "expression-syntax";
+    public const string DecimalComma = "decimal-comma";
+    public const string UnknownUnit = "unknown-unit";
+    public const string UnknownName = "unknown-name";
+    public const string WrongDimension = "wrong-dimension";
+    public const string AmbiguousUnit = "ambiguous-unit";
+    public const string DivisionByZero = "division-by-zero";
+    public const string NumberNotFinite = "number-not-finite";
+    public const string ExpressionTooDeep = "expression-too-deep";
+    public const string GaugeUnknown = "gauge-unknown";
+    public const string DimensionName = "dimension-name";
+    public const string DimensionCycle = "dimension-cycle";
+    public const string UnknownMaterial = "unknown-material";
+    public const string MissingMaterial = "missing-material";
+    public const string UnknownThread = "unknown-thread";
+    public const string MetalsDoNotJoin = "metals-do-not-join";
+    public const string NameWithoutLetters = "name-without-letters";
+    public const string NameTwice = "name-twice";
+    public const string WallTooThick = "wall-too-thick";
+    public const string LidTooDeep = "lid-too-deep";
+    public const string LidDoesNotFit = "lid-does-not-fit";
+    public const string BranchWiderThanShell = "branch-wider-than-shell";
+    public const string TubeDoesNotEnter = "tube-does-not-enter";
+    public const string DrillRunsOut = "drill-runs-out";
+    public const string HoleNearShellEnd = "hole-near-shell-end";
+    public const string PortOffShell = "port-off-shell";
+    public const string HoleBehindLid = "hole-behind-lid";
+    public const string HolesOverlap = "holes-overlap";
+    public const string PortOverSeam = "port-over-seam";
+    public const string PortOffHead = "port-off-head";
+    public const string PortOffPole = "port-off-pole";
+    public const string BungTooThin = "bung-too-thin";
+    public const string PortTooShort = "port-too-short";
+    public const string PortTooDeep = "port-too-deep";
+
+    public static ImmutableArray<FaultCode> All { get; } =
+    [
+        new(nameof(FileTooLarge), FileTooLarge, "The file has more bytes than a vessel file can have.",
+            "Keep one vessel in one file."),
+        new(nameof(FileEmpty), FileEmpty, "The file holds no keys.", "Begin with 'vessel: <name>'."),
+        new(nameof(YamlSyntax), YamlSyntax, "The file is not well-formed YAML.",
+            "Check indentation, colons, quotes and brackets."),
+        new(nameof(SecondDocument), SecondDocument, "A second document follows after '---'.",
+            "Keep one vessel in one file."),
+        new(nameof(AnchorOrTag), AnchorOrTag, "Anchors, aliases, tags and merge keys are not taken.",
+            "Write the value out, or name it under 'dimensions'."),
+        new(nameof(NestingTooDeep), NestingTooDeep, "Mappings or lists are nested too deeply.",
+            "Write the keys at the levels that the format has."),
+        new(nameof(TooManyValues), TooManyValues, "The file holds more values than a vessel file can hold.",
+            "Keep one vessel in one file."),
+        new(nameof(DuplicateKey), DuplicateKey, "A key stands twice in one mapping.", "Delete one of the two."),
+        new(nameof(KeyNotAWord), KeyNotAWord, "A key is a list or mapping.", "Use a word as the key."),
+        new(nameof(UnknownKey), UnknownKey, "A mapping has no key of that name.",
+            "Correct the spelling, or delete the key."),
+        new(nameof(MissingKey), MissingKey, "A key that has no default is missing.", "Add the key."),
+        new(nameof(MissingValue), MissingValue, "A key has no value.", "Write a value after the colon, or delete the key."),
+        new(nameof(OnlyOneOf), OnlyOneOf, "Of a group of keys not exactly one is given.", "Give one of them."),
+        new(nameof(KeyDoesNotApply), KeyDoesNotApply, "The key means nothing with what is chosen beside it.",
+            "Delete the key, or change the choice."),
+        new(nameof(WrongKind), WrongKind, "A mapping, a list or a single value stands where another of these belongs.",
+            "Write what the key takes."),
+        new(nameof(UnknownChoice), UnknownChoice, "The word is not among the key's choices.", "Use one of the choices."),
+        new(nameof(NotBuiltYet), NotBuiltYet, "The format knows the choice, but this version does not build it.",
+            "Use one of the choices that are built."),
+        new(nameof(OutOfRange), OutOfRange, "A number lies outside what the key takes.", "Use a number inside the range."),
+        new(nameof(ExpressionSyntax), ExpressionSyntax, "A value cannot be read as a number, unit or expression.",
+            "Write a number with a unit, or an expression of such."),
+        new(nameof(DecimalComma), DecimalComma, "A comma stands where the decimal point belongs.", "Write a point."),
+        new(nameof(UnknownUnit), UnknownUnit, "The word after a number is not a unit.", "Use a unit that is known."),
+        new(nameof(UnknownName), UnknownName, "An expression uses a name that is not defined.",
+            "Define it under 'dimensions'."),
+        new(nameof(WrongDimension), WrongDimension, "Kinds of quantity do not go together, as a length and an angle.",
+            "Use a value of the kind that is wanted."),
+        new(nameof(AmbiguousUnit), AmbiguousUnit, "A bare number is added to values in another unit, or in several.",
+            "Write a unit after the bare number."),
+        new(nameof(DivisionByZero), DivisionByZero, "A value is divided by zero.", "Change the divisor."),
+        new(nameof(NumberNotFinite), NumberNotFinite, "A number is too large to reckon with.", "Use a smaller number."),
+        new(nameof(ExpressionTooDeep), ExpressionTooDeep, "An expression is too long or its parentheses too deep.",
+            "Split it with names under 'dimensions'."),
+        new(nameof(GaugeUnknown), GaugeUnknown, "A sheet gauge is not in the table of the metal.",
+            "Give the thickness in mm or in."),
+        new(nameof(DimensionName), DimensionName, "A name under 'dimensions' is a unit, a reserved word or no plain word.",
+            "Use another name."),
+        new(nameof(DimensionCycle), DimensionCycle, "Named sizes are defined by each other in a circle.",
+            "Give one of them a value of its own."),
+        new(nameof(UnknownMaterial), UnknownMaterial, "The metal is not in the table.", "Use a metal of the table."),
+        new(nameof(MissingMaterial), MissingMaterial, "A part has no material, and the file names none.",
+            "Add 'material' at the top of the file."),
+        new(nameof(UnknownThread), UnknownThread, "The thread is not in the table.", "Use a thread of the table."),
+        new(nameof(MetalsDoNotJoin), MetalsDoNotJoin, "Two parts that are welded together are of metals that do not join.",
+            "Make both of one family of metals."),
+        new(nameof(NameWithoutLetters), NameWithoutLetters, "A name has no letter or digit that a file name can take.",
+            "Use a name with the letters a to z or digits."),
+        new(nameof(NameTwice), NameTwice, "Two parts have one name, or names that give one file name.", "Rename one."),
+        new(nameof(WallTooThick), WallTooThick, "The wall leaves no bore.", "Make the wall thinner or the diameter larger."),
+        new(nameof(LidTooDeep), LidTooDeep, "Inset heads take up the whole height of the shell.",
+            "Make recess or thickness smaller, or the shell higher."),
+        new(nameof(LidDoesNotFit), LidDoesNotFit, "A flat head does not cover, or does not fit, the shell's bore.",
+            "Change the plate's diameter or clearance."),
+        new(nameof(BranchWiderThanShell), BranchWiderThanShell, "A port that stands on the shell reaches beside it.",
+            "Make the port or its offset smaller."),
+        new(nameof(TubeDoesNotEnter), TubeDoesNotEnter, "A port that passes into the shell is wider than its bore there.",
+            "Make the port or its offset smaller, or set it on."),
+        new(nameof(DrillRunsOut), DrillRunsOut, "A hole drilled through a tube leaves its bore sideways.",
+            "Make the bore or the offset smaller."),
+        new(nameof(HoleNearShellEnd), HoleNearShellEnd, "Less than one wall of metal is left between a hole and an edge.",
+            "Move the port away from the edge."),
+        new(nameof(PortOffShell), PortOffShell, "A port's footprint reaches over an edge of the shell.",
+            "Move the port away from the edge."),
+        new(nameof(HoleBehindLid), HoleBehindLid, "An inset head covers a hole of the shell.",
+            "Move the port, or make the head's recess smaller."),
+        new(nameof(HolesOverlap), HolesOverlap, "Two holes run into each other.", "Move one of the ports."),
+        new(nameof(PortOverSeam), PortOverSeam, "A port stands over the shell's long seam.", "Turn the seam."),
+        new(nameof(PortOffHead), PortOffHead, "A port reaches over the rim of its head.", "Move the port inward."),
+        new(nameof(PortOffPole), PortOffPole, "A port in a hemisphere does not stand at its pole.", "Use radius 0."),
+        new(nameof(BungTooThin), BungTooThin, "A bung has too little metal round its thread.",
+            "Make its outside diameter larger."),
+        new(nameof(PortTooShort), PortTooShort, "A port's free end does not clear the outside of what it stands in.",
+            "Make the port longer."),
+        new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
+            "Make its inside length smaller."),
+    ];
 }
+
+/// <summary>A row of the table of faults.</summary>
+/// <param name="Constant">Name of the constant.</param>
+/// <param name="Code">The word that the user sees.</param>
+/// <param name="Cause">When it is reported.</param>
+/// <param name="Remedy">What to change, in general; each fault says it in particular.</param>
+public sealed record FaultCode(string Constant, string Code, string Cause, string Remedy);

@@ -22,18 +22,7 @@ public sealed record VesselDesign(
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
 
     /// <summary>Where a path stands in the file, or the nearest key above it that does.</summary>
-    public Span? PlaceOf(string path)
-    {
-        while (true)
-        {
-            if (Places.TryGetValue(path, out var span))
-                return span;
-            var cut = path.LastIndexOfAny(['.', '[']);
-            if (cut < 0)
-                return Places.TryGetValue(string.Empty, out span) ? span : null;
-            path = path[..cut];
-        }
-    }
+    public Span? PlaceOf(string path) => Places.Nearest(path);
 }
 
 /// <summary>The unit of bare lengths in the file, and of lengths shown to the user.</summary>

@@ -1,0 +1,47 @@
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Whether a port in the shell finds room sideways.</summary>
+internal static class BranchFitCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design) => design.Ports
+        .Where(p => p.Host == PortHost.Shell)
+        .Select(p => Find(new Shown(design.Units), design.Shell, p))
+        .OfType<Fault>();
+
+    private static Fault? Find(Shown shown, ShellDesign shell, PortDesign port)
+    {
+        var side = Math.Abs(port.Place.Offset);
+        if (side + port.OuterRadius > shell.OuterRadius)
+        {
+            return TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside",
+                port.OuterRadius, shell.OuterRadius);
+        }
+
+        if (port.Joint == PortJoint.SetIn && side + ShellHole.HoleRadius(port) > shell.InnerRadius)
+        {
+            return TooWide(FaultCodes.TubeDoesNotEnter, $"'{port.Name}' does not pass into the shell", "hole",
+                ShellHole.HoleRadius(port), shell.InnerRadius);
+        }
+
+        return port.Joint == PortJoint.SetOn && shell.MadeFrom == StockForm.Tube && side + port.BoreRadius > shell.InnerRadius
+            ? TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways", "bore",
+                port.BoreRadius, shell.InnerRadius)
+            : null;
+
+        Fault TooWide(string code, string what, string which, double radius, double room)
+        {
+            // Moving the port inward helps only where it then fits.
+            var fits = radius <= room;
+            return new Fault(
+                code,
+                fits && side > 0 ? $"{port.Path}.at.offset" : DesignCheck.SizePath(port),
+                $"{what}: offset and radius of its {which} are together more than the shell's radius there.",
+                shown.Length(side + radius),
+                $"at most {shown.Length(room)}",
+                fits ? $"Use an offset of at most {shown.Length(room - radius)}, or a smaller port."
+                    : $"Use a port whose {which} is at most {shown.Length(2 * room)} in diameter.");
+        }
+    }
+}

@@ -1,0 +1,29 @@
+namespace Vessel.Design;
+
+/// <summary>Everything that can make the shape impossible.</summary>
+internal static class DesignCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design)
+    {
+        var holes = design.Ports
+            .Where(p => p.Host == PortHost.Shell)
+            .Select(p => ShellHole.Of(design.Shell, p))
+            .OfType<ShellHole>()
+            .ToList();
+        return
+        [
+            .. WallCheck.Find(design),
+            .. LidCheck.Find(design),
+            .. BranchFitCheck.Find(design),
+            .. BranchReachCheck.Find(design),
+            .. ShellEndCheck.Find(design, holes),
+            .. SeamCheck.Find(design, holes),
+            .. HeadPortCheck.Find(design),
+            .. OverlapCheck.Find(design, holes),
+        ];
+    }
+
+    /// <summary>The key of a port's outside diameter.</summary>
+    public static string SizePath(PortDesign port) =>
+        $"{port.Path}.{(port.Thread is null ? "tube" : "bung")}.outside_diameter";
+}

@@ -1,0 +1,49 @@
+namespace Vessel.Design;
+
+/// <summary>Flat heads that leave no room in the shell, or do not close it.</summary>
+internal static class LidCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design)
+    {
+        var shown = new Shown(design.Units);
+        var height = design.Shell.Height;
+        var (top, bottom) = (Depth(design.Top), Depth(design.Bottom));
+        foreach (var head in new[] { design.Top, design.Bottom }.OfType<FlatHead>())
+        {
+            if (Depth(head) >= height)
+                yield return TooDeep(shown, head.Path, $"The {head.Path} head takes up the whole shell.", Depth(head), height);
+            if (Fit(shown, design.Shell, head) is { } fault)
+                yield return fault;
+        }
+
+        if (top < height && bottom < height && top + bottom >= height)
+        {
+            yield return TooDeep(
+                shown, design.Bottom.Path, "The two heads together take up the whole shell.", top + bottom, height);
+        }
+    }
+
+    /// <summary>How far a head reaches into the shell from its end, mm.</summary>
+    public static double Depth(HeadDesign head) => head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
+
+    private static Fault TooDeep(Shown shown, string path, string what, double depth, double height) => new(
+        FaultCodes.LidTooDeep, path, $"{what} Recess and thickness together must be less than its height.",
+        shown.Length(depth), $"less than {shown.Length(height)}",
+        "Make recess or thickness smaller, or the shell higher.");
+
+    private static Fault? Fit(Shown shown, ShellDesign shell, FlatHead head)
+    {
+        if (head.Seat == Seat.Inset && head.Clearance >= shell.InnerRadius && shell.InnerRadius > 0)
+        {
+            return new Fault(FaultCodes.LidDoesNotFit, $"{head.Path}.clearance",
+                $"The clearance of the {head.Path} head leaves no plate.", shown.Length(head.Clearance),
+                $"less than {shown.Length(shell.InnerRadius)}", "Make the clearance smaller.");
+        }
+
+        return head.Seat == Seat.Overlay && head.OutsideDiameter <= 2 * shell.InnerRadius
+            ? new Fault(FaultCodes.LidDoesNotFit, $"{head.Path}.outside_diameter",
+                $"The {head.Path} plate does not cover the shell's bore.", shown.Length(head.OutsideDiameter),
+                $"more than {shown.Length(2 * shell.InnerRadius)}", "Make the plate larger, or use 'seat: inset'.")
+            : null;
+    }
+}

@@ -1,0 +1,55 @@
+using NetTopologySuite.Geometries.Utilities;
+using Vessel.Geometry;
+
+namespace Vessel.Design;
+
+/// <summary>Holes that run into each other; reported at the later of the two ports.</summary>
+internal static class OverlapCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+        OnShell(design.Shell, holes).Concat(OnHeads(design));
+
+    private static IEnumerable<Fault> OnShell(ShellDesign shell, IReadOnlyList<ShellHole> holes)
+    {
+        var flats = holes.Select(h => h.Flat()).ToList();
+        var girth = Turns.Full * shell.OuterRadius;
+        for (var later = 1; later < holes.Count; later++)
+        {
+            for (var earlier = 0; earlier < later; earlier++)
+            {
+                // The outside laid flat repeats every girth, so a neighbour may lie across its edge.
+                var meet = new[] { -girth, 0, girth }.Any(shift => flats[later].Intersects(
+                    AffineTransformation.TranslationInstance(shift, 0).Transform(flats[earlier])));
+                if (meet)
+                {
+                    yield return new Fault(FaultCodes.HolesOverlap, $"{holes[later].Port.Path}.at",
+                        $"The holes of '{holes[earlier].Port.Name}' and '{holes[later].Port.Name}' run into each other.",
+                        null, null, "Move one of the two along the shell or round it, or make one smaller.");
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Fault> OnHeads(VesselDesign design)
+    {
+        var shown = new Shown(design.Units);
+        for (var later = 1; later < design.Ports.Length; later++)
+        {
+            for (var earlier = 0; earlier < later; earlier++)
+            {
+                var (a, b) = (design.Ports[earlier], design.Ports[later]);
+                if (a.Host != b.Host || a.Host == PortHost.Shell)
+                    continue;
+                var apart = (Point2.Polar(a.Place.Radius, a.Place.Angle) - Point2.Polar(b.Place.Radius, b.Place.Angle)).Length;
+                var need = ShellHole.HoleRadius(a) + ShellHole.HoleRadius(b);
+                if (apart < need)
+                {
+                    yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",
+                        $"The holes of '{a.Name}' and '{b.Name}' run into each other.",
+                        $"{shown.Length(apart)} between axes", $"at least {shown.Length(need)}",
+                        "Move one of the two, or make one smaller.");
+                }
+            }
+        }
+    }
+}

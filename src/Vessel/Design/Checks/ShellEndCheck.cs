@@ -1,0 +1,54 @@
+namespace Vessel.Design;
+
+/// <summary>Whether the holes of the shell keep clear of its ends and of inset heads.</summary>
+internal static class ShellEndCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design, IEnumerable<ShellHole> holes)
+    {
+        var shown = new Shown(design.Units);
+        var shell = design.Shell;
+        foreach (var hole in holes)
+        {
+            var lower = new End(hole.Port, "lower", "bottom", hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
+            var upper = new End(hole.Port, "upper", "top",
+                shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, LidCheck.Depth(design.Top), -1);
+            foreach (var fault in new[] { lower, upper }.Select(end => end.Find(shown, shell.Wall)).OfType<Fault>())
+                yield return fault;
+        }
+    }
+
+    /// <summary>One end of the shell as a hole sees it: distances inward from that edge, mm.</summary>
+    /// <param name="Inward">Sign of the height's change that leads away from the edge.</param>
+    private sealed record End(
+        PortDesign Port, string Edge, string Head, double ToHole, double ToFoot, double Depth, int Inward)
+    {
+        /// <summary>At most one fault: the one whose cure also cures the others, where that can be.</summary>
+        public Fault? Find(Shown shown, double wall)
+        {
+            if (ToHole < Depth)
+            {
+                return Move(FaultCodes.HoleBehindLid,
+                    $"The inset {Head} head covers the hole of '{Port.Name}' in the shell", ToHole, Math.Max(Depth, wall));
+            }
+
+            if (ToHole < wall)
+            {
+                return Move(FaultCodes.HoleNearShellEnd,
+                    $"Between the hole of '{Port.Name}' and the shell's {Edge} edge less than one wall of metal is left",
+                    ToHole, wall);
+            }
+
+            return ToFoot < 0
+                ? Move(FaultCodes.PortOffShell, $"'{Port.Name}' reaches over the shell's {Edge} edge", ToFoot, 0)
+                : null;
+
+            Fault Move(string code, string what, double left, double limit)
+            {
+                var height = Port.Place.Height + (Inward * (limit - left));
+                return new Fault(code, $"{Port.Path}.at.height", $"{what}.", $"{shown.Length(left)} from the edge",
+                    $"at least {shown.Length(limit)}",
+                    $"Use a height of at {(Inward > 0 ? "least" : "most")} {shown.Length(height)}.");
+            }
+        }
+    }
+}

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// Fills the design's records from the sections of the file. Where a value was at fault its number is NaN, and the
+/// design only serves to find further faults.
+/// </summary>
+internal static class DesignBuilder
+{
+    public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places)
+    {
+        var shell = Shell(file.Child("shell") ?? Section.Absent("shell"));
+        var top = Head(file.Child("top") ?? Section.Absent("top"), shell);
+        var bottom = Head(file.Child("bottom") ?? Section.Absent("bottom"), shell);
+        return new VesselDesign(
+            file.Text("vessel") ?? "",
+            file.Text("revision") ?? "",
+            units,
+            shell,
+            top,
+            bottom,
+            [.. file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom))],
+            Flow(file.Child("flow")),
+            places);
+    }
+
+    private static ShellDesign Shell(Section section)
+    {
+        var wall = section.Number("wall");
+        var outside = section.Has("outside_diameter")
+            ? section.Number("outside_diameter")
+            : section.Number("inside_diameter") + (2 * wall);
+        // Whether there is a seam is not known while made_from is at fault.
+        var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
+        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"),
+            section.Text("made_from") == "tube" ? StockForm.Tube : StockForm.Sheet, seam, section.Number("root_gap"));
+    }
+
+    private static HeadDesign Head(Section section, ShellDesign shell)
+    {
+        if (section.Text("shape") == "hemisphere")
+        {
+            var own = section.Given.Contains("wall");
+            return new HemisphereHead(section.Path, Metal(section), own ? section.Number("wall") : shell.Wall);
+        }
+
+        var seat = section.Text("seat") == "overlay" ? Seat.Overlay : Seat.Inset;
+        var clearance = section.Number("clearance");
+        var outside = seat == Seat.Inset ? (2 * shell.InnerRadius) - (2 * clearance)
+            : section.Given.Contains("outside_diameter") ? section.Number("outside_diameter")
+            : shell.OutsideDiameter;
+        return new FlatHead(section.Path, Metal(section), section.Number("thickness"), seat,
+            seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
+    }
+
+    private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)
+    {
+        var host = section.Text("in") switch
+        {
+            "shell" => PortHost.Shell,
+            "top" => PortHost.Top,
+            _ => PortHost.Bottom,
+        };
+        var place = Place(section.Child("at") ?? Section.Absent(section.Path), host);
+        var joint = section.Text("joint") == "set_in" ? PortJoint.SetIn : PortJoint.SetOn;
+        var inside = joint == PortJoint.SetIn ? section.Number("inside_length") : 0;
+        var tube = section.Child("tube");
+        var bung = section.Child("bung");
+        var round = bung ?? tube ?? Section.Absent(section.Path);
+        // While the joint is at fault nothing can be said about the hole.
+        var outside = section.Has("joint") ? round.Number("outside_diameter") : double.NaN;
+        var through = host == PortHost.Shell ? AxisInShellWall(shell, place) : (host == PortHost.Top ? top : bottom).Wall;
+        return new PortDesign(
+            section.Path,
+            section.Text("name") ?? "",
+            host,
+            place,
+            Metal(section),
+            outside,
+            bung is null ? outside - (2 * round.Number("wall")) : bung.Thread("thread")?.TapDrill ?? double.NaN,
+            bung is null ? section.Number("length")
+                : joint == PortJoint.SetIn ? bung.Number("length") - through - inside
+                : bung.Number("length"),
+            inside,
+            joint == PortJoint.SetIn ? section.Number("clearance") : 0,
+            joint,
+            section.Text("cut") switch
+            {
+                "ground" => EndCut.Ground,
+                "hole_saw" => EndCut.HoleSaw,
+                _ => EndCut.Square,
+            },
+            bung?.Thread("thread"),
+            section.Thread("fitting"));
+    }
+
+    private static PortPlace Place(Section at, PortHost host) => host == PortHost.Shell
+        ? new PortPlace(at.Number("height"), Turns.From(at.Number("angle"), 0), at.Number("offset"), at.Number("tilt"), 0)
+        : new PortPlace(0, Turns.From(at.Number("angle"), 0), 0, 0, at.Number("radius"));
+
+    /// <summary>How far the port's axis runs through the shell's wall, mm.</summary>
+    private static double AxisInShellWall(ShellDesign shell, PortPlace place) =>
+        (BranchAxis.HalfChord(shell.OuterRadius, place.Offset) - BranchAxis.HalfChord(shell.InnerRadius, place.Offset))
+        / Math.Cos(place.Tilt);
+
+    private static FlowDesign Flow(Section? flow)
+    {
+        flow ??= Section.Absent("flow");
+        return new FlowDesign(
+            flow.Path,
+            flow.Has("blow_by") ? flow.Number("blow_by") : null,
+            flow.Number("oil_density"),
+            flow.Number("temperature"));
+    }
+
+    /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
+    private static Material Metal(Section section) => section.Material ?? Materials.All[0];
+}

@@ -1,0 +1,277 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Reads mappings by the table of keys, and reports every key and value that is not as the table has it.</summary>
+internal sealed class Binder(ValueReader values, List<Fault> faults)
+{
+    /// <summary>The file's own mapping.</summary>
+    public Section Bind(YamlMapping top) => Bind(top, KeyTable.File, "", null);
+
+    /// <param name="material">What holds where the mapping names no material.</param>
+    private Section Bind(YamlMapping mapping, KeyMap map, string path, Inherited? material)
+    {
+        ReportUnknown(mapping, map, path);
+        var own = MaterialOf(mapping, map, path, material);
+        var section = new Section(path, own?.Material, ImmutableDictionary<string, object>.Empty,
+            [.. mapping.Entries.Select(e => e.Key)]);
+        // Choices and defaults first: which other keys apply depends on them.
+        foreach (var key in map.Keys.OrderBy(k => k.Kind == KeyKind.Choice ? 0 : 1))
+        {
+            if (ValueOf(key, mapping, map, section, own) is { } value)
+                section = section with { Values = section.Values.Add(key.Name, value) };
+        }
+
+        foreach (var group in map.OneOf)
+            CheckGroup(group, map, section);
+        return section;
+    }
+
+    private object? ValueOf(Key key, YamlMapping mapping, KeyMap map, Section section, Inherited? material)
+    {
+        var applies = Applies(key, section);
+        if (mapping.Find(key.Name) is not { } entry)
+        {
+            if (key.IsRequired && applies == true)
+            {
+                Report(FaultCodes.MissingKey, section.Path, $"'{key.Name}' is missing in {map.Name}.",
+                    $"Add '{key.Name}': {Lowered(key.Description)}.");
+            }
+
+            return Default(key, section);
+        }
+
+        var path = Join(section.Path, key.Name);
+        if (applies == false)
+        {
+            var condition = key.AppliesWhen!;
+            var need = condition.Value is null ? $"'{condition.Key}'" : $"'{condition.Key}: {condition.Value}'";
+            Report(FaultCodes.KeyDoesNotApply, path, $"'{key.Name}' means something only with {need}.",
+                $"Delete '{key.Name}', or use {need}.", at: entry.KeyAt);
+            return Default(key, section);
+        }
+
+        if (entry.Value is YamlScalar { Text.Length: 0, IsQuoted: false })
+        {
+            Report(FaultCodes.MissingValue, path, $"'{key.Name}' has no value.",
+                "Write a value after the colon, or delete the key.", at: entry.KeyAt);
+            return null;
+        }
+
+        return key.Kind switch
+        {
+            KeyKind.Mapping => Child(key, entry, path, section, mapping, material),
+            KeyKind.List => Items(key, entry, path, material),
+            KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
+            _ => entry.Value is YamlScalar scalar
+                ? Single(key, scalar, path, material)
+                : WrongKind(entry.Value, path, "a single value"),
+        };
+    }
+
+    /// <summary>Null where the key that decides is itself at fault.</summary>
+    private static bool? Applies(Key key, Section section) => key.AppliesWhen switch
+    {
+        null => true,
+        { Value: null } condition => section.Given.Contains(condition.Key),
+        var condition => section.Text(condition.Key) is { } chosen ? chosen == condition.Value : null,
+    };
+
+    private object? Default(Key key, Section section)
+    {
+        var text = key.DefaultWhen.FirstOrDefault(d => section.Given.Contains(d.Given))?.Value ?? key.Default;
+        if (text is null || !key.Kind.IsNumber())
+            return text;
+        return values.Read(new YamlScalar(text, false, null, default), section.Path, null) is { } quantity
+            ? Model(key.Kind, quantity)
+            : throw new InvalidOperationException($"the default of '{key.Name}' cannot be read");
+    }
+
+    private object? Single(Key key, YamlScalar scalar, string path, Inherited? material) => key.Kind switch
+    {
+        KeyKind.Text => scalar.Text,
+        KeyKind.Choice => Choice(key, scalar, path),
+        KeyKind.Material => material?.Material,
+        KeyKind.Thread => Thread(scalar, path),
+        _ => Number(key, scalar, path, material?.Material?.Family),
+    };
+
+    private string? Choice(Key key, YamlScalar scalar, string path)
+    {
+        if (key.Choices.Contains(scalar.Text))
+            return scalar.Text;
+        var choices = string.Join(", ", key.Choices);
+        if (key.NotBuiltYet.Contains(scalar.Text))
+        {
+            Report(FaultCodes.NotBuiltYet, path, $"'{key.Name}: {scalar.Text}' is not built by this version.",
+                $"Use one of: {choices}.", scalar.Text, choices);
+        }
+        else
+        {
+            Report(FaultCodes.UnknownChoice, path, $"'{scalar.Text}' is not a choice of '{key.Name}'.",
+                $"{Nearest.Hint(scalar.Text, key.Choices)} Use one of: {choices}.".TrimStart(), scalar.Text, choices);
+        }
+
+        return null;
+    }
+
+    private ThreadSize? Thread(YamlScalar scalar, string path)
+    {
+        if (Threads.Find(scalar.Text) is { } thread)
+            return thread;
+        Report(FaultCodes.UnknownThread, path, $"'{scalar.Text}' is not a thread of the table.",
+            $"Use one of: {string.Join(", ", Threads.All.Select(t => t.Name))}.", scalar.Text);
+        return null;
+    }
+
+    private double? Number(Key key, YamlScalar scalar, string path, MaterialFamily? family)
+    {
+        if (values.Read(scalar, path, family) is not { } quantity)
+            return null;
+        if (!quantity.IsBare && quantity.Dimension != key.Kind.Dimension())
+        {
+            Report(FaultCodes.WrongDimension, path,
+                $"'{key.Name}' is {key.Kind.Dimension()}, and the value is {quantity.Dimension}.",
+                $"Write {key.Kind.Dimension()}, as '10 {key.Kind.ShownUnit(values.Units).Name}'.", scalar.Text);
+            return null;
+        }
+
+        var value = Model(key.Kind, quantity);
+        if (key.Range is not { } range)
+            return value;
+        var (low, high) = (Limit(range.Low), Limit(range.High));
+        if (value >= low && value <= high)
+            return value;
+        var shown = new Shown(values.Units);
+        var limit = value < low ? $"at least {shown.Number(key.Kind, low)}" : $"at most {shown.Number(key.Kind, high)}";
+        Report(FaultCodes.OutOfRange, path, $"'{key.Name}' must be {limit}.", $"Use a value of {limit}.",
+            shown.Number(key.Kind, value), limit);
+        return null;
+
+        double Limit(double shownAs) => Model(
+            key.Kind, new Quantity(Held(key.Kind.ShownUnit(UserUnits.Millimetres), shownAs), key.Kind.Dimension(), false));
+    }
+
+    /// <summary>In the units of the model; a bare number is in the unit that the key and the file give it.</summary>
+    private double Model(KeyKind kind, Quantity quantity)
+    {
+        var held = quantity.IsBare ? Held(kind.ShownUnit(values.Units), quantity.Value) : quantity.Value;
+        return held / kind.ModelFactor();
+    }
+
+    private static double Held(Unit unit, double value) => (value * unit.Factor) + unit.Shift;
+
+    private object? Child(
+        Key key, YamlEntry entry, string path, Section section, YamlMapping mapping, Inherited? material)
+    {
+        if (entry.Value is not YamlMapping child)
+            return WrongKind(entry.Value, path, "a mapping of keys");
+        var map = key.Switch is { } by ? Switched(by, path, by.IsBeside ? mapping : child, section, by.IsBeside) : key.Map;
+        return map is null ? null : Bind(child, map, path, material);
+    }
+
+    private KeyMap? Switched(KeySwitch by, string path, YamlMapping holder, Section section, bool beside)
+    {
+        if (beside)
+            return section.Text(by.By) is { } chosen ? by.Maps.GetValueOrDefault(chosen) : null;
+        // The choice stands in the mapping whose keys it decides, so it is read ahead of them.
+        var key = by.Maps.Values.First().Find(by.By)!;
+        if (holder.Find(by.By) is not { } entry)
+        {
+            Report(FaultCodes.MissingKey, path, $"'{by.By}' is missing.",
+                $"Add '{by.By}': one of {string.Join(", ", key.Choices)}.");
+            return null;
+        }
+
+        var choice = entry.Value is YamlScalar scalar
+            ? Choice(key, scalar, Join(path, by.By))
+            : WrongKind(entry.Value, Join(path, by.By), "a single value") as string;
+        return choice is null ? null : by.Maps[choice];
+    }
+
+    private object? Items(Key key, YamlEntry entry, string path, Inherited? material)
+    {
+        if (entry.Value is not YamlList list)
+            return WrongKind(entry.Value, path, "a list, each item beginning with '- '");
+        var items = ImmutableArray.CreateBuilder<Section>();
+        for (var i = 0; i < list.Items.Length; i++)
+        {
+            var itemPath = string.Create(CultureInfo.InvariantCulture, $"{path}[{i}]");
+            if (list.Items[i] is YamlMapping item)
+                items.Add(Bind(item, key.Map!, itemPath, material));
+            else
+                WrongKind(list.Items[i], itemPath, "a mapping of keys");
+        }
+
+        return items.ToImmutable();
+    }
+
+    private Inherited? MaterialOf(YamlMapping mapping, KeyMap map, string path, Inherited? inherited)
+    {
+        if (map.Find("material") is null)
+            return inherited;
+        if (mapping.Find("material") is not { Value: YamlScalar { Text.Length: > 0 } scalar })
+        {
+            if (inherited is null && path.Length > 0 && mapping.Find("material") is null)
+            {
+                Report(FaultCodes.MissingMaterial, path, $"Nothing says what {map.Name} is made of.",
+                    "Add 'material' here or at the top of the file.");
+            }
+
+            // A material at fault is reported once, where it stands.
+            return inherited ?? (mapping.Find("material") is null ? null : new Inherited(null));
+        }
+
+        var material = Materials.Find(scalar.Text);
+        if (material is null)
+        {
+            Report(FaultCodes.UnknownMaterial, Join(path, "material"), $"'{scalar.Text}' is not a metal of the table.",
+                $"Use one of: {string.Join(", ", Materials.All.Select(m => m.Name))}.", scalar.Text);
+        }
+
+        return new Inherited(material);
+    }
+
+    private void ReportUnknown(YamlMapping mapping, KeyMap map, string path)
+    {
+        foreach (var entry in mapping.Entries.Where(e => map.Find(e.Key) is null))
+        {
+            var isNumber = double.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _);
+            var remedy = isNumber
+                ? "Write a point, not a comma, in a number; between braces a comma begins the next key."
+                : Nearest.Hint(entry.Key, map.Keys.Select(k => k.Name))
+                    ?? $"Keys here are {string.Join(", ", map.Keys.Select(k => k.Name))}.";
+            Report(FaultCodes.UnknownKey, Join(path, entry.Key), $"There is no key '{entry.Key}' in {map.Name}.", remedy,
+                entry.Key, at: entry.KeyAt);
+        }
+    }
+
+    private void CheckGroup(ImmutableArray<string> group, KeyMap map, Section section)
+    {
+        var given = group.Where(section.Given.Contains).ToList();
+        if (given.Count == 1)
+            return;
+        var both = string.Join(" and ", group.Select(k => $"'{k}'"));
+        Report(FaultCodes.OnlyOneOf, given.Count == 0 ? section.Path : Join(section.Path, given[1]),
+            $"Of {both} {map.Name} takes exactly one.", given.Count == 0 ? "Add one of them." : "Delete one of them.");
+    }
+
+    private object? WrongKind(YamlNode node, string path, string wanted)
+    {
+        Report(FaultCodes.WrongKind, path, $"Here belongs {wanted}.", $"Write {wanted}.", at: node.At);
+        return null;
+    }
+
+    private void Report(
+        string code, string path, string what, string remedy, string? given = null, string? limit = null, Span? at = null) =>
+        faults.Add(new Fault(code, path, what, given, limit, remedy, at));
+
+    private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+
+    private static string Join(string path, string key) => path.Length == 0 ? key : $"{path}.{key}";
+
+    /// <summary>What a part is made of unless it says otherwise; a null material is one that was at fault.</summary>
+    private sealed record Inherited(Material? Material);
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>One key of the file.</summary>
+/// <param name="Description">One line for the user and the schema.</param>
+public sealed record Key(string Name, KeyKind Kind, string Description)
+{
+    public bool IsRequired { get; init; }
+
+    /// <summary>Written as a user would write it, with its unit; read by the same grammar.</summary>
+    public string? Default { get; init; }
+
+    /// <summary>The default in words, where it depends on other keys.</summary>
+    public string? DefaultRule { get; init; }
+
+    /// <summary>The default by which other key is given, where that decides.</summary>
+    public ImmutableArray<KeyDefault> DefaultWhen { get; init; } = [];
+
+    /// <summary>When the key means something; else it must not be given.</summary>
+    public KeyCondition? AppliesWhen { get; init; }
+
+    public KeyRange? Range { get; init; }
+
+    public ImmutableArray<string> Choices { get; init; } = [];
+
+    /// <summary>Choices that the file format knows and this version does not build yet.</summary>
+    public ImmutableArray<string> NotBuiltYet { get; init; } = [];
+
+    /// <summary>Of a mapping or of each item of a list.</summary>
+    public KeyMap? Map { get; init; }
+
+    /// <summary>Of a mapping whose keys depend on another key's choice.</summary>
+    public KeySwitch? Switch { get; init; }
+}
+
+/// <summary>Both ends included; in mm, degrees, L/min, kg/m3 or degrees Celsius.</summary>
+public readonly record struct KeyRange(double Low, double High);
+
+/// <summary>A default that holds when the key beside it named <paramref name="Given"/> is given.</summary>
+public sealed record KeyDefault(string Given, string Value);
+
+/// <summary>The key beside it has that value, or is merely given where <paramref name="Value"/> is null.</summary>
+public sealed record KeyCondition(string Key, string? Value);
+
+/// <summary>The keys of a mapping.</summary>
+/// <param name="Name">In words, for messages: <c>a port in the shell</c>.</param>
+public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
+{
+    /// <summary>Groups of keys of which exactly one must be given.</summary>
+    public ImmutableArray<ImmutableArray<string>> OneOf { get; init; } = [];
+
+    public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
+}
+
+/// <summary>Chooses the keys of a mapping by the value of another key.</summary>
+/// <param name="By">That key's name.</param>
+/// <param name="IsBeside">It stands beside the mapping rather than in it.</param>
+/// <param name="Maps">By value.</param>
+public sealed record KeySwitch(string By, bool IsBeside, ImmutableDictionary<string, KeyMap> Maps);

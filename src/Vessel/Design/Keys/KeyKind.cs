@@ -1,0 +1,44 @@
+namespace Vessel.Design;
+
+/// <summary>What the value of a key is.</summary>
+public enum KeyKind
+{
+    Text,
+    Choice,
+    Material,
+    Thread,
+    Length,
+    Angle,
+    Flow,
+    Density,
+    Temperature,
+    Mapping,
+
+    /// <summary>A list of mappings.</summary>
+    List,
+
+    /// <summary>A mapping whose keys the user names and whose values are quantities.</summary>
+    Sizes,
+}
+
+/// <summary>The units behind a kind of number.</summary>
+internal static class KeyKinds
+{
+    public static bool IsNumber(this KeyKind kind) => kind is >= KeyKind.Length and <= KeyKind.Temperature;
+
+    public static Dimension Dimension(this KeyKind kind) => kind.ShownUnit(UserUnits.Millimetres).Dimension;
+
+    /// <summary>The unit of a bare number, and of numbers shown to the user.</summary>
+    public static Unit ShownUnit(this KeyKind kind, UserUnits units) => kind switch
+    {
+        KeyKind.Length => units == UserUnits.Inches ? Unit.Inch : Unit.Millimetre,
+        KeyKind.Angle => Unit.Degree,
+        KeyKind.Flow => Unit.LitrePerMinute,
+        KeyKind.Density => Unit.KilogramPerCubicMetre,
+        KeyKind.Temperature => Unit.Celsius,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "has no unit"),
+    };
+
+    /// <summary>What a value in held units (see <see cref="Unit"/>) is divided by for the model: L/min, not mm3/min.</summary>
+    public static double ModelFactor(this KeyKind kind) => kind == KeyKind.Flow ? Unit.LitrePerMinute.Factor : 1;
+}

@@ -1,0 +1,195 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>Every key of the file: the one place that says what may be written.</summary>
+public static class KeyTable
+{
+    private static readonly KeyRange _diameter = new(5, 10_000);
+
+    private static readonly KeyRange _wall = new(0.3, 25);
+
+    private static readonly KeyRange _lengthOfPart = new(1, 10_000);
+
+    private static readonly KeyRange _fromZero = new(0, 10_000);
+
+    private static readonly KeyRange _gap = new(0, 5);
+
+    private static readonly KeyRange _turn = new(-360, 360);
+
+    private static readonly Key _material = new("material", KeyKind.Material, "Metal of this part")
+    {
+        DefaultRule = "the file's material",
+    };
+
+    private static readonly Key _angle = new("angle", KeyKind.Angle, "Counter-clockwise seen from above; 0 is the front")
+    {
+        Default = "0 deg", Range = _turn,
+    };
+
+    public static KeyMap Tube { get; } = new("a tube",
+    [
+        new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(2, 10_000) },
+        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = _wall },
+    ]);
+
+    public static KeyMap Bung { get; } = new("a bung",
+    [
+        new("thread", KeyKind.Thread, "Thread, as 'M14x1.5', 'dash 8' or '1/4 NPT'") { IsRequired = true },
+        new("outside_diameter", KeyKind.Length, "Outside diameter of the bung") { IsRequired = true, Range = new(5, 200) },
+        new("length", KeyKind.Length, "Of the whole bung") { IsRequired = true, Range = new(3, 200) },
+    ]);
+
+    public static KeyMap PlaceOnShell { get; } = new("the place of a port in the shell",
+    [
+        new("height", KeyKind.Length, "Where the port's axis meets the shell's outside, above its lower edge")
+        {
+            IsRequired = true, Range = _fromZero,
+        },
+        _angle,
+        new("offset", KeyKind.Length, "Of the port's axis sideways from the vessel's axis, towards increasing angle")
+        {
+            Default = "0 mm", Range = new(-10_000, 10_000),
+        },
+        new("tilt", KeyKind.Angle, "Of the port's axis above the horizontal, outward")
+        {
+            Default = "0 deg", Range = new(-75, 75),
+        },
+    ]);
+
+    public static KeyMap PlaceOnHead { get; } = new("the place of a port in a head",
+    [
+        new("radius", KeyKind.Length, "Of the port's axis from the vessel's axis") { IsRequired = true, Range = _fromZero },
+        _angle,
+    ]);
+
+    public static KeyMap Port { get; } = new("a port",
+    [
+        new("name", KeyKind.Text, "What it is called; also part of file names") { IsRequired = true },
+        new("in", KeyKind.Choice, "What it stands in") { IsRequired = true, Choices = ["shell", "top", "bottom"] },
+        new("at", KeyKind.Mapping, "Where its axis meets the outside")
+        {
+            IsRequired = true,
+            Switch = new("in", true, ImmutableDictionary<string, KeyMap>.Empty
+                .Add("shell", PlaceOnShell).Add("top", PlaceOnHead).Add("bottom", PlaceOnHead)),
+        },
+        new("tube", KeyKind.Mapping, "A tube") { Map = Tube },
+        new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
+        new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end")
+        {
+            IsRequired = true, Range = _lengthOfPart, AppliesWhen = new("tube", null),
+        },
+        new("inside_length", KeyKind.Length, "Along the axis from the inside of what it stands in to the inner end")
+        {
+            Default = "0 mm", Range = _fromZero, AppliesWhen = new("joint", "set_in"),
+        },
+        new("joint", KeyKind.Choice, "Stands on the outside, or passes through a hole")
+        {
+            Choices = ["set_on", "set_in"], DefaultWhen = [new("tube", "set_on"), new("bung", "set_in")],
+        },
+        new("cut", KeyKind.Choice, "How the end that meets the vessel is cut")
+        {
+            Choices = ["square", "ground", "hole_saw"], Default = "square", AppliesWhen = new("joint", "set_on"),
+        },
+        new("clearance", KeyKind.Length, "Between port and hole, all round")
+        {
+            Default = "0.2 mm", Range = _gap, AppliesWhen = new("joint", "set_in"),
+        },
+        new("fitting", KeyKind.Thread, "What is bought for the free end of a tube, as 'dash 20'")
+        {
+            DefaultRule = "none", AppliesWhen = new("tube", null),
+        },
+        _material,
+    ])
+    {
+        OneOf = [["tube", "bung"]],
+    };
+
+    public static KeyMap Shell { get; } = new("the shell",
+    [
+        new("outside_diameter", KeyKind.Length, "Outside diameter") { Range = _diameter },
+        new("inside_diameter", KeyKind.Length, "Inside diameter, instead of the outside") { Range = _diameter },
+        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = _wall },
+        new("height", KeyKind.Length, "From the lower to the upper edge") { IsRequired = true, Range = new(5, 10_000) },
+        new("made_from", KeyKind.Choice, "Rolled from sheet, or cut from tube")
+        {
+            IsRequired = true, Choices = ["sheet", "tube"],
+        },
+        new("seam_angle", KeyKind.Angle, "Where the long seam lies")
+        {
+            Default = "180 deg", Range = _turn, AppliesWhen = new("made_from", "sheet"),
+        },
+        new("root_gap", KeyKind.Length, "Left open along the long seam before welding")
+        {
+            Default = "0 mm", Range = _gap, AppliesWhen = new("made_from", "sheet"),
+        },
+        _material,
+    ])
+    {
+        OneOf = [["outside_diameter", "inside_diameter"]],
+    };
+
+    private static readonly Key _shape = new("shape", KeyKind.Choice, "What closes this end")
+    {
+        IsRequired = true, Choices = ["flat", "hemisphere"], NotBuiltYet = ["ellipsoid", "torisphere", "cone"],
+    };
+
+    public static KeyMap FlatHead { get; } = new("a flat head",
+    [
+        _shape,
+        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = _wall },
+        new("seat", KeyKind.Choice, "Inside the shell, or on its end") { Choices = ["inset", "overlay"], Default = "inset" },
+        new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
+        {
+            Default = "0 mm", Range = _fromZero, AppliesWhen = new("seat", "inset"),
+        },
+        new("clearance", KeyKind.Length, "Between plate and shell, all round")
+        {
+            Default = "0.2 mm", Range = _gap, AppliesWhen = new("seat", "inset"),
+        },
+        new("outside_diameter", KeyKind.Length, "Of the plate")
+        {
+            DefaultRule = "the shell's outside diameter", Range = _diameter, AppliesWhen = new("seat", "overlay"),
+        },
+        _material,
+    ]);
+
+    public static KeyMap HemisphereHead { get; } = new("a hemisphere",
+    [
+        _shape,
+        new("wall", KeyKind.Length, "Wall thickness") { DefaultRule = "the shell's wall", Range = _wall },
+        new("made_from", KeyKind.Choice, "How it is made")
+        {
+            Choices = ["spinning"], NotBuiltYet = ["gores"], Default = "spinning",
+        },
+        _material,
+    ]);
+
+    public static KeyMap Flow { get; } = new("what flows through",
+    [
+        new("blow_by", KeyKind.Flow, "Gas that the engine blows in") { DefaultRule = "not known", Range = new(0.01, 100_000) },
+        new("oil_density", KeyKind.Density, "Of the oil") { Default = "870 kg/m3", Range = new(500, 1500) },
+        new("temperature", KeyKind.Temperature, "Of gas and oil") { Default = "80 degC", Range = new(-60, 250) },
+    ]);
+
+    public static KeyMap File { get; } = new("the file",
+    [
+        new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
+        new("revision", KeyKind.Text, "Revision of the design") { Default = "A" },
+        new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
+        new("material", KeyKind.Material, "Metal of every part that names none") { DefaultRule = "none: each part names its own" },
+        new("dimensions", KeyKind.Sizes, "Named sizes, for use in any value"),
+        new("shell", KeyKind.Mapping, "The cylinder") { IsRequired = true, Map = Shell },
+        Head("top", "What closes the upper end"),
+        Head("bottom", "What closes the lower end"),
+        new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = Port },
+        new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = Flow },
+    ]);
+
+    private static Key Head(string name, string description) => new(name, KeyKind.Mapping, description)
+    {
+        IsRequired = true,
+        Switch = new("shape", false, ImmutableDictionary<string, KeyMap>.Empty
+            .Add("flat", FlatHead).Add("hemisphere", HemisphereHead)),
+    };
+}

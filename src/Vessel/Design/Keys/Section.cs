@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// A mapping of the file after its keys were read: millimetres, radians, defaults filled in. A value that was at fault
+/// is not there; as a number it is NaN, which breaks no limit, so that no fault is reported for another's sake.
+/// </summary>
+internal sealed record Section(
+    string Path, Material? Material, ImmutableDictionary<string, object> Values, ImmutableHashSet<string> Given)
+{
+    /// <summary>Stands in for a mapping that is missing or at fault.</summary>
+    public static Section Absent(string path) =>
+        new(path, null, ImmutableDictionary<string, object>.Empty, ImmutableHashSet<string>.Empty);
+
+    public double Number(string key) => Values.TryGetValue(key, out var value) ? (double)value : double.NaN;
+
+    public string? Text(string key) => Values.GetValueOrDefault(key) as string;
+
+    public ThreadSize? Thread(string key) => Values.GetValueOrDefault(key) as ThreadSize;
+
+    public Section? Child(string key) => Values.GetValueOrDefault(key) as Section;
+
+    public ImmutableArray<Section> Items(string key) =>
+        Values.GetValueOrDefault(key) is ImmutableArray<Section> items ? items : [];
+
+    /// <summary>The key was given or has a default, and is not at fault.</summary>
+    public bool Has(string key) => Values.ContainsKey(key);
+}

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using UnitsNet.Units;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// A unit that may follow a number. Values are held in mm, radians, micrograms, minutes and degrees Celsius:
+/// value = number x <paramref name="Factor"/> + <paramref name="Shift"/>.
+/// </summary>
+/// <param name="Words">As it may be written; the first is how it is shown. Case counts.</param>
+internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, double Factor, double Shift = 0)
+{
+    private const double Litre = 1e6;
+
+    public string Name => Words[0];
+
+    public static Unit Millimetre { get; } = Length(LengthUnit.Millimeter, "mm");
+
+    public static Unit Inch { get; } = Length(LengthUnit.Inch, "in", "inch", "inches");
+
+    public static Unit Foot { get; } = Length(LengthUnit.Foot, "ft", "foot", "feet");
+
+    public static Unit Degree { get; } = Angle(AngleUnit.Degree, "deg", "degree", "degrees", "°");
+
+    public static Unit LitrePerMinute { get; } = Flow(VolumeFlowUnit.LiterPerMinute, "L/min", "l/min");
+
+    public static Unit KilogramPerCubicMetre { get; } = Density(DensityUnit.KilogramPerCubicMeter, "kg/m3");
+
+    public static Unit Celsius { get; } = Temperature(TemperatureUnit.DegreeCelsius, "degC", "°C");
+
+    /// <summary>Sheet gauge: no factor, a table that depends on the metal.</summary>
+    public static Unit Gauge { get; } = new(["ga", "gauge"], Dimension.OfLength, double.NaN);
+
+    public static ImmutableArray<Unit> All { get; } =
+    [
+        Millimetre,
+        Inch,
+        Foot,
+        Length(LengthUnit.Centimeter, "cm"),
+        Length(LengthUnit.Meter, "m"),
+        Gauge,
+        Degree,
+        Angle(AngleUnit.Radian, "rad", "radian", "radians"),
+        Volume(VolumeUnit.Liter, "L", "l", "litre", "litres", "liter", "liters"),
+        Volume(VolumeUnit.Milliliter, "mL", "ml"),
+        Volume(VolumeUnit.UsGallon, "gal"),
+        LitrePerMinute,
+        Flow(VolumeFlowUnit.CubicFootPerMinute, "cfm"),
+        Flow(VolumeFlowUnit.CubicMeterPerHour, "m3/h"),
+        KilogramPerCubicMetre,
+        Density(DensityUnit.GramPerCubicCentimeter, "g/cm3"),
+        Celsius,
+        Temperature(TemperatureUnit.DegreeFahrenheit, "degF", "°F"),
+    ];
+
+    public static Unit? Find(string word) => All.FirstOrDefault(u => u.Words.Contains(word));
+
+    // The factors of a library, so that none is typed here; only its unit enumerations are used.
+    private static Unit Length(LengthUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfLength, UnitsNet.Length.From(1, unit).Millimeters);
+
+    private static Unit Angle(AngleUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfAngle, UnitsNet.Angle.From(1, unit).Radians);
+
+    private static Unit Volume(VolumeUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfVolume, UnitsNet.Volume.From(1, unit).Liters * Litre);
+
+    private static Unit Flow(VolumeFlowUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfFlow, UnitsNet.VolumeFlow.From(1, unit).LitersPerMinute * Litre);
+
+    private static Unit Density(DensityUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfDensity, UnitsNet.Density.From(1, unit).KilogramsPerCubicMeter);
+
+    private static Unit Temperature(TemperatureUnit unit, params ImmutableArray<string> words)
+    {
+        var zero = UnitsNet.Temperature.From(0, unit).DegreesCelsius;
+        // A hundred degrees tell the factor with less rounding than one.
+        var hundred = UnitsNet.Temperature.From(100, unit).DegreesCelsius;
+        return new(words, Dimension.OfTemperature, (hundred - zero) / 100, zero);
+    }
+}

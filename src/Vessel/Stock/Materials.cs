@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace Vessel.Stock;
+
+/// <summary>The metals that a design may name.</summary>
+public static partial class Materials
+{
+    public static ImmutableArray<Material> All { get; } =
+    [
+        new("aluminium 6061", MaterialFamily.Aluminium, 2.70, Fillers.Er4043,
+            "density 2.70 g/cm3: Callister, Materials Science and Engineering, App. B"),
+        new("aluminium 5052", MaterialFamily.Aluminium, 2.68, Fillers.Er5356, "density 2.68 g/cm3: from memory"),
+        new("aluminium 3003", MaterialFamily.Aluminium, 2.73, Fillers.Er4043, "density 2.73 g/cm3: from memory"),
+        new("stainless 304", MaterialFamily.Stainless, 7.93, Fillers.Er308L,
+            "density 7.93 g/cm3: inside the 7.86 to 8.00 of Callister, App. B"),
+        new("stainless 316", MaterialFamily.Stainless, 7.98, Fillers.Er316L, "density 7.98 g/cm3: from memory"),
+        new("mild steel", MaterialFamily.MildSteel, 7.85, Fillers.Er70S2,
+            "density 7.85 g/cm3: common practice for structural steel"),
+    ];
+
+    /// <summary>
+    /// The material of that name, or null. Case and spacing do not matter, "aluminum" is "aluminium", and a temper or
+    /// an L may follow an alloy: <c>aluminium 6061-T6</c>, <c>stainless 316L</c>; it is kept in the name.
+    /// </summary>
+    public static Material? Find(string name)
+    {
+        var match = Written().Match(name.Trim().ToLowerInvariant());
+        if (!match.Success)
+            return null;
+        var family = match.Groups["family"].Value switch
+        {
+            "aluminum" => "aluminium",
+            "stainless steel" => "stainless",
+            var other => Spaces().Replace(other, " "),
+        };
+        var alloy = match.Groups["alloy"].Value;
+        var plain = alloy.Length == 0 ? family : $"{family} {alloy}";
+        var suffix = match.Groups["temper"].Value.ToUpperInvariant();
+        return All.FirstOrDefault(m => m.Name == plain) is { } found && SuffixFits(found, suffix)
+            ? found with { Name = found.Name + suffix }
+            : null;
+    }
+
+    private static bool SuffixFits(Material material, string suffix) => suffix.Length == 0 || (material.Family switch
+    {
+        MaterialFamily.Aluminium => suffix[0] == '-',
+        MaterialFamily.Stainless => suffix == "L",
+        _ => false,
+    });
+
+    [GeneratedRegex(@"^(?<family>aluminium|aluminum|stainless( steel)?|mild\s+steel)(\s+(?<alloy>\d+)(?<temper>-[oht]\d*|l)?)?$")]
+    private static partial Regex Written();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+}
