@@ -28,9 +28,9 @@ public static class ArcFit
     private const int FinalSamples = 16 * Samples;
 
     // A biarc's end is sought to this share of its length, which moves its deviation by three times as much.
-    private const double EndShare = 1e-4;
+    private const double EndShare = 1e-3;
     private const int Halvings = 40;
-    private const int LoadHalvings = 10;
+    private const int LoadHalvings = 6;
 
     /// <summary>
     /// Lines and arcs are kept, arcs of more than half a turn as two; graph curves are fitted.
