@@ -28,4 +28,7 @@ public readonly record struct Point2(double U, double V)
 
     /// <summary>The same direction at length one. The displacement must not be zero.</summary>
     public Point2 Unit() => (1 / Length) * this;
+
+    // The printer that a record comes with would print Turned, and that its own, without end.
+    public override string ToString() => FormattableString.Invariant($"({U}, {V})");
 }

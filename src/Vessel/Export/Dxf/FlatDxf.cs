@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Dxf;
+
+/// <summary>The drawing that the cutter gets: millimetres, outside face up.</summary>
+public static class FlatDxf
+{
+    public static void Write(Flat flat, DrawingOptions options, Stream to)
+    {
+        var cut = Cut(flat.Cut, DxfLayer.Cut, options.Tolerance);
+        if (options.CutOnly)
+        {
+            DxfDocument.Write([.. cut], options.Release, to);
+            return;
+        }
+
+        DxfEntity[] drawn = [.. cut, .. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. flat.Marks.SelectMany(Drawn)];
+        var bounds = drawn.Aggregate(Box2.Empty, (box, entity) => box.Join(entity.Bounds));
+        DxfDocument.Write([.. drawn, .. Notes(flat.Notes, bounds)], options.Release, to);
+    }
+
+    /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
+    internal static IEnumerable<DxfEntity> Cut(Region2 region, string layer, double tolerance) =>
+        region.Holes.Append(region.Outer).Select(loop => Outline(loop, layer, tolerance));
+
+    internal static DxfEntity Outline(Loop2 loop, string layer, double tolerance) => loop.AsCircle is { } circle
+        ? new DxfCircle(layer, circle.Center, circle.Radius)
+        : new DxfPolyline(layer, ArcFit.Fit(loop, tolerance).Vertices, Closed: true);
+
+    internal static IEnumerable<DxfEntity> Letters(TextMark text) => Strokes.Of(text.Text, text.Center, text.Height, text.Angle)
+        .Select(stroke => new DxfPolyline(DxfLayer.Mark, [.. stroke.Select(p => new Bulge(p, 0))], Closed: false));
+
+    /// <summary>Lines of text below what is drawn, as high as suits its size.</summary>
+    internal static IEnumerable<DxfEntity> Notes(ImmutableArray<string> notes, Box2 above)
+    {
+        var height = Math.Clamp(Math.Max(above.Width, above.Height) / 40, 2.5, 5);
+        return notes.Select((line, i) =>
+            new DxfText(DxfLayer.Note, above.Min - new Point2(0, height * (2.5 + (1.6 * i))), height, line));
+    }
+
+    private static IEnumerable<DxfEntity> Drawn(Mark mark) => mark switch
+    {
+        LineMark line => [new DxfLine(DxfLayer.Mark, line.A, line.B)],
+        TextMark text => Letters(text),
+        _ => throw new ArgumentException($"no such mark: {mark}"),
+    };
+}

@@ -1,0 +1,39 @@
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Dxf;
+
+/// <summary>Figures of what is cut, for quoting and for the summary. Of the exact outline, but for the last two.</summary>
+/// <param name="WidthMm">Along x.</param>
+/// <param name="HeightMm">Along y.</param>
+/// <param name="AreaMm2">Of metal.</param>
+/// <param name="CutLengthMm">Of all outlines.</param>
+/// <param name="Pierces">Closed outlines: each starts with a pierce.</param>
+/// <param name="Entities">Lines and arcs drawn; a circle is one.</param>
+/// <param name="DeviationMm">Greatest distance between what is drawn and the exact outline.</param>
+public sealed record FlatFigures(
+    double WidthMm,
+    double HeightMm,
+    double AreaMm2,
+    double CutLengthMm,
+    int Pierces,
+    int Holes,
+    int Entities,
+    double DeviationMm)
+{
+    public static FlatFigures Of(Flat flat, double tolerance)
+    {
+        var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
+        Loop2[] loops = [.. flat.Cut.Holes, flat.Cut.Outer];
+        FittedLoop[] fits = [.. loops.Where(loop => loop.AsCircle is null).Select(loop => ArcFit.Fit(loop, tolerance))];
+        return new(
+            bounds.Width,
+            bounds.Height,
+            CurveMeasures.Area(flat.Cut),
+            loops.Sum(CurveMeasures.Length),
+            loops.Length,
+            flat.Cut.Holes.Length,
+            loops.Length - fits.Length + fits.Sum(fit => fit.Vertices.Length),
+            fits.Select(fit => fit.Deviation).DefaultIfEmpty(0).Max());
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Vessel.Parts;
+
+namespace Vessel.Export;
+
+/// <summary>The table for the bench: each hole of a part, where it is and how it is made.</summary>
+public static class HolesCsv
+{
+    /// <summary>Greatest diameter of a step drill, mm; common practice, no source.</summary>
+    public const double StepDrillReach = 35;
+
+    private static readonly ImmutableArray<string> _columns =
+    [
+        "number", "x_mm", "y_mm", "polar_radius_mm", "polar_angle_deg", "outside_arc_mm", "outside_height_mm",
+        "diameter_mm", "depth", "thread", "tap_drill_mm", "made_by", "purpose",
+    ];
+
+    /// <summary>x, y and the polar pair are from the flat's origin.</summary>
+    public static void Write(Part part, Stream to) => Csv.Write(to, _columns, part.Holes.Select(Row));
+
+    private static CsvCell[] Row(Hole hole) =>
+    [
+        hole.Number,
+        hole.Center.U,
+        hole.Center.V,
+        hole.Center.Length,
+        hole.Center.Angle * 180 / Math.PI,
+        hole.OnOutside?.U,
+        hole.OnOutside?.V,
+        hole.Diameter,
+        hole.Depth is { } depth ? depth : "through",
+        hole.Thread?.Thread,
+        hole.Thread?.TapDrill,
+        MadeBy(hole),
+        hole.Purpose,
+    ];
+
+    private static string MadeBy(Hole hole) => hole.Made switch
+    {
+        HoleMethod.Drill => "drill",
+        HoleMethod.StepDrill when hole.Diameter > StepDrillReach => "hole saw, or cut and file: too large for a step drill",
+        HoleMethod.StepDrill => "step drill",
+        HoleMethod.HoleSaw => "hole saw",
+        HoleMethod.CutOrFile => "cut or file",
+        HoleMethod.DrillAndTap => "drill and tap",
+        _ => throw new ArgumentException($"no such way to make a hole: {hole.Made}"),
+    };
+}
