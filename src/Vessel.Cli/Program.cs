@@ -1,1 +1,3 @@
-return 0;
+using Vessel.Cli;
+
+return CommandLine.Run(args, Console.Out, Console.Error, ConsoleStyle.Of(Console.IsOutputRedirected));

@@ -1,6 +1,39 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Findings;
 
-/// <summary>Every finding code.</summary>
+/// <summary>Every finding code, once, with what it is about and what to do.</summary>
 public static class FindingCodes
 {
+    public const string GapTooWide = "gap-too-wide";
+    public const string LipInBore = "lip-in-bore";
+    public const string GrooveAtFlank = "groove-at-flank";
+    public const string LargeHoleBeforeRolling = "large-hole-before-rolling";
+    public const string HoleTooSmallToCut = "hole-too-small-to-cut";
+    public const string EndShortOfInside = "end-short-of-inside";
+    public const string FittingChokes = "fitting-chokes";
+    public const string NoOpenPort = "no-open-port";
+    public const string StepAtSeam = "step-at-seam";
+    public const string LedgeTooNarrow = "ledge-too-narrow";
+    public const string TightRoll = "tight-roll";
+
+    public static ImmutableArray<FindingCode> All { get; } =
+    [
+        new(GapTooWide, "A set-on tube's end stands too far off its host for its wall.", "Grind the end or cut it with a hole saw (cut: ground or hole_saw)."),
+        new(LipInBore, "The host's wall stands into a port's bore.", "Dress the lip before closing, or choose joint: set_in."),
+        new(GrooveAtFlank, "Along part of a port the surfaces meet too flatly for a fillet.", "Reduce the offset or bevel the tube's end there."),
+        new(LargeHoleBeforeRolling, "A hole is so large that the sheet rolls unevenly across it.", "Cut it after rolling, or leave it on tabs."),
+        new(HoleTooSmallToCut, "A hole is small for its sheet.", "Drill it instead of having it cut."),
+        new(EndShortOfInside, "A set-in tube's inner end does not come through the host all round.", "Give a longer inside_length."),
+        new(FittingChokes, "A fitting's bore is much smaller than its tube's.", "Choose a larger fitting, or a smaller tube."),
+        new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.", "Add a port with a tube, or leave one bung open while welding and in use."),
+        new(StepAtSeam, "Two walls of different thickness meet edge to edge.", "Choose equal walls, or bevel the thicker one inside."),
+        new(LedgeTooNarrow, "A lid stands back, or out, by less than its weld needs.", "Make the recess or overhang zero or at least one leg."),
+        new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
+    ];
 }
+
+/// <param name="Code">As in the report and summary.</param>
+/// <param name="Cause">What it means.</param>
+/// <param name="Remedy">What to change.</param>
+public sealed record FindingCode(string Code, string Cause, string Remedy);

@@ -56,6 +56,9 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
+    /// <summary>Whether the parameter is an angle round an axis, radians; else it is a length, mm.</summary>
+    public bool IsRound => Domain == Interval.Turn;
+
     /// <summary>Of the root line, mm.</summary>
     public double Length => Quadrature.Periodic(t => Along(t).Tangent.Length, Domain, Breaks);
 }

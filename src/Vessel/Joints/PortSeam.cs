@@ -7,11 +7,10 @@ namespace Vessel.Joints;
 /// <summary>The weld round a port on the outside of its host, along the footprint of the port's outside.</summary>
 internal static class PortSeam
 {
-    public static Joint Of(PortSite site, VesselDesign vessel, WeldNumbers welds)
+    public static Joint Of(PortSite site, WeldNumbers welds)
     {
         var port = site.Port;
-        var hostWall = port.Host == PortHost.Shell ? vessel.Shell.Wall : vessel.Head(port.Host).Wall;
-        var wall = Math.Min(port.Wall, hostWall);
+        var wall = Math.Min(port.Wall, site.HostWall);
         var end = TubeEnd.Of(site);
         return new(
             welds[port.Path],

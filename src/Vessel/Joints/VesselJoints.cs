@@ -13,6 +13,6 @@ public static class VesselJoints
         .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam.Of(vessel.Shell, welds) } : [],
         HeadJoint.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
-        .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
+        .. sites.Select(site => PortSeam.Of(site, welds)),
     ];
 }

@@ -10,6 +10,9 @@ public enum FlatKind
 
     /// <summary>Laid round a tube: goes to wraps/, lest it be cut from sheet.</summary>
     Wrap,
+
+    /// <summary>Cut from sheet as a starting size for forming; not a development of the finished part.</summary>
+    Blank,
 }
 
 /// <summary>

@@ -66,7 +66,7 @@ internal static class HemispherePart
     {
         var cut = new Region2(Loop2.Circle(default, diameter / 2), []);
         return new(
-            FlatKind.Sheet,
+            FlatKind.Blank,
             cut,
             [
                 new LineMark(new(-5, 0), new(5, 0)),
@@ -75,7 +75,7 @@ internal static class HemispherePart
             ],
             [],
             [
-                $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {Shown.Length(head.Wall)} mm, diameter {Shown.Length(diameter)} mm",
+                $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(diameter)} mm",
                 "STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the half sphere. Millimetres.",
                 "Drill the ports after spinning, along their axes.",
             ],

@@ -8,7 +8,8 @@ namespace Vessel.Parts;
 /// side that faces down the shell (on a head: away from the vessel's axis), Y follows by the right hand.</param>
 /// <param name="Outside">On the host's outer face.</param>
 /// <param name="Inside">On the host's inner face.</param>
-public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, Footprint Inside)
+/// <param name="HostWall">Of the host, mm.</param>
+public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, Footprint Inside, double HostWall)
 {
     /// <summary>Set-in: where the tube's square inner end lies along the axis, mm (negative).</summary>
     public double InnerEnd => InsideAxis - Port.InsideLength;
@@ -41,7 +42,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
             sideways,
             (level * outward) + (rise * Vector3.UnitZ));
         CylinderFootprint On(double radius) => new(radius, shell.OuterRadius, place.Offset, place.Tilt);
-        return new(port, frame, On(shell.OuterRadius), On(shell.InnerRadius));
+        return new(port, frame, On(shell.OuterRadius), On(shell.InnerRadius), shell.Wall);
     }
 
     private static PortSite OnHead(PortDesign port, HeadDesign head, HeadSite site)
@@ -56,7 +57,8 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
                 port,
                 axis with { Origin = axis.Origin + site.Frame.Origin + (flat.Wall * up) },
                 new PlaneFootprint(0),
-                new PlaneFootprint(-flat.Wall)),
+                new PlaneFootprint(-flat.Wall),
+                flat.Wall),
             HemisphereHead dome => OnDome(port, axis, site.Frame.Origin, dome, site.Radius),
             _ => throw new ArgumentOutOfRangeException(nameof(head)),
         };
@@ -68,6 +70,6 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         var offset = port.Place.Radius;
         var rise = Math.Sqrt((radius - offset) * (radius + offset));
         SphereFootprint On(double r) => new(r, radius, offset);
-        return new(port, axis with { Origin = axis.Origin + centre + (rise * axis.Z) }, On(radius), On(radius - dome.Wall));
+        return new(port, axis with { Origin = axis.Origin + centre + (rise * axis.Z) }, On(radius), On(radius - dome.Wall), dome.Wall);
     }
 }

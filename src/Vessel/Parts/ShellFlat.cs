@@ -12,11 +12,17 @@ internal static class ShellFlat
 
     private const double LetterHeight = 5;
 
+    /// <summary>Starts are tried every 5 degrees, so that the line is easy to find on the tube.</summary>
+    private const int StartSteps = 72;
+
+    /// <summary>Paper beyond the last hole of a lap, radians.</summary>
+    private const double LapMargin = 0.05;
+
     public static Flat Of(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds)
     {
         var shell = vessel.Shell;
         var rolled = shell.MadeFrom == StockForm.Sheet;
-        var (development, radius, width) = rolled ? Rolled(shell) : Wrapped(shell);
+        var (development, radius, width) = rolled ? Rolled(shell) : Wrapped(shell, openings);
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
             [.. openings.Select(opening => opening.OnFlat(development, radius))]);
@@ -40,7 +46,7 @@ internal static class ShellFlat
             cut,
             marks.ToImmutable(),
             [],
-            Notes(vessel),
+            Notes(vessel, development),
             development,
             rolled ? "mean diameter" : "outside diameter");
     }
@@ -51,8 +57,24 @@ internal static class ShellFlat
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
 
-    private static (Development Development, double Radius, double Width) Wrapped(ShellDesign shell) =>
-        (new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0), shell.OuterRadius, Turns.Full * shell.OuterRadius);
+    /// <summary>
+    /// The paper starts on a line that is free of holes, as near to 180 degrees as may be. Where there is none it starts
+    /// on a hole's left side and laps over itself by as much as the holes there need.
+    /// </summary>
+    private static (Development Development, double Radius, double Width) Wrapped(
+        ShellDesign shell, ImmutableArray<ShellOpening> openings)
+    {
+        var angles = openings.Select(opening => opening.Angles).ToList();
+        double Lap(double start) => angles
+            .Select(hole => Turns.From(hole.Start, start) + hole.Length - start - Turns.Full)
+            .Append(0)
+            .Max();
+        var starts = Enumerable.Range(0, StartSteps).Select(step => Turns.Full * step / StartSteps).ToList();
+        var start = starts.OrderBy(Lap).ThenBy(angle => Math.Abs(angle - Math.PI)).ThenBy(angle => angle).First();
+        var lap = Lap(start);
+        var width = shell.OuterRadius * (Turns.Full + (lap > 0 ? lap + LapMargin : 0));
+        return (new WrappedDevelopment(shell.OuterRadius, start, 0), shell.OuterRadius, width);
+    }
 
     private static string Title(VesselDesign vessel, WeldNumbers welds)
     {
@@ -62,23 +84,23 @@ internal static class ShellFlat
             : $"shell  up ^  {ends}";
     }
 
-    private static ImmutableArray<string> Notes(VesselDesign vessel)
+    private static ImmutableArray<string> Notes(VesselDesign vessel, Development development)
     {
         var shell = vessel.Shell;
-        var size = $"outside {Shown.Length(shell.OutsideDiameter)} mm, wall {Shown.Length(shell.Wall)} mm, height {Shown.Length(shell.Height)} mm";
-        return shell.MadeFrom == StockForm.Sheet
+        var size = $"outside {NoteText.Length(shell.OutsideDiameter)} mm, wall {NoteText.Length(shell.Wall)} mm, height {NoteText.Length(shell.Height)} mm";
+        return development is not WrappedDevelopment wrapped
             ?
             [
                 $"SHELL, {shell.Material.Name}, {size}",
                 "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
-                $"Roll about the vertical, marks outside. Long seam at {Shown.Degrees(shell.SeamAngle)} deg, root gap {Shown.Length(shell.RootGap)} mm.",
+                $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(shell.SeamAngle)} deg, root gap {NoteText.Length(shell.RootGap)} mm.",
                 "Blank on the mean diameter; rolls leave flat ends: pre-bend or trim.",
             ]
             :
             [
                 $"SHELL FROM TUBE, {shell.Material.Name}, {size}",
                 "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
-                $"Left edge on {Shown.Degrees(shell.SeamAngle)} deg. Holes are drilled along each port's axis.",
+                $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
             ];
     }
 }

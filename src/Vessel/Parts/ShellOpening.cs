@@ -57,15 +57,29 @@ internal sealed record ShellOpening(
         t => outer.ChartOf(Outer(t)),
         t => inner.ChartOf(Inner(t)));
 
+    /// <summary>Least and greatest angle round the vessel, to a hair.</summary>
+    public Interval Angles
+    {
+        get
+        {
+            const int samples = 720;
+            var angles = Enumerable.Range(0, samples).Select(i => Outer(Domain.At((double)i / samples)).U).ToList();
+            return new(angles.Min(), angles.Max());
+        }
+    }
+
     /// <summary>The hole on the shell's flat, clockwise, which is this outline backwards.</summary>
     /// <param name="radius">Of the cylinder on which the flat keeps its lengths.</param>
     public Loop2 OnFlat(Development development, double radius)
     {
+        // Unrolled from one place on, so that an outline that runs over the flat's edge stays in one piece.
+        var from = Outer(Domain.At(0.5)).U;
+        var start = development.Flatten(new(from, 0));
         double Back(double t) => Domain.Start + Domain.End - t;
+        Point2 OnFlat(Point2 place) => start + new Point2(radius * (place.U - from), place.V);
         Point2 BackSlope(Point2 slope) => new(-radius * slope.U, -slope.V);
-        // Flatten brings each angle to one turn from the seam; no hole lies across the seam.
         return new([new GraphCurve2(
-            t => development.Flatten(Outer(Back(t))),
+            t => OnFlat(Outer(Back(t))),
             t => BackSlope(OuterSlope(Back(t))),
             Domain,
             [.. Breaks.Select(Back).Order()])]);

@@ -87,7 +87,7 @@ internal static class TubeWrap
     {
         var port = site.Port;
         var notes = ImmutableArray.CreateBuilder<string>();
-        notes.Add($"{port.Name.ToUpperInvariant()}, {port.Material.Name}, outside {Shown.Length(port.OutsideDiameter)} mm, wall {Shown.Length(port.Wall)} mm");
+        notes.Add($"{port.Name.ToUpperInvariant()}, {port.Material.Name}, outside {NoteText.Length(port.OutsideDiameter)} mm, wall {NoteText.Length(port.Wall)} mm");
         notes.Add("WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, free end at the top. Millimetres. Do not cut from sheet.");
         notes.Add(port.Host == PortHost.Shell
             ? "Both side edges on the tube's down side; left and right as seen from outside the vessel."
@@ -107,7 +107,7 @@ internal static class TubeWrap
     private static string HoleSawNote(PortDesign port, CylinderFootprint host)
     {
         var depth = port.Length + (Math.Sqrt((host.Radius - host.Offset) * (host.Radius + host.Offset)) / Math.Cos(host.Tilt));
-        return $"Hole saw {Shown.Length(2 * host.Radius)} mm; tube and saw axes {Shown.Degrees((Math.PI / 2) - host.Tilt)} deg apart, "
-            + $"offset {Shown.Length(host.Offset)} mm; saw axis {Shown.Length(depth)} mm from the free end along the tube.";
+        return $"Hole saw {NoteText.Length(2 * host.Radius)} mm; tube and saw axes {NoteText.Degrees((Math.PI / 2) - host.Tilt)} deg apart, "
+            + $"offset {NoteText.Length(host.Offset)} mm; saw axis {NoteText.Length(depth)} mm from the free end along the tube.";
     }
 }

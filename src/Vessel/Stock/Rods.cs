@@ -30,8 +30,8 @@ public static class Rods
     public static Datum DepositEfficiency { get; } = new(0.98, "supplier's hard-facing deposit table, bare TIG rod");
 
     /// <summary>
-    /// The rod for a wall (the thinner of two), mm: 1/16 in below 2 mm, 3/32 in below 4 mm, 1/8 in from there. Within
+    /// The rod for a wall (the thinner of two), mm: 1/16 in to 2 mm, 3/32 in below 4 mm, 1/8 in from there. Within
     /// the ranges of CK Worldwide Form 116 for aluminium; the steels' tables agree up to 3.2 mm.
     /// </summary>
-    public static Rod RecommendedFor(double wall) => wall < 2 ? All[0] : wall < 4 ? All[1] : All[2];
+    public static Rod RecommendedFor(double wall) => wall <= 2 ? All[0] : wall < 4 ? All[1] : All[2];
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Vessel.Parts;
 
 /// <summary>Figures as they stand in notes and messages.</summary>
-public static class Shown
+public static class NoteText
 {
     /// <summary>Millimetres to a hundredth, shortest.</summary>
     public static string Length(double millimetres) => Rounded(millimetres, 2);

@@ -1,0 +1,80 @@
+using System.Globalization;
+using Vessel.Cli.Commands;
+using Vessel.Export;
+using Vessel.Joints;
+using Vessel.Stock;
+
+namespace Vessel.Cli;
+
+/// <summary>The account that <c>build</c> prints: parts, welds, capacity, findings, and where the files are.</summary>
+internal static class BuildText
+{
+    public static void Write(DesignFile file, Build build, string folder, CommitResult written, CommandConsole console)
+    {
+        var (output, style) = (console.Output, console.Style);
+        var design = build.Assembly.Design;
+        output.WriteLine(style.Bold($"{design.Name}, revision {design.Revision}"));
+        output.WriteLine();
+        WriteTable(output,
+            ["part", "material", "stock", "mass"],
+            [.. build.Parts.Select(built => new[]
+            {
+                built.Part.Name,
+                built.Part.Material.Name,
+                Stock(built.Part.Stock),
+                Grams(built.Part.Mass * built.Part.Quantity),
+            })]);
+        output.WriteLine();
+        WriteTable(output,
+            ["weld", "joint", "kind", "length", "legs", "filler", "rods", "arc"],
+            [.. build.Welds.Select(weld => Row(weld.Figures, weld.Cost))]);
+        var totals = WeldTotals.Of(build.Welds);
+        var job = totals.JobMinutes;
+        output.WriteLine();
+        output.WriteLine(Invariant(
+            $"welding   {totals.Length / 1000:0.00} m, {totals.FillerMass.Likely:0} to {totals.FillerMass.High:0} g of filler, {job.Low:0} to {job.High:0} min at the bench (likely {job.Likely:0})"));
+        var capacity = build.Assembly.Capacity;
+        output.WriteLine(Invariant(
+            $"capacity  brim {capacity.Brim / 1e6:0.00} L, fillable {capacity.Fillable / 1e6:0.00} L, usable {capacity.Usable / 1e6:0.00} L: {capacity.LimitedBy}"));
+        output.WriteLine(Invariant($"mass      {build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000:0.00} kg, empty"));
+        output.WriteLine();
+        if (!build.Findings.IsEmpty)
+        {
+            FindingText.Write(file.Shown, build.Findings, output, style);
+            output.WriteLine();
+        }
+
+        output.WriteLine($"{written.Written.Length} files in {folder}");
+        output.WriteLine("A vented vessel, not rated for pressure; cautions and assumptions are in summary.json.");
+    }
+
+    private static string[] Row(WeldFigures figures, WeldCost cost) =>
+    [
+        figures.Joint.Number,
+        figures.Joint.Name,
+        figures.Joint.Kind.ToString().ToLowerInvariant(),
+        Invariant($"{figures.Length:0.0} mm"),
+        figures.Leg.End == 0 ? "-" : Invariant($"{figures.Leg.Start:0.0} to {figures.Leg.End:0.0} mm"),
+        cost.Filler.Name,
+        Invariant($"{cost.Rods.Likely:0.00} of {cost.Rod.Diameter:0.0} mm"),
+        Invariant($"{cost.ArcMinutes:0.0} min"),
+    ];
+
+    private static string Stock(Parts.StockPiece piece) => piece.Form switch
+    {
+        "sheet" => Invariant($"sheet {piece.Wall:0.##} mm, {piece.Length:0.0} x {piece.Width:0.0} mm"),
+        "tube" => Invariant($"tube {piece.Width:0.##} x {piece.Wall:0.##} mm, {piece.Length:0.0} mm"),
+        _ => Invariant($"bar {piece.Width:0.##} mm, {piece.Length:0.0} mm"),
+    };
+
+    private static string Grams(double grams) => Invariant($"{grams:0} g");
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static void WriteTable(TextWriter output, string[] head, string[][] rows)
+    {
+        var widths = head.Select((title, i) => rows.Append(head).Max(row => row[i].Length)).ToArray();
+        foreach (var row in rows.Prepend(head))
+            output.WriteLine(string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Vessel.Export;
+using Vessel.Export.Dxf;
+
+namespace Vessel.Cli.Commands;
+
+/// <summary><c>build</c>: writes every file of a design into one folder.</summary>
+internal static class BuildCommand
+{
+    public static Command Create(CommandConsole console)
+    {
+        var file = Arguments.Design();
+        var output = new Option<string?>("--out")
+        {
+            Description = "The folder to write to (out/<design file's name> unless given).",
+            HelpName = "DIR",
+        };
+        var dxf = new Option<string>("--dxf")
+        {
+            Description = "The DXF release: r2000 (AC1015, unless given) or r12 (AC1009).",
+            DefaultValueFactory = _ => "r2000",
+        };
+        dxf.AcceptOnlyFromAmong("r2000", "r12");
+        var cutOnly = new Option<bool>("--cut-only") { Description = "Also write each flat's cut lines alone, for services that merge layers." };
+        var tolerance = Arguments.Number("--tolerance", "Greatest deviation of flats, mm", 0.01, (0.001, 0.5));
+        var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", 0.05, (0.005, 1));
+        var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", 15, (2, 45));
+        var quiet = new Option<bool>("--quiet") { Description = "Print nothing but faults and findings." };
+        var json = Arguments.Json();
+        var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
+        {
+            file, output, dxf, cutOnly, tolerance, chord, angle, quiet, json,
+        };
+        command.SetAction(parsed =>
+        {
+            var shown = parsed.GetResult(file)!.Tokens[0].Value;
+            if (DesignFile.Open(parsed.GetValue(file)!, shown, console) is not { } design)
+                return ExitCodes.CouldNotWrite;
+            var options = new BuildOptions(
+                new(parsed.GetValue(dxf) == "r12" ? DxfRelease.R12 : DxfRelease.R2000, parsed.GetValue(tolerance)),
+                parsed.GetValue(cutOnly),
+                new(parsed.GetValue(chord), parsed.GetValue(angle) * Math.PI / 180),
+                ToolVersion.Text,
+                Compiler.HashOf(design.Text));
+            var folder = parsed.GetValue(output) ?? Path.Combine("out", Path.GetFileNameWithoutExtension(shown));
+            var style = parsed.GetValue(json) ? ReportStyle.Json : parsed.GetValue(quiet) ? ReportStyle.Quiet : ReportStyle.Full;
+            return BuildRun.Run(design, options, folder, style, console);
+        });
+        return command;
+    }
+}

@@ -1,0 +1,59 @@
+using Vessel.Export;
+
+namespace Vessel.Cli.Commands;
+
+/// <summary>How much a build says.</summary>
+internal enum ReportStyle
+{
+    Full,
+    Quiet,
+    Json,
+}
+
+/// <summary>One build from a read design file to its folder.</summary>
+internal static class BuildRun
+{
+    public static int Run(DesignFile file, BuildOptions options, string folder, ReportStyle style, CommandConsole console)
+    {
+        var outcome = Compiler.Read(file.Text);
+        if (outcome.Value is not { } vessel)
+        {
+            if (style == ReportStyle.Json)
+                ReportJson.WriteFaults(file, outcome.Faults, console.Output);
+            else
+                FaultText.Write(file, outcome.Faults, console);
+            return ExitCodes.Faults;
+        }
+
+        var build = Compiler.Compile(vessel, options);
+        CommitResult written;
+        try
+        {
+            written = OutputFolder.Commit(folder, Compiler.Files(build));
+        }
+        catch (OutputException problem)
+        {
+            console.Error.WriteLine($"error: {problem.Message}");
+            return ExitCodes.CouldNotWrite;
+        }
+
+        foreach (var kept in written.Kept)
+            console.Error.WriteLine($"note: '{kept}' is no longer made; you have changed it, so it stays");
+        foreach (var aside in written.SetAside)
+            console.Error.WriteLine($"note: a file that you have changed was made anew; yours is now '{aside}'");
+        switch (style)
+        {
+            case ReportStyle.Json:
+                ReportJson.WriteBuild(file, build, folder, written, console.Output);
+                break;
+            case ReportStyle.Quiet:
+                FindingText.Write(file.Shown, build.Findings, console.Output, console.Style);
+                break;
+            default:
+                BuildText.Write(file, build, folder, written, console);
+                break;
+        }
+
+        return FindingText.ExitCode(build.Findings);
+    }
+}

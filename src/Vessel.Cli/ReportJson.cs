@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Vessel.Cli.Commands;
+using Vessel.Design;
+using Vessel.Export;
+using Vessel.Findings;
+
+namespace Vessel.Cli;
+
+/// <summary>The same account as JSON, for programs that call the tool; the figures are in summary.json.</summary>
+internal static class ReportJson
+{
+    public static int Check(DesignFile file, CommandConsole console)
+    {
+        var outcome = Compiler.Read(file.Text);
+        if (outcome.Value is not { } vessel)
+        {
+            WriteFaults(file, outcome.Faults, console.Output);
+            return ExitCodes.Faults;
+        }
+
+        var findings = Compiler.Assess(Compiler.Assemble(vessel));
+        Write(console.Output, json => WriteReport(json, file, [], findings));
+        return FindingText.ExitCode(findings);
+    }
+
+    public static void WriteFaults(DesignFile file, ImmutableArray<Fault> faults, TextWriter output) =>
+        Write(output, json => WriteReport(json, file, faults, []));
+
+    public static void WriteBuild(DesignFile file, Build build, string folder, CommitResult written, TextWriter output) =>
+        Write(output, json =>
+        {
+            WriteReport(json, file, [], build.Findings);
+            json.WriteString("folder", folder);
+            json.WriteStartArray("files");
+            foreach (var path in written.Written)
+                json.WriteStringValue(path);
+            json.WriteEndArray();
+        });
+
+    private static void WriteReport(
+        Utf8JsonWriter json, DesignFile file, ImmutableArray<Fault> faults, ImmutableArray<Finding> findings)
+    {
+        json.WriteString("design", file.Shown);
+        json.WriteStartArray("faults");
+        foreach (var fault in faults)
+            WriteFault(json, fault);
+        json.WriteEndArray();
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", finding.Code);
+            json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
+            json.WriteString("message", finding.Message);
+            WritePlace(json, finding.At);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteFault(Utf8JsonWriter json, Fault fault)
+    {
+        json.WriteStartObject();
+        json.WriteString("code", fault.Code);
+        json.WriteString("path", fault.Path);
+        json.WriteString("what", fault.What);
+        json.WriteString("given", fault.Given);
+        json.WriteString("limit", fault.Limit);
+        json.WriteString("remedy", fault.Remedy);
+        WritePlace(json, fault.At);
+        json.WriteEndObject();
+    }
+
+    private static void WritePlace(Utf8JsonWriter json, Span? at)
+    {
+        if (at is not { } place)
+            return;
+        json.WriteNumber("line", place.Line);
+        json.WriteNumber("column", place.Column);
+    }
+
+    private static void Write(TextWriter output, Action<Utf8JsonWriter> content)
+    {
+        using var memory = new MemoryStream();
+        using (var json = new Utf8JsonWriter(
+            memory, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartObject();
+            content(json);
+            json.WriteEndObject();
+        }
+
+        output.WriteLine(Encoding.UTF8.GetString(memory.ToArray()));
+    }
+}

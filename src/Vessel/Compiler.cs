@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using Vessel.Design;
+using Vessel.Export;
+using Vessel.Findings;
+
+namespace Vessel;
+
+/// <summary>
+/// The whole way from text to files, one step after the other: read and check, build, assess, export. Pure: only
+/// <see cref="OutputFolder"/> writes.
+/// </summary>
+public static class Compiler
+{
+    /// <summary>The checked design, or every fault in the text.</summary>
+    public static Outcome<VesselDesign> Read(string text) => DesignReader.Read(text);
+
+    public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);
+
+    public static ImmutableArray<Finding> Assess(Assembly assembly) => Assessment.Of(assembly);
+
+    public static Build Compile(VesselDesign design, BuildOptions options)
+    {
+        var assembly = Assemble(design);
+        return Vessel.Export.Build.Of(assembly, Assess(assembly), options);
+    }
+
+    /// <summary>Lazy: each file is made when it is written.</summary>
+    public static IEnumerable<OutputFile> Files(Build build) => VesselFiles.Of(build);
+
+    /// <summary>What <see cref="BuildOptions.DesignHash"/> wants: of the text as UTF-8.</summary>
+    public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+}

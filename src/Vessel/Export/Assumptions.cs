@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+
+namespace Vessel.Export;
+
+/// <summary>What the figures rest on, in plain words, for the report and the summary.</summary>
+internal static class Assumptions
+{
+    public static ImmutableArray<string> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        List<string> all =
+        [
+            "Leg of a fillet on a right angle = the thinner wall; throat kept constant as the angle changes (common practice, no source).",
+            "Deposited metal is the flat-faced section along the path of its centroid; gaps are reported, not filled.",
+            "Cap and root of a butt: 1.875 x 0.3125 and 1.25 x 0.25 of the wall (common practice, no source).",
+            "Rods: 36 in long, 7 % stub (common practice, no source); 98 % of the melted rod stays.",
+            "Welding time: arc time over an arc share of 10 to 30 %, likely 20 % (common practice, no source). Cutting, fitting, tacking and cleaning are not in it.",
+            "Capacity: upright and still; bungs plugged, tubes open; bores through the walls do not count.",
+            "Solids are drawn closed, as welded, without weld metal and without threads.",
+        ];
+        if (design.Shell.MadeFrom == StockForm.Sheet)
+            all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
+        if (design.Top is HemisphereHead || design.Bottom is HemisphereHead)
+            all.Add("Blank of a half sphere by equal area; spinning thins the wall.");
+        return [.. all];
+    }
+}

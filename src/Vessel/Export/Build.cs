@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Vessel.Export.Dxf;
+using Vessel.Findings;
+using Vessel.Geometry;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Export;
+
+/// <summary>How a build is to be written.</summary>
+/// <param name="Drawing">DXF release and tolerance.</param>
+/// <param name="CutOnly">Whether each flat also comes as a file of its cut lines alone.</param>
+/// <param name="DesignHash">SHA-256 of the design file's bytes, lower-case hexadecimal.</param>
+public sealed record BuildOptions(
+    DrawingOptions Drawing, bool CutOnly, Accuracy Solids, string ToolVersion, string DesignHash);
+
+/// <summary>A part with what is worked out once for several files.</summary>
+/// <param name="Figures">Of its flat; null when it has none.</param>
+public sealed record BuiltPart(Part Part, Mesh Mesh, FlatFigures? Figures, double Tolerance, double Chord);
+
+/// <summary>Everything that the files of one build are written from.</summary>
+public sealed record Build(
+    Assembly Assembly,
+    ImmutableArray<BuiltPart> Parts,
+    ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds,
+    ImmutableArray<Finding> Findings,
+    BuildOptions Options)
+{
+    public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options)
+    {
+        var tolerance = options.Drawing.Tolerance;
+        var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
+        return new(
+            assembly,
+            [
+                .. assembly.Parts.AsParallel().AsOrdered().Select(part => new BuiltPart(
+                    part,
+                    Mesher.Flatten(part.Solid, options.Solids),
+                    part.Flat is { } flat ? FlatFigures.Of(flat, tolerance) : null,
+                    tolerance,
+                    options.Solids.Chord)),
+            ],
+            [
+                .. assembly.Welds.Select(weld => (
+                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]]))),
+            ],
+            findings,
+            options);
+    }
+}

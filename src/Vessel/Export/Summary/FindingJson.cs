@@ -1,0 +1,30 @@
+using Vessel.Findings;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>One entry of summary.json's <c>findings</c>.</summary>
+internal static class FindingJson
+{
+    public static void Write(Finding finding, SummaryWriter json) => json.Object(() =>
+    {
+        json.Put("code", finding.Code);
+        json.Put("severity", finding.Severity.ToString().ToLowerInvariant());
+        json.List("parts", finding.Parts, json.Value);
+        json.Put("message", finding.Message);
+        json.List("figures", finding.Figures, figure => json.Object(() =>
+        {
+            json.Put("name", figure.Name);
+            json.Put("value", figure.Value);
+            json.Put("limit", figure.Limit);
+            json.Put("unit", figure.Unit);
+        }));
+        if (finding.At is { } at)
+        {
+            json.Object("at", () =>
+            {
+                json.Put("line", at.Line);
+                json.Put("column", at.Column);
+            });
+        }
+    });
+}

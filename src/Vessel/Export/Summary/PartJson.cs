@@ -1,0 +1,108 @@
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>One entry of summary.json's <c>parts</c>.</summary>
+internal static class PartJson
+{
+    public static void Write(BuiltPart built, SummaryWriter json)
+    {
+        var part = built.Part;
+        json.Object(() =>
+        {
+            json.Put("id", part.Id);
+            json.Put("name", part.Name);
+            json.Put("kind", part.Kind.ToString().ToLowerInvariant());
+            json.Put("material", part.Material.Name);
+            json.Put("thickness_mm", part.Thickness);
+            json.Put("quantity", part.Quantity);
+            json.Put("mass_g", part.Mass);
+            json.Put("volume_mm3", part.Volume);
+            json.Object("files", () =>
+            {
+                foreach (var (role, path) in PartFiles.Of(part))
+                    json.Put(role, path);
+            });
+            WritePlacement(part, json);
+            if (part.Flat is { } flat)
+                json.Object("flat", () => WriteFlat(flat, built, json));
+            json.Object("solid", () => WriteSolid(built, json));
+        });
+    }
+
+    /// <summary>Rows of a 4 x 4 matrix that takes the part's own coordinates to the vessel's; a list of them for several.</summary>
+    private static void WritePlacement(Part part, SummaryWriter json)
+    {
+        void Rows(Frame3 f) => json.List(
+            new[]
+            {
+                new[] { f.X.X, f.Y.X, f.Z.X, f.Origin.X },
+                [f.X.Y, f.Y.Y, f.Z.Y, f.Origin.Y],
+                [f.X.Z, f.Y.Z, f.Z.Z, f.Origin.Z],
+                [0, 0, 0, 1],
+            },
+            row => json.List(row, json.Value));
+        if (part.Quantity == 1)
+            json.Named("placement", () => Rows(part.Placements[0]));
+        else
+            json.List("placement", part.Placements, Rows);
+    }
+
+    private static void WriteFlat(Flat flat, BuiltPart built, SummaryWriter json)
+    {
+        var figures = built.Figures!;
+        json.Put("width_mm", figures.WidthMm);
+        json.Put("height_mm", figures.HeightMm);
+        json.Put("area_mm2", figures.AreaMm2);
+        json.Put("cut_length_mm", figures.CutLengthMm);
+        json.Put("pierces", figures.Pierces);
+        json.Put("holes", figures.Holes);
+        json.Put("governed_by", flat.Governing);
+        json.Object("development", () => WriteDevelopment(flat, json));
+        json.Object("fit", () =>
+        {
+            json.Put("tolerance_mm", built.Tolerance);
+            json.Put("deviation_mm", figures.DeviationMm);
+            json.Put("entities", figures.Entities);
+        });
+    }
+
+    /// <summary>The origin is where the part's angle seam_deg at height 0 lies on the flat.</summary>
+    private static void WriteDevelopment(Flat flat, SummaryWriter json)
+    {
+        void Origin(double x, double y) => json.List("origin", [x, y], json.Value);
+        switch (flat.From)
+        {
+            case RolledDevelopment rolled:
+                json.Put("kind", "rolled");
+                json.Put("radius_mm", rolled.NeutralRadius);
+                json.Put("k", rolled.K);
+                json.Put("seam_deg", rolled.Seam * 180 / Math.PI);
+                json.Put("gap_mm", rolled.Gap);
+                Origin(-rolled.Gap / 2, 0);
+                break;
+            case WrappedDevelopment wrapped:
+                json.Put("kind", "wrapped");
+                json.Put("radius_mm", wrapped.Radius);
+                json.Put("seam_deg", wrapped.Start * 180 / Math.PI);
+                Origin(0, wrapped.Lift);
+                break;
+            default:
+                json.Put("kind", flat.Kind == FlatKind.Blank ? "blank" : "plane");
+                Origin(0, 0);
+                break;
+        }
+    }
+
+    private static void WriteSolid(BuiltPart built, SummaryWriter json)
+    {
+        json.Put("volume_mm3", built.Mesh.Volume);
+        json.Put("area_mm2", built.Mesh.Area);
+        json.Put("triangles", built.Mesh.Triangles.Length);
+        // The mesher refuses to hand out an open mesh.
+        json.Put("closed", true);
+        json.Put("genus", built.Part.Solid.Genus);
+        json.Put("chord_mm", built.Chord);
+    }
+}

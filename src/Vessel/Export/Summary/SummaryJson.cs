@@ -1,0 +1,54 @@
+using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Joints;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>summary.json: every figure, for programs. Its names are a contract.</summary>
+internal static class SummaryJson
+{
+    /// <summary>Of the layout of this file; changes when a name changes its meaning.</summary>
+    private const string Schema = "vessel-summary/1";
+
+    public static void Write(Build build, Stream to)
+    {
+        using var json = new SummaryWriter(to);
+        json.Object(() =>
+        {
+            json.Put("schema", Schema);
+            json.Put("tool_version", build.Options.ToolVersion);
+            json.Put("vessel", build.Assembly.Design.Name);
+            json.Put("revision", build.Assembly.Design.Revision);
+            json.Put("units", build.Assembly.Design.Units == UserUnits.Inches ? "in" : "mm");
+            json.Object("inputs", () => json.Put("design_sha256", build.Options.DesignHash));
+            json.Object("options", () => WriteOptions(build.Options, json));
+            json.List("parts", build.Parts, part => PartJson.Write(part, json));
+            json.List("welds", build.Welds, weld => WeldJson.Write(weld, json));
+            json.Object("totals", () => WriteTotals(build, json));
+            json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
+            json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));
+            json.List("assumptions", Assumptions.Of(build.Assembly), json.Value);
+            json.List("cautions", Cautions.Of(build.Assembly), json.Value);
+        });
+    }
+
+    private static void WriteOptions(BuildOptions options, SummaryWriter json)
+    {
+        json.Put("dxf", options.Drawing.Release == Dxf.DxfRelease.R12 ? "r12" : "r2000");
+        json.Put("cut_only", options.CutOnly);
+        json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
+        json.Put("chord_mm", options.Solids.Chord);
+        json.Put("angle_deg", options.Solids.Angle * 180 / Math.PI);
+    }
+
+    private static void WriteTotals(Build build, SummaryWriter json)
+    {
+        var totals = WeldTotals.Of(build.Welds);
+        json.Put("weld_length_mm", totals.Length);
+        json.Put("filler_g", totals.FillerMass);
+        json.Put("rods", totals.Rods);
+        json.Put("arc_min", totals.ArcMinutes);
+        json.Range("job_min", totals.JobMinutes);
+        json.Put("mass_g", build.Assembly.Parts.Sum(part => part.Mass * part.Quantity));
+    }
+}

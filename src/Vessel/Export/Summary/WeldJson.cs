@@ -1,0 +1,52 @@
+using Vessel.Joints;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>One entry of summary.json's <c>welds</c>.</summary>
+internal static class WeldJson
+{
+    public static void Write((WeldFigures Figures, WeldCost Cost) weld, SummaryWriter json)
+    {
+        var (figures, cost) = weld;
+        var joint = figures.Joint;
+        json.Object(() =>
+        {
+            json.Put("number", joint.Number);
+            json.Put("name", joint.Name);
+            json.List("between", joint.Between, json.Value);
+            json.Put("kind", joint.Kind.ToString().ToLowerInvariant());
+            json.Put("length_mm", figures.Length);
+            json.Limits("leg_mm", figures.Leg.Start, figures.Leg.End);
+            json.Put("throat_mm", joint.Throat);
+            json.Limits("dihedral_deg", Deg(figures.Dihedral.Start), Deg(figures.Dihedral.End));
+            json.Put("groove_share", figures.GrooveShare);
+            json.Put("deposit_mm3", figures.Deposit);
+            json.Put("filler", cost.Filler.Name);
+            json.Put("filler_g", cost.FillerMass);
+            json.Put("rod_mm", cost.Rod.Diameter);
+            json.Put("rods", cost.Rods);
+            json.Put("travel_mm_per_min", cost.Travel.Value);
+            json.Put("travel_source", cost.Travel.Source);
+            json.Put("arc_min", cost.ArcMinutes);
+            json.Put("gap_normal_mm", figures.GapNormal);
+            json.Put("gap_axial_mm", figures.GapAxial);
+            json.List("stations", figures.Stations, station => WriteStation(joint, station.Parameter, station.At, json));
+        });
+    }
+
+    private static void WriteStation(Joint joint, double parameter, Station at, SummaryWriter json) => json.Object(() =>
+    {
+        // A seam of one part is told by height, a path round something by its angle.
+        if (joint.IsRound)
+            json.Put("at_deg", Deg(parameter));
+        else
+            json.Put("at_mm", parameter);
+        json.List("point_mm", [at.Root.X, at.Root.Y, at.Root.Z], json.Value);
+        json.Put("dihedral_deg", Deg(at.Dihedral));
+        json.Put("leg_mm", Bead.Of(joint, at).Leg);
+        json.Put("gap_normal_mm", at.GapNormal);
+        json.Put("gap_axial_mm", at.GapAxial);
+    });
+
+    private static double Deg(double radians) => radians * 180 / Math.PI;
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Vessel.Export.Dxf;
+using Vessel.Export.Stl;
+using Vessel.Export.Summary;
+
+namespace Vessel.Export;
+
+/// <summary>All files of a build, in the order in which they are written; nothing is written before it is asked for.</summary>
+public static class VesselFiles
+{
+    public static IEnumerable<OutputFile> Of(Build build) =>
+    [
+        .. build.Parts.SelectMany(part => OfPart(part, build.Options)),
+        new("solids/assembly.stl", to => StlWriter.Write(
+            [.. build.Parts.SelectMany(part => part.Part.Placements.Select(frame => (part.Mesh, frame)))],
+            build.Assembly.Design.Name,
+            to)),
+        new("welds.csv", to => WeldsCsv.Write(build.Welds, to)),
+        new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
+        new("summary.json", to => SummaryJson.Write(build, to)),
+    ];
+
+    private static IEnumerable<OutputFile> OfPart(BuiltPart built, BuildOptions options)
+    {
+        var part = built.Part;
+        foreach (var (role, path) in PartFiles.Of(part))
+        {
+            yield return new(path, role switch
+            {
+                "flat" or "wrap" => to => FlatDxf.Write(part.Flat!, options.Drawing, to),
+                "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
+                "holes" => to => HolesCsv.Write(part, to),
+                "holes_drawing" => to => HolesDxf.Write(part, options.Drawing, to),
+                _ => throw new InvalidOperationException($"no writer for {role}"),
+            });
+            if (options.CutOnly && role is "flat" or "wrap")
+            {
+                var bare = path.Insert(path.LastIndexOf('.'), "_cut-only");
+                yield return new(bare, to => FlatDxf.Write(part.Flat!, options.Drawing with { CutOnly = true }, to));
+            }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Vessel.Joints;
+
+namespace Vessel.Export;
+
+/// <summary>welds.csv: a row a joint, and the totals in a last one.</summary>
+internal static class WeldsCsv
+{
+    private static readonly ImmutableArray<string> _columns =
+    [
+        "number", "weld", "kind", "length_mm", "throat_mm", "leg_min_mm", "leg_max_mm", "angle_min_deg", "angle_max_deg",
+        "gap_normal_mm", "gap_axial_mm", "deposit_mm3", "filler", "filler_g", "filler_high_g", "rod_mm", "rods", "rods_high",
+        "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min",
+    ];
+
+    public static void Write(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, Stream to) =>
+        Csv.Write(to, _columns, [.. welds.Select(weld => Row(weld.Figures, weld.Cost)), Totals(welds)]);
+
+    private static CsvCell[] Row(WeldFigures figures, WeldCost cost)
+    {
+        var joint = figures.Joint;
+        var time = WeldTotals.Elapsed(cost.ArcMinutes);
+        return
+        [
+            joint.Number, joint.Name, joint.Kind.ToString().ToLowerInvariant(), figures.Length, joint.Throat,
+            figures.Leg.Start, figures.Leg.End, Deg(figures.Dihedral.Start), Deg(figures.Dihedral.End),
+            figures.GapNormal, figures.GapAxial, figures.Deposit, cost.Filler.Name, cost.FillerMass.Likely,
+            cost.FillerMass.High, cost.Rod.Diameter, cost.Rods.Likely, cost.Rods.High, cost.Travel.Value, cost.ArcMinutes,
+            time.Low, time.Likely, time.High,
+        ];
+    }
+
+    private static CsvCell[] Totals(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds)
+    {
+        var totals = WeldTotals.Of(welds);
+        return
+        [
+            "total", default, default, totals.Length, default, default, default, default, default, default, default,
+            welds.Sum(weld => weld.Figures.Deposit), default, totals.FillerMass.Likely, totals.FillerMass.High, default,
+            totals.Rods.Likely, totals.Rods.High, default, totals.ArcMinutes,
+            totals.JobMinutes.Low, totals.JobMinutes.Likely, totals.JobMinutes.High,
+        ];
+    }
+
+    private static double Deg(double radians) => radians * 180 / Math.PI;
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Findings;
+
+/// <summary>All that is ill-advised about a vessel, in the order of the rules, then of the file.</summary>
+public static class Assessment
+{
+    public static ImmutableArray<Finding> Of(Assembly assembly) =>
+    [
+        .. FitRules.Of(assembly),
+        .. ShellRules.Of(assembly),
+        .. HeadRules.Of(assembly),
+        .. HoleRules.Of(assembly),
+        .. PortRules.Of(assembly),
+    ];
+}

@@ -1,0 +1,78 @@
+using Vessel.Design;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Findings;
+
+/// <summary>How the ports' welds fit up.</summary>
+internal static class FitRules
+{
+    /// <summary>TIG on thin wall: aim for a quarter of the wall, refuse over half of it or 1 mm. Common practice, no source.</summary>
+    private const double AimShare = 0.25;
+    private const double MostShare = 0.5;
+    private const double Most = 1;
+
+    /// <summary>A lip below this is gone with the burr.</summary>
+    private const double LipWorthNaming = 0.5;
+
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        foreach (var site in assembly.Sites)
+        {
+            var weld = assembly.Welds.Single(w => w.Joint.Path == site.Port.Path);
+            if (Gap(assembly, site, weld) is { } gap)
+                yield return gap;
+            if (Lip(assembly, site) is { } lip)
+                yield return lip;
+            if (weld.GrooveShare > 0)
+                yield return Groove(assembly, site, weld);
+        }
+    }
+
+    private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld)
+    {
+        var port = site.Port;
+        var (aim, most) = (AimShare * port.Wall, Math.Min(MostShare * port.Wall, Most));
+        if (port.Joint == PortJoint.SetIn || weld.GapNormal <= aim)
+            return null;
+        var grave = weld.GapNormal > most;
+        return new(
+            FindingCodes.GapTooWide,
+            grave ? Severity.Error : Severity.Warning,
+            [Slug.Of(port.Name)],
+            $"{port.Name} stands off the {Names.Of(port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
+            + $"({NoteText.Length(weld.GapAxial)} mm along the tube); aim for {NoteText.Length(aim)} mm, "
+            + $"no more than {NoteText.Length(most)} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
+            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            assembly.Design.PlaceOf($"{port.Path}.cut"));
+    }
+
+    private static Finding? Lip(Assembly assembly, PortSite site)
+    {
+        var lip = PortFit.Lip(site, assembly.Design);
+        if (lip < LipWorthNaming)
+            return null;
+        return new(
+            FindingCodes.LipInBore,
+            Severity.Note,
+            [Names.Of(site.Port.Host), Slug.Of(site.Port.Name)],
+            $"the {Names.Of(site.Port.Host)}'s wall stands up to {NoteText.Length(lip)} mm into the bore of {site.Port.Name}: "
+            + "dress it before the vessel is closed.",
+            [new("lip", lip, LipWorthNaming, "mm")],
+            assembly.Design.PlaceOf($"{site.Port.Path}.joint"));
+    }
+
+    private static Finding Groove(Assembly assembly, PortSite site, WeldFigures weld)
+    {
+        var (steepest, limit) = (weld.Dihedral.End * 180 / Math.PI, FilletThroat.GreatestAngle * 180 / Math.PI);
+        return new(
+            FindingCodes.GrooveAtFlank,
+            Severity.Warning,
+            [Slug.Of(site.Port.Name)],
+            $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} the surfaces meet at up to "
+            + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
+            + "bevel the tube's end there, or reduce the offset.",
+            [new("dihedral", steepest, limit, "deg")],
+            assembly.Design.PlaceOf($"{site.Port.Path}.at.offset"));
+    }
+}

@@ -1,0 +1,49 @@
+using Vessel.Design;
+using Vessel.Parts;
+
+namespace Vessel.Findings;
+
+/// <summary>Rolling the shell.</summary>
+internal static class ShellRules
+{
+    /// <summary>Holes over this share of the diameter roll unevenly. Common practice, no source.</summary>
+    private const double LargeShare = 0.25;
+
+    /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
+    private const double MeanLineRatio = 5;
+
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        var shell = assembly.Design.Shell;
+        if (shell.MadeFrom != StockForm.Sheet)
+            yield break;
+        foreach (var site in assembly.Sites.Where(site => site.Port.Host == PortHost.Shell))
+        {
+            var (width, limit) = (2 * site.OpeningRadius, LargeShare * shell.OutsideDiameter);
+            if (width > limit)
+            {
+                yield return new(
+                    FindingCodes.LargeHoleBeforeRolling,
+                    Severity.Note,
+                    [Names.Shell],
+                    $"the hole for {site.Port.Name} is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
+                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or cut it after rolling.",
+                    [new("width", width, limit, "mm")],
+                    assembly.Design.PlaceOf(site.Port.Path));
+            }
+        }
+
+        var ratio = shell.InnerRadius / shell.Wall;
+        if (ratio < MeanLineRatio)
+        {
+            yield return new(
+                FindingCodes.TightRoll,
+                Severity.Warning,
+                [Names.Shell],
+                $"the shell's inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
+                + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
+                [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],
+                assembly.Design.PlaceOf($"{shell.Path}.wall"));
+        }
+    }
+}
