@@ -115,7 +115,7 @@ public sealed class FlatDxfTests
     {
         var note = DxfProbe.Check(Written(_new)).On("NOTE", "TEXT").Last();
 
-        Assert.Equal(@"Outside face up. 100% %d \U+00B0 ^  \U+00D8 \U+00FC", note[1]);
+        Assert.Equal(@"Outside face up. 100% %d %%d ^  %%c \U+00FC", note[1]);
     }
 
     [Fact]
