@@ -53,18 +53,29 @@ internal sealed class DxfTags(Stream to) : IDisposable
         var text = new StringBuilder();
         foreach (var letter in words)
         {
-            text.Append(letter switch
-            {
-                '^' => "^ ",
-                '%' when text.Length > 0 && text[^1] == '%' => " %",
-                < ' ' => " ",
-                > '~' => $"\\U+{(int)letter:X4}",
-                _ => letter.ToString(),
-            });
+            var written = Written(letter);
+
+            // Two per cent signs begin a code: a space parts those that are meant as such.
+            if (written[0] == '%' && text.Length > 0 && text[^1] == '%')
+                text.Append(' ');
+            text.Append(written);
         }
 
         Write(code, text.ToString());
     }
+
+    // The three signs of drawings have codes that all editions know; \U+ is known from R2000 on, and better than
+    // nothing before.
+    private static string Written(char letter) => letter switch
+    {
+        '\u00B0' => "%%d",
+        '\u00B1' => "%%p",
+        '\u00D8' => "%%c",
+        '^' => "^ ",
+        < ' ' => " ",
+        > '~' => $"\\U+{(int)letter:X4}",
+        _ => letter.ToString(),
+    };
 
     public void Dispose() => _writer.Dispose();
 }
