@@ -2,8 +2,10 @@
 """Reads every DXF of a build with ezdxf: audit, layers, closed outlines, and the figures that the summary states."""
 import math
 import re
+import warnings
 
 import ezdxf
+from shapely.errors import ShapelyDeprecationWarning
 from shapely.prepared import prep
 from shapely.strtree import STRtree
 
@@ -12,6 +14,7 @@ from dxf_loops import loop_of
 
 COLOURS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
 DRAWN_BY = {"MARK": {"LINE", "CIRCLE", "ARC", "LWPOLYLINE", "POLYLINE"}, "BEND": {"LINE", "LWPOLYLINE", "POLYLINE"}}
+warnings.simplefilter("ignore", ShapelyDeprecationWarning)  # Debian 12 has 1.8, whose tree announces that of 2
 WRITTEN_TO = 1e-5  # of a coordinate in the file, mm
 FLOAT_CODES = set(range(10, 60)) | set(range(140, 148)) | set(range(210, 240))
 
