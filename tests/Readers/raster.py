@@ -208,7 +208,7 @@ def clip(points, normals, plane):
 def light(normals):
     """From over the viewer's left shoulder, with a weak one from the right."""
     key, fill = numpy.array([-0.45, 0.6, 0.66]), numpy.array([0.8, 0.1, 0.6])
-    return 0.42 + 0.55 * numpy.maximum(normals @ key, 0) + 0.15 * numpy.maximum(normals @ fill, 0)
+    return 0.52 + 0.5 * numpy.maximum(normals @ key, 0) + 0.2 * numpy.maximum(normals @ fill, 0)
 
 
 def outlines(body, depth, normals, scale, hit):
