@@ -14,6 +14,7 @@ from dxf_loops import loop_of
 
 COLOURS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
 DRAWN_BY = {"MARK": {"LINE", "CIRCLE", "ARC", "LWPOLYLINE", "POLYLINE"}, "BEND": {"LINE", "LWPOLYLINE", "POLYLINE"}}
+DEVELOPMENTS = {"plane", "rolled", "wrapped", "cone", "folded"}
 warnings.simplefilter("ignore", ShapelyDeprecationWarning)  # Debian 12 has 1.8, whose tree announces that of 2
 WRITTEN_TO = 1e-5  # of a coordinate in the file, mm
 FLOAT_CODES = set(range(10, 60)) | set(range(140, 148)) | set(range(210, 240))
@@ -102,7 +103,7 @@ def outline(e):
         else:
             points = [point(v.dxf.location) for v in e.vertices]
         pieces = list(zip(points, points[1:] + points[:1] if (e.closed if kind == "LWPOLYLINE" else e.is_closed) else points[1:]))
-        return ("POLYLINE", frozenset(points)), min((math.dist(*p) for p in pieces), default=0)
+        return ("POLYLINE", frozenset(map(frozenset, pieces))), min((math.dist(*p) for p in pieces), default=0)
     return None, None
 
 
@@ -151,9 +152,13 @@ def check_figures(loops, flat, where, checks):
     checks.near(area, flat["area_mm2"], flat["cut_length_mm"] * (fit["tolerance_mm"] + WRITTEN_TO), where, "area")
     length = sum(loop.length for loop in loops)
     checks.near(length, flat["cut_length_mm"], length_tolerance(loops, fit["tolerance_mm"] + WRITTEN_TO), where, "cut length")
+    drawn = sum(loop.entities for loop in loops)
+    checks.that(drawn == fit["entities"], where, f"{drawn} lines and arcs, {fit['entities']} stated")
     development = flat["development"]
-    if development["kind"] == "rolled":
-        girth = 2 * math.pi * development["radius_mm"] - development["gap_mm"]
+    kind = development["kind"]
+    checks.that(kind in DEVELOPMENTS, where, f"no such development: {kind}")
+    if kind in ("rolled", "wrapped"):
+        girth = 2 * math.pi * development["radius_mm"] - (development["gap_mm"] if kind == "rolled" else 0)
         checks.near(x1 - x0, girth, side, where, "width against the girth less the gap")
 
 

@@ -60,8 +60,9 @@ class Piece:
 
 
 class Loop:
-    def __init__(self, pieces):
+    def __init__(self, pieces, entities=None):
         self.pieces = pieces
+        self.entities = entities or len(pieces)
         self.area = abs(sum(p.area for p in pieces))
         self.length = sum(p.length for p in pieces)
         self.shortest = min(p.chord for p in pieces)
@@ -87,7 +88,7 @@ def loop_of(entity):
     if kind == "CIRCLE":
         x, y, r = entity.dxf.center.x, entity.dxf.center.y, entity.dxf.radius
         ends = (x - r, y), (x + r, y)
-        return Loop([Piece(ends[0], ends[1], 1), Piece(ends[1], ends[0], 1)])
+        return Loop([Piece(ends[0], ends[1], 1), Piece(ends[1], ends[0], 1)], entities=1)
     if kind == "LWPOLYLINE" and entity.closed:
         vertices = [(x, y, b) for x, y, b in entity.get_points("xyb")]
     elif kind == "POLYLINE" and entity.is_2d_polyline and entity.is_closed:

@@ -45,8 +45,8 @@ def write(folder, version="R2000"):
 def seal(folder):
     """Writes the manifest anew."""
     files = sorted(f for f in folder.rglob("*") if f.is_file() and f.name != "manifest.json")
-    save(folder, "manifest.json", {"files": [
-        {"path": f.relative_to(folder).as_posix(), "sha256": hashlib.sha256(f.read_bytes()).hexdigest()} for f in files]})
+    save(folder, "manifest.json", {"schema": 1, "files": [
+        {"path": f.relative_to(folder).as_posix(), "bytes": f.stat().st_size, "sha256": hashlib.sha256(f.read_bytes()).hexdigest()} for f in files]})
 
 
 def save(folder, name, value):
@@ -71,18 +71,18 @@ def frame(z, degrees):
     return [[[c, 0 - s, 0, 0], [s, c, 0, 0], [0, 0, 1, z], [0, 0, 0, 1]]]
 
 
-def flat(width, height, area, length, holes, development):
+def flat(width, height, area, length, holes, entities, development):
     return {"width_mm": round(width, 6), "height_mm": height, "area_mm2": round(area, 6), "cut_length_mm": round(length, 6), "pierces": holes + 1,
-            "holes": holes, "development": development, "fit": {"tolerance_mm": 0.01, "deviation_mm": 0, "entities": holes + 1}}
+            "holes": holes, "development": development, "fit": {"tolerance_mm": 0.01, "deviation_mm": 0, "entities": entities}}
 
 
 def rectangle(width, height, kind, radius, gap):
-    return flat(width, height, width * height, 2 * (width + height), 0,
+    return flat(width, height, width * height, 2 * (width + height), 0, 4,
                 {"kind": kind, "radius_mm": radius, "k": 0.5, "seam_deg": 180, "gap_mm": gap})
 
 
 def lid():
-    return flat(95.6, 95.6, math.pi * (47.8 ** 2 - 15 ** 2), 2 * math.pi * (47.8 + 15), 1, {"kind": "plane"})
+    return flat(95.6, 95.6, math.pi * (47.8 ** 2 - 15 ** 2), 2 * math.pi * (47.8 + 15), 1, 3, {"kind": "plane"})
 
 
 def draw_rectangle(width, height):

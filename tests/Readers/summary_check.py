@@ -3,6 +3,7 @@
 import csv
 import hashlib
 import html.parser
+import io
 import json
 import math
 import re
@@ -49,6 +50,10 @@ def load(file, checks):
         checks.that(abs(round(value, 6) - value) <= 1e-15 * abs(value), where, f"{text} has more than six decimals")
         return value
 
+    def whole(text):
+        checks.that(text != "-0", where, f"the number {text}")
+        return int(text)
+
     def no_number(text):
         checks.that(False, where, f"the number {text}")
         return 0.0
@@ -59,28 +64,23 @@ def load(file, checks):
 
     try:
         text = file.read_bytes().decode("utf-8")
-        checks.that("\r" not in text and text.endswith("\n"), where, "line ends")
+        checks.that("\r" not in text, where, "a carriage return")
         checks.that(str(file.resolve().parent) not in text, where, "names a path of this machine")
-        return json.loads(text, parse_float=number, parse_constant=no_number, object_pairs_hook=mapping)
+        return json.loads(text, parse_float=number, parse_int=whole, parse_constant=no_number, object_pairs_hook=mapping)
     except (OSError, ValueError) as error:
         checks.that(False, where, str(error))
         return None
 
 
-def listed(manifest):
-    """Path and hash of each file: a list of {path, sha256} or a mapping."""
-    files = manifest["files"]
-    return files if isinstance(files, dict) else {f["path"]: f["sha256"] for f in files}
-
-
 def check_manifest(manifest, folder, checks):
     where = f"{folder.name}/manifest.json"
-    stated = listed(manifest)
+    stated = {f["path"]: f for f in manifest["files"]}
     present = {f.relative_to(folder).as_posix() for f in folder.rglob("*") if f.is_file()} - {"manifest.json"}
     checks.that(set(stated) == present, where, f"listed and present differ in {sorted(set(stated) ^ present)}")
     for name in sorted(set(stated) & present):
-        found = hashlib.sha256((folder / name).read_bytes()).hexdigest()
-        checks.that(found == stated[name].lower(), where, f"the hash of {name} differs")
+        data = (folder / name).read_bytes()
+        checks.that(hashlib.sha256(data).hexdigest() == stated[name]["sha256"], where, f"the hash of {name} differs")
+        checks.that(len(data) == stated[name]["bytes"], where, f"the size of {name} differs")
     for name in sorted(present):
         checks.that(any(name.endswith(kind) for kind in KINDS), where, f"no reader opens {name}")
         checks.that("/" not in name or name.startswith(tuple(SECTIONS)), where, f"{name} stands in no known folder")
@@ -124,7 +124,7 @@ def check_totals(summary, where, checks):
 def check_table(file, where, checks):
     text = file.read_bytes().decode("utf-8")
     checks.that(text.endswith("\n"), where, "no line end at the end")
-    rows = list(csv.reader(text.splitlines(), strict=True))
+    rows = list(csv.reader(io.StringIO(text, newline=""), strict=True))
     if not checks.that(rows and len(rows[0]) > 1, where, "no header"):
         return
     checks.that(len(set(rows[0])) == len(rows[0]) and all(rows[0]), where, f"header {rows[0]}")
