@@ -1,0 +1,160 @@
+"""Writes a small sound build by hand, its figures from closed forms, for the self-test of the readers."""
+import hashlib
+import json
+import math
+import re
+import struct
+
+import ezdxf
+import numpy
+
+CHORD = 0.05
+LAYERS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
+GAP, NEUTRAL, HEIGHT = 1.2, 49.0, 80.0
+GIRTH = 2 * math.pi * NEUTRAL - GAP
+
+
+def write(folder, version="R2000"):
+    for name in ("flats", "wraps", "solids", "holes"):
+        (folder / name).mkdir(parents=True)
+    drawing(folder / "flats/shell.dxf", version, draw_rectangle(GIRTH, HEIGHT))
+    drawing(folder / "flats/lid.dxf", version, draw_lid)
+    drawing(folder / "wraps/inlet.dxf", version, draw_rectangle(32 * math.pi, 50))
+    parts = [
+        part("shell", "shell", 2, 1, frame(0, 0), {"flat": "flats/shell.dxf"}, rectangle(GIRTH, HEIGHT, "rolled", NEUTRAL, GAP)),
+        part("lid", "lid", 3, 1, frame(80, 30), {"flat": "flats/lid.dxf"}, lid()),
+        part("inlet", "branch", 2, 2, frame(100, 0) + frame(-60, 0), {"wrap": "wraps/inlet.dxf"},
+             rectangle(32 * math.pi, 50, "wrapped", 16, 0)),
+    ]
+    bodies = []
+    for p, mesh in zip(parts, (ring(50, 48, HEIGHT), ring(47.8, 15, 3), ring(16, 14, 50))):
+        triangles = mesh.astype("<f4").astype(float)
+        write_stl(folder / p["files"]["solid"], triangles)
+        p["solid"] = solid(triangles)
+        p["mass_g"] = round(p["solid"]["volume_mm3"] * 0.00793, 6)
+        for placement in numpy.array(p["placement"]).reshape(-1, 4, 4):
+            bodies.append(triangles @ placement[:3, :3].T + placement[:3, 3])
+    write_stl(folder / "solids/assembly.stl", numpy.concatenate(bodies))
+    (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
+    (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
+    (folder / "report.html").write_text("<!doctype html><html><body><p>Sample</p><svg><use href='#a'/></svg></body></html>\n")
+    save(folder, "summary.json", summary(parts))
+    seal(folder)
+
+
+def seal(folder):
+    """Writes the manifest anew."""
+    files = sorted(f for f in folder.rglob("*") if f.is_file() and f.name != "manifest.json")
+    save(folder, "manifest.json", {"schema": 1, "files": [
+        {"path": f.relative_to(folder).as_posix(), "bytes": f.stat().st_size, "sha256": hashlib.sha256(f.read_bytes()).hexdigest()} for f in files]})
+
+
+def save(folder, name, value):
+    (folder / name).write_text(json.dumps(value, indent=1) + "\n", encoding="utf-8")
+
+
+def summary(parts):
+    welds = [{"name": "lid", "between": ["shell", "lid"], "length_mm": 301.5, "leg_mm": {"min": 2, "max": 2}, "filler_g": 7.1, "arc_min": 3.25},
+             {"name": "inlet", "between": ["shell", "inlet"], "length_mm": 104.25, "leg_mm": {"min": 2, "max": 2.5}, "filler_g": 2.4, "arc_min": 1.5}]
+    return {"schema": 1, "parts": parts, "welds": welds, "findings": [],
+            "totals": {"weld_length_mm": 405.75, "filler_g": 9.5, "arc_min": 4.75, "job_min": {"low": 30, "likely": 45, "high": 90},
+                       "mass_g": round(sum(p["mass_g"] * p["quantity"] for p in parts), 6)}}
+
+
+def part(name, kind, thickness, quantity, placement, files, flat):
+    return {"id": name, "name": name, "kind": kind, "thickness_mm": thickness, "quantity": quantity, "placement": placement,
+            "files": {**files, "solid": f"solids/{name}.stl"}, "flat": flat}
+
+
+def frame(z, degrees):
+    c, s = (round(f(math.radians(degrees)), 6) for f in (math.cos, math.sin))
+    return [[[c, 0 - s, 0, 0], [s, c, 0, 0], [0, 0, 1, z], [0, 0, 0, 1]]]
+
+
+def flat(width, height, area, length, holes, entities, development):
+    return {"width_mm": round(width, 6), "height_mm": height, "area_mm2": round(area, 6), "cut_length_mm": round(length, 6), "pierces": holes + 1,
+            "holes": holes, "development": development, "fit": {"tolerance_mm": 0.01, "deviation_mm": 0, "entities": entities}}
+
+
+def rectangle(width, height, kind, radius, gap):
+    return flat(width, height, width * height, 2 * (width + height), 0, 4,
+                {"kind": kind, "radius_mm": radius, "k": 0.5, "seam_deg": 180, "gap_mm": gap})
+
+
+def lid():
+    return flat(95.6, 95.6, math.pi * (47.8 ** 2 - 15 ** 2), 2 * math.pi * (47.8 + 15), 1, 3, {"kind": "plane"})
+
+
+def draw_rectangle(width, height):
+    def draw(space, polyline):
+        polyline([(0, 0, 0), (width, 0, 0), (width, height, 0), (0, height, 0)], "CUT")
+        space.add_line((width / 2, 0), (width / 2, height), {"layer": "MARK"})
+    return draw
+
+
+def draw_lid(space, polyline):
+    space.add_circle((0, 0), 15, {"layer": "CUT"})
+    polyline([(-47.8, 0, 1), (47.8, 0, 1)], "CUT")
+    space.add_line((-40, 0), (-20, 0), {"layer": "MARK"})
+    space.add_text("outside face up", dxfattribs={"layer": "NOTE", "height": 3})
+
+
+def drawing(file, version, draw):
+    document = ezdxf.new(version)
+    document.header["$INSUNITS"] = 4
+    for name, colour in LAYERS.items():
+        document.layers.add(name, color=colour)
+    space = document.modelspace()
+    if version == "R12":
+        def polyline(points, layer):
+            space.add_polyline2d(points, format="xyb", close=True, dxfattribs={"layer": layer})
+    else:
+        def polyline(points, layer):
+            space.add_lwpolyline(points, format="xyb", close=True, dxfattribs={"layer": layer})
+    draw(space, polyline)
+    store(document, file)
+
+
+def store(document, file):
+    """ezdxf marks unset extents by 1e+20; our files carry no exponents."""
+    document.saveas(file)
+    data = re.sub(rb"(?m)^( *-?)1e\+20(\r?)$", rb"\g<1>100000.0\2", file.read_bytes())
+    file.write_bytes(data)
+
+
+def ring(outer, inner, height):
+    """Triangles of a pipe, n x 3 x 3."""
+    count = math.ceil(math.pi / math.acos(1 - CHORD / outer))
+    angles = numpy.arange(count) * 2 * math.pi / count
+
+    def circle(radius, z):
+        return numpy.stack([radius * numpy.cos(angles), radius * numpy.sin(angles), numpy.full(count, z)], axis=1)
+
+    def band(a, b):
+        a1, b1 = numpy.roll(a, -1, axis=0), numpy.roll(b, -1, axis=0)
+        return numpy.concatenate([numpy.stack([a, a1, b], axis=1), numpy.stack([b, a1, b1], axis=1)])
+
+    low_out, high_out, low_in, high_in = circle(outer, 0), circle(outer, height), circle(inner, 0), circle(inner, height)
+    return numpy.concatenate([band(low_out, high_out), band(high_out, high_in), band(high_in, low_in), band(low_in, low_out)])
+
+
+def solid(triangles, genus=1):
+    a, b, c = triangles[:, 0], triangles[:, 1], triangles[:, 2]
+    area = numpy.linalg.norm(numpy.cross(b - a, c - a), axis=1).sum() / 2
+    volume = (a * numpy.cross(b, c)).sum() / 6
+    return {"volume_mm3": round(volume, 6), "area_mm2": round(area, 6), "triangles": len(triangles), "closed": True,
+            "genus": genus, "chord_mm": CHORD}
+
+
+def write_stl(file, triangles):
+    normals = numpy.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    lengths = numpy.linalg.norm(normals, axis=1, keepdims=True)
+    normals = normals / numpy.where(lengths > 0, lengths, 1)
+    rows = numpy.zeros(len(triangles), dtype=[("f", "<f4", 12), ("attribute", "<u2")])
+    rows["f"] = numpy.concatenate([normals, triangles.reshape(-1, 9)], axis=1)
+    file.write_bytes(b"sample".ljust(80, b"\0") + struct.pack("<I", len(triangles)) + rows.tobytes())
+
+
+def read_stl(file):
+    data = numpy.frombuffer(file.read_bytes(), dtype=numpy.uint8, offset=84).reshape(-1, 50)
+    return data[:, 12:48].copy().view("<f4").reshape(-1, 3, 3).astype(float)
