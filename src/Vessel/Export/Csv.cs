@@ -7,7 +7,7 @@ namespace Vessel.Export;
 /// <summary>Tables as RFC 4180 has them: commas, CRLF, quotes doubled; UTF-8 without a byte order mark.</summary>
 public static class Csv
 {
-    private static readonly SearchValues<char> Special = SearchValues.Create("\",\r\n");
+    private static readonly SearchValues<char> _special = SearchValues.Create("\",\r\n");
 
     public static void Write(Stream to, IReadOnlyList<string> header, IEnumerable<IReadOnlyList<CsvCell>> rows)
     {
@@ -22,7 +22,7 @@ public static class Csv
     }
 
     private static string Quoted(string text) =>
-        text.AsSpan().ContainsAny(Special) ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        text.AsSpan().ContainsAny(_special) ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }
 
 /// <summary>One cell: a figure, or words. Words never begin as a formula does.</summary>

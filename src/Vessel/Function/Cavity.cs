@@ -76,7 +76,7 @@ public sealed record Internal(PortSite Site)
     private const int Turnings = 180;
 
     /// <summary>Two-point Gauss through the wall.</summary>
-    private static readonly double[] Depths = [0.5 - (0.5 / Math.Sqrt(3)), 0.5 + (0.5 / Math.Sqrt(3))];
+    private static readonly double[] _depths = [0.5 - (0.5 / Math.Sqrt(3)), 0.5 + (0.5 / Math.Sqrt(3))];
 
     /// <summary>
     /// mm3 of metal below a level. Line by line along the tube, so the level cuts each exactly; the sum round the tube
@@ -86,14 +86,14 @@ public sealed record Internal(PortSite Site)
     {
         var (inner, outer) = (Site.Port.BoreRadius, Site.Port.OuterRadius);
         var sum = 0.0;
-        foreach (var depth in Depths)
+        foreach (var depth in _depths)
         {
             var r = inner + (depth * (outer - inner));
             for (var i = 0; i < Turnings; i++)
                 sum += r * LengthBelow(r, Turns.Full * (i + 0.5) / Turnings, level);
         }
 
-        return sum * (outer - inner) / Depths.Length * Turns.Full / Turnings;
+        return sum * (outer - inner) / _depths.Length * Turns.Full / Turnings;
     }
 
     private double LengthBelow(double r, double phi, double level)

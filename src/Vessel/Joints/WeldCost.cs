@@ -17,7 +17,7 @@ public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estim
     /// </summary>
     private const double ConvexityShare = 0.189;
 
-    private static readonly string Basis = string.Create(
+    private static readonly string _basis = string.Create(
         CultureInfo.InvariantCulture,
         $"{Stock.Rods.DepositEfficiency.Value:P0} of the melted rod stays, {Stock.Rods.StubLoss.Value:P0} of a rod is stub");
 
@@ -32,8 +32,8 @@ public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estim
         return new(
             filler,
             rod,
-            Range(likely, $"flat face to a convexity of a tenth of the leg; {Basis}"),
-            Range(likely / (rod.Mass(filler) * (1 - Stock.Rods.StubLoss.Value)), $"{rod.Name}; {Basis}"),
+            Range(likely, $"flat face to a convexity of a tenth of the leg; {_basis}"),
+            Range(likely / (rod.Mass(filler) * (1 - Stock.Rods.StubLoss.Value)), $"{rod.Name}; {_basis}"),
             weld.Length / travel.Value,
             travel);
     }

@@ -22,7 +22,10 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
 
     public ImmutableArray<Mark> ToImmutable() => _marks.ToImmutable();
 
-    /// <summary>A line from edge to edge, broken at holes, its label beside its lower end.</summary>
+    /// <summary>
+    /// A line from edge to edge, broken at holes, its label beside its lower end. On a side edge, which is a line itself,
+    /// only the label.
+    /// </summary>
     /// <param name="bottom">Where the flat's lower edge lies at x.</param>
     public void AddVertical(double x, string label, double letter, double bottom = 0)
     {
@@ -34,6 +37,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         }
 
         AddLine(x, from, height - Margin);
+
         // A letter's height of room, for an edge that rises beside the line.
         AddText(label, new(x + Margin + (TextWidth(label, letter) / 2), bottom + Margin + (1.5 * letter)), letter);
     }
@@ -59,6 +63,19 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     /// <summary>A line of text along the top edge, from the left.</summary>
     public void AddTitle(string title, double letter) =>
         AddText(title, new(Margin + (TextWidth(title, letter) / 2), height - Margin - (letter / 2)), letter);
+
+    /// <summary>An arrow with a word beside its middle, to the right of an upright shaft, below a level one.</summary>
+    public void AddArrow(Point2 from, Point2 to, string word, double letter)
+    {
+        var along = (to - from).Unit();
+        _marks.Add(new LineMark(from, to));
+        _marks.Add(new LineMark(to, to - (letter / 2 * (along + along.Turned))));
+        _marks.Add(new LineMark(to, to - (letter / 2 * (along - along.Turned))));
+        var aside = Math.Abs(along.U) > Math.Abs(along.V)
+            ? new Point2(0, -letter - Margin)
+            : new Point2((TextWidth(word, letter) / 2) + Margin, 0);
+        AddText(word, (0.5 * (from + to)) + aside, letter);
+    }
 
     /// <summary>Places a text as near to its centre as edges and holes allow; none where it fits nowhere on its line.</summary>
     private void AddText(string text, Point2 center, double letter)
@@ -86,7 +103,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
 
     private void AddLine(double x, double from, double to)
     {
-        if (to - from > Margin)
+        if (to - from > Margin && x > Margin && x < width - Margin)
             _marks.Add(new LineMark(new(x, from), new(x, to)));
     }
 }

@@ -41,6 +41,7 @@ internal static class ShellFlat
         }
 
         marks.AddTitle(Title(vessel, welds), LetterHeight);
+        AddArrows(marks, shell, rolled);
         return new(
             rolled ? FlatKind.Sheet : FlatKind.Wrap,
             cut,
@@ -76,12 +77,22 @@ internal static class ShellFlat
         return (new WrappedDevelopment(shell.OuterRadius, start, 0), shell.OuterRadius, width);
     }
 
+    /// <summary>Which way is up and, for a blank, which way it goes through the rolls; by the left edge, below the title.</summary>
+    private static void AddArrows(FlatMarks marks, ShellDesign shell, bool rolled)
+    {
+        var length = Math.Min(4 * LetterHeight, shell.Height / 4);
+        var foot = new Point2(LetterHeight, shell.Height - (3 * LetterHeight) - length);
+        marks.AddArrow(foot, foot + new Point2(0, length), "up", LetterHeight);
+        if (rolled)
+            marks.AddArrow(foot, foot + new Point2(length, 0), "roll", LetterHeight);
+    }
+
     private static string Title(VesselDesign vessel, WeldNumbers welds)
     {
         var ends = $"top {welds[vessel.Top.Path]}  bottom {welds[vessel.Bottom.Path]}";
         return vessel.Shell.MadeFrom == StockForm.Sheet
-            ? $"shell  up ^  seam {welds[WeldNumbers.LongSeam]}  {ends}"
-            : $"shell  up ^  {ends}";
+            ? $"shell  seam {welds[WeldNumbers.LongSeam]}  {ends}"
+            : $"shell  {ends}";
     }
 
     private static ImmutableArray<string> Notes(VesselDesign vessel, Development development)

@@ -80,8 +80,12 @@ internal static class TubeWrap
         return end.Outer((low + high) / 2);
     }
 
+    /// <summary>
+    /// The tube's sides at phi = 0, 90, 180 and 270 degrees, as seen from outside the vessel: counter-clockwise from the
+    /// side that faces down, so the second is the one towards increasing angle.
+    /// </summary>
     private static string[] Sides(PortHost host) =>
-        host == PortHost.Shell ? ["down", "left", "up", "right"] : ["out", "90", "in", "270"];
+        host == PortHost.Shell ? ["down", "right", "up", "left"] : ["out", "90", "in", "270"];
 
     private static ImmutableArray<string> Notes(PortSite site, TubeEnd end)
     {

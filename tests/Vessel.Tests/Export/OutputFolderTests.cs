@@ -221,7 +221,11 @@ public sealed class OutputFolderTests : IDisposable
         Assert.Equal(
             new SortedDictionary<string, string>(StringComparer.Ordinal)
             {
-                ["changed"] = "new", ["changed.changed-1"] = "mine", ["fresh/made"] = "new", ["same"] = "same", ["updated"] = "new",
+                ["changed"] = "new",
+                ["changed.changed-1"] = "mine",
+                ["fresh/made"] = "new",
+                ["same"] = "same",
+                ["updated"] = "new",
             },
             seen);
     }

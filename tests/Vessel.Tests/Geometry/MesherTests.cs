@@ -7,8 +7,8 @@ namespace Vessel.Tests.Geometry;
 
 public sealed class MesherTests
 {
-    private static readonly CylinderSurface Outer = new(55);
-    private static readonly CylinderSurface Inner = new(52);
+    private static readonly CylinderSurface _outer = new(55);
+    private static readonly CylinderSurface _inner = new(52);
 
     /// <summary>
     /// Facets lie within the chord of the surface, so no volume between facets and surface exceeds area x chord.
@@ -18,8 +18,8 @@ public sealed class MesherTests
     private static Rim Drilled(double radius, double offset, double height, double angle) => new(
         Interval.Turn,
         [],
-        t => Outer.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Outer.Radius), height - (radius * Math.Cos(t)))),
-        t => Inner.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / Inner.Radius), height - (radius * Math.Cos(t)))));
+        t => _outer.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / _outer.Radius), height - (radius * Math.Cos(t)))),
+        t => _inner.ChartOf(new(angle + Math.Asin((offset + (radius * Math.Sin(t))) / _inner.Radius), height - (radius * Math.Cos(t)))));
 
     [Theory]
     [InlineData(0.05)]
@@ -28,7 +28,7 @@ public sealed class MesherTests
     public void A_plain_tube_is_a_ring_of_the_right_volume(double chord)
     {
         var accuracy = new Accuracy(chord, Math.PI / 6);
-        var solid = ThickSolid.Of(Outer, Inner, true, [Rim.SquareEnd(Outer, Inner, 0), Rim.SquareEnd(Outer, Inner, 180)]);
+        var solid = ThickSolid.Of(_outer, _inner, true, [Rim.SquareEnd(_outer, _inner, 0), Rim.SquareEnd(_outer, _inner, 180)]);
 
         var mesh = Mesher.Flatten(solid, accuracy);
 
@@ -45,8 +45,8 @@ public sealed class MesherTests
     [InlineData(2, -49)]
     public void A_drilled_tube_has_a_handle_more(double radius, double offset)
     {
-        var solid = ThickSolid.Of(Outer, Inner, true,
-            [Rim.SquareEnd(Outer, Inner, 0), Rim.SquareEnd(Outer, Inner, 180), Drilled(radius, offset, 90, 1)]);
+        var solid = ThickSolid.Of(_outer, _inner, true,
+            [Rim.SquareEnd(_outer, _inner, 0), Rim.SquareEnd(_outer, _inner, 180), Drilled(radius, offset, 90, 1)]);
 
         var mesh = Mesher.Flatten(solid, Accuracy.Solids);
 
@@ -58,12 +58,12 @@ public sealed class MesherTests
     public void A_tube_that_leaves_no_free_line_for_the_cut_still_closes()
     {
         var rims = ImmutableArray.CreateBuilder<Rim>();
-        rims.Add(Rim.SquareEnd(Outer, Inner, 0));
-        rims.Add(Rim.SquareEnd(Outer, Inner, 460));
+        rims.Add(Rim.SquareEnd(_outer, _inner, 0));
+        rims.Add(Rim.SquareEnd(_outer, _inner, 460));
         for (var i = 0; i < 4; i++)
             rims.Add(Drilled(50, 0, 60 + (110 * i), i * Math.PI / 2));
 
-        var solid = ThickSolid.Of(Outer, Inner, true, rims.ToImmutable());
+        var solid = ThickSolid.Of(_outer, _inner, true, rims.ToImmutable());
 
         MeshLaws.Hold(Mesher.Flatten(solid, Accuracy.Solids), 5);
     }
