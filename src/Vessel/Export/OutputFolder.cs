@@ -40,14 +40,15 @@ public static class OutputFolder
         }
     }
 
-    // The lock file stays: were it removed, two builds could hold locks on two files of its name.
+    // Removed while still held, so whoever makes a new one of its name comes after this build. One that a killed build
+    // left behind holds nothing.
     private static FileStream Lock(string root)
     {
         var path = Path.Combine(root, LockName);
         OutputPath.RefuseLinkOut(root, path, LockName);
         try
         {
-            return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
         }
         catch (IOException e) when (e is not (DirectoryNotFoundException or PathTooLongException))
         {

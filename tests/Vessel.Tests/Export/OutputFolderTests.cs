@@ -162,13 +162,16 @@ public sealed class OutputFolderTests : IDisposable
     [Fact]
     public void A_second_build_into_the_folder_is_refused_while_the_first_runs()
     {
-        OutputException? second = null;
-        var nested = new OutputFile("a", _ =>
-            second = Assert.Throws<OutputException>(() => OutputFolder.Commit(_folder.Path, [Text("b", "2")])));
+        OutputException? second = null, third = null;
+        OutputException Refused() => Assert.Throws<OutputException>(() => OutputFolder.Commit(_folder.Path, [Text("b", "2")]));
+        // The refusal itself must not let go of the lock.
+        var nested = new OutputFile("a", _ => (second, third) = (Refused(), Refused()));
 
         OutputFolder.Commit(_folder.Path, [nested]);
 
         Assert.Contains("another build", second!.Message, StringComparison.Ordinal);
+        Assert.Contains("another build", third!.Message, StringComparison.Ordinal);
+        Assert.False(File.Exists(_folder[".vessel-lock"]));
     }
 
     [Fact]
