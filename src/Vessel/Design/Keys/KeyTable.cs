@@ -73,7 +73,7 @@ public static class KeyTable
             Switch = new("in", true, ImmutableDictionary<string, KeyMap>.Empty
                 .Add("shell", PlaceOnShell).Add("top", PlaceOnHead).Add("bottom", PlaceOnHead)),
         },
-        new("tube", KeyKind.Mapping, "A tube") { Map = Tube },
+        new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = Tube },
         new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
         new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end")
         {

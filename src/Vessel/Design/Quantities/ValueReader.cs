@@ -48,7 +48,7 @@ internal sealed partial class ValueReader(UserUnits units, IReadOnlyDictionary<s
     {
         var rest = text[stop..].Trim();
         var word = Word().Match(rest).Value;
-        if (word.Length > 0 && stop > 0 && Word().Match(text[..stop].TrimEnd()[^1..]) is { Success: false })
+        if (word.Length > 0 && Unit.Find(word) is null && stop > 0 && Word().Match(text[..stop].TrimEnd()[^1..]) is { Success: false })
         {
             return new(FaultCodes.UnknownUnit, stop, $"'{word}' is not a unit.", word, null,
                 Nearest.Hint(word, Unit.All.SelectMany(u => u.Words))

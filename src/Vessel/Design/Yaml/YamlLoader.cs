@@ -233,8 +233,10 @@ internal sealed class YamlLoader
     {
         var flow = start is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow };
         var first = Place(start.Start, start.Start);
+        // The mark of a closing brace is the brace itself, both as start and as end.
+        var brace = _parser.Current!.Start;
         if (flow || last is null)
-            return Place(start.Start, _parser.Current!.End);
+            return first with { EndLine = (int)brace.Line, EndColumn = (int)brace.Column };
         return first with { EndLine = last.At.EndLine, EndColumn = last.At.EndColumn };
     }
 
