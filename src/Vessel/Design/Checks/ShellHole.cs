@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Operation.Union;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
@@ -14,7 +13,7 @@ internal sealed record ShellHole(
     ImmutableArray<(double Angle, double Z)> Footprint,
     double OuterRadius)
 {
-    private const int Layers = 5;
+    private const int Layers = 3;
 
     public double HoleLow => Hole.Min(o => o.Min(p => p.Z));
 
@@ -57,10 +56,12 @@ internal sealed record ShellHole(
             Outline(axis, shell.OuterRadius, port.OuterRadius), shell.OuterRadius);
     }
 
-    /// <summary>On the outside laid flat, mm along it and up.</summary>
-    public NetTopologySuite.Geometries.Geometry Flat() => UnaryUnionOp.Union(Hole.Select(outline =>
-        (NetTopologySuite.Geometries.Geometry)new Polygon(new LinearRing(
-            [.. outline.Append(outline[0]).Select(p => new Coordinate(p.Angle * OuterRadius, p.Z))]))));
+    /// <summary>The hole's outlines on the outside laid flat, mm along it from <paramref name="shift"/> and up.</summary>
+    public ImmutableArray<Polygon> Flat(double shift = 0) =>
+    [
+        .. Hole.Select(outline => new Polygon(new LinearRing(
+            [.. outline.Append(outline[0]).Select(p => new Coordinate((p.Angle * OuterRadius) + shift, p.Z))]))),
+    ];
 
     private static ImmutableArray<(double Angle, double Z)> Outline(BranchAxis axis, double onRadius, double around) =>
         [.. BranchAxis.Phis().Select(phi => axis.OnCylinder(onRadius, around, phi))];

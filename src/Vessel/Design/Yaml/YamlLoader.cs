@@ -116,7 +116,7 @@ internal sealed class YamlLoader
     }
 
     private static Fault Syntax(string message, Span at) => new(FaultCodes.YamlSyntax, "",
-        $"The file is not well-formed YAML: {message.TrimEnd('.')}.", null, null,
+        $"The file is not well-formed YAML: {char.ToLowerInvariant(message[0])}{message[1..].TrimEnd('.')}.", null, null,
         "Check indentation (blanks, no tabs), colons, quotes and brackets at this place.", at);
 
     private ParsingEvent Next()
