@@ -49,7 +49,8 @@ public static partial class Materials
         _ => false,
     });
 
-    [GeneratedRegex(@"^(?<family>aluminium|aluminum|stainless( steel)?|mild steel)( (?<alloy>\d+)(?<temper>-[oht]\d*|l)?)?$")]
+    [GeneratedRegex(
+        @"^(?<family>aluminium|aluminum|stainless( steel)?|mild steel)( (?<alloy>\d+)(?<temper>-[oht]\d*|l)?)?$")]
     private static partial Regex Written();
 
     [GeneratedRegex(@"\s+")]

@@ -28,6 +28,8 @@ internal static class OverlapCheck
         }
     }
 
+    private static Point2 Axis(PortDesign port) => Point2.Polar(port.Place.Radius, port.Place.Angle);
+
     private static IEnumerable<Fault> OnHeads(VesselDesign design)
     {
         var shown = new Shown(design.Units);
@@ -38,7 +40,7 @@ internal static class OverlapCheck
                 var (a, b) = (design.Ports[earlier], design.Ports[later]);
                 if (a.Host != b.Host || a.Host == PortHost.Shell)
                     continue;
-                var apart = (Point2.Polar(a.Place.Radius, a.Place.Angle) - Point2.Polar(b.Place.Radius, b.Place.Angle)).Length;
+                var apart = (Axis(a) - Axis(b)).Length;
                 var need = ShellHole.HoleRadius(a) + ShellHole.HoleRadius(b);
                 if (apart < need)
                 {
