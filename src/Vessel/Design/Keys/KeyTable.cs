@@ -24,7 +24,8 @@ public static class KeyTable
 
     private static readonly Key _angle = new("angle", KeyKind.Angle, "Counter-clockwise from above; 0 is the front")
     {
-        Default = "0 deg", Range = _turn,
+        Default = "0 deg",
+        Range = _turn,
     };
 
     public static KeyMap Tube { get; } = new("a tube",
@@ -134,7 +135,9 @@ public static class KeyTable
 
     private static readonly Key _shape = new("shape", KeyKind.Choice, "What closes this end")
     {
-        IsRequired = true, Choices = ["flat", "hemisphere"], NotBuiltYet = ["ellipsoid", "torisphere", "cone"],
+        IsRequired = true,
+        Choices = ["flat", "hemisphere"],
+        NotBuiltYet = ["ellipsoid", "torisphere", "cone"],
     };
 
     public static KeyMap FlatHead { get; } = new("a flat head",
