@@ -72,7 +72,9 @@ internal static class DesignBuilder
         var round = bung ?? tube ?? Section.Absent(section.Path);
         // While the joint is at fault nothing can be said about the hole.
         var outside = section.Has("joint") ? round.Number("outside_diameter") : double.NaN;
-        var through = host == PortHost.Shell ? AxisInShellWall(shell, place) : (host == PortHost.Top ? top : bottom).Wall;
+        var through = host == PortHost.Shell ? AxisInShellWall(shell, place)
+            : host == PortHost.Top ? top.Wall
+            : bottom.Wall;
         return new PortDesign(
             section.Path,
             section.Text("name") ?? "",
@@ -97,9 +99,13 @@ internal static class DesignBuilder
             section.Thread("fitting"));
     }
 
-    private static PortPlace Place(Section at, PortHost host) => host == PortHost.Shell
-        ? new PortPlace(at.Number("height"), Turns.From(at.Number("angle"), 0), at.Number("offset"), at.Number("tilt"), 0)
-        : new PortPlace(0, Turns.From(at.Number("angle"), 0), 0, 0, at.Number("radius"));
+    private static PortPlace Place(Section at, PortHost host)
+    {
+        var angle = Turns.From(at.Number("angle"), 0);
+        return host == PortHost.Shell
+            ? new PortPlace(at.Number("height"), angle, at.Number("offset"), at.Number("tilt"), 0)
+            : new PortPlace(0, angle, 0, 0, at.Number("radius"));
+    }
 
     /// <summary>How far the port's axis runs through the shell's wall, mm.</summary>
     private static double AxisInShellWall(ShellDesign shell, PortPlace place) =>

@@ -25,14 +25,14 @@ public static partial class Materials
     /// </summary>
     public static Material? Find(string name)
     {
-        var match = Written().Match(name.Trim().ToLowerInvariant());
+        var match = Written().Match(Spaces().Replace(name.Trim().ToLowerInvariant(), " "));
         if (!match.Success)
             return null;
         var family = match.Groups["family"].Value switch
         {
             "aluminum" => "aluminium",
             "stainless steel" => "stainless",
-            var other => Spaces().Replace(other, " "),
+            var other => other,
         };
         var alloy = match.Groups["alloy"].Value;
         var plain = alloy.Length == 0 ? family : $"{family} {alloy}";
@@ -49,7 +49,8 @@ public static partial class Materials
         _ => false,
     });
 
-    [GeneratedRegex(@"^(?<family>aluminium|aluminum|stainless( steel)?|mild\s+steel)(\s+(?<alloy>\d+)(?<temper>-[oht]\d*|l)?)?$")]
+    [GeneratedRegex(
+        @"^(?<family>aluminium|aluminum|stainless( steel)?|mild steel)( (?<alloy>\d+)(?<temper>-[oht]\d*|l)?)?$")]
     private static partial Regex Written();
 
     [GeneratedRegex(@"\s+")]

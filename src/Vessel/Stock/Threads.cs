@@ -53,7 +53,9 @@ public static class Threads
     }
 
     private static string Plain(string name) =>
-        name.ToUpperInvariant().Replace(" ", "", StringComparison.Ordinal).Replace("DASH-", "DASH", StringComparison.Ordinal);
+        name.ToUpperInvariant()
+            .Replace(" ", "", StringComparison.Ordinal)
+            .Replace("DASH-", "DASH", StringComparison.Ordinal);
 
     private static ThreadSize Dash(int dash, string thread, double major, double drill, string drillFrom, double bore) =>
         new($"dash {dash}", thread, major * Inch, drill * Inch, bore * Inch,

@@ -10,7 +10,7 @@ namespace Vessel.Design;
 /// </summary>
 internal sealed record BranchAxis(ShellDesign Shell, PortPlace Place)
 {
-    /// <summary>Points sampled round a port: the extremes of a smooth outline are then off by under 1e-5 of its radius.</summary>
+    /// <summary>Points round a port: the extremes of a smooth outline are then off by under 1e-5 of its radius.</summary>
     public const int Samples = 720;
 
     private double Forward => HalfChord(Shell.OuterRadius, Place.Offset);

@@ -25,9 +25,10 @@ internal static class BranchFitCheck
                 ShellHole.HoleRadius(port), shell.InnerRadius);
         }
 
-        return port.Joint == PortJoint.SetOn && shell.MadeFrom == StockForm.Tube && side + port.BoreRadius > shell.InnerRadius
-            ? TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways", "bore",
-                port.BoreRadius, shell.InnerRadius)
+        var drilled = port.Joint == PortJoint.SetOn && shell.MadeFrom == StockForm.Tube;
+        return drilled && side + port.BoreRadius > shell.InnerRadius
+            ? TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways",
+                "bore", port.BoreRadius, shell.InnerRadius)
             : null;
 
         Fault TooWide(string code, string what, string which, double radius, double room)

@@ -22,7 +22,8 @@ internal static class BranchReachCheck
             {
                 yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",
                     $"The inner end of '{port.Name}' meets the far side of the vessel.",
-                    shown.Length(port.InsideLength), $"less than {shown.Length(room)}", "Make its inside length smaller.");
+                    shown.Length(port.InsideLength), $"less than {shown.Length(room)}",
+                    "Make its inside length smaller.");
             }
         }
     }
@@ -51,7 +52,7 @@ internal static class BranchReachCheck
             + Dome(far, radius, port.Place.Radius + port.OuterRadius);
     }
 
-    /// <summary>How far the head's inner face lies beyond the shell's end at that radius; negative for an inset plate.</summary>
+    /// <summary>How far the head's inner face lies beyond the shell's end; negative for an inset plate.</summary>
     private static double Dome(HeadDesign head, double shellRadius, double at) => head is HemisphereHead
         ? BranchAxis.HalfChord(shellRadius - head.Wall, at)
         : -LidCheck.Depth(head);

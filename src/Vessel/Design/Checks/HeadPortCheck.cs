@@ -13,6 +13,12 @@ internal static class HeadPortCheck
                 : OnHemisphere(shown, design.Shell.OuterRadius, design.Head(port.Host).Wall, port);
             if (fault is not null)
                 yield return fault;
+            if (port.Cut == EndCut.HoleSaw)
+            {
+                yield return new Fault(FaultCodes.KeyDoesNotApply, $"{port.Path}.cut",
+                    $"'{port.Name}' stands in a head: a hole saw of the shell's diameter cuts no end for it.", null, null,
+                    "Use 'cut: square' or 'cut: ground'.");
+            }
         }
     }
 

@@ -11,7 +11,11 @@ internal static class LidCheck
         foreach (var head in new[] { design.Top, design.Bottom }.OfType<FlatHead>())
         {
             if (Depth(head) >= height)
-                yield return TooDeep(shown, head.Path, $"The {head.Path} head takes up the whole shell.", Depth(head), height);
+            {
+                yield return TooDeep(
+                    shown, head.Path, $"The {head.Path} head takes up the whole shell.", Depth(head), height);
+            }
+
             if (Fit(shown, design.Shell, head) is { } fault)
                 yield return fault;
         }
@@ -24,7 +28,8 @@ internal static class LidCheck
     }
 
     /// <summary>How far a head reaches into the shell from its end, mm.</summary>
-    public static double Depth(HeadDesign head) => head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
+    public static double Depth(HeadDesign head) =>
+        head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
 
     private static Fault TooDeep(Shown shown, string path, string what, double depth, double height) => new(
         FaultCodes.LidTooDeep, path, $"{what} Recess and thickness together must be less than its height.",

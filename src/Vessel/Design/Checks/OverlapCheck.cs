@@ -1,4 +1,3 @@
-using NetTopologySuite.Geometries.Utilities;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
@@ -11,16 +10,15 @@ internal static class OverlapCheck
 
     private static IEnumerable<Fault> OnShell(ShellDesign shell, IReadOnlyList<ShellHole> holes)
     {
-        var flats = holes.Select(h => h.Flat()).ToList();
+        // The outside laid flat repeats every girth, so a neighbour may lie across its edge.
         var girth = Turns.Full * shell.OuterRadius;
+        var flats = holes.Select(h => h.Flat()).ToList();
+        var repeats = holes.Select(h => h.Flat(-girth).AddRange(h.Flat()).AddRange(h.Flat(girth))).ToList();
         for (var later = 1; later < holes.Count; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)
             {
-                // The outside laid flat repeats every girth, so a neighbour may lie across its edge.
-                var meet = new[] { -girth, 0, girth }.Any(shift => flats[later].Intersects(
-                    AffineTransformation.TranslationInstance(shift, 0).Transform(flats[earlier])));
-                if (meet)
+                if (flats[later].Any(a => repeats[earlier].Any(a.Intersects)))
                 {
                     yield return new Fault(FaultCodes.HolesOverlap, $"{holes[later].Port.Path}.at",
                         $"The holes of '{holes[earlier].Port.Name}' and '{holes[later].Port.Name}' run into each other.",
@@ -29,6 +27,8 @@ internal static class OverlapCheck
             }
         }
     }
+
+    private static Point2 Axis(PortDesign port) => Point2.Polar(port.Place.Radius, port.Place.Angle);
 
     private static IEnumerable<Fault> OnHeads(VesselDesign design)
     {
@@ -40,7 +40,7 @@ internal static class OverlapCheck
                 var (a, b) = (design.Ports[earlier], design.Ports[later]);
                 if (a.Host != b.Host || a.Host == PortHost.Shell)
                     continue;
-                var apart = (Point2.Polar(a.Place.Radius, a.Place.Angle) - Point2.Polar(b.Place.Radius, b.Place.Angle)).Length;
+                var apart = (Axis(a) - Axis(b)).Length;
                 var need = ShellHole.HoleRadius(a) + ShellHole.HoleRadius(b);
                 if (apart < need)
                 {

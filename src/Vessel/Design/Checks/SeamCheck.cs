@@ -9,14 +9,14 @@ internal static class SeamCheck
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
         var shell = design.Shell;
-        if (shell.MadeFrom != StockForm.Sheet)
+        var half = shell.RootGap / 2 / shell.OuterRadius;
+        if (shell.MadeFrom != StockForm.Sheet || !double.IsFinite(shell.SeamAngle + half))
             yield break;
         var shown = new Shown(design.Units);
-        var half = shell.RootGap / 2 / shell.OuterRadius;
         var taken = holes.Select(h => new Interval(h.Angles.Start - half, h.Angles.End + half)).ToList();
         for (var i = 0; i < holes.Count; i++)
         {
-            if (!(Turns.From(shell.SeamAngle, taken[i].Start) <= taken[i].End))
+            if (Turns.From(shell.SeamAngle, taken[i].Start) > taken[i].End)
                 continue;
             var remedy = FreeAngle(taken) is { } free
                 ? $"Turn the seam: 'seam_angle: {shown.Angle(free)}' is clear of every port."

@@ -9,7 +9,8 @@ internal static class ShellEndCheck
         var shell = design.Shell;
         foreach (var hole in holes)
         {
-            var lower = new End(hole.Port, "lower", "bottom", hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
+            var lower = new End(hole.Port, "lower", "bottom",
+                hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
             var upper = new End(hole.Port, "upper", "top",
                 shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, LidCheck.Depth(design.Top), -1);
             foreach (var fault in new[] { lower, upper }.Select(end => end.Find(shown, shell.Wall)).OfType<Fault>())
@@ -28,13 +29,14 @@ internal static class ShellEndCheck
             if (ToHole < Depth)
             {
                 return Move(FaultCodes.HoleBehindLid,
-                    $"The inset {Head} head covers the hole of '{Port.Name}' in the shell", ToHole, Math.Max(Depth, wall));
+                    $"The inset {Head} head covers the hole of '{Port.Name}' in the shell",
+                    ToHole, Math.Max(Depth, wall));
             }
 
             if (ToHole < wall)
             {
                 return Move(FaultCodes.HoleNearShellEnd,
-                    $"Between the hole of '{Port.Name}' and the shell's {Edge} edge less than one wall of metal is left",
+                    $"Less than one wall of metal is left between the hole of '{Port.Name}' and the {Edge} edge",
                     ToHole, wall);
             }
 

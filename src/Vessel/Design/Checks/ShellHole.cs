@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Operation.Union;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
 
 /// <summary>The hole that a port needs in the shell, and its footprint on the outside.</summary>
-/// <param name="Hole">Outlines through the wall: one where the hole is cut square to it, else from inside to outside.</param>
+/// <param name="Hole">Outlines through the wall, from inside to outside; one where the hole is square to it.</param>
 /// <param name="Footprint">Of the port's own outside on the shell's outside.</param>
 internal sealed record ShellHole(
     PortDesign Port,
@@ -14,7 +13,7 @@ internal sealed record ShellHole(
     ImmutableArray<(double Angle, double Z)> Footprint,
     double OuterRadius)
 {
-    private const int Layers = 5;
+    private const int Layers = 3;
 
     public double HoleLow => Hole.Min(o => o.Min(p => p.Z));
 
@@ -28,7 +27,7 @@ internal sealed record ShellHole(
     public Interval Angles => new(
         Hole.Append(Footprint).Min(o => o.Min(p => p.Angle)), Hole.Append(Footprint).Max(o => o.Max(p => p.Angle)));
 
-    /// <summary>Radius of the tool: the bore of what stands on the shell, the outside and clearance of what passes in.</summary>
+    /// <summary>The bore of what stands on the host; outside and clearance of what passes in.</summary>
     public static double HoleRadius(PortDesign port) =>
         port.Joint == PortJoint.SetOn ? port.BoreRadius : port.OuterRadius + port.Clearance;
 
@@ -43,7 +42,8 @@ internal sealed record ShellHole(
         var side = Math.Abs(port.Place.Offset);
         var deepest = RunsThroughWall(shell, port) ? shell.InnerRadius : shell.OuterRadius;
         // Written so that a NaN does not pass.
-        if (!(radius > 0 && shell.InnerRadius > 0 && side + radius <= deepest && side + port.OuterRadius <= shell.OuterRadius
+        if (!(radius > 0 && shell.InnerRadius > 0
+            && side + radius <= deepest && side + port.OuterRadius <= shell.OuterRadius
             && double.IsFinite(port.Place.Height + port.Place.Angle + port.Place.Tilt)))
         {
             return null;
@@ -57,10 +57,12 @@ internal sealed record ShellHole(
             Outline(axis, shell.OuterRadius, port.OuterRadius), shell.OuterRadius);
     }
 
-    /// <summary>On the outside laid flat, mm along it and up.</summary>
-    public NetTopologySuite.Geometries.Geometry Flat() => UnaryUnionOp.Union(Hole.Select(outline =>
-        (NetTopologySuite.Geometries.Geometry)new Polygon(new LinearRing(
-            [.. outline.Append(outline[0]).Select(p => new Coordinate(p.Angle * OuterRadius, p.Z))]))));
+    /// <summary>The outlines on the outside laid flat, mm along it from <paramref name="shift"/> and up.</summary>
+    public ImmutableArray<Polygon> Flat(double shift = 0) =>
+    [
+        .. Hole.Select(outline => new Polygon(new LinearRing(
+            [.. outline.Append(outline[0]).Select(p => new Coordinate((p.Angle * OuterRadius) + shift, p.Z))]))),
+    ];
 
     private static ImmutableArray<(double Angle, double Z)> Outline(BranchAxis axis, double onRadius, double around) =>
         [.. BranchAxis.Phis().Select(phi => axis.OnCylinder(onRadius, around, phi))];

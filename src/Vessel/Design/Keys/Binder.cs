@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Reads mappings by the table of keys, and reports every key and value that is not as the table has it.</summary>
+/// <summary>Reads mappings by the table of keys; reports every key and value that is not as the table has it.</summary>
 internal sealed class Binder(ValueReader values, List<Fault> faults)
 {
     /// <summary>The file's own mapping.</summary>
@@ -62,7 +62,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
 
         return key.Kind switch
         {
-            KeyKind.Mapping => Child(key, entry, path, section, mapping, material),
+            KeyKind.Mapping => Child(key, entry, path, section, material),
             KeyKind.List => Items(key, entry, path, material),
             KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
             _ => entry.Value is YamlScalar scalar
@@ -150,8 +150,8 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             shown.Number(key.Kind, value), limit);
         return null;
 
-        double Limit(double shownAs) => Model(
-            key.Kind, new Quantity(Held(key.Kind.ShownUnit(UserUnits.Millimetres), shownAs), key.Kind.Dimension(), false));
+        double Limit(double shownAs) =>
+            Held(key.Kind.ShownUnit(UserUnits.Millimetres), shownAs) / key.Kind.ModelFactor();
     }
 
     /// <summary>In the units of the model; a bare number is in the unit that the key and the file give it.</summary>
@@ -163,18 +163,17 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
 
     private static double Held(Unit unit, double value) => (value * unit.Factor) + unit.Shift;
 
-    private object? Child(
-        Key key, YamlEntry entry, string path, Section section, YamlMapping mapping, Inherited? material)
+    private object? Child(Key key, YamlEntry entry, string path, Section section, Inherited? material)
     {
         if (entry.Value is not YamlMapping child)
             return WrongKind(entry.Value, path, "a mapping of keys");
-        var map = key.Switch is { } by ? Switched(by, path, by.IsBeside ? mapping : child, section, by.IsBeside) : key.Map;
+        var map = key.Switch is { } by ? Switched(by, path, child, section) : key.Map;
         return map is null ? null : Bind(child, map, path, material);
     }
 
-    private KeyMap? Switched(KeySwitch by, string path, YamlMapping holder, Section section, bool beside)
+    private KeyMap? Switched(KeySwitch by, string path, YamlMapping holder, Section section)
     {
-        if (beside)
+        if (by.IsBeside)
             return section.Text(by.By) is { } chosen ? by.Maps.GetValueOrDefault(chosen) : null;
         // The choice stands in the mapping whose keys it decides, so it is read ahead of them.
         var key = by.Maps.Values.First().Find(by.By)!;

@@ -39,6 +39,6 @@ internal static class KeyKinds
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "has no unit"),
     };
 
-    /// <summary>What a value in held units (see <see cref="Unit"/>) is divided by for the model: L/min, not mm3/min.</summary>
+    /// <summary>What a held value (see <see cref="Unit"/>) is divided by for the model: L/min, not mm3/min.</summary>
     public static double ModelFactor(this KeyKind kind) => kind == KeyKind.Flow ? Unit.LitrePerMinute.Factor : 1;
 }

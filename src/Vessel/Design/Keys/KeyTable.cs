@@ -22,7 +22,7 @@ public static class KeyTable
         DefaultRule = "the file's material",
     };
 
-    private static readonly Key _angle = new("angle", KeyKind.Angle, "Counter-clockwise seen from above; 0 is the front")
+    private static readonly Key _angle = new("angle", KeyKind.Angle, "Counter-clockwise from above; 0 is the front")
     {
         Default = "0 deg",
         Range = _turn,
@@ -37,7 +37,7 @@ public static class KeyTable
     public static KeyMap Bung { get; } = new("a bung",
     [
         new("thread", KeyKind.Thread, "Thread, as 'M14x1.5', 'dash 8' or '1/4 NPT'") { IsRequired = true },
-        new("outside_diameter", KeyKind.Length, "Outside diameter of the bung") { IsRequired = true, Range = new(5, 200) },
+        new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(5, 200) },
         new("length", KeyKind.Length, "Of the whole bung") { IsRequired = true, Range = new(3, 200) },
     ]);
 
@@ -60,7 +60,10 @@ public static class KeyTable
 
     public static KeyMap PlaceOnHead { get; } = new("the place of a port in a head",
     [
-        new("radius", KeyKind.Length, "Of the port's axis from the vessel's axis") { IsRequired = true, Range = _fromZero },
+        new("radius", KeyKind.Length, "Of the port's axis from the vessel's axis")
+        {
+            IsRequired = true, Range = _fromZero,
+        },
         _angle,
     ]);
 
@@ -74,7 +77,7 @@ public static class KeyTable
             Switch = new("in", true, ImmutableDictionary<string, KeyMap>.Empty
                 .Add("shell", PlaceOnShell).Add("top", PlaceOnHead).Add("bottom", PlaceOnHead)),
         },
-        new("tube", KeyKind.Mapping, "A tube") { Map = Tube },
+        new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = Tube },
         new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
         new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end")
         {
@@ -141,7 +144,10 @@ public static class KeyTable
     [
         _shape,
         new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = _wall },
-        new("seat", KeyKind.Choice, "Inside the shell, or on its end") { Choices = ["inset", "overlay"], Default = "inset" },
+        new("seat", KeyKind.Choice, "Inside the shell, or on its end")
+        {
+            Choices = ["inset", "overlay"], Default = "inset",
+        },
         new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
         {
             Default = "0 mm", Range = _fromZero, AppliesWhen = new("seat", "inset"),
@@ -170,7 +176,10 @@ public static class KeyTable
 
     public static KeyMap Flow { get; } = new("what flows through",
     [
-        new("blow_by", KeyKind.Flow, "Gas that the engine blows in") { DefaultRule = "not known", Range = new(0.01, 100_000) },
+        new("blow_by", KeyKind.Flow, "Gas that the engine blows in")
+        {
+            DefaultRule = "not known", Range = new(0.01, 100_000),
+        },
         new("oil_density", KeyKind.Density, "Of the oil") { Default = "870 kg/m3", Range = new(500, 1500) },
         new("temperature", KeyKind.Temperature, "Of gas and oil") { Default = "80 degC", Range = new(-60, 250) },
     ]);
@@ -180,7 +189,10 @@ public static class KeyTable
         new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
         new("revision", KeyKind.Text, "Revision of the design") { Default = "A" },
         new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
-        new("material", KeyKind.Material, "Metal of every part that names none") { DefaultRule = "none: each part names its own" },
+        new("material", KeyKind.Material, "Metal of every part that names none")
+        {
+            DefaultRule = "none: each part names its own",
+        },
         new("dimensions", KeyKind.Sizes, "Named sizes, for use in any value"),
         new("shell", KeyKind.Mapping, "The cylinder") { IsRequired = true, Map = Shell },
         Head("top", "What closes the upper end"),

@@ -128,7 +128,8 @@ internal sealed class Evaluator(
         if (left.Dimension != right.Dimension)
         {
             return Fail(FaultCodes.WrongDimension, binary,
-                $"Here {left.Dimension} meets {right.Dimension}, which neither adds nor subtracts.", "Give both sides the same kind of unit.");
+                $"Here {left.Dimension} meets {right.Dimension}, which neither adds nor subtracts.",
+                "Give both sides the same kind of unit.");
         }
 
         var sum = binary.Operator == '+' ? left.Value + right.Value : left.Value - right.Value;

@@ -15,4 +15,5 @@ internal sealed record NameExpression(string Name, int Offset) : Expression(Offs
 internal sealed record NegatedExpression(Expression Operand, int Offset) : Expression(Offset);
 
 /// <param name="Operator">One of + - * /.</param>
-internal sealed record BinaryExpression(char Operator, Expression Left, Expression Right, int Offset) : Expression(Offset);
+internal sealed record BinaryExpression(char Operator, Expression Left, Expression Right, int Offset)
+    : Expression(Offset);

@@ -86,7 +86,11 @@ internal static class ExpressionGrammar
     {
         var result = _blanks.IgnoreThen(_sum)(new TextSpan(text));
         if (!result.HasValue)
-            return (null, result.ErrorPosition.HasValue ? result.ErrorPosition.Absolute : result.Remainder.Position.Absolute);
+        {
+            var stop = result.ErrorPosition.HasValue ? result.ErrorPosition : result.Remainder.Position;
+            return (null, stop.Absolute);
+        }
+
         return result.Remainder.IsAtEnd ? (result.Value, text.Length) : (null, result.Remainder.Position.Absolute);
     }
 
@@ -115,7 +119,8 @@ internal static class ExpressionGrammar
     {
         var result = parser(input);
         return result.HasValue
-            ? Result.Value((input.Until(result.Remainder).ToStringValue(), input.Position.Absolute), input, result.Remainder)
+            ? Result.Value(
+                (input.Until(result.Remainder).ToStringValue(), input.Position.Absolute), input, result.Remainder)
             : Result.CastEmpty<T, (string Text, int Offset)>(result);
     };
 
@@ -153,6 +158,9 @@ internal static class ExpressionGrammar
         return Result.Value<Expression>(new NumberExpression(value, start), input, input.Skip(end - start));
     }
 
+    private static bool GoesOn(ReadOnlySpan<char> word) =>
+        word.Length > 0 && (char.IsLetterOrDigit(word[0]) || word[0] == '_');
+
     private static int Digits(string text, ref int at)
     {
         var from = at;
@@ -167,11 +175,8 @@ internal static class ExpressionGrammar
         var rest = input.Source.AsSpan(input.Position.Absolute);
         foreach (var (word, unit) in _unitWords)
         {
-            if (rest.StartsWith(word, StringComparison.Ordinal)
-                && (rest.Length == word.Length || !(char.IsLetterOrDigit(rest[word.Length]) || rest[word.Length] == '_')))
-            {
+            if (rest.StartsWith(word, StringComparison.Ordinal) && !GoesOn(rest[word.Length..]))
                 return Result.Value(unit, input, input.Skip(word.Length));
-            }
         }
 
         return Result.Empty<Unit>(input, ["unit"]);

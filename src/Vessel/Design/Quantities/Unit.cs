@@ -45,7 +45,8 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
         Volume(VolumeUnit.Milliliter, "mL", "ml"),
         Volume(VolumeUnit.UsGallon, "gal"),
         LitrePerMinute,
-        Flow(VolumeFlowUnit.CubicFootPerMinute, "cfm"),
+        // By way of the cubic foot: the library's own factor for cfm is rounded at the eleventh digit.
+        new(["cfm"], Dimension.OfFlow, UnitsNet.Volume.From(1, VolumeUnit.CubicFoot).Liters * Litre),
         Flow(VolumeFlowUnit.CubicMeterPerHour, "m3/h"),
         KilogramPerCubicMetre,
         Density(DensityUnit.GramPerCubicCentimeter, "g/cm3"),

@@ -4,7 +4,8 @@ using Vessel.Stock;
 namespace Vessel.Design;
 
 /// <summary>Turns the text of a value into a quantity, and reports what is wrong at its place.</summary>
-internal sealed partial class ValueReader(UserUnits units, IReadOnlyDictionary<string, Quantity?> names, List<Fault> faults)
+internal sealed partial class ValueReader(
+    UserUnits units, IReadOnlyDictionary<string, Quantity?> names, List<Fault> faults)
 {
     private const string Example = "Write a number, a number with a unit ('4 in', '1 1/4 in', '30 deg'), "
         + "or an expression of such and of named sizes ('body - 2 * plate').";
@@ -48,7 +49,8 @@ internal sealed partial class ValueReader(UserUnits units, IReadOnlyDictionary<s
     {
         var rest = text[stop..].Trim();
         var word = Word().Match(rest).Value;
-        if (word.Length > 0 && stop > 0 && Word().Match(text[..stop].TrimEnd()[^1..]) is { Success: false })
+        var afterNumber = text[..stop].TrimEnd() is { Length: > 0 } before && !Word().IsMatch(before[^1..]);
+        if (word.Length > 0 && afterNumber && Unit.Find(word) is null)
         {
             return new(FaultCodes.UnknownUnit, stop, $"'{word}' is not a unit.", word, null,
                 Nearest.Hint(word, Unit.All.SelectMany(u => u.Words))

@@ -116,7 +116,7 @@ internal sealed class YamlLoader
     }
 
     private static Fault Syntax(string message, Span at) => new(FaultCodes.YamlSyntax, "",
-        $"The file is not well-formed YAML: {message.TrimEnd('.')}.", null, null,
+        $"The file is not well-formed YAML: {char.ToLowerInvariant(message[0])}{message[1..].TrimEnd('.')}.", null, null,
         "Check indentation (blanks, no tabs), colons, quotes and brackets at this place.", at);
 
     private ParsingEvent Next()
@@ -233,8 +233,10 @@ internal sealed class YamlLoader
     {
         var flow = start is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow };
         var first = Place(start.Start, start.Start);
+        // The mark of a closing brace is the brace itself, both as start and as end.
+        var brace = _parser.Current!.Start;
         if (flow || last is null)
-            return Place(start.Start, _parser.Current!.End);
+            return first with { EndLine = (int)brace.Line, EndColumn = (int)brace.Column };
         return first with { EndLine = last.At.EndLine, EndColumn = last.At.EndColumn };
     }
 

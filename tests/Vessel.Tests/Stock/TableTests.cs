@@ -1,0 +1,63 @@
+using Vessel.Stock;
+using Xunit;
+
+namespace Vessel.Tests.Stock;
+
+public sealed class TableTests
+{
+    [Theory]
+    [InlineData("dash 20"), InlineData("Dash-20"), InlineData("DASH20")]
+    public void A_thread_is_found_however_it_is_spaced(string name) => Assert.Equal("dash 20", Threads.Find(name)?.Name);
+
+    [Fact]
+    public void Every_thread_is_found_by_its_own_name() => Assert.All(Threads.All, t => Assert.Same(t, Threads.Find(t.Name)));
+
+    [Fact]
+    public void Every_tap_drill_is_smaller_than_its_thread() =>
+        Assert.All(Threads.All, t => Assert.InRange(t.TapDrill, 0.8 * t.MajorDiameter, t.MajorDiameter));
+
+    [Fact]
+    public void A_gauge_of_another_kind_of_number_is_not_in_the_table()
+    {
+        Assert.Null(Gauges.Thickness(MaterialFamily.Stainless, 16.5));
+        Assert.Null(Gauges.Thickness(MaterialFamily.Stainless, double.NaN));
+        Assert.Null(Gauges.Thickness(MaterialFamily.Stainless, 9));
+    }
+
+    [Theory]
+    [InlineData(MaterialFamily.Aluminium), InlineData(MaterialFamily.MildSteel), InlineData(MaterialFamily.Stainless)]
+    public void A_higher_gauge_is_thinner(MaterialFamily family)
+    {
+        var thicknesses = Gauges.Numbers.Select(n => Gauges.Thickness(family, n)!.Value).ToList();
+
+        Assert.Equal(thicknesses.OrderDescending(), thicknesses);
+    }
+
+    /// <summary>CK Worldwide Form 116: 12 in/min for butts of 1/8 in, 8 for fillets of 1/4 in.</summary>
+    [Fact]
+    public void Travel_at_a_row_is_the_row()
+    {
+        Assert.Equal(12 * 25.4, TigTables.Travel(MaterialFamily.Aluminium, SeamForm.Butt, 25.4 / 8).Value, 1e-9);
+        Assert.Equal(8 * 25.4, TigTables.Travel(MaterialFamily.Aluminium, SeamForm.Fillet, 25.4 / 4).Value, 1e-9);
+    }
+
+    [Fact]
+    public void Travel_between_rows_is_between_them()
+    {
+        // Halfway from 560 at 1.0 to 300 at 1.5.
+        Assert.Equal(430, TigTables.Travel(MaterialFamily.Stainless, SeamForm.Butt, 1.25).Value, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0.3, "thinner"), InlineData(20, "thicker")]
+    public void Travel_beyond_the_table_is_its_end_and_says_so(double wall, string word) =>
+        Assert.Contains(word, TigTables.Travel(MaterialFamily.MildSteel, SeamForm.Butt, wall).Source, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_thicker_wall_asks_for_no_thinner_rod()
+    {
+        var rods = Enumerable.Range(1, 100).Select(i => Rods.RecommendedFor(i / 10.0).Diameter).ToList();
+
+        Assert.Equal(rods.Order(), rods);
+    }
+}
