@@ -18,6 +18,11 @@ public sealed record VesselDesign(
     FlowDesign Flow,
     ImmutableDictionary<string, Span> Places)
 {
+    public InsideDesign Inside { get; init; } = InsideDesign.None;
+
+    /// <summary>Null when there is none.</summary>
+    public BracketDesign? Bracket { get; init; }
+
     /// <summary>The head at that end of the shell.</summary>
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
 
@@ -81,8 +86,19 @@ public sealed record FlatHead(
     string Path, Material Material, double Wall, Seat Seat, double Recess, double Clearance, double OutsideDiameter)
     : HeadDesign(Path, Material, Wall);
 
-/// <summary>A half sphere of the shell's outside diameter, butted to the shell's end; spun from a disc.</summary>
-public sealed record HemisphereHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall);
+/// <summary>A half sphere of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores.</summary>
+public sealed record HemisphereHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
+{
+    /// <summary>Null when spun.</summary>
+    public GoreDesign? Gores { get; init; }
+}
+
+/// <summary>Equal strips from equator to a polar cap, rolled along the meridian and welded to each other.</summary>
+/// <param name="Count">At least 6.</param>
+/// <param name="CapDiameter">Chord of the polar cap, across the sphere's mean surface, mm: a gore's tip can be neither
+/// cut nor welded.</param>
+/// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
+public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle);
 
 public enum PortHost
 {
