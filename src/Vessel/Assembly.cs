@@ -19,11 +19,12 @@ public sealed record Assembly(
     {
         var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
         var numbers = WeldNumbers.Of(design);
-        var cavity = Cavity.Of(design, sites);
+        var parts = VesselParts.Of(design, sites, numbers);
+        var cavity = CavityBuilder.Build(design, sites, parts);
         return new(
             design,
             sites,
-            VesselParts.Of(design, sites, numbers),
+            parts,
             [.. VesselJoints.Of(design, sites, numbers).Select(WeldFigures.Of)],
             cavity,
             Capacity.Of(cavity));

@@ -16,6 +16,9 @@ public static class FindingCodes
     public const string StepAtSeam = "step-at-seam";
     public const string LedgeTooNarrow = "ledge-too-narrow";
     public const string TightRoll = "tight-roll";
+    public const string TrappedOil = "trapped-oil";
+    public const string GasPathBlocked = "gas-path-blocked";
+    public const string BeadUnderLid = "bead-under-lid";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -29,6 +32,9 @@ public static class FindingCodes
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.", "Add a port with a tube, or leave one bung open while welding and in use."),
         new(StepAtSeam, "Two walls of different thickness meet edge to edge.", "Choose equal walls, or bevel the thicker one inside."),
         new(LedgeTooNarrow, "A lid stands back, or out, by less than its weld needs.", "Make the recess or overhang zero or at least one leg."),
+        new(TrappedOil, "A cup that opens up holds oil that cannot run back.", "Give the cap a drain_hole, or let it open down."),
+        new(GasPathBlocked, "Gas that comes in at one port has no way to another.", "Give the cap windows, or a sleeve a free rim."),
+        new(BeadUnderLid, "An inset head sits where the long seam's bead stands inside the shell.", "Dress the bead flush there, or file a notch in the head."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
     ];
 }

@@ -23,6 +23,8 @@ internal static class HeadRules
             };
             if (finding is not null)
                 yield return finding;
+            if (head is FlatHead { Seat: Seat.Inset } && design.Shell.MadeFrom == StockForm.Sheet)
+                yield return Bead(end, head, design);
         }
     }
 
@@ -40,6 +42,15 @@ internal static class HeadRules
             [new("step", step, limit, "mm")],
             design.PlaceOf($"{dome.Path}.wall"));
     }
+
+    private static Finding Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
+        FindingCodes.BeadUnderLid,
+        Severity.Note,
+        [Names.Shell, Names.Of(end)],
+        $"{Names.Of(end)} sits inside the shell and meets the bead of the long seam at {NoteText.Degrees(design.Shell.SeamAngle)} deg: "
+        + "dress the bead flush over the plate's depth, or file a notch in the plate.",
+        [],
+        design.PlaceOf($"{head.Path}.seat"));
 
     private static Finding? Ledge(PortHost end, FlatHead lid, VesselDesign design)
     {

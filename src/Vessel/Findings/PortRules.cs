@@ -26,7 +26,7 @@ internal static class PortRules
                 yield return tooShort;
         }
 
-        if (assembly.Cavity.Openings.All(opening => opening.Closed))
+        if (!assembly.Cavity.OpenPorts.Any())
         {
             yield return new(
                 FindingCodes.NoOpenPort,

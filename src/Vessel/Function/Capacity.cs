@@ -4,8 +4,8 @@ namespace Vessel.Function;
 
 /// <summary>How much the vessel holds, upright; mm3 and mm.</summary>
 /// <param name="Brim">The inside less internals.</param>
-/// <param name="Fillable">Less the air that no open port lets out.</param>
-/// <param name="Usable">Up to the first event.</param>
+/// <param name="Fillable">Less the air that stays shut in as the oil rises.</param>
+/// <param name="Usable">Up to the first spill or seal of the gas path.</param>
 /// <param name="LimitedBy">What happens there, in words.</param>
 /// <param name="Events">From the bottom up.</param>
 /// <param name="Levels">Height in the vessel's frame against volume.</param>
@@ -21,26 +21,46 @@ public sealed record Capacity(
 
     public static Capacity Of(Cavity cavity)
     {
-        var brim = cavity.VolumeBelow(cavity.Ceiling);
-        var open = cavity.Openings.Where(opening => !opening.Closed).ToList();
-        var events = open
-            .SelectMany(opening => new LevelEvent[]
-            {
-                new($"oil reaches the mouth of {opening.Port} and can run out through it", opening.Lowest, cavity.VolumeBelow(opening.Lowest)),
-                new($"oil seals {opening.Port}", opening.Highest, cavity.VolumeBelow(opening.Highest)),
-            })
+        var events = Spills(cavity)
+            .Concat(BrokenPaths(cavity))
             .OrderBy(e => e.Height)
             .ThenBy(e => e.What, StringComparer.Ordinal)
             .ToImmutableArray();
-        // The last port to be sealed is the last way out for air; a vessel without one cannot be filled at all.
-        var fillable = open.Count == 0 ? 0 : open.Max(opening => cavity.VolumeBelow(opening.Highest));
         return new(
-            brim,
-            fillable,
+            cavity.VolumeBelow(cavity.Ceiling),
+            cavity.Rooms.Sum(room => room.VolumeBelow(LastBreath(cavity, room))),
             events.IsEmpty ? 0 : events[0].Volume,
             events.IsEmpty ? "no open port" : events[0].What,
             events,
             Table(cavity));
+    }
+
+    private static IEnumerable<LevelEvent> Spills(Cavity cavity) => cavity.OpenPorts.Select(port => new LevelEvent(
+        $"oil reaches the mouth of {port.Name} and can run out through it", port.Lowest, cavity.VolumeBelow(port.Lowest)));
+
+    /// <summary>Each level at which some two open ports lose the way between them, with what was sealed there.</summary>
+    private static IEnumerable<LevelEvent> BrokenPaths(Cavity cavity)
+    {
+        var pairs = GasPath.At(cavity, double.NegativeInfinity).ConnectedPairs;
+        foreach (var level in GasPath.Seals(cavity))
+        {
+            var left = GasPath.At(cavity, level).ConnectedPairs;
+            if (left < pairs)
+            {
+                var sealedHere = cavity.Openings.Where(way => !way.Plugged && way.Highest == level).Select(way => way.Name);
+                yield return new($"oil seals the gas path at {string.Join(" and ", sealedHere)}", level, cavity.VolumeBelow(level));
+            }
+
+            pairs = left;
+        }
+    }
+
+    /// <summary>The level from which on air in a room cannot leave; minus infinity when it never can.</summary>
+    private static double LastBreath(Cavity cavity, Room room)
+    {
+        if (!GasPath.At(cavity, double.NegativeInfinity).Breathes(room))
+            return double.NegativeInfinity;
+        return GasPath.Seals(cavity).First(level => !GasPath.At(cavity, level).Breathes(room));
     }
 
     private static ImmutableArray<(double Height, double Volume)> Table(Cavity cavity)

@@ -16,6 +16,9 @@ public sealed record HeadSite(Frame3 Frame, double Radius)
     public static HeadSite Of(PortHost end, VesselDesign vessel) =>
         end == PortHost.Top ? Top(vessel) : Bottom(vessel);
 
+    /// <summary>Height of a flat head's inner face, mm in the vessel's frame.</summary>
+    public double InnerFace => Frame.Origin.Z;
+
     /// <param name="end">Height of the shell's end.</param>
     /// <param name="up">+1 at the top, -1 at the bottom: the way out.</param>
     private static HeadSite Of(HeadDesign head, ShellDesign shell, double end, int up)

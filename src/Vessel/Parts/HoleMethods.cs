@@ -10,6 +10,9 @@ public static class HoleMethods
     public const double StepDrillReach = 35;
     public const double HoleSawReach = 152;
 
+    /// <summary>Windows with sharp corners are started with this drill, mm. Common practice, no source.</summary>
+    public const double LeastCornerDrill = 3;
+
     public static HoleMethod Through(double diameter) => diameter switch
     {
         <= DrillReach => HoleMethod.Drill,

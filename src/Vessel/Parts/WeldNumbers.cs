@@ -18,8 +18,31 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         vessel.Top.Path,
         vessel.Bottom.Path,
         .. vessel.Ports.Select(port => port.Path),
+        .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
+        .. vessel.Inside.Caps.SelectMany(OfCap),
     ]);
 
+    /// <summary>The weld that holds an internal part.</summary>
+    public static string Fixing(string path) => $"{path}.fixed";
+
+    /// <summary>The weld between a cap's plate and skirt.</summary>
+    public static string Rim(string path) => $"{path}.skirt";
+
+    /// <summary>The long seam of a rolled skirt.</summary>
+    public static string Seam(string path) => $"{path}.seam_angle";
+
+    private static IEnumerable<string> OfCap(CapDesign cap) =>
+    [
+        .. cap.MadeFrom == StockForm.Sheet ? new[] { Seam(cap.Path) } : [],
+        Rim(cap.Path),
+        .. cap.Fixed == Design.Fixing.Weld ? new[] { Fixing(cap.Path) } : [],
+    ];
+
     /// <summary>The number of the weld that the design's mapping at this path asks for: <c>W3</c>.</summary>
-    public string this[string path] => $"W{Paths.IndexOf(path) + 1}";
+    public string this[string path] => Paths.Contains(path)
+        ? $"W{Paths.IndexOf(path) + 1}"
+        : throw new ArgumentException($"no weld stands at {path}");
+
+    /// <summary>The same, or nothing where there is no such weld.</summary>
+    public string Or(string path) => Paths.Contains(path) ? this[path] : string.Empty;
 }

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Function;
+
+/// <summary>A sleeve or cap, as walls of revolution round a space.</summary>
+/// <param name="Inner">Heights of the space inside, mm in the vessel's frame.</param>
+/// <param name="Outer">Heights of the whole thing, walls included.</param>
+/// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
+/// <param name="Floor">Area and height of holes in a plate that closes the lower end; null for none.</param>
+/// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
+internal sealed record Can(
+    string Name,
+    double InnerRadius,
+    double OuterRadius,
+    Interval Inner,
+    Interval Outer,
+    double? OpenEnd,
+    (double Area, double Height)? Floor,
+    (WindowsDesign Design, double Sill)? Windows)
+{
+    /// <summary>All of a design, widest first: a can stands inside the nearest wider one that spans its height.</summary>
+    public static ImmutableArray<Can> Of(VesselDesign vessel, ImmutableArray<Part> parts) =>
+    [
+        .. vessel.Inside.Sleeves.Select(sleeve => OfSleeve(sleeve, vessel))
+            .Concat(vessel.Inside.Caps.Select(cap => OfCap(cap, vessel, parts)))
+            .OrderByDescending(can => can.OuterRadius),
+    ];
+
+    public bool Holds(double radius, double height) => radius < InnerRadius && Inner.Contains(height);
+
+    public bool Holds(Can other) =>
+        other != this && other.OuterRadius <= InnerRadius && other.Outer.Start < Inner.End && other.Outer.End > Inner.Start;
+
+    private static Can OfSleeve(SleeveDesign sleeve, VesselDesign vessel)
+    {
+        var face = HeadSite.Of(sleeve.HangsFrom, vessel).InnerFace;
+        var hangs = sleeve.HangsFrom == PortHost.Top;
+        var heights = hangs ? new Interval(face - sleeve.Length, face) : new(face, face + sleeve.Length);
+        return new(
+            sleeve.Name, sleeve.InnerRadius, sleeve.OutsideDiameter / 2, heights, heights,
+            hangs ? heights.Start : heights.End, null,
+            sleeve.Windows is { } windows ? (windows, heights.Start + windows.Up) : null);
+    }
+
+    private static Can OfCap(CapDesign cap, VesselDesign vessel, ImmutableArray<Part> parts)
+    {
+        var site = CapSite.Of(cap, vessel);
+        var up = cap.Opens == CapOpening.Up;
+        var plate = parts.Single(part => part.Id == CapParts.Ids(cap).Plate);
+        // Whatever of the plate's disc is not metal is open; round the outlet the gap is welded shut.
+        var radius = cap.OutsideDiameter / 2;
+        var open = cap.Outlet is null ? (Math.PI * radius * radius) - (plate.Volume / cap.Wall) : 0;
+        var sill = cap.Windows is not { } windows ? 0
+            : up ? site.Skirt.Start + windows.Up : site.Skirt.End - windows.Up - windows.Height;
+        return new(
+            cap.Name, radius - cap.Wall, radius, site.Skirt,
+            up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
+            up ? null : site.Skirt.Start,
+            open > 1e-6 ? (open, site.Plate.Start) : null,
+            cap.Windows is { } own ? (own, sill) : null);
+    }
+}

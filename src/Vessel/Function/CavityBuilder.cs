@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Function;
+
+/// <summary>
+/// Finds rooms and openings. Everything inside is coaxial, so a room is a can's space (or the vessel's own) between two
+/// discs, less the cans that stand in it.
+/// </summary>
+internal sealed class CavityBuilder
+{
+    private const string Own = "vessel";
+
+    private readonly VesselDesign _vessel;
+    private readonly ImmutableArray<PortSite> _sites;
+    private readonly ImmutableArray<Part> _parts;
+    private readonly ImmutableArray<Can> _cans;
+
+    private CavityBuilder(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
+    {
+        (_vessel, _sites, _parts) = (vessel, sites, parts);
+        _cans = Can.Of(vessel, parts);
+    }
+
+    public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
+    {
+        var builder = new CavityBuilder(vessel, sites, parts);
+        return new(
+            [.. new Can?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf)],
+            [.. builder.Ports(), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]);
+    }
+
+    /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
+    private IEnumerable<Room> RoomsOf(Can? can)
+    {
+        var discs = DiscsOf(can);
+        var heights = can?.Inner ?? OwnHeights;
+        var floor = heights.Start;
+        for (var i = 0; i <= discs.Count; i++)
+        {
+            var ceiling = i < discs.Count ? discs[i].Height : heights.End;
+            var next = i < discs.Count ? discs[i].Height + discs[i].Thickness : ceiling;
+            var span = new Interval(floor, next);
+            yield return new(
+                RoomName(can, i, discs.Count),
+                span,
+                [.. Pieces(can, new(floor, ceiling)), .. i < discs.Count ? new[] { OpenPartOf(discs[i], can) } : []],
+                [.. Inside(can).Select(child => Taken(child, span)).OfType<RoomPiece>()],
+                [.. _sites.Where(site => site.Port.Joint == PortJoint.SetIn && MouthRoom(site) == RoomName(can, i, discs.Count))
+                    .Select(site => new StandingTube(site))]);
+            floor = next;
+        }
+    }
+
+    private Interval OwnHeights
+    {
+        get
+        {
+            var (bottom, top) = (HeadSite.Bottom(_vessel).InnerFace, HeadSite.Top(_vessel).InnerFace);
+            return new(bottom - Depth(_vessel.Bottom), top + Depth(_vessel.Top));
+        }
+    }
+
+    private double Depth(HeadDesign head) => head is HemisphereHead dome ? _vessel.Shell.OuterRadius - dome.Wall : 0;
+
+    private List<RoomPiece> Pieces(Can? can, Interval span)
+    {
+        if (can is not null)
+            return [PrismPiece.Cylinder(span, can.InnerRadius)];
+
+        var (bottom, top) = (HeadSite.Bottom(_vessel).InnerFace, HeadSite.Top(_vessel).InnerFace);
+        var pieces = new List<RoomPiece>();
+        if (_vessel.Bottom is HemisphereHead && span.Start < bottom)
+            pieces.Add(new SpherePiece(new(span.Start, bottom), Depth(_vessel.Bottom), bottom));
+        pieces.Add(PrismPiece.Cylinder(
+            new(Math.Max(span.Start, bottom), Math.Min(span.End, top)), _vessel.Shell.InnerRadius));
+        if (_vessel.Top is HemisphereHead && span.End > top)
+            pieces.Add(new SpherePiece(new(top, span.End), Depth(_vessel.Top), top));
+        return pieces;
+    }
+
+    /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
+    private PrismPiece OpenPartOf(DiscDesign disc, Can? can)
+    {
+        var bore = can?.InnerRadius ?? _vessel.Shell.InnerRadius;
+        return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc));
+    }
+
+    private double MetalArea(DiscDesign disc) =>
+        _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { } part ? part.Volume / disc.Thickness
+            : Math.PI * disc.OutsideDiameter * disc.OutsideDiameter / 4;
+
+    private IEnumerable<Can> Inside(Can? can) => _cans.Where(other => ParentOf(other) == can);
+
+    private Can? ParentOf(Can can) => _cans.LastOrDefault(other => other.Holds(can));
+
+    private static PrismPiece? Taken(Can child, Interval span)
+    {
+        var (from, to) = (Math.Max(child.Outer.Start, span.Start), Math.Min(child.Outer.End, span.End));
+        return from < to ? PrismPiece.Cylinder(new(from, to), child.OuterRadius) : null;
+    }
+
+    private List<DiscDesign> DiscsOf(Can? can) =>
+        [.. _vessel.Inside.Discs.Where(disc => disc.Fits == can?.Name).OrderBy(disc => disc.Height)];
+
+    private static string RoomName(Can? can, int index, int discs) =>
+        discs == 0 ? can?.Name ?? Own : $"{can?.Name ?? Own} {index + 1}";
+
+    private string RoomAt(double radius, double height) => RoomIn(_cans.LastOrDefault(can => can.Holds(radius, height)), height);
+
+    private string RoomIn(Can? can, double height)
+    {
+        var discs = DiscsOf(can);
+        return RoomName(can, discs.Count(disc => disc.Height + disc.Thickness <= height), discs.Count);
+    }
+
+    private string MouthRoom(PortSite site)
+    {
+        var along = site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.Inside.Reach(0, 0);
+        var at = site.Frame.ToOuter(new(0, 0, along));
+        return RoomAt(Math.Sqrt((at.X * at.X) + (at.Y * at.Y)), at.Z);
+    }
+
+    private IEnumerable<Opening> Ports() => _sites.Select(site =>
+    {
+        var port = site.Port;
+        var mouth = Mouth.Of(site);
+        return new Opening(
+            port.Name, MouthRoom(site), Opening.Outside, port.Thread is not null,
+            Math.PI * port.BoreRadius * port.BoreRadius, mouth.Start, mouth.End);
+    });
+
+    private IEnumerable<Opening> WaysOf(Can can)
+    {
+        var parent = ParentOf(can);
+        if (can.OpenEnd is { } rim)
+        {
+            yield return new(
+                $"rim of {can.Name}", RoomIn(can, rim), RoomIn(parent, rim), false,
+                Math.PI * can.InnerRadius * can.InnerRadius, rim, rim);
+        }
+
+        if (can.Floor is { } floor)
+            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, floor.Height), false, floor.Area, floor.Height, floor.Height);
+
+        if (can.Windows is { } windows)
+        {
+            var design = windows.Design;
+            var one = (design.Width * design.Height) - ((4 - Math.PI) * design.Corner * design.Corner);
+            var middle = windows.Sill + (design.Height / 2);
+            yield return new(
+                $"windows of {can.Name}", RoomIn(can, middle), RoomIn(parent, middle), false,
+                design.Count * one, windows.Sill, windows.Sill + design.Height);
+        }
+    }
+
+    private Opening Through(DiscDesign disc)
+    {
+        var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
+        return new(
+            disc.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false,
+            OpenPartOf(disc, can).Area, disc.Height, disc.Height + disc.Thickness);
+    }
+}

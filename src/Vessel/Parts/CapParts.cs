@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Heights of a cap, mm in the vessel's frame; it hangs from the top.</summary>
+/// <param name="Skirt">Lower and upper end of the skirt.</param>
+/// <param name="Plate">Lower and upper face of the plate.</param>
+public sealed record CapSite(Interval Skirt, Interval Plate)
+{
+    public static CapSite Of(CapDesign cap, VesselDesign vessel)
+    {
+        var face = HeadSite.Of(cap.HangsFrom, vessel).InnerFace;
+        if (cap.Opens == CapOpening.Up)
+        {
+            var foot = face - cap.Skirt;
+            return new(new(foot, face), new(foot - cap.Wall, foot));
+        }
+
+        var plate = face - cap.Drop - cap.Wall;
+        return new(new(plate - cap.Skirt, plate), new(plate, plate + cap.Wall));
+    }
+}
+
+/// <summary>A cap: a plate, and a skirt that stands on its rim.</summary>
+internal static class CapParts
+{
+    private const double LetterHeight = 4;
+
+    public static ImmutableArray<Part> Build(CapDesign cap, VesselDesign vessel, WeldNumbers welds) =>
+        [Skirt(cap, vessel, welds), Plate(cap, vessel, welds)];
+
+    /// <summary>Ids of the two pieces.</summary>
+    public static (string Skirt, string Plate) Ids(CapDesign cap) =>
+        (Slug.Of($"{cap.Name} skirt"), Slug.Of($"{cap.Name} plate"));
+
+    private static Part Skirt(CapDesign cap, VesselDesign vessel, WeldNumbers welds)
+    {
+        var site = CapSite.Of(cap, vessel);
+        // `up` counts from the plate, which lies below the skirt or above it.
+        var sill = cap.Windows is not { } windows ? 0
+            : cap.Opens == CapOpening.Up ? windows.Up
+            : cap.Skirt - windows.Up - windows.Height;
+        return new WindowedTube(
+            Ids(cap).Skirt, $"{cap.Name} skirt", PartKind.Skirt, cap.Material,
+            cap.OutsideDiameter / 2, cap.Wall, cap.Skirt,
+            cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : SleevePart.Start(cap.Windows), cap.Windows, sill,
+            Frame3.At(new(0, 0, site.Skirt.Start)),
+            $"{cap.Name} skirt {welds[WeldNumbers.Rim(cap.Path)]}",
+            cap.Path).ToPart();
+    }
+
+    private static Part Plate(CapDesign cap, VesselDesign vessel, WeldNumbers welds)
+    {
+        var site = CapSite.Of(cap, vessel);
+        var radius = cap.OutsideDiameter / 2;
+        // The outside of the cup is up on the flat: below when it opens up.
+        var frame = cap.Opens == CapOpening.Up
+            ? new Frame3(new(0, 0, site.Plate.End), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
+            : Frame3.At(new(0, 0, site.Plate.Start));
+        var opening = MiddleHole(cap, vessel);
+        ImmutableArray<Loop2> holes = opening > 0 ? [Loop2.Circle(default, opening / 2, clockwise: true)] : [];
+        var cut = new Region2(Loop2.Circle(default, radius), holes);
+        var solid = ThickSolid.Of(
+            new PlaneSurface(Frame3.At(new(0, 0, cap.Wall))), new PlaneSurface(Frame3.Identity), true,
+            [Rim.Square(cut.Outer), .. holes.Select(Rim.Square)]);
+        return new(
+            Ids(cap).Plate,
+            $"{cap.Name} plate",
+            PartKind.Plate,
+            cap.Material,
+            cap.Wall,
+            StockPieces.Disc(cap.OutsideDiameter, cap.Wall, cap.Material),
+            [frame],
+            solid,
+            CurveMeasures.Area(cut) * cap.Wall,
+            new(FlatKind.Sheet, cut, Marks(cap, radius, opening, welds), [], Notes(cap), new PlaneDevelopment(), "plate"),
+            opening > 0 ? [Middle(cap, opening, holes[0])] : [],
+            cap.Path);
+    }
+
+    /// <summary>Diameter of the hole in the plate's middle: for the drain, or for the outlet that carries the cap.</summary>
+    private static double MiddleHole(CapDesign cap, VesselDesign vessel) =>
+        cap.Outlet is { } outlet
+            ? vessel.Ports.Single(port => port.Name == outlet).OutsideDiameter + (2 * cap.Clearance)
+            : cap.DrainHole;
+
+    private static Hole Middle(CapDesign cap, double diameter, Loop2 outline) => new(
+        1, cap.Outlet is { } outlet ? $"way for {outlet}" : "drain", default, outline, diameter, null, null,
+        HoleMethods.Through(diameter), null);
+
+    private static ImmutableArray<Mark> Marks(CapDesign cap, double radius, double opening, WeldNumbers welds)
+    {
+        var text = $"{cap.Name} plate {welds[WeldNumbers.Rim(cap.Path)]}";
+        var cross = Math.Max(4, (opening / 2) + 2);
+        return
+        [
+            new LineMark(new(-cross, 0), new(cross, 0)),
+            new LineMark(new(0, -cross), new(0, cross)),
+            new TextMark(text, new(0, -Math.Max(radius / 2, (opening / 2) + LetterHeight)), Math.Min(LetterHeight, radius / 8), 0),
+        ];
+    }
+
+    private static ImmutableArray<string> Notes(CapDesign cap) =>
+    [
+        $"{cap.Name.ToUpperInvariant()} PLATE, {cap.Material.Name}, {NoteText.Length(cap.Wall)} mm, diameter {NoteText.Length(cap.OutsideDiameter)} mm",
+        "OUTSIDE FACE OF THE CUP UP. Millimetres, from the centre.",
+        cap.Opens == CapOpening.Up ? "The skirt stands on the other face; the cup opens up." : "The skirt stands on the other face; the cup hangs open.",
+    ];
+}

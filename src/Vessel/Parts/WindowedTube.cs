@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Parts;
+
+/// <summary>
+/// A straight tube with square ends and a row of windows whose walls are radial: a sleeve, or a cap's skirt. Rolled from
+/// sheet it has a long seam, else it is cut from tube. Its frame has the lower end at z = 0.
+/// </summary>
+/// <param name="Id">Of the part.</param>
+/// <param name="Name">As the welder says it.</param>
+/// <param name="Windows">In the tube; their lower edge lies at <paramref name="Sill"/>.</param>
+internal sealed record WindowedTube(
+    string Id,
+    string Name,
+    PartKind Kind,
+    Material Material,
+    double OuterRadius,
+    double Wall,
+    double Length,
+    StockForm MadeFrom,
+    double SeamAngle,
+    WindowsDesign? Windows,
+    double Sill,
+    Frame3 Placement,
+    string Title,
+    string Path)
+{
+    private const double LetterHeight = 4;
+
+    private double InnerRadius => OuterRadius - Wall;
+
+    private double MidRadius => OuterRadius - (Wall / 2);
+
+    public Part ToPart()
+    {
+        var rolled = MadeFrom == StockForm.Sheet;
+        Development development = rolled
+            ? new RolledDevelopment(OuterRadius, Wall, 0.5, SeamAngle, 0)
+            : new WrappedDevelopment(OuterRadius, SeamAngle, 0);
+        var radius = rolled ? MidRadius : OuterRadius;
+        var holes = Holes(development, radius);
+        var flat = Flat(rolled, development, Turns.Full * radius, holes);
+        // Windows have radial walls: area on the mean cylinder times wall.
+        var opened = holes.Sum(hole => -CurveMeasures.Area(hole)) * MidRadius / radius;
+        return new(
+            Id,
+            Name,
+            Kind,
+            Material,
+            Wall,
+            rolled
+                ? new("sheet", Math.Max(Turns.Full * radius, Length), Math.Min(Turns.Full * radius, Length), Wall,
+                    Turns.Full * radius * Length * Wall * Material.Density / 1000)
+                : StockPieces.Tube(2 * OuterRadius, Wall, Length, Material),
+            [Placement],
+            Solid(development, holes),
+            ((Turns.Full * MidRadius * Length) - opened) * Wall,
+            flat,
+            Table(holes),
+            Path);
+    }
+
+    private ImmutableArray<Loop2> Holes(Development development, double radius)
+    {
+        if (Windows is not { } windows)
+            return [];
+        var width = windows.Width * radius / OuterRadius;
+        return
+        [
+            .. Enumerable.Range(0, windows.Count).Select(i =>
+            {
+                var angle = windows.Angle + (Turns.Full * i / windows.Count);
+                var centre = development.Flatten(new(angle, Sill + (windows.Height / 2)));
+                return RoundedRectangle.Of(centre, width, windows.Height, windows.Corner);
+            }),
+        ];
+    }
+
+    private Solid Solid(Development development, ImmutableArray<Loop2> holes)
+    {
+        var (outer, inner) = (new CylinderSurface(OuterRadius), new CylinderSurface(InnerRadius));
+        return ThickSolid.Of(outer, inner, true,
+        [
+            Rim.SquareEnd(outer, inner, 0),
+            Rim.SquareEnd(outer, inner, Length),
+            .. holes.Select(LoopPath.Of).Select(path => new Rim(
+                path.Domain,
+                path.Breaks,
+                t => outer.ChartOf(development.Raise(path.At(t))),
+                t => inner.ChartOf(development.Raise(path.At(t))))),
+        ]);
+    }
+
+    private Flat Flat(bool rolled, Development development, double width, ImmutableArray<Loop2> holes)
+    {
+        var cut = new Region2(
+            Loop2.Polygon(new(0, 0), new(width, 0), new(width, Length), new(0, Length)), holes);
+        var marks = new FlatMarks(width, Length, holes);
+        for (var quarter = 0; quarter < 4; quarter++)
+            marks.AddVertical(development.Flatten(new(quarter * Math.PI / 2, 0)).U, $"{90 * quarter}", LetterHeight);
+        marks.AddTitle(Title, LetterHeight);
+        return new(
+            rolled ? FlatKind.Sheet : FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(rolled), development,
+            rolled ? "mean diameter" : "outside diameter");
+    }
+
+    private ImmutableArray<string> Notes(bool rolled) =>
+    [
+        $"{Name.ToUpperInvariant()}, {Material.Name}, outside {NoteText.Length(2 * OuterRadius)} mm, wall {NoteText.Length(Wall)} mm, length {NoteText.Length(Length)} mm",
+        rolled
+            ? "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Blank on the mean diameter."
+            : "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
+        rolled
+            ? $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(SeamAngle)} deg."
+            : $"Left edge on {NoteText.Degrees(SeamAngle)} deg.",
+    ];
+
+    private ImmutableArray<Hole> Table(ImmutableArray<Loop2> holes)
+    {
+        if (Windows is not { } windows)
+            return [];
+        return
+        [
+            .. holes.Select((hole, i) =>
+            {
+                var (low, high) = LoopBox.Of(hole);
+                var centre = 0.5 * (low + high);
+                var angle = Turns.From(windows.Angle + (Turns.Full * i / windows.Count), 0);
+                return new Hole(
+                    i + 1,
+                    $"window {NoteText.Length(windows.Width)} x {NoteText.Length(windows.Height)} mm, corners {NoteText.Length(windows.Corner)} mm",
+                    centre,
+                    hole,
+                    Math.Max(2 * windows.Corner, HoleMethods.LeastCornerDrill),
+                    null,
+                    null,
+                    HoleMethod.CutOrFile,
+                    new(OuterRadius * angle, centre.V));
+            }),
+        ];
+    }
+}
