@@ -3,7 +3,7 @@ namespace Vessel.Tests.Support;
 /// <summary>A folder of a test's own, gone afterwards; its name has a space and letters of other scripts.</summary>
 internal sealed class TemporaryFolder : IDisposable
 {
-    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("kessel-");
+    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("vessel-");
 
     public TemporaryFolder() => Path = System.IO.Path.Combine(_root.FullName, "Öl abscheider Ω 油");
 
