@@ -15,6 +15,7 @@ internal static class DesignBuilder
         var shell = Shell(file.Child("shell") ?? Section.Absent("shell"));
         var top = Head(file.Child("top") ?? Section.Absent("top"), shell);
         var bottom = Head(file.Child("bottom") ?? Section.Absent("bottom"), shell);
+        var ports = file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom)).ToImmutableArray();
         return new VesselDesign(
             file.Text("vessel") ?? "",
             file.Text("revision") ?? "",
@@ -22,9 +23,13 @@ internal static class DesignBuilder
             shell,
             top,
             bottom,
-            [.. file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom))],
-            Flow(file.Child("flow")),
-            places);
+            ports,
+            Flow(file.Child("flow") ?? Section.Absent("flow")),
+            places)
+        {
+            Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
+            Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket) : null,
+        };
     }
 
     private static ShellDesign Shell(Section section)
@@ -43,8 +48,10 @@ internal static class DesignBuilder
     {
         if (section.Text("shape") == "hemisphere")
         {
-            var own = section.Given.Contains("wall");
-            return new HemisphereHead(section.Path, Metal(section), own ? section.Number("wall") : shell.Wall);
+            return new HemisphereHead(section.Path, Metal(section), section.NumberOr("wall", shell.Wall))
+            {
+                Gores = section.Text("made_from") == "gores" ? Gores(section.Child("gores"), section.Path, shell) : null,
+            };
         }
 
         var seat = section.Text("seat") == "overlay" ? Seat.Overlay : Seat.Inset;
@@ -54,6 +61,18 @@ internal static class DesignBuilder
             : shell.OutsideDiameter;
         return new FlatHead(section.Path, Metal(section), section.Number("thickness"), seat,
             seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
+    }
+
+    private static GoreDesign Gores(Section? given, string head, ShellDesign shell)
+    {
+        var section = given ?? Section.Absent($"{head}.gores");
+        // A count at fault stays out of the other figures' way: NaN has no whole number.
+        var count = section.Has("count") ? (int)section.Number("count") : 0;
+        return new GoreDesign(
+            section.Path,
+            count,
+            section.NumberOr("cap_diameter", 0.35 * shell.OutsideDiameter),
+            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + (Math.PI / count)), 0));
     }
 
     private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)
@@ -112,16 +131,12 @@ internal static class DesignBuilder
         (BranchAxis.HalfChord(shell.OuterRadius, place.Offset) - BranchAxis.HalfChord(shell.InnerRadius, place.Offset))
         / Math.Cos(place.Tilt);
 
-    private static FlowDesign Flow(Section? flow)
-    {
-        flow ??= Section.Absent("flow");
-        return new FlowDesign(
-            flow.Path,
-            flow.Has("blow_by") ? flow.Number("blow_by") : null,
-            flow.Number("oil_density"),
-            flow.Number("temperature"));
-    }
+    private static FlowDesign Flow(Section flow) => new(
+        flow.Path,
+        flow.Has("blow_by") ? flow.Number("blow_by") : null,
+        flow.Number("oil_density"),
+        flow.Number("temperature"));
 
     /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
-    private static Material Metal(Section section) => section.Material ?? Materials.All[0];
+    public static Material Metal(Section section) => section.Material ?? Materials.All[0];
 }

@@ -57,6 +57,7 @@ public static class FaultCodes
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
+    public const string NotAWholeNumber = "not-a-whole-number";
 
     public static ImmutableArray<FaultCode> All { get; } =
     [
@@ -135,7 +136,8 @@ public static class FaultCodes
         new(nameof(HoleBehindLid), HoleBehindLid, "An inset head covers a hole of the shell.",
             "Move the port, or make the head's recess smaller."),
         new(nameof(HolesOverlap), HolesOverlap, "Two holes run into each other.", "Move one of the ports."),
-        new(nameof(PortOverSeam), PortOverSeam, "A port stands over the shell's long seam.", "Turn the seam."),
+        new(nameof(PortOverSeam), PortOverSeam, "A port stands over a seam of the shell or of a head.",
+            "Turn the seam, or make the polar cap larger."),
         new(nameof(PortOffHead), PortOffHead, "A port reaches over the rim of its head.", "Move the port inward."),
         new(nameof(PortOffPole), PortOffPole, "A port in a hemisphere does not stand at its pole.", "Use radius 0."),
         new(nameof(BungTooThin), BungTooThin, "A bung has too little metal round its thread.",
@@ -144,6 +146,7 @@ public static class FaultCodes
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller."),
+        new(nameof(NotAWholeNumber), NotAWholeNumber, "A number of things is not whole.", "Use a whole number."),
     ];
 }
 

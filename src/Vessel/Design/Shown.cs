@@ -10,6 +10,9 @@ internal readonly record struct Shown(UserUnits Units)
 
     public string Angle(double radians) => Number(KeyKind.Angle, radians);
 
+    /// <summary>A value of that kind, as a user may write it.</summary>
+    public string Example(KeyKind kind) => $"10 {kind.ShownUnit(Units).Name}".TrimEnd();
+
     /// <param name="value">In the units of the model.</param>
     public string Number(KeyKind kind, double value)
     {
@@ -17,6 +20,6 @@ internal readonly record struct Shown(UserUnits Units)
         var number = ((value * kind.ModelFactor()) - unit.Shift) / unit.Factor;
         var digits = kind == KeyKind.Length && Units == UserUnits.Inches ? "0.####" : "0.###";
         var text = number.ToString(digits, CultureInfo.InvariantCulture);
-        return $"{(text == "-0" ? "0" : text)} {unit.Name}";
+        return $"{(text == "-0" ? "0" : text)} {unit.Name}".TrimEnd();
     }
 }

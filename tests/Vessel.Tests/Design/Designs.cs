@@ -37,6 +37,22 @@ internal static class Designs
         flow: { blow_by: 45 L/min }
         """;
 
+    public const string WithInside = Breather + """
+
+        inside:
+          cap: { outside_diameter: 58, wall: 2, skirt: 40, opens: up, drain_hole: 4, windows: { count: 4, width: 12, height: 18, up: 20 } }
+          sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: 120 }
+          discs:
+            - { name: lower screen, fits: sleeve, at: { height: 70 }, thickness: 1.5, hole_diameter: 3, pitch: 5 }
+            - { name: upper screen, at: { height: 100 }, thickness: 1.5, hole_diameter: 3, pitch: 5, pattern: rings, margin: 4 }
+            - { name: baffle, fits: shell, at: { height: 20 }, thickness: 2, hole_diameter: 6, pitch: 10, pattern: square }
+          packing: { material: stainless wool, between: [lower screen, upper screen], density: 60 kg/m3, fibre_diameter: 0.05 }
+        bracket: { at: { height: 95, angle: 90 }, thickness: 3, width: 84, height: 90, stand_off: 25, bolts: { diameter: 8, across: 40, up: 50, slot: 4 } }
+        """;
+
+    /// <summary>The breather with that inside it.</summary>
+    public static string With(string inside) => $"{Breather}\ninside:\n  {inside}\n";
+
     public static VesselDesign Good(string text)
     {
         var outcome = DesignReader.Read(text);

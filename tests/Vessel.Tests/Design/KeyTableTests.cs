@@ -50,9 +50,17 @@ public sealed class KeyTableTests
         var key = Find(map, name);
 
         Assert.Equal(key.Kind.IsNumber(), key.Range is not null);
-        Assert.Equal(key.Kind is KeyKind.Mapping or KeyKind.List, key.Map is not null || key.Switch is not null);
+        Assert.Equal(key.Kind is KeyKind.Mapping or KeyKind.List or KeyKind.OneOrList, key.Map is not null || key.Switch is not null);
         Assert.Equal(key.Kind == KeyKind.Choice, key.Choices.Length > 0);
     }
+
+    [Fact]
+    public void A_mapping_that_may_be_empty_needs_no_key() =>
+        Assert.All(Maps(KeyTable.File).Where(m => m.MayBeEmpty), m =>
+        {
+            Assert.DoesNotContain(m.Keys, k => k.IsRequired);
+            Assert.Empty(m.OneOf);
+        });
 
     private static Key Find(string map, string key) => Maps(KeyTable.File).First(m => m.Name == map).Find(key)!;
 

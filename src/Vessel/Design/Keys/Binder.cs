@@ -40,7 +40,9 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
                     $"Add '{key.Name}': {Lowered(key.Description)}.");
             }
 
-            return Default(key, section);
+            return applies != false && key.Map is { MayBeEmpty: true } own
+                ? Bind(new YamlMapping([], default), own, Join(section.Path, key.Name), material)
+                : Default(key, section);
         }
 
         var path = Join(section.Path, key.Name);
@@ -64,6 +66,10 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             KeyKind.Mapping => Child(key, entry, path, section, material),
             KeyKind.List => Items(key, entry, path, material),
+            KeyKind.OneOrList => entry.Value is YamlMapping one
+                ? ImmutableArray.Create(Bind(one, key.Map!, path, material))
+                : Items(key, entry, path, material),
+            KeyKind.Texts => Texts(key, entry, path),
             KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
             _ => entry.Value is YamlScalar scalar
                 ? Single(key, scalar, path, material)
@@ -134,11 +140,19 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             Report(FaultCodes.WrongDimension, path,
                 $"'{key.Name}' is {key.Kind.Dimension()}, and the value is {quantity.Dimension}.",
-                $"Write {key.Kind.Dimension()}, as '10 {key.Kind.ShownUnit(values.Units).Name}'.", scalar.Text);
+                $"Write {key.Kind.Dimension()}, as '{new Shown(values.Units).Example(key.Kind)}'.", scalar.Text);
             return null;
         }
 
         var value = Model(key.Kind, quantity);
+        if (key.Kind == KeyKind.Count && value != Math.Round(value))
+        {
+            Report(FaultCodes.NotAWholeNumber, path, $"'{key.Name}' is a number of things, and the value is not whole.",
+                $"Write a whole number, as '{Math.Round(value).ToString(CultureInfo.InvariantCulture)}'.",
+                new Shown(values.Units).Number(key.Kind, value), "a whole number");
+            return null;
+        }
+
         if (key.Range is not { } range)
             return value;
         var (low, high) = (Limit(range.Low), Limit(range.High));
@@ -193,7 +207,14 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     private object? Items(Key key, YamlEntry entry, string path, Inherited? material)
     {
         if (entry.Value is not YamlList list)
-            return WrongKind(entry.Value, path, "a list, each item beginning with '- '");
+        {
+            return WrongKind(entry.Value, path, key.Kind == KeyKind.OneOrList
+                ? "a mapping of keys, or a list of such"
+                : "a list, each item beginning with '- '");
+        }
+
+        if (!CountIsRight(key, list, path))
+            return null;
         var items = ImmutableArray.CreateBuilder<Section>();
         for (var i = 0; i < list.Items.Length; i++)
         {
@@ -207,9 +228,34 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return items.ToImmutable();
     }
 
+    private object? Texts(Key key, YamlEntry entry, string path)
+    {
+        if (entry.Value is not YamlList list)
+            return WrongKind(entry.Value, path, "a list of names, as '[one, other]'");
+        if (!CountIsRight(key, list, path))
+            return null;
+        if (list.Items.FirstOrDefault(i => i is not YamlScalar { Text.Length: > 0 }) is { } odd)
+            return WrongKind(odd, path, "a list of names, as '[one, other]'");
+        return list.Items.Select(i => ((YamlScalar)i).Text).ToImmutableArray();
+    }
+
+    private bool CountIsRight(Key key, YamlList list, string path)
+    {
+        if (key.Items is not { } range || (list.Items.Length >= range.Low && list.Items.Length <= range.High))
+            return true;
+        var shown = new Shown(values.Units);
+        var limit = list.Items.Length < range.Low
+            ? $"at least {shown.Number(KeyKind.Count, range.Low)}"
+            : $"at most {shown.Number(KeyKind.Count, range.High)}";
+        Report(FaultCodes.OutOfRange, path, $"'{key.Name}' takes {limit} items.", $"Give it {limit} items.",
+            shown.Number(KeyKind.Count, list.Items.Length), limit);
+        return false;
+    }
+
     private Inherited? MaterialOf(YamlMapping mapping, KeyMap map, string path, Inherited? inherited)
     {
-        if (map.Find("material") is null)
+        // A packing's material is a text: it is bought by that name, and nothing inherits it.
+        if (map.Find("material") is not { Kind: KeyKind.Material })
             return inherited;
         if (mapping.Find("material") is not { Value: YamlScalar { Text.Length: > 0 } scalar })
         {

@@ -22,6 +22,9 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
 
     public KeyRange? Range { get; init; }
 
+    /// <summary>How many items a list may have, where there is a limit.</summary>
+    public KeyRange? Items { get; init; }
+
     public ImmutableArray<string> Choices { get; init; } = [];
 
     /// <summary>Choices that the file format knows and this version does not build yet.</summary>
@@ -34,7 +37,7 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
     public KeySwitch? Switch { get; init; }
 }
 
-/// <summary>Both ends included; in mm, degrees, L/min, kg/m3 or degrees Celsius.</summary>
+/// <summary>Both ends included; in mm, degrees, L/min, kg/m3, degrees Celsius or plain numbers.</summary>
 public readonly record struct KeyRange(double Low, double High);
 
 /// <summary>A default that holds when the key beside it named <paramref name="Given"/> is given.</summary>
@@ -49,6 +52,9 @@ public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
 {
     /// <summary>Groups of keys of which exactly one must be given.</summary>
     public ImmutableArray<ImmutableArray<string>> OneOf { get; init; } = [];
+
+    /// <summary>A mapping with these keys that is left out is as one without keys: every key has a default.</summary>
+    public bool MayBeEmpty { get; init; }
 
     public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
 }

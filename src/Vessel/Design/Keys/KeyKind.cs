@@ -12,10 +12,22 @@ public enum KeyKind
     Flow,
     Density,
     Temperature,
+
+    /// <summary>A plain number.</summary>
+    Ratio,
+
+    /// <summary>A whole number of things.</summary>
+    Count,
     Mapping,
 
     /// <summary>A list of mappings.</summary>
     List,
+
+    /// <summary>One mapping, or a list of them.</summary>
+    OneOrList,
+
+    /// <summary>A list of texts.</summary>
+    Texts,
 
     /// <summary>A mapping whose keys the user names and whose values are quantities.</summary>
     Sizes,
@@ -24,7 +36,7 @@ public enum KeyKind
 /// <summary>The units behind a kind of number.</summary>
 internal static class KeyKinds
 {
-    public static bool IsNumber(this KeyKind kind) => kind is >= KeyKind.Length and <= KeyKind.Temperature;
+    public static bool IsNumber(this KeyKind kind) => kind is >= KeyKind.Length and <= KeyKind.Count;
 
     public static Dimension Dimension(this KeyKind kind) => kind.ShownUnit(UserUnits.Millimetres).Dimension;
 
@@ -36,6 +48,7 @@ internal static class KeyKinds
         KeyKind.Flow => Unit.LitrePerMinute,
         KeyKind.Density => Unit.KilogramPerCubicMetre,
         KeyKind.Temperature => Unit.Celsius,
+        KeyKind.Ratio or KeyKind.Count => Unit.None,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "has no unit"),
     };
 

@@ -5,35 +5,6 @@ namespace Vessel.Design;
 /// <summary>Every key of the file: the one place that says what may be written.</summary>
 public static class KeyTable
 {
-    private static readonly KeyRange _diameter = new(5, 10_000);
-
-    private static readonly KeyRange _wall = new(0.3, 25);
-
-    private static readonly KeyRange _lengthOfPart = new(1, 10_000);
-
-    private static readonly KeyRange _fromZero = new(0, 10_000);
-
-    private static readonly KeyRange _gap = new(0, 5);
-
-    private static readonly KeyRange _turn = new(-360, 360);
-
-    private static readonly Key _material = new("material", KeyKind.Material, "Metal of this part")
-    {
-        DefaultRule = "the file's material",
-    };
-
-    private static readonly Key _angle = new("angle", KeyKind.Angle, "Counter-clockwise from above; 0 is the front")
-    {
-        Default = "0 deg",
-        Range = _turn,
-    };
-
-    public static KeyMap Tube { get; } = new("a tube",
-    [
-        new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(2, 10_000) },
-        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = _wall },
-    ]);
-
     public static KeyMap Bung { get; } = new("a bung",
     [
         new("thread", KeyKind.Thread, "Thread, as 'M14x1.5', 'dash 8' or '1/4 NPT'") { IsRequired = true },
@@ -45,9 +16,9 @@ public static class KeyTable
     [
         new("height", KeyKind.Length, "Where the port's axis meets the shell's outside, above its lower edge")
         {
-            IsRequired = true, Range = _fromZero,
+            IsRequired = true, Range = CommonKeys.FromZero,
         },
-        _angle,
+        CommonKeys.Angle,
         new("offset", KeyKind.Length, "Of the port's axis sideways from the vessel's axis, towards increasing angle")
         {
             Default = "0 mm", Range = new(-10_000, 10_000),
@@ -62,9 +33,9 @@ public static class KeyTable
     [
         new("radius", KeyKind.Length, "Of the port's axis from the vessel's axis")
         {
-            IsRequired = true, Range = _fromZero,
+            IsRequired = true, Range = CommonKeys.FromZero,
         },
-        _angle,
+        CommonKeys.Angle,
     ]);
 
     public static KeyMap Port { get; } = new("a port",
@@ -77,15 +48,15 @@ public static class KeyTable
             Switch = new("in", true, ImmutableDictionary<string, KeyMap>.Empty
                 .Add("shell", PlaceOnShell).Add("top", PlaceOnHead).Add("bottom", PlaceOnHead)),
         },
-        new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = Tube },
+        new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = CommonKeys.Tube },
         new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
         new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end")
         {
-            IsRequired = true, Range = _lengthOfPart, AppliesWhen = new("tube", null),
+            IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("tube", null),
         },
         new("inside_length", KeyKind.Length, "Along the axis from the inside of what it stands in to the inner end")
         {
-            Default = "0 mm", Range = _fromZero, AppliesWhen = new("joint", "set_in"),
+            Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("joint", "set_in"),
         },
         new("joint", KeyKind.Choice, "Stands on the outside, or passes through a hole")
         {
@@ -97,13 +68,13 @@ public static class KeyTable
         },
         new("clearance", KeyKind.Length, "Between port and hole, all round")
         {
-            Default = "0.2 mm", Range = _gap, AppliesWhen = new("joint", "set_in"),
+            Default = "0.2 mm", Range = CommonKeys.Gap, AppliesWhen = new("joint", "set_in"),
         },
         new("fitting", KeyKind.Thread, "What is bought for the free end of a tube, as 'dash 20'")
         {
             DefaultRule = "none", AppliesWhen = new("tube", null),
         },
-        _material,
+        CommonKeys.Material,
     ])
     {
         OneOf = [["tube", "bung"]],
@@ -111,9 +82,9 @@ public static class KeyTable
 
     public static KeyMap Shell { get; } = new("the shell",
     [
-        new("outside_diameter", KeyKind.Length, "Outside diameter") { Range = _diameter },
-        new("inside_diameter", KeyKind.Length, "Inside diameter, instead of the outside") { Range = _diameter },
-        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = _wall },
+        new("outside_diameter", KeyKind.Length, "Outside diameter") { Range = CommonKeys.Diameter },
+        new("inside_diameter", KeyKind.Length, "Inside diameter, instead of the outside") { Range = CommonKeys.Diameter },
+        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = CommonKeys.Wall },
         new("height", KeyKind.Length, "From the lower to the upper edge") { IsRequired = true, Range = new(5, 10_000) },
         new("made_from", KeyKind.Choice, "Rolled from sheet, or cut from tube")
         {
@@ -121,13 +92,13 @@ public static class KeyTable
         },
         new("seam_angle", KeyKind.Angle, "Where the long seam lies")
         {
-            Default = "180 deg", Range = _turn, AppliesWhen = new("made_from", "sheet"),
+            Default = "180 deg", Range = CommonKeys.Turn, AppliesWhen = new("made_from", "sheet"),
         },
         new("root_gap", KeyKind.Length, "Left open along the long seam before welding")
         {
-            Default = "0 mm", Range = _gap, AppliesWhen = new("made_from", "sheet"),
+            Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
-        _material,
+        CommonKeys.Material,
     ])
     {
         OneOf = [["outside_diameter", "inside_diameter"]],
@@ -143,35 +114,55 @@ public static class KeyTable
     public static KeyMap FlatHead { get; } = new("a flat head",
     [
         _shape,
-        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = _wall },
+        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
         new("seat", KeyKind.Choice, "Inside the shell, or on its end")
         {
             Choices = ["inset", "overlay"], Default = "inset",
         },
         new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
         {
-            Default = "0 mm", Range = _fromZero, AppliesWhen = new("seat", "inset"),
+            Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("seat", "inset"),
         },
         new("clearance", KeyKind.Length, "Between plate and shell, all round")
         {
-            Default = "0.2 mm", Range = _gap, AppliesWhen = new("seat", "inset"),
+            Default = "0.2 mm", Range = CommonKeys.Gap, AppliesWhen = new("seat", "inset"),
         },
         new("outside_diameter", KeyKind.Length, "Of the plate")
         {
-            DefaultRule = "the shell's outside diameter", Range = _diameter, AppliesWhen = new("seat", "overlay"),
+            DefaultRule = "the shell's outside diameter", Range = CommonKeys.Diameter, AppliesWhen = new("seat", "overlay"),
         },
-        _material,
+        CommonKeys.Material,
     ]);
+
+    public static KeyMap Gores { get; } = new("the gores of a hemisphere",
+    [
+        new("count", KeyKind.Count, "How many gores") { Default = "8", Range = new(6, 24) },
+        new("cap_diameter", KeyKind.Length, "Across the polar cap's seam, on the middle of the wall")
+        {
+            DefaultRule = "0.35 x the outside diameter", Range = new(5, 10_000),
+        },
+        new("seam_angle", KeyKind.Angle, "Where the first seam between two gores lies")
+        {
+            DefaultRule = "half a gore beyond the shell's seam", Range = CommonKeys.Turn,
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
 
     public static KeyMap HemisphereHead { get; } = new("a hemisphere",
     [
         _shape,
-        new("wall", KeyKind.Length, "Wall thickness") { DefaultRule = "the shell's wall", Range = _wall },
+        new("wall", KeyKind.Length, "Wall thickness") { DefaultRule = "the shell's wall", Range = CommonKeys.Wall },
         new("made_from", KeyKind.Choice, "How it is made")
         {
-            Choices = ["spinning"], NotBuiltYet = ["gores"], Default = "spinning",
+            Choices = ["spinning", "gores"], Default = "spinning",
         },
-        _material,
+        new("gores", KeyKind.Mapping, "How it is divided into gores")
+        {
+            DefaultRule = "its own defaults", Map = Gores, AppliesWhen = new("made_from", "gores"),
+        },
+        CommonKeys.Material,
     ]);
 
     public static KeyMap Flow { get; } = new("what flows through",
@@ -182,7 +173,10 @@ public static class KeyTable
         },
         new("oil_density", KeyKind.Density, "Of the oil") { Default = "870 kg/m3", Range = new(500, 1500) },
         new("temperature", KeyKind.Temperature, "Of gas and oil") { Default = "80 degC", Range = new(-60, 250) },
-    ]);
+    ])
+    {
+        MayBeEmpty = true,
+    };
 
     public static KeyMap File { get; } = new("the file",
     [
@@ -198,6 +192,11 @@ public static class KeyTable
         Head("top", "What closes the upper end"),
         Head("bottom", "What closes the lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = Port },
+        new("inside", KeyKind.Mapping, "What stands inside") { DefaultRule = "nothing", Map = InsideKeys.Inside },
+        new("bracket", KeyKind.Mapping, "What the vessel is bolted up by")
+        {
+            DefaultRule = "none", Map = BracketKeys.Bracket,
+        },
         new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = Flow },
     ]);
 

@@ -27,4 +27,13 @@ internal sealed record Section(
 
     /// <summary>The key was given or has a default, and is not at fault.</summary>
     public bool Has(string key) => Values.ContainsKey(key);
+
+    public ImmutableArray<string> Texts(string key) =>
+        Values.GetValueOrDefault(key) is ImmutableArray<string> texts ? texts : [];
+
+    /// <summary>The number if the user gave it, else <paramref name="other"/>; NaN where it is at fault.</summary>
+    public double NumberOr(string key, double other) => Given.Contains(key) ? Number(key) : other;
+
+    /// <summary>The key was given, and is at fault.</summary>
+    public bool IsAtFault(string key) => Given.Contains(key) && !Has(key);
 }

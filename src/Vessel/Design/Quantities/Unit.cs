@@ -28,6 +28,9 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
 
     public static Unit Celsius { get; } = Temperature(TemperatureUnit.DegreeCelsius, "degC", "°C");
 
+    /// <summary>Of plain numbers; never written.</summary>
+    public static Unit None { get; } = new([""], Dimension.None, 1);
+
     /// <summary>Sheet gauge: no factor, a table that depends on the metal.</summary>
     public static Unit Gauge { get; } = new(["ga", "gauge"], Dimension.OfLength, double.NaN);
 

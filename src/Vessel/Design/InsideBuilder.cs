@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Fills the records of what stands inside from the section <c>inside</c>; see <see cref="DesignBuilder"/>.</summary>
+internal static class InsideBuilder
+{
+    public static InsideDesign Build(Section inside, ShellDesign shell, ImmutableArray<PortDesign> ports)
+    {
+        var sleeves = inside.Items("sleeve");
+        var discs = inside.Items("discs");
+        return new InsideDesign(
+            [.. inside.Items("cap").Select(c => Cap(c, ports))],
+            [.. sleeves.Select(Sleeve)],
+            [.. discs.Select(d => Disc(d, sleeves, shell))],
+            [.. inside.Items("packing").Select(p => Packing(p, discs))]);
+    }
+
+    private static CapDesign Cap(Section section, ImmutableArray<PortDesign> ports)
+    {
+        var wall = section.Number("wall");
+        var opens = section.Text("opens") == "down" ? CapOpening.Down : CapOpening.Up;
+        var head = Head(section);
+        var outlet = opens == CapOpening.Down && !section.IsAtFault("outlet")
+            ? InsideNames.Outlet(section.Text("outlet"), head, ports)
+            : null;
+        var windows = Windows(section.Child("windows"));
+        return new CapDesign(
+            section.Path,
+            Name(section),
+            DesignBuilder.Metal(section),
+            section.Number("outside_diameter"),
+            wall,
+            // Where plate and skirt lie is not known while the way it opens is at fault.
+            section.Has("opens") ? section.Number("skirt") : double.NaN,
+            opens,
+            head,
+            Fixed(section),
+            opens == CapOpening.Up ? 0 : section.NumberOr("drop", (outlet?.InsideLength ?? double.NaN) - wall),
+            opens == CapOpening.Up ? null : outlet?.Name ?? section.Text("outlet"),
+            opens == CapOpening.Up ? 0 : section.Number("clearance"),
+            opens == CapOpening.Up ? section.Number("drain_hole") : 0,
+            section.Text("made_from") == "sheet" ? StockForm.Sheet : StockForm.Tube,
+            Turns.From(section.NumberOr("seam_angle", BetweenWindows(windows)), 0),
+            windows,
+            section.Child("pattern") is { } pattern ? Holes(pattern, wall) : null);
+    }
+
+    private static double BetweenWindows(WindowsDesign? windows) =>
+        windows is null ? Math.PI : windows.Angle + (Math.PI / windows.Count);
+
+    private static SleeveDesign Sleeve(Section section)
+    {
+        var tube = section.Child("tube") ?? Section.Absent($"{section.Path}.tube");
+        return new SleeveDesign(
+            section.Path,
+            Name(section),
+            DesignBuilder.Metal(section),
+            tube.Number("outside_diameter"),
+            tube.Number("wall"),
+            section.Number("length"),
+            Head(section),
+            Fixed(section),
+            Windows(section.Child("windows")));
+    }
+
+    private static DiscDesign Disc(Section section, ImmutableArray<Section> sleeves, ShellDesign shell)
+    {
+        var thickness = section.Number("thickness");
+        var clearance = section.Number("clearance");
+        var (isKnown, sleeve) = InsideNames.HostOf(section, sleeves);
+        var radius = !isKnown ? double.NaN : sleeve is null ? shell.InnerRadius : Sleeve(sleeve).InnerRadius;
+        return new DiscDesign(
+            section.Path,
+            Name(section),
+            DesignBuilder.Metal(section),
+            sleeve is null ? null : Name(sleeve),
+            (section.Child("at") ?? Section.Absent(section.Path)).Number("height"),
+            thickness,
+            clearance,
+            Fixed(section),
+            section.Number("bore"),
+            2 * (radius - clearance),
+            Holes(section, thickness));
+    }
+
+    private static PackingDesign Packing(Section section, ImmutableArray<Section> discs)
+    {
+        var names = section.Texts("between").Select(n => InsideNames.Find(discs, n)?.Text("name") ?? n).ToList();
+        var material = section.Text("material") ?? "";
+        return new PackingDesign(
+            section.Path,
+            Name(section),
+            material,
+            Family(material),
+            names.ElementAtOrDefault(0),
+            names.ElementAtOrDefault(1),
+            section.Number("density"),
+            section.Has("fibre_diameter") ? section.Number("fibre_diameter") : null);
+    }
+
+    /// <summary>Stainless before steel: the one word holds the other's metal.</summary>
+    private static MaterialFamily? Family(string material)
+    {
+        return Says("stainless") ? MaterialFamily.Stainless
+            : Says("alumin") ? MaterialFamily.Aluminium
+            : Says("steel") ? MaterialFamily.MildSteel
+            : null;
+
+        bool Says(string word) => material.Contains(word, StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static WindowsDesign? Windows(Section? section)
+    {
+        if (section is null)
+            return null;
+        var (width, height) = (section.Number("width"), section.Number("height"));
+        return new WindowsDesign(
+            section.Path,
+            section.Has("count") ? (int)section.Number("count") : 1,
+            // One size at fault says nothing about how the windows lie.
+            section.Has("count") ? width : double.NaN,
+            height,
+            section.NumberOr("corner", Math.Min(3, Math.Min(width, height) / 4)),
+            section.Number("up"),
+            Turns.From(section.Number("angle"), 0));
+    }
+
+    private static HolePatternDesign Holes(Section section, double thickness)
+    {
+        var hole = section.Number("hole_diameter");
+        return new HolePatternDesign(
+            section.Path,
+            hole,
+            section.Number("pitch"),
+            section.Text("pattern") switch
+            {
+                "staggered_45" => HolePattern.Staggered45,
+                "square" => HolePattern.Square,
+                "rings" => HolePattern.Rings,
+                _ => HolePattern.Staggered60,
+            },
+            section.NumberOr("margin", Math.Max(thickness, hole / 2)));
+    }
+
+    private static string Name(Section section) => section.Text("name") ?? "";
+
+    private static PortHost Head(Section section) =>
+        section.Text("hangs_from") == "bottom" ? PortHost.Bottom : PortHost.Top;
+
+    private static Fixing Fixed(Section section) => section.Text("fixed") switch
+    {
+        "tabs" => Fixing.Tabs,
+        "screws" => Fixing.Screws,
+        "press" => Fixing.Press,
+        "loose" => Fixing.Loose,
+        _ => Fixing.Weld,
+    };
+}

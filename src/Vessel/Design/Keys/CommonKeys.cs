@@ -1,0 +1,34 @@
+namespace Vessel.Design;
+
+/// <summary>Keys and ranges that stand in several mappings.</summary>
+internal static class CommonKeys
+{
+    public static KeyRange Diameter { get; } = new(5, 10_000);
+
+    public static KeyRange Wall { get; } = new(0.3, 25);
+
+    public static KeyRange LengthOfPart { get; } = new(1, 10_000);
+
+    public static KeyRange FromZero { get; } = new(0, 10_000);
+
+    public static KeyRange Gap { get; } = new(0, 5);
+
+    public static KeyRange Turn { get; } = new(-360, 360);
+
+    public static Key Material { get; } = new("material", KeyKind.Material, "Metal of this part")
+    {
+        DefaultRule = "the file's material",
+    };
+
+    public static Key Angle { get; } = new("angle", KeyKind.Angle, "Counter-clockwise from above; 0 is the front")
+    {
+        Default = "0 deg",
+        Range = Turn,
+    };
+
+    public static KeyMap Tube { get; } = new("a tube",
+    [
+        new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(2, 10_000) },
+        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = Wall },
+    ]);
+}
