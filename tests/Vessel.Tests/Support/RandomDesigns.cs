@@ -1,0 +1,188 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Stock;
+using Xunit;
+
+namespace Vessel.Tests.Support;
+
+/// <summary>
+/// Valid designs, the same for the same seed: sheet and tube, thick and thin walls, offsets up to near the tangent, tilts
+/// to 60 degrees either way, branches nearly as wide as the shell, every joint, cut and head. Holes stay two walls off
+/// ends, heads, seam and each other.
+/// </summary>
+internal static class RandomDesigns
+{
+    private const int Count = 100;
+
+    private static readonly ImmutableArray<Lazy<Assembly>> Assemblies =
+        [.. Enumerable.Range(0, Count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
+
+    /// <summary>The test's name shows the seed.</summary>
+    public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, Count));
+
+    /// <summary>Built once for all laws.</summary>
+    public static Assembly Built(int seed) => Assemblies[seed].Value;
+
+    public static VesselDesign At(int seed)
+    {
+        var dice = new Dice(seed);
+        var form = dice.Chance(0.5) ? StockForm.Sheet : StockForm.Tube;
+        var diameter = dice.Between(40, 300);
+        var shell = Designs.Shell(
+            diameter, Math.Max(0.8, diameter / 2 * dice.Between(0.015, 0.12)), diameter * dice.Between(2, 5), form) with
+        {
+            SeamAngle = form == StockForm.Sheet ? dice.Between(0, Turns.Full) : 0,
+            RootGap = form == StockForm.Sheet ? dice.Between(0, 2) : 0,
+        };
+        var vessel = Designs.Vessel(shell) with { Top = Head(dice, shell, "top"), Bottom = Head(dice, shell, "bottom") };
+        for (var i = 0; i < 3; i++)
+            vessel = With(vessel, 20, () => Branch(dice, vessel.Shell, $"branch {i}"));
+        foreach (var end in (PortHost[])[PortHost.Top, PortHost.Bottom])
+        {
+            for (var i = 0; i < 2; i++)
+                vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
+        }
+
+        return vessel;
+    }
+
+    private static HeadDesign Head(Dice dice, ShellDesign shell, string end)
+    {
+        var wall = shell.Wall * dice.Between(0.8, 2.5);
+        return dice.Pick(3) switch
+        {
+            0 => Designs.Inset(shell, end, wall, dice.Chance(0.5) ? 0 : dice.Between(0, 3 * shell.Wall), dice.Between(0, 0.4)),
+            1 => Designs.Overlay(end, shell.OutsideDiameter * dice.Between(0.99, 1.15), wall),
+            _ => Designs.Dome(shell, end) with { Wall = shell.Wall * dice.Between(0.7, 1.3) },
+        };
+    }
+
+    /// <summary>The vessel with one more port, or without where none of the tries fits.</summary>
+    private static VesselDesign With(VesselDesign vessel, int tries, Func<PortDesign> next)
+    {
+        for (var i = 0; i < tries; i++)
+        {
+            var port = next() with { Path = $"ports[{vessel.Ports.Length}]" };
+            var grown = vessel with { Ports = vessel.Ports.Add(port) };
+            if (HasRoom(vessel, port) && !DesignCheck.Find(grown).Any())
+                return grown;
+        }
+
+        return vessel;
+    }
+
+    private static PortDesign Branch(Dice dice, ShellDesign shell, string name)
+    {
+        var setIn = dice.Chance(0.4);
+        var clearance = setIn && dice.Chance(0.6) ? dice.Between(0.02, 0.4) : 0;
+        var room = (setIn ? shell.InnerRadius : shell.OuterRadius) - clearance;
+        var radius = room * (dice.Chance(0.2) ? dice.Between(0.9, 0.97) : dice.Between(0.06, 0.5));
+        var side = room - radius;
+        var offset = dice.Pick(4) switch
+        {
+            0 => 0,
+            1 => 0.999 * side * (dice.Chance(0.5) ? 1 : -1),
+            _ => dice.Between(-side, side),
+        };
+        var tilt = dice.Chance(0.4) ? 0 : dice.Between(-Math.PI / 3, Math.PI / 3);
+        var place = new PortPlace(dice.Between(0, shell.Height), dice.Between(0, Turns.Full), offset, tilt, 0);
+        var port = Designs.Branch(name, 2 * radius, radius * dice.Between(0.04, 0.3), place) with
+        {
+            Joint = setIn ? PortJoint.SetIn : PortJoint.SetOn,
+            Cut = setIn ? EndCut.Square : (EndCut)dice.Pick(3),
+            Clearance = clearance,
+            InsideLength = setIn ? dice.Between(0, shell.InnerRadius / 4) : 0,
+        };
+        return port with { Length = (2 * radius * Math.Abs(Math.Tan(tilt))) + dice.Between(5, 60) };
+    }
+
+    private static PortDesign OnHead(Dice dice, VesselDesign vessel, PortHost end, string name)
+    {
+        var setIn = dice.Chance(0.5);
+        var bung = dice.Chance(0.3);
+        var dome = vessel.Head(end) is HemisphereHead;
+        var radius = bung ? dice.Between(8.6, 14) : vessel.Shell.InnerRadius * dice.Between(0.05, 0.6);
+        return Designs.OnHead(
+            name,
+            end,
+            2 * radius,
+            bung ? radius - (Designs.Thread.TapDrill / 2) : radius * dice.Between(0.04, 0.3),
+            dome || dice.Chance(0.2) ? 0 : vessel.Shell.InnerRadius * dice.Between(0, 0.9),
+            dice.Between(0, Turns.Full)) with
+        {
+            Joint = setIn ? PortJoint.SetIn : PortJoint.SetOn,
+            Cut = setIn ? EndCut.Square : (EndCut)dice.Pick(3),
+            Clearance = setIn ? dice.Between(0, 0.3) : 0,
+            InsideLength = setIn ? dice.Between(0, 20) : 0,
+            Length = dice.Between(5, 60),
+            Thread = bung ? Designs.Thread : null,
+        };
+    }
+
+    private static bool HasRoom(VesselDesign vessel, PortDesign port) => port.Host == PortHost.Shell
+        ? HasRoomOnShell(vessel, port)
+        : vessel.Ports.Where(other => other.Host == port.Host).All(other =>
+            (Centre(other) - Centre(port)).Length > Wide(other) + Wide(port) + (2 * vessel.Head(port.Host).Wall));
+
+    private static Point2 Centre(PortDesign port) => Point2.Polar(port.Place.Radius, port.Place.Angle);
+
+    private static double Wide(PortDesign port) => port.OuterRadius + port.Clearance;
+
+    private static bool HasRoomOnShell(VesselDesign vessel, PortDesign port)
+    {
+        var shell = vessel.Shell;
+        if (Math.Abs(port.Place.Offset) + port.BoreRadius > 0.9999 * shell.InnerRadius
+            || Math.Abs(port.Place.Offset) + port.OuterRadius > 0.9999 * shell.OuterRadius)
+        {
+            return false;
+        }
+
+        var box = Box(shell, port);
+        return box.Low.V > Depth(vessel.Bottom) && box.High.V < shell.Height - Depth(vessel.Top)
+            && (shell.MadeFrom == StockForm.Tube || !Covers(box, shell.SeamAngle, shell.SeamAngle))
+            && vessel.Ports.Where(other => other.Host == PortHost.Shell).Select(other => Box(shell, other)).All(other =>
+                other.High.V < box.Low.V || other.Low.V > box.High.V || !Covers(box, other.Low.U, other.High.U));
+    }
+
+    private static double Depth(HeadDesign head) => head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
+
+    private static bool Covers((Point2 Low, Point2 High) box, double from, double to) =>
+        Turns.From(from, box.Low.U) < box.High.U || Turns.From(box.Low.U, from) < to;
+
+    /// <summary>Hole and footprint on every radius of the wall and one wall round them, in (angle, height).</summary>
+    private static (Point2 Low, Point2 High) Box(ShellDesign shell, PortDesign port)
+    {
+        var (place, margin) = (port.Place, shell.Wall);
+        var r = Wide(port);
+        var away = Math.Sqrt((shell.OuterRadius * shell.OuterRadius) - (place.Offset * place.Offset));
+        var points =
+            from share in (double[])[0, 0.5, 1]
+            from i in Enumerable.Range(0, 360)
+            let p = shell.OuterRadius - (share * shell.Wall)
+            let phi = Turns.Full * i / 360
+            // A set-on tube may stand wider than the inner face.
+            let y = Math.Clamp(place.Offset + (r * Math.Sin(phi)), -p, p)
+            let x = Math.Sqrt((p * p) - (y * y))
+            select new Point2(
+                place.Angle + Math.Atan2(y, x),
+                place.Height + ((x - away) * Math.Tan(place.Tilt)) - (r * Math.Cos(phi) / Math.Cos(place.Tilt)));
+        var all = points.ToList();
+        var side = margin / shell.InnerRadius;
+        return (new(all.Min(q => q.U) - side, all.Min(q => q.V) - margin), new(all.Max(q => q.U) + side, all.Max(q => q.V) + margin));
+    }
+
+    private sealed class Dice(int seed)
+    {
+        // Not for secrets: the same seed must give the same design.
+#pragma warning disable CA5394
+        private readonly Random _random = new(seed);
+
+        public double Between(double low, double high) => low + (_random.NextDouble() * (high - low));
+
+        public bool Chance(double share) => _random.NextDouble() < share;
+
+        public int Pick(int count) => _random.Next(count);
+#pragma warning restore CA5394
+    }
+}
