@@ -4,32 +4,35 @@ using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>How a port's hole and tube go together.</summary>
+/// <summary>How a port's bore and its host's hole fit together.</summary>
 public static class PortFit
 {
-    private const int Samples = 720;
+    private const int Stations = 720;
 
     /// <summary>
-    /// How far the wall of the hole stands into the bore of a set-on tube at most, mm. In a rolled shell the outline is
-    /// taken on the outer face and the wall is radial, so the lip is greatest on the inner face; a drilled hole has none.
+    /// How far the host's hole wall stands into the bore of a set-on port at most, mm. A rolled shell's hole is taken on
+    /// its outer face and has radial walls, so that its lower edge stands in; one drilled along the axis, or a plate's,
+    /// is the bore itself: zero.
     /// </summary>
+    /// <remarks>
+    /// Along a radial line of the hole's wall the distance from the port's axis is that from a line seen along it: least
+    /// at the foot of a perpendicular, held to the wall. To 1e-5 of the bore between the stations. Derived here.
+    /// </remarks>
     public static double Lip(PortSite site, VesselDesign vessel)
     {
-        if (site.Port.Joint == PortJoint.SetIn || vessel.Shell.MadeFrom == StockForm.Tube
-            || site.Outside is not CylinderFootprint outside)
-        {
+        var (port, shell) = (site.Port, vessel.Shell);
+        if (port.Host != PortHost.Shell || port.Joint != PortJoint.SetOn || shell.MadeFrom != StockForm.Sheet)
             return 0;
-        }
+        return Enumerable.Range(0, Stations).Max(i => port.BoreRadius - Nearest(site, shell, Turns.Full * i / Stations));
+    }
 
-        var (bore, inner) = (site.Port.BoreRadius, vessel.Shell.InnerRadius);
-        return Enumerable.Range(0, Samples).Max(i =>
-        {
-            // The same angle and height on the inner face, back in the port's frame.
-            var place = outside.Place(bore, Turns.Full * i / Samples);
-            var angle = site.Port.Place.Angle + place.U;
-            var local = site.Frame.ToLocal(new(
-                inner * Math.Cos(angle), inner * Math.Sin(angle), site.Port.Place.Height + place.V));
-            return Math.Max(0, bore - Math.Sqrt((local.X * local.X) + (local.Y * local.Y)));
-        });
+    /// <summary>Least distance from the port's axis on the hole's wall below a place of its outline.</summary>
+    private static double Nearest(PortSite site, ShellDesign shell, double phi)
+    {
+        var edge = site.Outside.At(site.Port.BoreRadius, phi);
+        var outer = site.Frame.ToOuter(edge);
+        var inward = (shell.InnerRadius / shell.OuterRadius) - 1;
+        var inner = site.Frame.ToLocal(outer + new Vector3(inward * outer.X, inward * outer.Y, 0));
+        return new Vector3(0, 0, 0).DistanceToSegment(edge with { Z = 0 }, inner with { Z = 0 });
     }
 }
