@@ -85,7 +85,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         if (left > right || center.V - (letter / 2) < 0 || center.V + (letter / 2) > height)
             return;
         var taken = _boxes
-            .Where(box => box.Low.V < center.V + (letter / 2) && box.High.V > center.V - (letter / 2))
+            .Where(box => box.Low.V < center.V + (letter / 2) + (Margin / 2) && box.High.V > center.V - (letter / 2) - (Margin / 2))
             .Select(box => (Low: box.Low.U - half - Margin, High: box.High.U + half + Margin))
             .ToList();
         var wanted = Math.Clamp(center.U, left, right);

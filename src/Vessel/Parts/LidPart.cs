@@ -58,7 +58,7 @@ internal static class LidPart
             var way = frame.ToLocal(frame.Origin + new Vector3(Math.Cos(angle), Math.Sin(angle), 0));
             var (inner, rim) = ((radius - tick) * new Point2(way.X, way.Y), (radius - 1) * new Point2(way.X, way.Y));
             marks.Add(new LineMark(inner, rim));
-            AddText(marks, $"{90 * quarter}", ((radius - tick - LetterHeight) / radius) * (radius * new Point2(way.X, way.Y)), own, frame);
+            AddText(marks, $"{90 * quarter}", (radius - tick - (2 * LetterHeight)) * new Point2(way.X, way.Y), own, frame);
         }
 
         foreach (var site in own)
