@@ -12,5 +12,6 @@ public static class Assessment
         .. HeadRules.Of(assembly),
         .. HoleRules.Of(assembly),
         .. PortRules.Of(assembly),
+        .. BracketRules.Of(assembly),
     ];
 }

@@ -14,5 +14,6 @@ public static class VesselJoints
         HeadJoint.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
         .. sites.Select(site => PortSeam.Of(site, welds)),
+        .. vessel.Bracket is { } bracket ? BracketSeam.Of(bracket, vessel, welds) : [],
     ];
 }

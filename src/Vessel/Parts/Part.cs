@@ -11,6 +11,7 @@ public enum PartKind
     Head,
     Branch,
     Bung,
+    Bracket,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

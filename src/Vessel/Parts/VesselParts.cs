@@ -3,7 +3,7 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, top, bottom, then the ports in the order of the file.</summary>
+/// <summary>All parts of a vessel: shell, top, bottom, then the ports in the order of the file, then the bracket.</summary>
 public static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
@@ -12,6 +12,7 @@ public static class VesselParts
         Head(PortHost.Top, vessel, sites, welds),
         Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.Select(site => PortPart.Build(site, welds)),
+        .. vessel.Bracket is { } bracket ? new[] { BracketPart.Build(bracket, vessel, welds) } : [],
     ];
 
     private static Part Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>

@@ -18,7 +18,13 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         vessel.Top.Path,
         vessel.Bottom.Path,
         .. vessel.Ports.Select(port => port.Path),
+        .. vessel.Bracket is { } bracket ? EarsOf(bracket) : [],
     ]);
+
+    /// <summary>The paths that stand for the welds of a bracket's two ears, as seen from outside.</summary>
+    public static ImmutableArray<string> EarsOf(BracketDesign bracket) => bracket.Ears == BracketEars.Sides
+        ? [$"{bracket.Path}.ears.left", $"{bracket.Path}.ears.right"]
+        : [$"{bracket.Path}.ears.upper", $"{bracket.Path}.ears.lower"];
 
     /// <summary>The number of the weld that the design's mapping at this path asks for: <c>W3</c>.</summary>
     public string this[string path] => $"W{Paths.IndexOf(path) + 1}";
