@@ -61,3 +61,14 @@ public sealed record WrappedDevelopment(double Radius, double Start, double Lift
 
     public override Point2 Raise(Point2 flat) => new(Start + (flat.U / Radius), flat.V - Lift);
 }
+
+/// <summary>
+/// A sheet with bends. A place is named by its point of the flat, which is the chart of <see cref="FoldedSurface"/>;
+/// <see cref="FoldedSheet.At"/> and <see cref="FoldedSheet.Locate"/> lead into space and back.
+/// </summary>
+public sealed record FoldedDevelopment(FoldedSheet Sheet) : Development
+{
+    public override Point2 Flatten(Point2 place) => place;
+
+    public override Point2 Raise(Point2 flat) => flat;
+}

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Geometry;
 
 /// <summary>
@@ -18,6 +20,9 @@ public abstract record Surface
     /// that facets become long that way.
     /// </summary>
     public virtual double WeightOfV => 1;
+
+    /// <summary>Straight lines of the chart that no facet may bridge.</summary>
+    public virtual ImmutableArray<Crease> Creases => [];
 
     public abstract Vector3 At(Point2 chart);
 
@@ -77,4 +82,33 @@ public sealed record SphereSurface(double Radius) : Surface
         var arc = Radius * Math.Atan2(ring, -point.Z);
         return ring == 0 ? default : new(arc * point.X / ring, arc * point.Y / ring);
     }
+}
+
+/// <summary>
+/// A face of a folded sheet, so far below the viewed one. The chart is the flat; the bends lie along one of its axes.
+/// </summary>
+public sealed record FoldedSurface(FoldedSheet Sheet, double Depth) : Surface
+{
+    private const double Straight = 0.02;
+
+    /// <summary>Bends run straight along their lines, so facets become long that way.</summary>
+    public override double WeightOfV => Math.Abs(Sheet.Across.U) > Math.Abs(Sheet.Across.V) ? Straight : 1 / Straight;
+
+    public override ImmutableArray<Crease> Creases => [.. Sheet.Creases.Select(at => new Crease(Sheet.Across, at))];
+
+    public override Vector3 At(Point2 chart) => Sheet.At(chart, Depth);
+
+    public override Vector3 Normal(Point2 chart) => Sheet.Normal(chart);
+}
+
+/// <summary>The points of a chart whose share along the unit direction <paramref name="Across"/> is <paramref name="At"/>.</summary>
+public readonly record struct Crease(Point2 Across, double At)
+{
+    /// <summary>Points as near as this are on the line, mm: more than a mesher's grid, and far below any chord.</summary>
+    private const double Near = 1e-4;
+
+    /// <summary>Signed distance from the line, mm.</summary>
+    public double Beyond(Point2 chart) => chart.Dot(Across) - At;
+
+    internal bool Holds(Point2 chart) => Math.Abs(Beyond(chart)) < Near;
 }

@@ -89,6 +89,11 @@ def check_against_flat(part, volume, where, checks):
         area *= (radius + (0.5 - development["k"]) * thickness) / radius  # the middle of the wall, not the neutral line
         # A polygon of chord c in a circle of radius r lacks 4 c / 3 r of its area.
         relative = 2 * solid["chord_mm"] / radius + solid["chord_mm"] * holes / area
+    elif development["kind"] == "folded":
+        # The middle of the sheet is longer than its neutral line by (0.5 - k) of the thickness for each radian; holes lie beside the bends.
+        along = flat["height_mm"] if development["across"] == "x" else flat["width_mm"]
+        area += along * thickness * sum((0.5 - b["k"]) * math.radians(abs(b["angle_deg"])) for b in development["bends"])
+        relative = solid["chord_mm"] * flat["cut_length_mm"] / area
     elif development["kind"] == "plane":
         relative = solid["chord_mm"] * flat["cut_length_mm"] / area
     else:

@@ -131,25 +131,43 @@ internal static class EdgePoints
     }
 
     /// <summary>Parameters where the image of a bound crosses u = <paramref name="cut"/>, counted round the period.</summary>
-    public static IEnumerable<double> Crossings(Bound bound, double cut, double period)
-    {
-        double Beyond(double t)
+    public static IEnumerable<double> Crossings(Bound bound, double cut, double period) => Crossings(
+        bound.Edge.Domain,
+        t =>
         {
             var turned = (bound.Image(t).U - cut) / period;
             return turned - Math.Round(turned);
-        }
+        },
+        // Opposite signs near half a period are the far side, not a crossing.
+        0.5);
 
-        var domain = bound.Edge.Domain;
+    /// <summary>
+    /// Parameters where the image of a bound crosses a crease. One that only grazes it does not: two vertices a hair apart
+    /// would make needles of the facets there.
+    /// </summary>
+    public static IEnumerable<double> Crossings(Bound bound, Crease crease)
+    {
+        var all = Crossings(bound.Edge.Domain, t => crease.Beyond(bound.Image(t)), double.PositiveInfinity).ToList();
+        for (var i = 0; i < all.Count; i++)
+        {
+            if (i + 1 < all.Count && crease.Holds(bound.Image((all[i] + all[i + 1]) / 2)))
+                i++;
+            else
+                yield return all[i];
+        }
+    }
+
+    private static IEnumerable<double> Crossings(Interval domain, Func<double, double> beyond, double jump)
+    {
         const int steps = 512;
         for (var i = 0; i < steps; i++)
         {
             var (from, to) = (domain.At((double)i / steps), domain.At((i + 1.0) / steps));
-            var (a, b) = (Beyond(from), Beyond(to));
+            var (a, b) = (beyond(from), beyond(to));
             if (a == 0)
                 yield return from;
-            // Opposite signs near half a period are the far side, not a crossing.
-            else if (a * b < 0 && Math.Abs(a - b) < 0.5)
-                yield return Brent.FindRoot(Beyond, from, to, 1e-15, 200);
+            else if (a * b < 0 && Math.Abs(a - b) < jump)
+                yield return Brent.FindRoot(beyond, from, to, 1e-15, 200);
         }
     }
 }

@@ -16,10 +16,7 @@ public static class Mesher
         foreach (var group in Groups(solid))
         {
             var demanded = skins
-                .Where(s => s.Cut is not null)
-                .SelectMany(s => s.Skin.Bounds
-                    .Where(bound => group.Contains(bound.Edge))
-                    .SelectMany(bound => EdgePoints.Crossings(bound, s.Cut!.Value, s.Skin.On.Period!.Value)));
+                .SelectMany(s => s.Skin.Bounds.Where(bound => group.Contains(bound.Edge)).SelectMany(bound => Demanded(bound, s.Skin.On, s.Cut)));
             var parameters = EdgePoints.Choose(group, demanded, accuracy);
             foreach (var edge in group)
                 mesh.AddRing(edge, parameters);
@@ -31,6 +28,13 @@ public static class Mesher
             WallMesher.Add(wall, mesh, accuracy);
         return mesh.ToMesh();
     }
+
+    /// <summary>Where a bound must get vertices for its skin's sake: on the cut and on creases.</summary>
+    private static IEnumerable<double> Demanded(Bound bound, Surface on, double? cut) =>
+    [
+        .. cut is { } line ? EdgePoints.Crossings(bound, line, on.Period!.Value) : [],
+        .. on.Creases.SelectMany(crease => EdgePoints.Crossings(bound, crease)),
+    ];
 
     /// <summary>Edges in the order of the faces, those that walls tie together in one group.</summary>
     private static List<List<Edge3>> Groups(Solid solid)

@@ -15,6 +15,7 @@ internal sealed class SkinMesher
     private readonly List<(Point2 Chart, int Vertex)> _nodes = [];
     private readonly Dictionary<(int Vertex, bool Right), int> _nodeOf = [];
     private readonly List<(int From, int To)> _segments = [];
+    private readonly List<(int From, int To)> _creases = [];
 
     private SkinMesher(Skin skin, double? cut, MeshBuilder mesh, Accuracy accuracy)
     {
@@ -30,6 +31,7 @@ internal sealed class SkinMesher
         var mesher = new SkinMesher(skin, cut, mesh, accuracy);
         mesher.TakeBounds();
         mesher.CloseCut();
+        mesher.TakeCreases();
         mesher.Triangulate();
     }
 
@@ -101,6 +103,29 @@ internal sealed class SkinMesher
                 : AddNode(node.Vertex, right, new(right ? period : 0, node.Chart.V));
     }
 
+    /// <summary>
+    /// Joins the bounds' points on each crease, one to the next; through a hole as well, where it does no harm, so that
+    /// a bound that only touches the line needs no care.
+    /// </summary>
+    private void TakeCreases()
+    {
+        foreach (var crease in _skin.On.Creases)
+        {
+            var on = Enumerable.Range(0, _nodes.Count)
+                .Where(node => crease.Holds(_nodes[node].Chart))
+                .OrderBy(node => _nodes[node].Chart.Dot(crease.Across.Turned))
+                .ToList();
+            foreach (var node in on)
+            {
+                var (chart, vertex) = _nodes[node];
+                _nodes[node] = (chart - (crease.Beyond(chart) * crease.Across), vertex);
+            }
+
+            _creases.AddRange(on.Zip(on.Skip(1)).Where(pair =>
+                !_segments.Contains((pair.First, pair.Second)) && !_segments.Contains((pair.Second, pair.First))));
+        }
+    }
+
     private void Triangulate()
     {
         var (lowU, highU) = (_nodes.Min(n => n.Chart.U), _nodes.Max(n => n.Chart.U));
@@ -120,6 +145,8 @@ internal sealed class SkinMesher
 
         foreach (var (from, to) in _segments)
             triangulation.Fix(from + Triangulation.FirstPoint, to + Triangulation.FirstPoint);
+        foreach (var (from, to) in _creases)
+            triangulation.FixCrease(from + Triangulation.FirstPoint, to + Triangulation.FirstPoint);
 
         // Each round at least halves the worst facets; the limit only guards against a surface that is not smooth.
         for (var round = 0; round < MostRounds && Refine(triangulation, ToGrid); round++)

@@ -17,6 +17,7 @@ internal sealed class Triangulation
     private readonly List<int> _neighbour = [];
     private readonly List<bool> _fixed = [];
     private readonly Stack<int> _suspects = new();
+    private readonly HashSet<(int, int)> _creases = [];
     private int _last;
     private uint _walk;
 
@@ -97,8 +98,16 @@ internal sealed class Triangulation
         Legalise();
     }
 
+    /// <summary>As <see cref="Fix"/>, for an edge with the same side to its left and right.</summary>
+    public void FixCrease(int a, int b)
+    {
+        Fix(a, b);
+        _creases.Add((a, b));
+        _creases.Add((b, a));
+    }
+
     /// <summary>
-    /// For each triangle whether it lies inside: the box's rim is outside and every fixed edge changes sides.
+    /// For each triangle whether it lies inside: the box's rim is outside and every fixed edge but a crease changes sides.
     /// </summary>
     public bool[] Inside()
     {
@@ -116,7 +125,7 @@ internal sealed class Triangulation
                 if (next == None || seen[next])
                     continue;
                 seen[next] = true;
-                inside[next] = inside[t] ^ IsFixed(t, k);
+                inside[next] = inside[t] ^ (IsFixed(t, k) && !_creases.Contains((Corner(t, (k + 1) % 3), Corner(t, (k + 2) % 3))));
                 open.Push(next);
             }
         }

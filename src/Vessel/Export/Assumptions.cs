@@ -23,6 +23,8 @@ internal static class Assumptions
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
         if (design.Top is HemisphereHead || design.Bottom is HemisphereHead)
             all.Add("Blank of a half sphere by equal area; spinning thins the wall.");
+        if (design.Bracket is not null)
+            all.Add("Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet.");
         return [.. all];
     }
 }

@@ -13,5 +13,6 @@ public static class Assessment
         .. HoleRules.Of(assembly),
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),
+        .. BracketRules.Of(assembly),
     ];
 }

@@ -19,6 +19,12 @@ public static class FindingCodes
     public const string TrappedOil = "trapped-oil";
     public const string GasPathBlocked = "gas-path-blocked";
     public const string BeadUnderLid = "bead-under-lid";
+    public const string BendTooTight = "bend-too-tight";
+    public const string HoleNearBend = "hole-near-bend";
+    public const string WasherNearBend = "washer-near-bend";
+    public const string EarGapTooWide = "ear-gap-too-wide";
+    public const string EarTooFlat = "ear-too-flat";
+    public const string SeamUnderBracket = "seam-under-bracket";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -36,6 +42,12 @@ public static class FindingCodes
         new(GasPathBlocked, "Gas that comes in at one port has no way to another.", "Give the cap windows, or a sleeve a free rim."),
         new(BeadUnderLid, "An inset head sits where the long seam's bead stands inside the shell.", "Dress the bead flush there, or file a notch in the head."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
+        new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
+        new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),
+        new(WasherNearBend, "A washer does not lie flat beside a bend.", "Bring the bolts together, or widen the bracket."),
+        new(EarGapTooWide, "A bracket's ear, cut square, stands too far off the shell where it is welded.", "Grind the ears' ends to the shell, make the bracket narrower, or take ears: ends."),
+        new(EarTooFlat, "A bracket's ear meets the shell too flatly for a fillet.", "Make the bracket narrower, bevel the ears' ends, or take ears: ends."),
+        new(SeamUnderBracket, "The shell's long seam runs under a bracket's ear.", "Turn the seam."),
     ];
 }
 

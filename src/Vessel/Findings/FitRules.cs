@@ -7,11 +7,6 @@ namespace Vessel.Findings;
 /// <summary>How the ports' welds fit up.</summary>
 internal static class FitRules
 {
-    /// <summary>TIG on thin wall: aim for a quarter of the wall, refuse over half of it or 1 mm. Common practice, no source.</summary>
-    private const double AimShare = 0.25;
-    private const double MostShare = 0.5;
-    private const double Most = 1;
-
     /// <summary>A lip below this is gone with the burr.</summary>
     private const double LipWorthNaming = 0.5;
 
@@ -32,7 +27,7 @@ internal static class FitRules
     private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld)
     {
         var port = site.Port;
-        var (aim, most) = (AimShare * port.Wall, Math.Min(MostShare * port.Wall, Most));
+        var (aim, most) = (RootGap.Aim(port.Wall), RootGap.Most(port.Wall));
         if (port.Joint == PortJoint.SetIn || weld.GapNormal <= aim)
             return null;
         var grave = weld.GapNormal > most;

@@ -15,5 +15,6 @@ public static class VesselJoints
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
         .. sites.Select(site => PortSeam.Of(site, welds)),
         .. InsideSeams.Of(vessel, welds),
+        .. vessel.Bracket is { } bracket ? BracketSeam.Of(bracket, vessel, welds) : [],
     ];
 }

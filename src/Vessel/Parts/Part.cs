@@ -14,6 +14,7 @@ public enum PartKind
     Sleeve,
     Skirt,
     Plate,
+    Bracket,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

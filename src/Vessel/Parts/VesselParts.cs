@@ -3,7 +3,7 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, top, bottom, then ports and internals in the order of the file.</summary>
+/// <summary>All parts of a vessel: shell, heads, ports, internals and bracket, each kind in the order of the file.</summary>
 public static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
@@ -14,6 +14,7 @@ public static class VesselParts
         .. sites.Select(site => PortPart.Build(site, welds)),
         .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
         .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
+        .. vessel.Bracket is { } bracket ? new[] { BracketPart.Build(bracket, vessel, welds) } : [],
     ];
 
     private static Part Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>

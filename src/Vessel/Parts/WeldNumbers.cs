@@ -20,6 +20,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         .. vessel.Ports.Select(port => port.Path),
         .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
         .. vessel.Inside.Caps.SelectMany(OfCap),
+        .. vessel.Bracket is { } bracket ? EarsOf(bracket) : [],
     ]);
 
     /// <summary>The weld that holds an internal part.</summary>
@@ -37,6 +38,11 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         Rim(cap.Path),
         .. cap.Fixed == Design.Fixing.Weld ? new[] { Fixing(cap.Path) } : [],
     ];
+
+    /// <summary>The paths that stand for the welds of a bracket's two ears, as seen from outside.</summary>
+    public static ImmutableArray<string> EarsOf(BracketDesign bracket) => bracket.Ears == BracketEars.Sides
+        ? [$"{bracket.Path}.ears.left", $"{bracket.Path}.ears.right"]
+        : [$"{bracket.Path}.ears.upper", $"{bracket.Path}.ears.lower"];
 
     /// <summary>The number of the weld that the design's mapping at this path asks for: <c>W3</c>.</summary>
     public string this[string path] => Paths.Contains(path)

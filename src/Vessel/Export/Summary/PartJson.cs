@@ -88,11 +88,30 @@ internal static class PartJson
                 json.Put("seam_deg", wrapped.Start * 180 / Math.PI);
                 Origin(0, wrapped.Lift);
                 break;
+            case FoldedDevelopment folded:
+                json.Put("kind", "folded");
+                WriteBends(folded.Sheet, json);
+                Origin(0, 0);
+                break;
             default:
                 json.Put("kind", flat.Kind == FlatKind.Blank ? "blank" : "plane");
                 Origin(0, 0);
                 break;
         }
+    }
+
+    /// <summary>Each bend's line by where it lies on x or y; angles are positive towards the viewer.</summary>
+    private static void WriteBends(FoldedSheet sheet, SummaryWriter json)
+    {
+        json.Put("across", sheet.Across.U == 1 ? "x" : "y");
+        json.List("bends", sheet.Bends, bend => json.Object(() =>
+        {
+            json.Put("line_mm", bend.Line);
+            json.Put("angle_deg", bend.Angle * 180 / Math.PI);
+            json.Put("inside_radius_mm", bend.InsideRadius);
+            json.Put("k", bend.K);
+            json.Put("allowance_mm", bend.Allowance(sheet.Thickness));
+        }));
     }
 
     private static void WriteSolid(BuiltPart built, SummaryWriter json)

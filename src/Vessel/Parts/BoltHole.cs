@@ -1,0 +1,59 @@
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>A bolt's clearance hole, round or drawn out upward and downward to a slot.</summary>
+internal static class BoltHole
+{
+    public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline) => new(
+        number,
+        bolts.Slot == 0
+            ? $"bolt of {NoteText.Length(bolts.Diameter)} mm"
+            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: upright slot {NoteText.Length(bolts.HoleDiameter)} x "
+                + $"{NoteText.Length(bolts.HoleDiameter + bolts.Slot)} mm",
+        middle,
+        outline,
+        bolts.HoleDiameter,
+        null,
+        null,
+        bolts.Slot == 0 ? HoleMethods.Through(bolts.HoleDiameter) : HoleMethod.CutOrFile,
+        null);
+
+    /// <summary>Clockwise: a circle, or two lines and two half-circles.</summary>
+    public static Loop2 Outline(BoltsDesign bolts, Point2 middle)
+    {
+        var radius = bolts.HoleDiameter / 2;
+        if (bolts.Slot == 0)
+            return Loop2.Circle(middle, radius, clockwise: true);
+        var rise = new Point2(0, bolts.Slot / 2);
+        var lower = new Arc2(middle - rise, radius, 0, -Math.PI);
+        var upper = new Arc2(middle + rise, radius, Math.PI, -Math.PI);
+        return new([new Line2(upper.End, lower.Start), lower, new Line2(lower.End, upper.Start), upper]);
+    }
+
+    /// <summary>Area of the hole between two lines square to an axis of the flat, mm2.</summary>
+    public static double AreaWithin(BoltsDesign bolts, Point2 middle, Point2 across, Interval zone)
+    {
+        var place = middle.Dot(across);
+        var alongSlot = across.V != 0;
+        return AreaBelow(bolts, zone.End - place, alongSlot) - AreaBelow(bolts, zone.Start - place, alongSlot);
+    }
+
+    /// <summary>Left of, or below, a line that lies so far from the middle; from the hole's own left or lower end.</summary>
+    private static double AreaBelow(BoltsDesign bolts, double line, bool alongSlot)
+    {
+        var (r, half) = (bolts.HoleDiameter / 2, bolts.Slot / 2);
+        if (!alongSlot)
+            return Segment(r, line) + (2 * half * (Math.Clamp(line, -r, r) + r));
+        return Segment(r, Math.Min(line + half, 0)) + (2 * r * (Math.Clamp(line, -half, half) + half))
+            + Segment(r, Math.Max(line - half, 0)) - Segment(r, 0);
+    }
+
+    /// <summary>Of a circle, below a line that lies so far from its centre.</summary>
+    private static double Segment(double radius, double line)
+    {
+        var y = Math.Clamp(line, -radius, radius);
+        return (radius * radius * (Math.Asin(y / radius) + (Math.PI / 2))) + (y * Math.Sqrt((radius - y) * (radius + y)));
+    }
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Where the bracket stands, and the sizes that follow from its design and the shell's outside.</summary>
+/// <remarks>
+/// Both ears are bent a quarter turn towards the shell. Cut square through their thickness, ears at the sides touch the
+/// shell along the edge nearer to its axis; those at the ends lie level and touch all through.
+/// </remarks>
+public sealed record BracketSite(BracketDesign Bracket, double ShellRadius)
+{
+    /// <summary>A quarter turn away from the viewer of the flat, who sees the outside.</summary>
+    private const double Turn = -Math.PI / 2;
+
+    public static BracketSite Of(BracketDesign bracket, VesselDesign vessel) => new(bracket, vessel.Shell.OuterRadius);
+
+    /// <summary>Over the bent ears, across the bend lines, mm.</summary>
+    public double Overall => AtSides ? Bracket.Width : Bracket.PlateHeight;
+
+    /// <summary>Of the bend lines, mm.</summary>
+    public double BendLength => AtSides ? Bracket.PlateHeight : Bracket.Width;
+
+    public bool AtSides => Bracket.Ears == BracketEars.Sides;
+
+    /// <summary>From the vessel's axis to the plate's back, mm.</summary>
+    public double BackLevel => ShellRadius + Bracket.StandOff;
+
+    /// <summary>Half the angle that the bracket's whole width covers on the shell's outside, radians.</summary>
+    public double HalfAngle => Math.Asin(Bracket.Width / 2 / ShellRadius);
+
+    /// <summary>From the vessel's axis, measured along the bracket's middle plane, to where an ear's end lies furthest in, mm.</summary>
+    public double EarEnd => AtSides ? ShellLevel((Bracket.Width / 2) - Bracket.Thickness) : ShellLevel(Bracket.Width / 2);
+
+    /// <summary>Straight length of an ear beyond its bend, at its longest, mm.</summary>
+    public double Ear => BackLevel - Bracket.InsideRadius - EarEnd;
+
+    /// <summary>Straight length of an ear at its shortest: in the middle where its end follows the shell, mm.</summary>
+    public double ShortestEar => AtSides ? Ear : Bracket.StandOff - Bracket.InsideRadius;
+
+    /// <summary>Straight length of the plate between its bends, mm.</summary>
+    public double Straight => Overall - (2 * (Bracket.InsideRadius + Bracket.Thickness));
+
+    /// <summary>Of the flat across its bend lines: legs and allowances, mm.</summary>
+    public double Developed => (2 * Ear) + (2 * Allowance) + Straight;
+
+    /// <summary>Of one bend, mm.</summary>
+    public double Allowance => Math.Abs(Turn) * (Bracket.InsideRadius + (Bracket.K * Bracket.Thickness));
+
+    public double FlatWidth => AtSides ? Developed : Bracket.Width;
+
+    public double FlatHeight => AtSides ? Bracket.PlateHeight : Developed;
+
+    /// <summary>Of the flat, and of the plate once bent.</summary>
+    public Point2 Middle => new(FlatWidth / 2, FlatHeight / 2);
+
+    /// <summary>The flat starts at its lower left corner; the plate is held still when it is folded.</summary>
+    public FoldedSheet Sheet => new(
+        Bracket.Thickness,
+        AtSides ? new(1, 0) : new(0, 1),
+        [Bent(Ear + (Allowance / 2)), Bent(Developed - Ear - (Allowance / 2))],
+        1);
+
+    /// <summary>The flat's place: X towards increasing angle, Y up, Z out of the vessel, the plate's outer face in z = 0.</summary>
+    public Frame3 Frame
+    {
+        get
+        {
+            var way = Way;
+            return way with
+            {
+                Origin = way.ToOuter(new(-Middle.U, -Middle.V, BackLevel + Bracket.Thickness)),
+            };
+        }
+    }
+
+    /// <summary>The bracket's directions on the vessel's axis, at the height of its middle: X sideways, Y up, Z outward.</summary>
+    public Frame3 Way
+    {
+        get
+        {
+            var (sin, cos) = Math.SinCos(Bracket.Angle);
+            return new(new(0, 0, Bracket.Height), new(-sin, cos, 0), Vector3.UnitZ, new(cos, sin, 0));
+        }
+    }
+
+    /// <summary>The cut outline, counter-clockwise.</summary>
+    public Loop2 Outline
+    {
+        get
+        {
+            var (w, h) = (FlatWidth, FlatHeight);
+            if (AtSides)
+                return Loop2.Polygon(new(0, 0), new(w, 0), new(w, h), new(0, h));
+            // The shell's circle in the plane of each ear; its centre lies on the vessel's axis, beyond the ear's end.
+            var (beyond, half) = (EarEnd, HalfAngle);
+            var lower = new Arc2(new(w / 2, -beyond), ShellRadius, (Math.PI / 2) + half, -2 * half);
+            var upper = new Arc2(new(w / 2, h + beyond), ShellRadius, (-Math.PI / 2) + half, -2 * half);
+            return new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]);
+        }
+    }
+
+    /// <summary>Middles of the bolt holes on the flat, row by row from the lower left.</summary>
+    public ImmutableArray<Point2> BoltPlaces
+    {
+        get
+        {
+            var bolts = Bracket.Bolts;
+            return
+            [
+                .. from y in Both(bolts.Up)
+                   from x in Both(bolts.Across)
+                   select Middle + new Point2(x, y),
+            ];
+        }
+    }
+
+    /// <summary>From the axis to the shell's outside at so much to the side of the bracket's middle plane, mm.</summary>
+    public double ShellLevel(double aside) => Math.Sqrt((ShellRadius - aside) * (ShellRadius + aside));
+
+    private static double[] Both(double distance) => distance == 0 ? [0] : [-distance / 2, distance / 2];
+
+    private Bend Bent(double line) => new(line, Turn, Bracket.InsideRadius, Bracket.K);
+}
