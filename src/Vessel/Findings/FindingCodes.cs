@@ -16,6 +16,11 @@ public static class FindingCodes
     public const string StepAtSeam = "step-at-seam";
     public const string LedgeTooNarrow = "ledge-too-narrow";
     public const string TightRoll = "tight-roll";
+    public const string TemperTooHard = "temper-too-hard";
+    public const string GoresNeedDishing = "gores-need-dishing";
+    public const string GoreStretch = "gore-stretch";
+    public const string SeamsMeet = "seams-meet";
+    public const string PortNearCapSeam = "port-near-cap-seam";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -29,6 +34,11 @@ public static class FindingCodes
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.", "Add a port with a tube, or leave one bung open while welding and in use."),
         new(StepAtSeam, "Two walls of different thickness meet edge to edge.", "Choose equal walls, or bevel the thicker one inside."),
         new(LedgeTooNarrow, "A lid stands back, or out, by less than its weld needs.", "Make the recess or overhang zero or at least one leg."),
+        new(TemperTooHard, "A dome is to be formed from sheet that is sold too hard for it.", "Use annealed sheet (temper O), or anneal it first."),
+        new(GoresNeedDishing, "Gores that are only bent along the meridian stay off the sphere by more than a butt weld takes.", "Dish them, use more gores, or spin the half sphere (made_from: spinning)."),
+        new(GoreStretch, "Dishing the gores stretches the metal further than it should.", "Use more gores or a softer temper, or spin the half sphere (made_from: spinning)."),
+        new(SeamsMeet, "A gore's seam runs into the shell's long seam.", "Turn the gores (gores.seam_angle) or the shell's seam."),
+        new(PortNearCapSeam, "A port's weld lies too near the polar cap's.", "Make the polar cap larger (gores.cap_diameter), or the port smaller."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
     ];
 }

@@ -11,6 +11,10 @@ public enum PartKind
     Head,
     Branch,
     Bung,
+    Gore,
+
+    /// <summary>The polar cap of a half sphere of gores.</summary>
+    Crown,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>
