@@ -3,7 +3,7 @@ namespace Vessel.Geometry;
 /// <summary>
 /// How a flat and the finished surface correspond, exactly and both ways. A closed set, to be matched by switch.
 /// A place on the finished surface is (angle round the part's axis in radians, height along it in mm), or (x, y) in
-/// mm for a plane.
+/// mm for a plane; a gore's is told at <see cref="GoreDevelopment"/>.
 /// </summary>
 public abstract record Development
 {

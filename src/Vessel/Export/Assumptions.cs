@@ -21,10 +21,13 @@ internal static class Assumptions
         ];
         if (design.Shell.MadeFrom == StockForm.Sheet)
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
-        if (design.Top is HemisphereHead || design.Bottom is HemisphereHead)
+        var domes = new[] { design.Top, design.Bottom }.OfType<HemisphereHead>().ToList();
+        if (domes.Exists(dome => dome.Gores is null))
             all.Add("Blank of a half sphere by equal area; spinning thins the wall.");
         if (design.Bracket is not null)
             all.Add("Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet.");
+        if (domes.Exists(dome => dome.Gores is not null))
+            all.Add("Gores of equal girth on the mean sphere with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
         return [.. all];
     }
 }

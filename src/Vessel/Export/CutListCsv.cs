@@ -27,6 +27,8 @@ internal static class CutListCsv
         part.Kind switch
         {
             PartKind.Head => "blank for spinning, starting size",
+            PartKind.Gore => "starting size, to be bent and dished",
+            PartKind.Crown => "blank for dishing, starting size",
             PartKind.Bung => $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size",
             _ => null,
         },

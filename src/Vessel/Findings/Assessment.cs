@@ -10,6 +10,8 @@ public static class Assessment
         .. FitRules.Of(assembly),
         .. ShellRules.Of(assembly),
         .. HeadRules.Of(assembly),
+        .. TemperRules.Of(assembly),
+        .. GoreRules.Of(assembly),
         .. HoleRules.Of(assembly),
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),

@@ -25,6 +25,11 @@ public static class FindingCodes
     public const string EarGapTooWide = "ear-gap-too-wide";
     public const string EarTooFlat = "ear-too-flat";
     public const string SeamUnderBracket = "seam-under-bracket";
+    public const string TemperTooHard = "temper-too-hard";
+    public const string GoresNeedDishing = "gores-need-dishing";
+    public const string GoreStretch = "gore-stretch";
+    public const string SeamsMeet = "seams-meet";
+    public const string PortNearCapSeam = "port-near-cap-seam";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -41,6 +46,11 @@ public static class FindingCodes
         new(TrappedOil, "A cup that opens up holds oil that cannot run back.", "Give the cap a drain_hole, or let it open down."),
         new(GasPathBlocked, "Gas that comes in at one port has no way to another.", "Give the cap windows, or a sleeve a free rim."),
         new(BeadUnderLid, "An inset head sits where the long seam's bead stands inside the shell.", "Dress the bead flush there, or file a notch in the head."),
+        new(TemperTooHard, "A dome is to be formed from sheet that is sold too hard for it.", "Use annealed sheet (temper O), or anneal it first."),
+        new(GoresNeedDishing, "Gores that are only bent along the meridian stay off the sphere by more than a butt weld takes.", "Dish them, use more gores, or spin the half sphere (made_from: spinning)."),
+        new(GoreStretch, "Dishing the gores stretches the metal further than it should.", "Use more gores or a softer temper, or spin the half sphere (made_from: spinning)."),
+        new(SeamsMeet, "A gore's seam runs into the shell's long seam.", "Turn the gores (gores.seam_angle) or the shell's seam."),
+        new(PortNearCapSeam, "A port's weld lies too near the polar cap's.", "Make the polar cap larger (gores.cap_diameter), or the port smaller."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

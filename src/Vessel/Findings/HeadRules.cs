@@ -36,7 +36,7 @@ internal static class HeadRules
         return new(
             FindingCodes.StepAtSeam,
             Severity.Warning,
-            [Names.Shell, Names.Of(end)],
+            [Names.Shell, Names.RimPart(end, design)],
             $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
             + "oil and takes heat unevenly: choose equal walls, or bevel the thicker one inside.",
             [new("step", step, limit, "mm")],

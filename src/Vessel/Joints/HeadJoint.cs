@@ -21,7 +21,7 @@ internal static class HeadJoint
         return new(
             welds[head.Path],
             $"{Names.Of(end)} to shell",
-            [Names.Shell, Names.Of(end)],
+            [Names.Shell, Names.RimPart(end, vessel)],
             kind,
             Interval.Turn,
             [],

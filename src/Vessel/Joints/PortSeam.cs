@@ -7,7 +7,7 @@ namespace Vessel.Joints;
 /// <summary>The weld round a port on the outside of its host, along the footprint of the port's outside.</summary>
 internal static class PortSeam
 {
-    public static Joint Of(PortSite site, WeldNumbers welds)
+    public static Joint Of(PortSite site, VesselDesign vessel, WeldNumbers welds)
     {
         var port = site.Port;
         var wall = Math.Min(port.Wall, site.HostWall);
@@ -15,7 +15,7 @@ internal static class PortSeam
         return new(
             welds[port.Path],
             $"{port.Name} to {Names.Of(port.Host)}",
-            [Names.Of(port.Host), Slug.Of(port.Name)],
+            [Names.PortPart(port.Host, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,
             Interval.Turn,
             end.Breaks,

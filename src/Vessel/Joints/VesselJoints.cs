@@ -11,9 +11,11 @@ public static class VesselJoints
     public static ImmutableArray<Joint> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
     [
         .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam.Of(vessel.Shell, welds) } : [],
+        .. GoreSeams.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Top, vessel, welds),
+        .. GoreSeams.Of(PortHost.Bottom, vessel, welds),
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
-        .. sites.Select(site => PortSeam.Of(site, welds)),
+        .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
         .. InsideSeams.Of(vessel, welds),
         .. vessel.Bracket is { } bracket ? BracketSeam.Of(bracket, vessel, welds) : [],
     ];

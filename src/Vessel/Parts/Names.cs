@@ -15,4 +15,19 @@ public static class Names
         PortHost.Bottom => "bottom",
         _ => throw new ArgumentOutOfRangeException(nameof(host)),
     };
+
+    public static string Gore(PortHost end) => $"{Of(end)} gore";
+
+    public static string PolarCap(PortHost end) => $"{Of(end)} cap";
+
+    /// <summary>Id of the part that ports stand in: of a half sphere of gores the polar cap, for all stand at the pole.</summary>
+    public static string PortPart(PortHost host, VesselDesign vessel) =>
+        IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : Of(host);
+
+    /// <summary>Id of the part that is welded to the shell at that end.</summary>
+    public static string RimPart(PortHost end, VesselDesign vessel) =>
+        IsOfGores(end, vessel) ? Slug.Of(Gore(end)) : Of(end);
+
+    private static bool IsOfGores(PortHost host, VesselDesign vessel) =>
+        host != PortHost.Shell && vessel.Head(host) is HemisphereHead { Gores: not null };
 }

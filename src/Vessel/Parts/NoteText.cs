@@ -11,6 +11,9 @@ public static class NoteText
     /// <summary>Degrees to a tenth, shortest.</summary>
     public static string Degrees(double radians) => Rounded(radians * 180 / Math.PI, 1);
 
+    /// <summary>A share in percent to a tenth, shortest.</summary>
+    public static string Percent(double share) => Rounded(100 * share, 1);
+
     private static string Rounded(double value, int digits) =>
         // Adding zero turns -0 into 0.
         (Math.Round(value, digits) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);

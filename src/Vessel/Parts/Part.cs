@@ -15,6 +15,10 @@ public enum PartKind
     Skirt,
     Plate,
     Bracket,
+    Gore,
+
+    /// <summary>The polar cap of a half sphere of gores.</summary>
+    Crown,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

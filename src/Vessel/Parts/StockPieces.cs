@@ -11,6 +11,10 @@ internal static class StockPieces
     public static StockPiece Bar(double diameter, double length, Material material) =>
         new("bar", length, diameter, 0, Math.PI / 4 * diameter * diameter * length * material.Density / 1000);
 
+    /// <summary>Sides in either order.</summary>
+    public static StockPiece Rectangle(double a, double b, double thickness, Material material) =>
+        new("sheet", Math.Max(a, b), Math.Min(a, b), thickness, a * b * thickness * material.Density / 1000);
+
     /// <summary>A square of sheet that a disc is cut from.</summary>
     public static StockPiece Disc(double diameter, double thickness, Material material) =>
         new("sheet", diameter, diameter, thickness, diameter * diameter * thickness * material.Density / 1000);

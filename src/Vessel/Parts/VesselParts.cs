@@ -9,19 +9,24 @@ public static class VesselParts
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
     [
         ShellPart.Build(vessel, sites, welds),
-        Head(PortHost.Top, vessel, sites, welds),
-        Head(PortHost.Bottom, vessel, sites, welds),
+        .. Head(PortHost.Top, vessel, sites, welds),
+        .. Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.Select(site => PortPart.Build(site, welds)),
         .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
         .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
         .. vessel.Bracket is { } bracket ? new[] { BracketPart.Build(bracket, vessel, welds) } : [],
     ];
 
-    private static Part Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
         vessel.Head(end) switch
         {
-            FlatHead lid => LidPart.Build(end, lid, vessel, sites, welds),
-            HemisphereHead dome => HemispherePart.Build(end, dome, vessel, sites, welds),
+            FlatHead lid => [LidPart.Build(end, lid, vessel, sites, welds)],
+            HemisphereHead { Gores: { } gores } dome =>
+            [
+                GorePart.Build(end, dome, gores, vessel, welds),
+                PolarCapPart.Build(end, dome, gores, vessel, sites, welds),
+            ],
+            HemisphereHead dome => [HemispherePart.Build(end, dome, vessel, sites, welds)],
             var other => throw new ArgumentOutOfRangeException(nameof(vessel), other, "a head without a part"),
         };
 }

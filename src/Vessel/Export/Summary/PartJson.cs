@@ -93,6 +93,18 @@ internal static class PartJson
                 WriteBends(folded.Sheet, json);
                 Origin(0, 0);
                 break;
+            case GoreDevelopment gore:
+                json.Put("kind", "gore");
+                json.Put("radius_mm", gore.Radius);
+                json.Put("half_angle_deg", gore.HalfAngle * 180 / Math.PI);
+                json.Put("centre_line_mm", gore.Length);
+                json.Put("side_mm", gore.SideLength);
+                json.Put("stretch", gore.Stretch);
+                json.Put("flat_inside_mm", gore.FlatInside);
+                json.Put("flat_outside_mm", gore.FlatOutside);
+                json.Put("radial_error", gore.RadialError);
+                Origin(0, 0);
+                break;
             default:
                 json.Put("kind", flat.Kind == FlatKind.Blank ? "blank" : "plane");
                 Origin(0, 0);

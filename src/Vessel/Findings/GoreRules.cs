@@ -1,0 +1,122 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Stock;
+
+namespace Vessel.Findings;
+
+/// <summary>Half spheres of gores: whether they can be formed, and where their seams run.</summary>
+internal static class GoreRules
+{
+    /// <summary>Edges of a butt weld may stand apart by this share of the wall. Common practice, no source.</summary>
+    private const double MismatchShare = 0.5;
+
+    /// <summary>Between a gore's seam and the shell's at the girth, mm. Common practice, no source.</summary>
+    private const double SeamsApart = 10;
+
+    /// <summary>Between a port and the polar cap's seam, in walls. Common practice, no source.</summary>
+    private const double PortWalls = 2;
+
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            if (design.Head(end) is not HemisphereHead { Gores: { } gores } dome)
+                continue;
+            var shape = GoreShape.Of(end, dome, gores, design);
+            if (Bent(end, dome, shape, design) is { } bent)
+                yield return bent;
+            if (Stretch(end, dome, shape, design) is { } stretch)
+                yield return stretch;
+            if (Crossing(end, shape, design) is { } crossing)
+                yield return crossing;
+            foreach (var port in assembly.Sites.Select(site => site.Port).Where(port => port.Host == end))
+            {
+                if (Near(end, port, shape, design) is { } near)
+                    yield return near;
+            }
+        }
+    }
+
+    private static Finding? Bent(PortHost end, HemisphereHead dome, GoreShape shape, VesselDesign design)
+    {
+        var limit = MismatchShare * dome.Wall;
+        if (shape.Flat.FlatInside <= limit)
+            return null;
+        return new(
+            FindingCodes.GoresNeedDishing,
+            Severity.Warning,
+            [Names.RimPart(end, design)],
+            $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} mm inside "
+            + $"the sphere and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a butt weld takes {NoteText.Length(limit)} mm: "
+            + $"dish them (the middle stretches by {NoteText.Percent(shape.Flat.Stretch)} %), use more gores, or spin the half sphere.",
+            [
+                new("middle inside", shape.Flat.FlatInside, limit, "mm"),
+                new("sides outside", shape.Flat.FlatOutside, null, "mm"),
+                new("radial error", shape.Flat.RadialError, null, string.Empty),
+            ],
+            design.PlaceOf($"{shape.Gores.Path}.count"));
+    }
+
+    private static Finding? Stretch(PortHost end, HemisphereHead dome, GoreShape shape, VesselDesign design)
+    {
+        if (Ductility.Elongation(dome.Material) is not { } elongation)
+            return null;
+        var limit = Ductility.FormingShare * elongation.Value;
+        if (shape.Flat.Stretch <= limit)
+            return null;
+        return new(
+            FindingCodes.GoreStretch,
+            Severity.Warning,
+            [Names.RimPart(end, design)],
+            $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of what "
+            + $"{dome.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
+            + "use more gores or a softer temper, or spin the half sphere.",
+            [new("stretch", shape.Flat.Stretch, limit, string.Empty)],
+            design.PlaceOf($"{shape.Gores.Path}.count"));
+    }
+
+    private static Finding? Crossing(PortHost end, GoreShape shape, VesselDesign design)
+    {
+        var shell = design.Shell;
+        if (shell.MadeFrom != StockForm.Sheet)
+            return null;
+        var pitch = 2 * shape.HalfAngle;
+        var past = Turns.From(shell.SeamAngle - shape.Gores.SeamAngle, 0) % pitch;
+        var apart = shape.OuterRadius * Math.Min(past, pitch - past);
+        if (apart >= SeamsApart)
+            return null;
+        var clear = (shell.SeamAngle + shape.HalfAngle) % pitch;
+        var remedy = shape.OuterRadius * shape.HalfAngle >= SeamsApart
+            ? $"turn the gores, 'seam_angle: {NoteText.Degrees(clear)}' keeps clear of it"
+            : "so many gores leave no room for it: use fewer";
+        return new(
+            FindingCodes.SeamsMeet,
+            Severity.Warning,
+            [Names.Shell, Names.RimPart(end, design)],
+            $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, "
+            + $"nearer than {NoteText.Length(SeamsApart)} mm: {remedy}.",
+            [new("apart", apart, SeamsApart, "mm")],
+            design.PlaceOf($"{shape.Gores.Path}.seam_angle"));
+    }
+
+    /// <summary>Measured along the outside of the sphere.</summary>
+    private static Finding? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
+    {
+        var reach = port.Place.Radius + Math.Max(port.OuterRadius, port.BoreRadius + port.Clearance);
+        var covered = shape.OuterRadius * Math.Asin(reach / shape.OuterRadius);
+        var (apart, limit) = ((shape.OuterRadius * shape.CapAngle) - covered, PortWalls * shape.Wall);
+        if (apart >= limit)
+            return null;
+        var least = 2 * shape.MeanRadius * Math.Sin((covered + limit) / shape.OuterRadius);
+        return new(
+            FindingCodes.PortNearCapSeam,
+            Severity.Warning,
+            [Names.PortPart(end, design), Slug.Of(port.Name)],
+            $"{port.Name} stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
+            + $"({NoteText.Length(limit)} mm): make the polar cap at least {NoteText.Length(Math.Ceiling(least))} mm wide (gores.cap_diameter).",
+            [new("apart", apart, limit, "mm")],
+            design.PlaceOf($"{shape.Gores.Path}.cap_diameter"));
+    }
+}

@@ -1,0 +1,27 @@
+using Vessel.Design;
+using Vessel.Parts;
+using Vessel.Stock;
+
+namespace Vessel.Findings;
+
+/// <summary>Sheet that is sold too hard to be spun or dished.</summary>
+internal static class TemperRules
+{
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            if (design.Head(end) is not HemisphereHead dome || !Ductility.IsHard(dome.Material))
+                continue;
+            yield return new(
+                FindingCodes.TemperTooHard,
+                Severity.Warning,
+                dome.Gores is null ? [Names.Of(end)] : [Names.RimPart(end, design), Names.PortPart(end, design)],
+                $"{dome.Material.Name} is too hard for {(dome.Gores is null ? "spinning" : "dishing")} the {Names.Of(end)}: it "
+                + "springs back and tears; use annealed sheet (temper O), or anneal it first.",
+                [],
+                design.PlaceOf($"{dome.Path}.material"));
+        }
+    }
+}
