@@ -1,4 +1,8 @@
 namespace Vessel.Cli;
 
-/// <summary>Where a command writes: results to one side, complaints to the other.</summary>
-internal sealed record CommandConsole(TextWriter Output, TextWriter Error, ConsoleStyle Style);
+/// <summary>Where a command writes: results to one side, complaints to the other; and whom it may ask.</summary>
+internal sealed record CommandConsole(TextWriter Output, TextWriter Error, ConsoleStyle Style)
+{
+    /// <summary>The user at a terminal; null where there is none to ask.</summary>
+    public TextReader? Input { get; init; }
+}

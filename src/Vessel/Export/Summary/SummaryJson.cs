@@ -39,6 +39,8 @@ internal static class SummaryJson
         json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
         json.Put("chord_mm", options.Solids.Chord);
         json.Put("angle_deg", options.Solids.Angle * 180 / Math.PI);
+        json.Put("variant", options.Settings.Variant);
+        json.List("with", options.Settings.With, json.Value);
     }
 
     private static void WriteTotals(Build build, SummaryWriter json)
