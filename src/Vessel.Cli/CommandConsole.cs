@@ -5,4 +5,9 @@ internal sealed record CommandConsole(TextWriter Output, TextWriter Error, Conso
 {
     /// <summary>The user at a terminal; null where there is none to ask.</summary>
     public TextReader? Input { get; init; }
+
+    /// <summary>Where relative paths begin.</summary>
+    public string Folder { get; init; } = Environment.CurrentDirectory;
+
+    public string FullPath(string path) => Path.GetFullPath(path, Folder);
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using Vessel.Cli.Commands;
 using Vessel.Design;
 
@@ -41,6 +42,9 @@ internal static class CommandLine
             CheckCommand.Create(console),
             ExplainCommand.Create(console),
             StockCommand.Create(console),
+            SchemaCommand.Create(console),
+            CompletionCommand.Create(console),
+            ManualCommand.Create(console),
         };
         root.Options.OfType<VersionOption>().Single().Action = new VersionAction(console);
         return root;
@@ -51,7 +55,7 @@ internal static class CommandLine
         var root = Root(console);
         // A file's name may begin with '@': no reading of arguments from files.
         var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (parsed.Action is ParseErrorAction)
+        if (parsed.Action is ParseErrorAction || MisreadOptions(parsed).Any())
         {
             foreach (var problem in Problems(parsed))
                 console.Error.WriteLine($"error: {problem}");
@@ -68,10 +72,19 @@ internal static class CommandLine
         var command = parsed.CommandResult.Command;
         var known = command.Subcommands.Select(c => c.Name)
             .Concat(command.Options.Select(o => o.Name)).Append("--help").ToList();
-        return parsed.UnmatchedTokens.Count == 0
+        var strange = MisreadOptions(parsed).Concat(parsed.UnmatchedTokens).ToList();
+        return strange.Count == 0
             ? parsed.Errors.Select(e => e.Message).Distinct()
-            : parsed.UnmatchedTokens.Select(word => $"'{word}' is not understood. {Nearest.Hint(word, known)}".TrimEnd());
+            : strange.Select(word => $"'{word}' is not understood. {Nearest.Hint(word, known)}".TrimEnd());
     }
+
+    /// <summary>Options that are not known would pass for a file; after '--' anything is one.</summary>
+    private static IEnumerable<string> MisreadOptions(ParseResult parsed) =>
+        parsed.Tokens.Any(t => t.Type == TokenType.DoubleDash)
+            ? []
+            : parsed.CommandResult.Children.OfType<ArgumentResult>()
+                .SelectMany(a => a.Tokens.Select(t => t.Value))
+                .Where(word => word is ['-', _, ..]);
 
     private static void TryToSay(TextWriter error, string what)
     {

@@ -26,7 +26,7 @@ internal static class BuildRun
         CommitResult written;
         try
         {
-            written = OutputFolder.Commit(folder, Compiler.Files(build));
+            written = OutputFolder.Commit(console.FullPath(folder), Compiler.Files(build));
         }
         catch (OutputException problem)
         {

@@ -22,8 +22,9 @@ internal sealed record DesignFile(string Shown, string Text)
         : $"--with '{Settings.With[at.Setting - 1]}':{at.Column}:";
 
     /// <summary>Null, with a complaint written, when it cannot be read.</summary>
-    public static DesignFile? Open(FileInfo file, string shown, CommandConsole console)
+    public static DesignFile? Open(string shown, CommandConsole console)
     {
+        var file = new FileInfo(console.FullPath(shown));
         try
         {
             if (Directory.Exists(file.FullName))

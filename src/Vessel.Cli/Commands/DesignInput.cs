@@ -6,7 +6,7 @@ namespace Vessel.Cli.Commands;
 /// <summary>The arguments by which a command is told which design is meant.</summary>
 internal sealed class DesignInput
 {
-    private readonly Argument<FileInfo> _file = new("file") { Description = "The design file (YAML)." };
+    private readonly Argument<string> _file = new("file") { Description = "The design file (YAML)." };
 
     private readonly Option<string[]> _with = new("--with")
     {
@@ -42,7 +42,7 @@ internal sealed class DesignInput
 
     /// <summary>Null, with a complaint written, when it cannot be read.</summary>
     public DesignFile? Open(ParseResult parsed, CommandConsole console) =>
-        DesignFile.Open(parsed.GetValue(_file)!, parsed.GetResult(_file)!.Tokens[0].Value, console) is { } design
+        DesignFile.Open(parsed.GetValue(_file)!, console) is { } design
             ? design with
             {
                 Settings = new(parsed.GetValue(_variant), [.. parsed.GetValue(_with)!]),

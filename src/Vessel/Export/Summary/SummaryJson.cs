@@ -8,7 +8,7 @@ namespace Vessel.Export.Summary;
 internal static class SummaryJson
 {
     /// <summary>Of the layout of this file; changes when a name changes its meaning.</summary>
-    private const string Schema = "vessel-summary/1";
+    public const string Schema = "vessel-summary/1";
 
     public static void Write(Build build, Stream to)
     {
