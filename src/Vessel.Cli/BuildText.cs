@@ -40,7 +40,7 @@ internal static class BuildText
         output.WriteLine();
         if (!build.Findings.IsEmpty)
         {
-            FindingText.Write(file.Shown, build.Findings, output, style);
+            FindingText.Write(file, build.Findings, output, style);
             output.WriteLine();
         }
 

@@ -1,39 +1,109 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using Vessel.Cli.Commands;
+using Vessel.Design;
 
 namespace Vessel.Cli;
 
 /// <summary>The commands, and what becomes of whatever goes wrong in them.</summary>
 internal static class CommandLine
 {
+    public static int Run(string[] args, TextWriter output, TextWriter error, ConsoleStyle style) =>
+        Run(args, new CommandConsole(output, error, style));
+
     /// <summary>Runs one command line and returns the exit code; see <see cref="ExitCodes"/>.</summary>
-    public static int Run(string[] args, TextWriter output, TextWriter error, ConsoleStyle style)
+    public static int Run(string[] args, CommandConsole console)
     {
-        var console = new CommandConsole(output, error, style);
+        try
+        {
+            return Answer(args, console);
+        }
+        catch (IOException gone)
+        {
+            // Whoever read the output has closed it, or its disk is full: there is no one left to tell it to.
+            TryToSay(console.Error, $"error: could not write the report: {gone.Message}");
+            return ExitCodes.CouldNotWrite;
+        }
+        catch (Exception bug) when (bug is not OutOfMemoryException)
+        {
+            TryToSay(console.Error, $"error: this is a bug in the tool, not in your design: {bug.GetType().Name}: {bug.Message}");
+            TryToSay(console.Error, "Please report it with the design file.");
+            return ExitCodes.OurBug;
+        }
+    }
+
+    /// <summary>The whole tree of commands, which the manual is also written from.</summary>
+    public static RootCommand Root(CommandConsole console)
+    {
         var root = new RootCommand("Settles a one-off welded vessel before the first cut: one design file in, flats, solids, hole and weld tables out.")
         {
             BuildCommand.Create(console),
             CheckCommand.Create(console),
+            ExplainCommand.Create(console),
+            StockCommand.Create(console),
+            SchemaCommand.Create(console),
+            CompletionCommand.Create(console),
+            ManualCommand.Create(console),
         };
+        root.Options.OfType<VersionOption>().Single().Action = new VersionAction(console);
+        return root;
+    }
+
+    private static int Answer(string[] args, CommandConsole console)
+    {
+        var root = Root(console);
+        // A file's name may begin with '@': no reading of arguments from files.
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Action is ParseErrorAction || MisreadOptions(parsed).Any())
+        {
+            foreach (var problem in Problems(parsed))
+                console.Error.WriteLine($"error: {problem}");
+            console.Error.WriteLine("Run with --help to see what is understood.");
+            return ExitCodes.Usage;
+        }
+
+        return parsed.Invoke(new() { Output = console.Output, Error = console.Error, EnableDefaultExceptionHandler = false });
+    }
+
+    /// <summary>A word that is not understood is told with its nearest; what else is wrong may only follow from it.</summary>
+    private static IEnumerable<string> Problems(ParseResult parsed)
+    {
+        var command = parsed.CommandResult.Command;
+        var known = command.Subcommands.Select(c => c.Name)
+            .Concat(command.Options.Select(o => o.Name)).Append("--help").ToList();
+        var strange = MisreadOptions(parsed).Concat(parsed.UnmatchedTokens).ToList();
+        return strange.Count == 0
+            ? parsed.Errors.Select(e => e.Message).Distinct()
+            : strange.Select(word => $"'{word}' is not understood. {Nearest.Hint(word, known)}".TrimEnd());
+    }
+
+    /// <summary>Options that are not known would pass for a file; after '--' anything is one.</summary>
+    private static IEnumerable<string> MisreadOptions(ParseResult parsed) =>
+        parsed.Tokens.Any(t => t.Type == TokenType.DoubleDash)
+            ? []
+            : parsed.CommandResult.Children.OfType<ArgumentResult>()
+                .SelectMany(a => a.Tokens.Select(t => t.Value))
+                .Where(word => word is ['-', _, ..]);
+
+    private static void TryToSay(TextWriter error, string what)
+    {
         try
         {
-            var parsed = root.Parse(args);
-            if (parsed.Action is ParseErrorAction)
-            {
-                foreach (var problem in parsed.Errors)
-                    error.WriteLine($"error: {problem.Message}");
-                error.WriteLine("Run with --help to see what is understood.");
-                return ExitCodes.Usage;
-            }
-
-            return parsed.Invoke(new() { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            error.WriteLine(what);
         }
-        catch (Exception bug) when (bug is not OutOfMemoryException)
+        catch (IOException)
         {
-            error.WriteLine($"error: this is a bug in the tool, not in your design: {bug.GetType().Name}: {bug.Message}");
-            error.WriteLine("Nothing was written. Please report it with the design file.");
-            return ExitCodes.OurBug;
+            // Closed as well.
+        }
+    }
+
+    private sealed class VersionAction(CommandConsole console) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            console.Output.WriteLine(ToolVersion.Text);
+            return ExitCodes.Good;
         }
     }
 }

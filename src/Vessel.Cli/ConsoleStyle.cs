@@ -7,8 +7,9 @@ internal sealed record ConsoleStyle(bool Colour)
 
     public static ConsoleStyle Plain { get; } = new(false);
 
-    public static ConsoleStyle Of(bool redirected) =>
-        new(!redirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+    /// <param name="redirected">Whether results or complaints go anywhere but to a terminal.</param>
+    /// <param name="noColour">The environment's NO_COLOR.</param>
+    public static ConsoleStyle Of(bool redirected, string? noColour) => new(!redirected && string.IsNullOrEmpty(noColour));
 
     public string Bold(string text) => Wrap("\u001b[1m", text);
 

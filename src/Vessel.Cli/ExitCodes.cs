@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Cli;
 
 /// <summary>What the process returns.</summary>
@@ -17,4 +19,15 @@ internal static class ExitCodes
     public const int GraveFindings = 4;
 
     public const int OurBug = 70;
+
+    /// <summary>Each with its meaning, for the manual.</summary>
+    public static ImmutableArray<(int Code, string Meaning)> All { get; } =
+    [
+        (Good, "All is well."),
+        (Faults, "The design has faults; nothing was written."),
+        (Usage, "The command line is not understood."),
+        (CouldNotWrite, "Files could not be read or written."),
+        (GraveFindings, "Written, with findings of severity error."),
+        (OurBug, "A bug in the tool."),
+    ];
 }

@@ -7,20 +7,26 @@ namespace Vessel.Cli;
 /// <summary>Faults as text: <c>file:line:column: what is wrong</c>, the line itself with a caret, and the remedy.</summary>
 internal static class FaultText
 {
+    /// <summary>More than this many faults are shown only when asked for: the first ones explain most of the rest.</summary>
+    public const int Most = 20;
+
     public static void Write(DesignFile file, ImmutableArray<Fault> faults, CommandConsole console)
     {
         if (faults.IsEmpty)
             return;
         var lines = file.Text.ReplaceLineEndings("\n").Split('\n');
-        foreach (var fault in faults)
+        var shown = file.AllFaults ? faults.Length : Math.Min(Most, faults.Length);
+        foreach (var fault in faults[..shown])
         {
             var at = fault.At ?? new(1, 1, 1, 1);
             console.Error.WriteLine(
-                $"{file.Shown}:{at.Line}:{at.Column}: {console.Style.Bad("fault")} {fault.Code}: {fault.What}{Numbers(fault)}");
-            WriteSource(lines, at, console.Error);
+                $"{file.Place(at)} {console.Style.Bad("fault")} {fault.Code}: {fault.What}{Numbers(fault)}");
+            WriteSource(at.Setting == 0 ? lines : [file.Settings.With[at.Setting - 1]], at, console.Error);
             console.Error.WriteLine($"    {fault.Remedy}");
         }
 
+        if (shown < faults.Length)
+            console.Error.WriteLine($"{faults.Length - shown} more; --all-faults shows them.");
         console.Error.WriteLine(faults.Length == 1 ? "1 fault; nothing was written." : $"{faults.Length} faults; nothing was written.");
     }
 

@@ -1,31 +1,38 @@
 using System.Collections.Immutable;
+using Vessel.Cli.Commands;
 using Vessel.Findings;
 
 namespace Vessel.Cli;
 
-/// <summary>Findings as text, one a line, gravest first.</summary>
+/// <summary>Findings as text, one a line, gravest first, accepted ones last.</summary>
 internal static class FindingText
 {
-    public static void Write(string file, ImmutableArray<Finding> findings, TextWriter output, ConsoleStyle style)
+    public static void Write(DesignFile file, ImmutableArray<Finding> findings, TextWriter output, ConsoleStyle style)
     {
-        foreach (var finding in findings.OrderByDescending(finding => finding.Severity))
+        foreach (var finding in findings.OrderBy(IsAccepted).ThenByDescending(finding => finding.Severity))
         {
-            var place = finding.At is { } at ? $"{file}:{at.Line}:{at.Column}: " : string.Empty;
-            output.WriteLine($"{place}{Severity(finding, style)} {finding.Code}: {finding.Message}");
+            var place = finding.At is { } at ? file.Place(at) + " " : string.Empty;
+            output.WriteLine(finding.AcceptedBecause is { } reason
+                ? $"{place}accepted {Word(finding.Severity)} {finding.Code}: {reason}"
+                : $"{place}{Severity(finding, style)} {finding.Code}: {finding.Message}");
         }
     }
 
     public static string Count(ImmutableArray<Finding> findings)
     {
         var counts = findings
+            .Where(finding => !IsAccepted(finding))
             .GroupBy(finding => finding.Severity)
             .OrderByDescending(group => group.Key)
             .Select(group => $"{group.Count()} {Word(group.Key)}{(group.Count() == 1 ? string.Empty : "s")}");
-        return string.Join(", ", counts);
+        var accepted = findings.Count(IsAccepted);
+        return string.Join(", ", accepted == 0 ? counts : counts.Append($"{accepted} accepted"));
     }
 
     public static int ExitCode(ImmutableArray<Finding> findings) =>
         findings.Any(finding => finding.Severity == Findings.Severity.Error) ? ExitCodes.GraveFindings : ExitCodes.Good;
+
+    private static bool IsAccepted(Finding finding) => finding.AcceptedBecause is not null;
 
     private static string Severity(Finding finding, ConsoleStyle style) => finding.Severity switch
     {

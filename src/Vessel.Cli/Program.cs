@@ -1,3 +1,12 @@
+using System.Text;
 using Vessel.Cli;
 
-return CommandLine.Run(args, Console.Out, Console.Error, ConsoleStyle.Of(Console.IsOutputRedirected));
+// The same bytes in a pipe whatever the machine's code page.
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+var style = ConsoleStyle.Of(
+    Console.IsOutputRedirected || Console.IsErrorRedirected, Environment.GetEnvironmentVariable("NO_COLOR"));
+var console = new CommandConsole(Console.Out, Console.Error, style)
+{
+    Input = Console.IsInputRedirected || Console.IsOutputRedirected ? null : Console.In,
+};
+return CommandLine.Run(args, console);

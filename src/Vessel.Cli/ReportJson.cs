@@ -14,7 +14,7 @@ internal static class ReportJson
 {
     public static int Check(DesignFile file, CommandConsole console)
     {
-        var outcome = Compiler.Read(file.Text);
+        var outcome = Compiler.Read(file.Text, file.Settings);
         if (outcome.Value is not { } vessel)
         {
             WriteFaults(file, outcome.Faults, console.Output);
@@ -22,6 +22,12 @@ internal static class ReportJson
         }
 
         var findings = Compiler.Assess(Compiler.Assemble(vessel));
+        if (Compiler.Misaccepted(vessel, findings) is { IsEmpty: false } faults)
+        {
+            WriteFaults(file, faults, console.Output);
+            return ExitCodes.Faults;
+        }
+
         Write(console.Output, json => WriteReport(json, file, [], findings));
         return FindingText.ExitCode(findings);
     }
@@ -55,6 +61,12 @@ internal static class ReportJson
             json.WriteString("code", finding.Code);
             json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
             json.WriteString("message", finding.Message);
+            if (finding.AcceptedBecause is { } reason)
+            {
+                json.WriteBoolean("accepted", true);
+                json.WriteString("reason", reason);
+            }
+
             WritePlace(json, finding.At);
             json.WriteEndObject();
         }
@@ -79,6 +91,8 @@ internal static class ReportJson
     {
         if (at is not { } place)
             return;
+        if (place.Setting > 0)
+            json.WriteNumber("setting", place.Setting);
         json.WriteNumber("line", place.Line);
         json.WriteNumber("column", place.Column);
     }

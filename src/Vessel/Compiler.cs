@@ -16,9 +16,18 @@ public static class Compiler
     /// <summary>The checked design, or every fault in the text.</summary>
     public static Outcome<VesselDesign> Read(string text) => DesignReader.Read(text);
 
+    /// <summary>The same of the file with values set from outside.</summary>
+    public static Outcome<VesselDesign> Read(string text, DesignSettings settings) => DesignReader.Read(text, settings);
+
     public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);
 
-    public static ImmutableArray<Finding> Assess(Assembly assembly) => Assessment.Of(assembly);
+    /// <summary>All findings, those that the design accepts marked.</summary>
+    public static ImmutableArray<Finding> Assess(Assembly assembly) =>
+        Acceptance.Mark(Assessment.Of(assembly), assembly.Design);
+
+    /// <summary>Faults of what the design accepts; nothing is written when there are any.</summary>
+    public static ImmutableArray<Fault> Misaccepted(VesselDesign design, ImmutableArray<Finding> findings) =>
+        Acceptance.Faults(findings, design);
 
     public static Build Compile(VesselDesign design, BuildOptions options)
     {

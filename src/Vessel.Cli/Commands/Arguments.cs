@@ -7,8 +7,6 @@ namespace Vessel.Cli.Commands;
 /// <summary>Arguments and options that commands share. Numbers are read with a point whatever the machine's language.</summary>
 internal static class Arguments
 {
-    public static Argument<FileInfo> Design() => new("file") { Description = "The design file (YAML)." };
-
     public static Option<bool> Json() => new("--json") { Description = "Report as JSON on standard output." };
 
     /// <param name="limits">Both ends included.</param>

@@ -9,7 +9,7 @@ internal static class BuildCommand
 {
     public static Command Create(CommandConsole console)
     {
-        var file = Arguments.Design();
+        var input = new DesignInput();
         var output = new Option<string?>("--out")
         {
             Description = "The folder to write to (out/<design file's name> unless given).",
@@ -29,20 +29,23 @@ internal static class BuildCommand
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
         {
-            file, output, dxf, cutOnly, tolerance, chord, angle, quiet, json,
+            output, dxf, cutOnly, tolerance, chord, angle, quiet, json,
         };
+        input.AddTo(command);
         command.SetAction(parsed =>
         {
-            var shown = parsed.GetResult(file)!.Tokens[0].Value;
-            if (DesignFile.Open(parsed.GetValue(file)!, shown, console) is not { } design)
+            if (input.Open(parsed, console) is not { } design)
                 return ExitCodes.CouldNotWrite;
             var options = new BuildOptions(
                 new(parsed.GetValue(dxf) == "r12" ? DxfRelease.R12 : DxfRelease.R2000, parsed.GetValue(tolerance)),
                 parsed.GetValue(cutOnly),
                 new(parsed.GetValue(chord), parsed.GetValue(angle) * Math.PI / 180),
                 ToolVersion.Text,
-                Compiler.HashOf(design.Text));
-            var folder = parsed.GetValue(output) ?? Path.Combine("out", Path.GetFileNameWithoutExtension(shown));
+                Compiler.HashOf(design.Text))
+            {
+                Settings = design.Settings,
+            };
+            var folder = parsed.GetValue(output) ?? Path.Combine("out", design.FolderName);
             var style = parsed.GetValue(json) ? ReportStyle.Json : parsed.GetValue(quiet) ? ReportStyle.Quiet : ReportStyle.Full;
             return BuildRun.Run(design, options, folder, style, console);
         });

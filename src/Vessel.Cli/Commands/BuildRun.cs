@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Export;
 
 namespace Vessel.Cli.Commands;
@@ -15,21 +17,16 @@ internal static class BuildRun
 {
     public static int Run(DesignFile file, BuildOptions options, string folder, ReportStyle style, CommandConsole console)
     {
-        var outcome = Compiler.Read(file.Text);
+        var outcome = Compiler.Read(file.Text, file.Settings);
         if (outcome.Value is not { } vessel)
-        {
-            if (style == ReportStyle.Json)
-                ReportJson.WriteFaults(file, outcome.Faults, console.Output);
-            else
-                FaultText.Write(file, outcome.Faults, console);
-            return ExitCodes.Faults;
-        }
-
+            return Refuse(file, outcome.Faults, style, console);
         var build = Compiler.Compile(vessel, options);
+        if (Compiler.Misaccepted(vessel, build.Findings) is { IsEmpty: false } faults)
+            return Refuse(file, faults, style, console);
         CommitResult written;
         try
         {
-            written = OutputFolder.Commit(folder, Compiler.Files(build));
+            written = OutputFolder.Commit(console.FullPath(folder), Compiler.Files(build));
         }
         catch (OutputException problem)
         {
@@ -47,7 +44,7 @@ internal static class BuildRun
                 ReportJson.WriteBuild(file, build, folder, written, console.Output);
                 break;
             case ReportStyle.Quiet:
-                FindingText.Write(file.Shown, build.Findings, console.Output, console.Style);
+                FindingText.Write(file, build.Findings, console.Output, console.Style);
                 break;
             default:
                 BuildText.Write(file, build, folder, written, console);
@@ -55,5 +52,14 @@ internal static class BuildRun
         }
 
         return FindingText.ExitCode(build.Findings);
+    }
+
+    private static int Refuse(DesignFile file, ImmutableArray<Fault> faults, ReportStyle style, CommandConsole console)
+    {
+        if (style == ReportStyle.Json)
+            ReportJson.WriteFaults(file, faults, console.Output);
+        else
+            FaultText.Write(file, faults, console);
+        return ExitCodes.Faults;
     }
 }

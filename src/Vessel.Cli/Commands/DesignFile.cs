@@ -1,3 +1,4 @@
+using System.Text;
 using Vessel.Design;
 
 namespace Vessel.Cli.Commands;
@@ -6,22 +7,38 @@ namespace Vessel.Cli.Commands;
 /// <param name="Shown">The path as given, for messages.</param>
 internal sealed record DesignFile(string Shown, string Text)
 {
-    /// <summary>The reader refuses more than a megabyte; no more than that is taken in.</summary>
-    private const int MostBytes = 1 << 20;
+    public DesignSettings Settings { get; init; } = DesignSettings.None;
+
+    /// <summary>Whether every fault is shown, however many there are.</summary>
+    public bool AllFaults { get; init; }
+
+    /// <summary>Of its output unless the user names another: variants must not overwrite each other.</summary>
+    public string FolderName => Path.GetFileNameWithoutExtension(Shown)
+        + (Settings.Variant is { } variant && Slug.Of(variant) is { Length: > 0 } slug ? $"-{slug}" : string.Empty);
+
+    /// <summary>A place as compilers write it.</summary>
+    public string Place(Span at) => at.Setting == 0
+        ? $"{Shown}:{at.Line}:{at.Column}:"
+        : $"--with '{Settings.With[at.Setting - 1]}':{at.Column}:";
 
     /// <summary>Null, with a complaint written, when it cannot be read.</summary>
-    public static DesignFile? Open(FileInfo file, string shown, CommandConsole console)
+    public static DesignFile? Open(string shown, CommandConsole console)
     {
+        var file = new FileInfo(console.FullPath(shown));
         try
         {
             if (Directory.Exists(file.FullName))
                 return Complain($"'{shown}' is a folder; name a design file in it");
             if (!file.Exists)
                 return Complain($"there is no file '{shown}'");
-            if (file.Length > MostBytes)
-                return Complain($"'{shown}' is {file.Length} bytes long; a design file may have {MostBytes}");
-            using var reader = new StreamReader(file.FullName);
+            if (file.Length > Limits.FileBytes)
+                return Complain($"'{shown}' is {file.Length} bytes long; a design file may have {Limits.FileBytes}");
+            using var reader = new StreamReader(file.FullName, new UTF8Encoding(false, throwOnInvalidBytes: true));
             return new(shown, reader.ReadToEnd());
+        }
+        catch (DecoderFallbackException)
+        {
+            return Complain($"'{shown}' is not UTF-8 text; save it as UTF-8");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -38,7 +55,7 @@ internal sealed record DesignFile(string Shown, string Text)
     /// <summary>The checked design; null, with every fault written, when there is none.</summary>
     public VesselDesign? Check(CommandConsole console)
     {
-        var outcome = Compiler.Read(Text);
+        var outcome = Compiler.Read(Text, Settings);
         FaultText.Write(this, outcome.Faults, console);
         return outcome.Value;
     }

@@ -6,38 +6,76 @@ namespace Vessel.Design;
 /// <summary>From the text of a vessel file to a checked design.</summary>
 public static class DesignReader
 {
+    public static Outcome<VesselDesign> Read(string yamlText) => Read(yamlText, DesignSettings.None);
+
     /// <summary>
-    /// The design, or every fault of the file, sorted by place; each fault has its place. Never throws for what stands
-    /// in the file.
+    /// The design, or every fault of the file and the settings, sorted by place; each fault has its place. Never
+    /// throws for what stands in the file.
     /// </summary>
-    public static Outcome<VesselDesign> Read(string yamlText)
+    public static Outcome<VesselDesign> Read(string yamlText, DesignSettings settings)
     {
         var loaded = YamlLoader.Load(yamlText);
-        if (loaded.Top is not { } top)
-            return Sorted(loaded.Faults, ImmutableDictionary<string, Span>.Empty);
+        if (loaded.Top is not { } written)
+            return Sorted(loaded.Faults);
 
         var faults = loaded.Faults.ToList();
+        var variants = Variants.Read(written, faults);
+        var chosen = Variants.Chosen(variants, settings.Variant, faults);
+        var asked = settings.With.Select((text, i) => Setting.Parse(text, i + 1));
+        var top = (chosen?.Settings ?? []).Concat(asked)
+            .Aggregate(written, (tree, setting) => SettingTree.Put(tree, setting, faults));
+
         var places = Places.Of(top);
+        var file = Bind(top, faults);
+        var units = file.Text("units") == "in" ? UserUnits.Inches : UserUnits.Millimetres;
+        var design = DesignBuilder.Build(file, units, places) with
+        {
+            Accepted =
+            [
+                .. file.Items("accept").Select(a => new AcceptedCode(a.Path, a.Text("code") ?? "", a.Text("reason") ?? "")),
+            ],
+        };
+        faults.AddRange(NameCheck.Find(file));
+        faults.AddRange(MetalCheck.Find(file));
+        faults.AddRange(AcceptCheck.Find(file));
+        faults.AddRange(DesignCheck.Find(design));
+        var placed = Placed(faults, places)
+            .Concat(variants.Where(v => v != chosen).SelectMany(v => FaultsInside(v, written)))
+            .ToImmutableArray();
+        return placed.IsEmpty ? design : Sorted(placed);
+    }
+
+    private static Section Bind(YamlMapping top, List<Fault> faults)
+    {
         var units = Word(top, "units") == "in" ? UserUnits.Inches : UserUnits.Millimetres;
         var family = Word(top, "material") is { } metal ? Materials.Find(metal)?.Family : null;
         var sizes = top.Find("dimensions")?.Value is YamlMapping named
             ? NamedSizes.Read(named, units, family, faults)
             : ImmutableDictionary<string, Quantity?>.Empty;
-        var file = new Binder(new ValueReader(units, sizes, faults), faults).Bind(top);
-        var design = DesignBuilder.Build(file, units, places);
-        faults.AddRange(NameCheck.Find(file));
-        faults.AddRange(MetalCheck.Find(file));
-        faults.AddRange(DesignCheck.Find(design));
-        return faults.Count == 0 ? design : Sorted(faults, places);
+        return new Binder(new ValueReader(units, sizes, faults), faults).Bind(top);
+    }
+
+    /// <summary>
+    /// A variant that is not asked for must still be readable, lest its mistakes wait for the day it is; whether it
+    /// can be built is not looked at.
+    /// </summary>
+    private static IEnumerable<Fault> FaultsInside(Variant variant, YamlMapping written)
+    {
+        var faults = new List<Fault>();
+        var top = variant.Settings.Aggregate(written, (tree, setting) => SettingTree.Put(tree, setting, faults));
+        Bind(top, faults);
+        return Placed(faults, Places.Of(top)).Where(f => variant.At.Holds(f.At!.Value));
     }
 
     private static string? Word(YamlMapping top, string key) => (top.Find(key)?.Value as YamlScalar)?.Text;
 
-    private static ImmutableArray<Fault> Sorted(IEnumerable<Fault> faults, ImmutableDictionary<string, Span> places) =>
+    private static IEnumerable<Fault> Placed(IEnumerable<Fault> faults, ImmutableDictionary<string, Span> places) =>
+        faults.Select(f => f.At is null ? f with { At = places.Nearest(f.Path) } : f);
+
+    private static ImmutableArray<Fault> Sorted(IEnumerable<Fault> faults) =>
     [
         .. faults
-            .Select(f => f.At is null ? f with { At = places.Nearest(f.Path) } : f)
-            .OrderBy(f => (f.At!.Value.Line, f.At.Value.Column))
+            .OrderBy(f => (f.At!.Value.Setting, f.At.Value.Line, f.At.Value.Column))
             .ThenBy(f => f.Code, StringComparer.Ordinal),
     ];
 }

@@ -12,6 +12,7 @@ public static class FaultCodes
     public const string AnchorOrTag = "anchor-or-tag";
     public const string NestingTooDeep = "nesting-too-deep";
     public const string TooManyValues = "too-many-values";
+    public const string TooManyItems = "too-many-items";
     public const string DuplicateKey = "duplicate-key";
     public const string KeyNotAWord = "key-not-a-word";
     public const string UnknownKey = "unknown-key";
@@ -58,6 +59,11 @@ public static class FaultCodes
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
     public const string NotAWholeNumber = "not-a-whole-number";
+    public const string UnknownPlace = "unknown-place";
+    public const string UnknownVariant = "unknown-variant";
+    public const string UnknownFinding = "unknown-finding";
+    public const string NothingToAccept = "nothing-to-accept";
+    public const string ErrorAccepted = "error-accepted";
 
     public static ImmutableArray<FaultCode> All { get; } =
     [
@@ -73,6 +79,8 @@ public static class FaultCodes
         new(nameof(NestingTooDeep), NestingTooDeep, "Mappings or lists are nested too deeply.",
             "Write the keys at the levels that the format has."),
         new(nameof(TooManyValues), TooManyValues, "The file holds more values than a vessel file can hold.",
+            "Keep one vessel in one file."),
+        new(nameof(TooManyItems), TooManyItems, "A list holds more items than a vessel can have.",
             "Keep one vessel in one file."),
         new(nameof(DuplicateKey), DuplicateKey, "A key stands twice in one mapping.", "Delete one of the two."),
         new(nameof(KeyNotAWord), KeyNotAWord, "A key is a list or mapping.", "Use a word as the key."),
@@ -147,6 +155,16 @@ public static class FaultCodes
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller."),
         new(nameof(NotAWholeNumber), NotAWholeNumber, "A number of things is not whole.", "Use a whole number."),
+        new(nameof(UnknownPlace), UnknownPlace, "The path of a setting or variant leads to no value.",
+            "Write the keys that lead to the value, as 'ports[0].tube.wall' or 'ports.inlet.length'."),
+        new(nameof(UnknownVariant), UnknownVariant, "The file has no variant of the name that is asked for.",
+            "Use a name under 'variants'."),
+        new(nameof(UnknownFinding), UnknownFinding, "What is accepted is not the code of a finding.",
+            "Use the code as it is reported."),
+        new(nameof(NothingToAccept), NothingToAccept, "A finding is accepted that is not there.",
+            "Delete it from 'accept'."),
+        new(nameof(ErrorAccepted), ErrorAccepted, "A finding of severity error is accepted.",
+            "Mend what it is about: only warnings and notes can be accepted."),
     ];
 }
 

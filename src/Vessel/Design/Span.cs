@@ -1,4 +1,16 @@
 namespace Vessel.Design;
 
-/// <summary>A place in the design file: first and last character, 1-based lines and columns, both included.</summary>
-public readonly record struct Span(int Line, int Column, int EndLine, int EndColumn);
+/// <summary>
+/// A place: first and last character, 1-based lines and columns, both included; in the design file, or in the text of
+/// a setting given from outside.
+/// </summary>
+public readonly record struct Span(int Line, int Column, int EndLine, int EndColumn)
+{
+    /// <summary>Zero in the file; else which of <see cref="DesignSettings.With"/>, counted from 1.</summary>
+    public int Setting { get; init; }
+
+    /// <summary>Whether the other place begins inside this one.</summary>
+    public bool Holds(Span other) => other.Setting == Setting
+        && (other.Line, other.Column).CompareTo((Line, Column)) >= 0
+        && (other.Line, other.Column).CompareTo((EndLine, EndColumn)) <= 0;
+}

@@ -23,6 +23,9 @@ public sealed record VesselDesign(
     /// <summary>Null when there is none.</summary>
     public BracketDesign? Bracket { get; init; }
 
+    /// <summary>Findings that the file's author takes.</summary>
+    public ImmutableArray<AcceptedCode> Accepted { get; init; } = [];
+
     /// <summary>The head at that end of the shell.</summary>
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
 

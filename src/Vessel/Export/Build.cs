@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Export.Dxf;
 using Vessel.Findings;
 using Vessel.Geometry;
@@ -12,7 +13,11 @@ namespace Vessel.Export;
 /// <param name="CutOnly">Whether each flat also comes as a file of its cut lines alone.</param>
 /// <param name="DesignHash">SHA-256 of the design file's bytes, lower-case hexadecimal.</param>
 public sealed record BuildOptions(
-    DrawingOptions Drawing, bool CutOnly, Accuracy Solids, string ToolVersion, string DesignHash);
+    DrawingOptions Drawing, bool CutOnly, Accuracy Solids, string ToolVersion, string DesignHash)
+{
+    /// <summary>What was set from outside the design file.</summary>
+    public DesignSettings Settings { get; init; } = DesignSettings.None;
+}
 
 /// <summary>A part with what is worked out once for several files.</summary>
 /// <param name="Figures">Of its flat; null when it has none.</param>

@@ -56,6 +56,15 @@ public static class TigTables
         _ => At(_sixteenths, _mildSteel, wall, MildSteel),
     };
 
+    /// <summary>The table itself: wall in mm, speed in mm/min.</summary>
+    public static IEnumerable<(double Wall, Datum Travel)> Rows(MaterialFamily family, SeamForm form)
+    {
+        var walls = family != MaterialFamily.Stainless ? _sixteenths
+            : form == SeamForm.Butt ? _stainlessButtWalls
+            : _stainlessFilletWalls;
+        return walls.Select(wall => (wall, Travel(family, form, wall)));
+    }
+
     private static Datum At(ImmutableArray<double> walls, ImmutableArray<double> speeds, double wall, string source)
     {
         if (wall < walls[0])

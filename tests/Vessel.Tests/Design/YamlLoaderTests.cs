@@ -33,8 +33,8 @@ public sealed class YamlLoaderTests
     public void Braces_belong_to_their_mapping() => Assert.Equal(new Span(1, 4, 1, 10), Load("a: { b: 1}\n").Find("a")!.Value.At);
 
     [Theory]
-    [InlineData(YamlLoader.MaxDepth - 1, true)]
-    [InlineData(YamlLoader.MaxDepth, false)]
+    [InlineData(Limits.Nesting - 1, true)]
+    [InlineData(Limits.Nesting, false)]
     public void Depth_counts_from_the_files_own_mapping(int lists, bool taken)
     {
         var text = "a: " + new string('[', lists - 1) + "x" + new string(']', lists - 1);

@@ -55,7 +55,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             return Default(key, section);
         }
 
-        if (entry.Value is YamlScalar { Text.Length: 0, IsQuoted: false })
+        if (entry.Value is YamlScalar { IsNothing: true })
         {
             Report(FaultCodes.MissingValue, path, $"'{key.Name}' has no value.",
                 "Write a value after the colon, or delete the key.", at: entry.KeyAt);
@@ -71,6 +71,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
                 : Items(key, entry, path, material),
             KeyKind.Texts => Texts(key, entry, path),
             KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
+            KeyKind.Variants => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with settings"),
             _ => entry.Value is YamlScalar scalar
                 ? Single(key, scalar, path, material)
                 : WrongKind(entry.Value, path, "a single value"),
@@ -204,6 +205,15 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return choice is null ? null : by.Maps[choice];
     }
 
+    private bool IsTooLong(Key key, YamlList list, string path)
+    {
+        if (list.Items.Length <= Limits.ListItems)
+            return false;
+        Report(FaultCodes.TooManyItems, path, $"'{key.Name}' holds more items than a vessel can have.",
+            "Keep one vessel in one file.", $"{list.Items.Length}", $"{Limits.ListItems}");
+        return true;
+    }
+
     private object? Items(Key key, YamlEntry entry, string path, Inherited? material)
     {
         if (entry.Value is not YamlList list)
@@ -213,7 +223,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
                 : "a list, each item beginning with '- '");
         }
 
-        if (!CountIsRight(key, list, path))
+        if (IsTooLong(key, list, path) || !CountIsRight(key, list, path))
             return null;
         var items = ImmutableArray.CreateBuilder<Section>();
         for (var i = 0; i < list.Items.Length; i++)
@@ -232,7 +242,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     {
         if (entry.Value is not YamlList list)
             return WrongKind(entry.Value, path, "a list of names, as '[one, other]'");
-        if (!CountIsRight(key, list, path))
+        if (IsTooLong(key, list, path) || !CountIsRight(key, list, path))
             return null;
         if (list.Items.FirstOrDefault(i => i is not YamlScalar { Text.Length: > 0 }) is { } odd)
             return WrongKind(odd, path, "a list of names, as '[one, other]'");

@@ -31,6 +31,9 @@ public enum KeyKind
 
     /// <summary>A mapping whose keys the user names and whose values are quantities.</summary>
     Sizes,
+
+    /// <summary>A mapping whose keys the user names and whose values are mappings of paths to single values.</summary>
+    Variants,
 }
 
 /// <summary>The units behind a kind of number.</summary>

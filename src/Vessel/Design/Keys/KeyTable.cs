@@ -178,6 +178,12 @@ public static class KeyTable
         MayBeEmpty = true,
     };
 
+    public static KeyMap Accept { get; } = new("an accepted finding",
+    [
+        new("code", KeyKind.Text, "Of a warning or note, as it is reported") { IsRequired = true },
+        new("reason", KeyKind.Text, "Why it is good enough") { IsRequired = true },
+    ]);
+
     public static KeyMap File { get; } = new("the file",
     [
         new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
@@ -198,6 +204,14 @@ public static class KeyTable
             DefaultRule = "none", Map = BracketKeys.Bracket,
         },
         new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = Flow },
+        new("variants", KeyKind.Variants, "Named variants: for each the values that differ, by their paths")
+        {
+            DefaultRule = "none",
+        },
+        new("accept", KeyKind.List, "Warnings and notes that are known and taken")
+        {
+            DefaultRule = "none", Map = Accept,
+        },
     ]);
 
     private static Key Head(string name, string description) => new(name, KeyKind.Mapping, description)

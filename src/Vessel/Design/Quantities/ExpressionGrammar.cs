@@ -12,10 +12,6 @@ namespace Vessel.Design;
 /// </summary>
 internal static class ExpressionGrammar
 {
-    public const int MaxLength = 1000;
-
-    public const int MaxNesting = 64;
-
     private static readonly ImmutableArray<(string Word, Unit Unit)> _unitWords =
         [.. Unit.All.SelectMany(u => u.Words.Select(w => (w, u))).OrderByDescending(w => w.w.Length)];
 
@@ -80,7 +76,7 @@ internal static class ExpressionGrammar
 
     /// <summary>
     /// The expression, or the place where reading stopped (from 0). The text must be no longer and no deeper nested
-    /// than <see cref="MaxLength"/> and <see cref="MaxNesting"/>.
+    /// than <see cref="Limits.ExpressionLength"/> and <see cref="Limits.ExpressionNesting"/>.
     /// </summary>
     public static (Expression? Expression, int StoppedAt) Read(string text)
     {

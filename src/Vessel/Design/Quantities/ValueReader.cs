@@ -19,10 +19,10 @@ internal sealed partial class ValueReader(
     public Expression? Parse(YamlScalar scalar, string path)
     {
         var text = scalar.Text;
-        if (text.Length > ExpressionGrammar.MaxLength || ExpressionGrammar.Nesting(text) > ExpressionGrammar.MaxNesting)
+        if (text.Length > Limits.ExpressionLength || ExpressionGrammar.Nesting(text) > Limits.ExpressionNesting)
         {
             Report(new(FaultCodes.ExpressionTooDeep, 0, "The expression is too long or too deeply nested.", null,
-                $"{ExpressionGrammar.MaxLength} characters, {ExpressionGrammar.MaxNesting} levels of parentheses",
+                $"{Limits.ExpressionLength} characters, {Limits.ExpressionNesting} levels of parentheses",
                 "Split it with names under 'dimensions'."));
             return null;
         }

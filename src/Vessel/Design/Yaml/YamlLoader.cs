@@ -11,12 +11,6 @@ namespace Vessel.Design;
 /// </summary>
 internal sealed class YamlLoader
 {
-    public const int MaxBytes = 1_000_000;
-
-    public const int MaxDepth = 32;
-
-    public const int MaxNodes = 20_000;
-
     private readonly string _text;
 
     private readonly Parser _parser;
@@ -37,10 +31,10 @@ internal sealed class YamlLoader
     /// </summary>
     public static LoadedFile Load(string text)
     {
-        if (Encoding.UTF8.GetByteCount(text) > MaxBytes)
+        if (Encoding.UTF8.GetByteCount(text) > Limits.FileBytes)
         {
             return Refusal(new Fault(FaultCodes.FileTooLarge, "", "The file is larger than a vessel file can be.",
-                $"{Encoding.UTF8.GetByteCount(text)} bytes", $"{MaxBytes} bytes", "Keep one vessel in one file.", Start));
+                $"{Encoding.UTF8.GetByteCount(text)} bytes", $"{Limits.FileBytes} bytes", "Keep one vessel in one file.", Start));
         }
 
         return new YamlLoader(text.TrimStart('\uFEFF')).Document();
@@ -129,16 +123,16 @@ internal sealed class YamlLoader
     /// <summary>The node that begins at the current event; leaves the parser on its last event.</summary>
     private YamlNode Node(int depth)
     {
-        if (++_nodes > MaxNodes)
+        if (++_nodes > Limits.Values)
         {
             throw Stop(FaultCodes.TooManyValues, Here(), "The file holds more values than a vessel file can.",
-                "Keep one vessel in one file.", $"{MaxNodes}");
+                "Keep one vessel in one file.", $"{Limits.Values}");
         }
 
-        if (depth > MaxDepth)
+        if (depth > Limits.Nesting)
         {
             throw Stop(FaultCodes.NestingTooDeep, Here(), "Mappings or lists are nested too deeply.",
-                "No key of a vessel file lies deeper than five levels.", $"{MaxDepth} levels");
+                "No key of a vessel file lies deeper than five levels.", $"{Limits.Nesting} levels");
         }
 
         Plain();

@@ -8,7 +8,11 @@ internal abstract record YamlNode(Span At);
 /// <param name="Text">As the YAML standard reads it; never interpreted as a number or truth value.</param>
 /// <param name="TextColumn">Column of the text's first character when the text stands in the file letter by letter on
 /// one line, so that a place within it can be named; else null.</param>
-internal sealed record YamlScalar(string Text, bool IsQuoted, int? TextColumn, Span At) : YamlNode(At);
+internal sealed record YamlScalar(string Text, bool IsQuoted, int? TextColumn, Span At) : YamlNode(At)
+{
+    /// <summary>Nothing at all, or one of YAML's words for it.</summary>
+    public bool IsNothing => !IsQuoted && Text is ("" or "~" or "null" or "Null" or "NULL");
+}
 
 internal sealed record YamlMapping(ImmutableArray<YamlEntry> Entries, Span At) : YamlNode(At)
 {

@@ -11,6 +11,12 @@ internal static class FindingJson
         json.Put("severity", finding.Severity.ToString().ToLowerInvariant());
         json.List("parts", finding.Parts, json.Value);
         json.Put("message", finding.Message);
+        if (finding.AcceptedBecause is { } reason)
+        {
+            json.Put("accepted", true);
+            json.Put("reason", reason);
+        }
+
         json.List("figures", finding.Figures, figure => json.Object(() =>
         {
             json.Put("name", figure.Name);
@@ -22,6 +28,8 @@ internal static class FindingJson
         {
             json.Object("at", () =>
             {
+                if (at.Setting > 0)
+                    json.Put("setting", at.Setting);
                 json.Put("line", at.Line);
                 json.Put("column", at.Column);
             });

@@ -8,7 +8,7 @@ namespace Vessel.Export.Summary;
 internal static class SummaryJson
 {
     /// <summary>Of the layout of this file; changes when a name changes its meaning.</summary>
-    private const string Schema = "vessel-summary/1";
+    public const string Schema = "vessel-summary/1";
 
     public static void Write(Build build, Stream to)
     {
@@ -39,6 +39,8 @@ internal static class SummaryJson
         json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
         json.Put("chord_mm", options.Solids.Chord);
         json.Put("angle_deg", options.Solids.Angle * 180 / Math.PI);
+        json.Put("variant", options.Settings.Variant);
+        json.List("with", options.Settings.With, json.Value);
     }
 
     private static void WriteTotals(Build build, SummaryWriter json)

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using Vessel.Design;
+
+namespace Vessel.Cli.Commands;
+
+/// <summary>The arguments by which a command is told which design is meant.</summary>
+internal sealed class DesignInput
+{
+    private readonly Argument<string> _file = new("file") { Description = "The design file (YAML)." };
+
+    private readonly Option<string[]> _with = new("--with")
+    {
+        Description = "Set a value of the file, as shell.height=220 or ports.inlet.length=60; may be given several times.",
+        HelpName = "PATH=VALUE",
+        DefaultValueFactory = _ => [],
+    };
+
+    private readonly Option<string?> _variant = new("--variant")
+    {
+        Description = "Take that one of the file's variants.",
+        HelpName = "NAME",
+    };
+
+    private readonly Option<bool> _allFaults = new("--all-faults")
+    {
+        Description = $"Show every fault, not only the first {FaultText.Most}.",
+    };
+
+    public DesignInput() => _with.Validators.Add(result =>
+    {
+        foreach (var token in result.Tokens.Where(t => t.Value.IndexOf('=', StringComparison.Ordinal) < 1))
+            result.AddError($"--with takes PATH=VALUE, as shell.height=220, not '{token.Value}'");
+    });
+
+    public void AddTo(Command command)
+    {
+        command.Add(_file);
+        command.Add(_with);
+        command.Add(_variant);
+        command.Add(_allFaults);
+    }
+
+    /// <summary>Null, with a complaint written, when it cannot be read.</summary>
+    public DesignFile? Open(ParseResult parsed, CommandConsole console) =>
+        DesignFile.Open(parsed.GetValue(_file)!, console) is { } design
+            ? design with
+            {
+                Settings = new(parsed.GetValue(_variant), [.. parsed.GetValue(_with)!]),
+                AllFaults = parsed.GetValue(_allFaults),
+            }
+            : null;
+}

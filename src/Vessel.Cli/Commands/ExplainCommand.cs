@@ -1,0 +1,80 @@
+using System.CommandLine;
+using System.Globalization;
+using Vessel.Design;
+using Vessel.Findings;
+
+namespace Vessel.Cli.Commands;
+
+/// <summary><c>explain</c>: what the code of a fault or finding means and what to do, or the list of all of them.</summary>
+internal static class ExplainCommand
+{
+    private const string LimitsWord = "limits";
+
+    public static Command Create(CommandConsole console)
+    {
+        var code = new Argument<string?>("code")
+        {
+            Description = "The code of a fault or finding, or 'limits'; all are listed unless given.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        code.CompletionSources.Add(_ => Known().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
+        var command = new Command("explain", "Say what a fault or finding means and what to do about it.") { code };
+        command.SetAction(parsed => Explain(parsed.GetValue(code), console));
+        return command;
+    }
+
+    private static int Explain(string? code, CommandConsole console)
+    {
+        if (code is null)
+            return List(console);
+        if (code == LimitsWord)
+            return WriteLimits(console);
+        if (FaultCodes.All.FirstOrDefault(f => f.Code == code) is { } fault)
+            return One(code, "a fault: nothing is written while it is there", fault.Cause, fault.Remedy, console);
+        if (FindingCodes.All.FirstOrDefault(f => f.Code == code) is { } finding)
+            return One(code, "a finding: the files are written, and it is reported with its figures", finding.Cause, finding.Remedy, console);
+        console.Error.WriteLine($"error: there is no code '{code}'. {Nearest.Hint(code, Known())}".TrimEnd());
+        console.Error.WriteLine("'explain' alone lists them all.");
+        return ExitCodes.Usage;
+    }
+
+    private static IEnumerable<string> Known() =>
+        FaultCodes.All.Select(f => f.Code).Concat(FindingCodes.All.Select(f => f.Code)).Append(LimitsWord);
+
+    private static int One(string code, string kind, string cause, string remedy, CommandConsole console)
+    {
+        console.Output.WriteLine($"{console.Style.Bold(code)}: {kind}");
+        console.Output.WriteLine($"  cause   {cause}");
+        console.Output.WriteLine($"  remedy  {remedy}");
+        return ExitCodes.Good;
+    }
+
+    private static int List(CommandConsole console)
+    {
+        var output = console.Output;
+        var width = Known().Max(word => word.Length);
+        output.WriteLine("Faults: no such vessel can be built; nothing is written.");
+        foreach (var fault in FaultCodes.All)
+            output.WriteLine($"  {fault.Code.PadRight(width)}  {fault.Cause}");
+        output.WriteLine();
+        output.WriteLine("Findings: it can be built, but something about it is ill-advised.");
+        foreach (var finding in FindingCodes.All)
+            output.WriteLine($"  {finding.Code.PadRight(width)}  {finding.Cause}");
+        output.WriteLine();
+        output.WriteLine("'explain <code>' gives the remedy; 'explain limits' how large a file may be.");
+        return ExitCodes.Good;
+    }
+
+    private static int WriteLimits(CommandConsole console)
+    {
+        var width = Limits.All.Max(limit => limit.What.Length);
+        console.Output.WriteLine("A design file may have at most");
+        foreach (var limit in Limits.All)
+        {
+            console.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"  {limit.What.PadRight(width)}  {limit.Most,7} {limit.Unit,-10}  past it: {limit.Code}"));
+        }
+
+        return ExitCodes.Good;
+    }
+}

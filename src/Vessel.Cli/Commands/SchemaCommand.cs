@@ -1,0 +1,40 @@
+using System.CommandLine;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Vessel.Design;
+using Vessel.Export.Summary;
+
+namespace Vessel.Cli.Commands;
+
+/// <summary><c>schema</c>: JSON Schema of the design file or of summary.json, for editors and programs.</summary>
+internal static class SchemaCommand
+{
+    public static Command Create(CommandConsole console)
+    {
+        var what = new Argument<string>("what")
+        {
+            Description = "design (unless given): what a design file may hold; summary: what summary.json holds.",
+            DefaultValueFactory = _ => "design",
+        };
+        what.AcceptOnlyFromAmong("design", "summary");
+        var command = new Command("schema", "Print the JSON Schema of design files or of summary.json.") { what };
+        command.SetAction(parsed =>
+        {
+            Write(parsed.GetValue(what) == "summary" ? SummarySchema.Write() : DesignSchema.Write(), console.Output);
+            return ExitCodes.Good;
+        });
+        return command;
+    }
+
+    private static void Write(JsonObject schema, TextWriter output)
+    {
+        var options = new JsonSerializerOptions
+        {
+            WriteIndented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+        output.WriteLine(schema.ToJsonString(options));
+    }
+}

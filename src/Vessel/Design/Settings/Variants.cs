@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>The <c>variants</c> of a file: for each name the values that differ, by their paths.</summary>
+internal static class Variants
+{
+    public const string Key = "variants";
+
+    /// <summary>By name, in the order of the file; what is not as it should be is reported and left out.</summary>
+    public static ImmutableArray<Variant> Read(YamlMapping top, List<Fault> faults)
+    {
+        // Another kind of value is reported where the keys are read.
+        if (top.Find(Key)?.Value is not YamlMapping variants)
+            return [];
+        if (variants.Entries.Length > Limits.Variants)
+        {
+            faults.Add(new(FaultCodes.TooManyItems, Key, "The file holds more variants than are taken.",
+                $"{variants.Entries.Length}", $"{Limits.Variants}", "Split the family over several files."));
+            return [];
+        }
+
+        return [.. variants.Entries.Select(entry => One(entry, faults))];
+    }
+
+    /// <summary>The chosen one; null when none is asked for, or, with a fault added, none has that name.</summary>
+    public static Variant? Chosen(ImmutableArray<Variant> all, string? name, List<Fault> faults)
+    {
+        if (name is null)
+            return null;
+        if (all.FirstOrDefault(v => v.Name == name) is { } chosen)
+            return chosen;
+        var names = all.Select(v => v.Name).ToList();
+        faults.Add(new(FaultCodes.UnknownVariant, Key, $"The file has no variant '{name}'.", name, null,
+            names.Count == 0 ? "Add it under 'variants', or ask for none."
+            : Nearest.Hint(name, names) ?? $"Its variants are {string.Join(", ", names)}."));
+        return null;
+    }
+
+    private static Variant One(YamlEntry entry, List<Fault> faults)
+    {
+        var path = $"{Key}.{entry.Key}";
+        if (entry.Value is not YamlMapping values)
+        {
+            faults.Add(Wrong(path, entry.Value.At, "paths with values", "as 'shell.height: 220'"));
+            return new(entry.Key, entry.At, []);
+        }
+
+        var settings = ImmutableArray.CreateBuilder<Setting>();
+        foreach (var value in values.Entries)
+        {
+            if (value.Value is YamlScalar scalar)
+                settings.Add(new(value.Key, scalar, value.KeyAt));
+            else
+                faults.Add(Wrong($"{path}.{value.Key}", value.Value.At, "a single value", "one for each path"));
+        }
+
+        return new(entry.Key, entry.At, settings.ToImmutable());
+    }
+
+    private static Fault Wrong(string path, Span at, string wanted, string example) =>
+        new(FaultCodes.WrongKind, path, $"Here belongs {wanted}.", null, null, $"Write {wanted}, {example}.", at);
+}
+
+/// <param name="At">The whole of it in the file.</param>
+internal sealed record Variant(string Name, Span At, ImmutableArray<Setting> Settings);

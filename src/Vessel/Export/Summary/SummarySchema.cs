@@ -1,0 +1,211 @@
+using System.Text.Json.Nodes;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>JSON Schema (2020-12) of summary.json: every name that is written, what it is, and its unit.</summary>
+public static class SummarySchema
+{
+    public static JsonObject Write()
+    {
+        var schema = Object("summary.json of one build",
+            ("schema", Constant(SummaryJson.Schema, "Layout of this file")),
+            ("tool_version", Text("Version of the tool that wrote it")),
+            ("vessel", Text("Name of the vessel")),
+            ("revision", Text("Revision of the design")),
+            ("units", Choice("Of bare lengths in the design file; here everything is metric", "mm", "in")),
+            ("inputs", Object("What it was made from", ("design_sha256", Text("SHA-256 of the design file")))),
+            ("options", Options()),
+            ("parts", List("In the order of the file", Part())),
+            ("welds", List("In their order of numbers", Weld())),
+            ("totals", Totals()),
+            ("capacity", Capacity()),
+            ("findings", List("What is ill-advised", Finding())),
+            ("assumptions", List("What the figures rest on", Text("One assumption"))),
+            ("cautions", List("What to heed at the bench", Text("One caution"))));
+        schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
+        return schema;
+    }
+
+    private static JsonObject Options() => Object("How it was built",
+        ("dxf", Choice("Release of the drawings", "r2000", "r12")),
+        ("cut_only", Flag("Whether each flat also comes as cut lines alone")),
+        ("flat_tolerance_mm", Number("Greatest deviation of flats")),
+        ("chord_mm", Number("Greatest deviation of solids")),
+        ("angle_deg", Number("Greatest turn between facets")),
+        ("variant", Nullable(Text("Variant of the design file; null for the file as it stands"))),
+        ("with", List("Values set from outside the file", Text("As path=value"))));
+
+    private static JsonObject Part() => Object("A part",
+        ("id", Text("Also in file names")),
+        ("name", Text("As the design calls it")),
+        ("kind", Text("Kind of part")),
+        ("material", Text("Metal")),
+        ("thickness_mm", Number("Of sheet or wall")),
+        ("quantity", Count("How many alike")),
+        ("mass_g", Number("Of one")),
+        ("volume_mm3", Number("Of its metal, exact")),
+        ("files", Map("By role: flat, wrap, solid, holes, holes_drawing", Text("Path in the output folder"))),
+        ("placement", Any("4 x 4 matrix by rows that takes the part to its place, mm; a list of them for several",
+            List("Rows", List("A row", Number("An element"))),
+            List("Places", List("Rows", List("A row", Number("An element")))))),
+        ("flat?", Flat()),
+        ("solid", Object("The mesh in the STL file",
+            ("volume_mm3", Number("Volume")),
+            ("area_mm2", Number("Surface")),
+            ("triangles", Count("Facets")),
+            ("closed", Flag("Always true")),
+            ("genus", Count("Handles")),
+            ("chord_mm", Number("Greatest deviation")))));
+
+    private static JsonObject Flat() => Object("What is cut",
+        ("width_mm", Number("Of the cut lines")),
+        ("height_mm", Number("Of the cut lines")),
+        ("area_mm2", Number("Of the metal")),
+        ("cut_length_mm", Number("Of all cut lines")),
+        ("pierces", Count("Closed cut lines")),
+        ("holes", Count("Closed cut lines inside the outline")),
+        ("governed_by", Nullable(Text("Which face of the metal decided the cut"))),
+        ("development", Object("How the flat lies on the part",
+            ("kind", Text("rolled, wrapped, blank, plane ...")),
+            ("radius_mm?", Number("Of the surface that keeps its length")),
+            ("k?", Number("Place of the neutral line in the wall, from the inside")),
+            ("seam_deg?", Number("Angle at the flat's edge")),
+            ("gap_mm?", Number("Left open at the seam")),
+            ("origin", List("Where seam_deg at height 0 lies on the flat, mm", Number("x, y"))))),
+        ("fit", Object("How the drawing approaches the curves",
+            ("tolerance_mm", Number("Allowed")),
+            ("deviation_mm", Number("Reached")),
+            ("entities", Count("Lines and arcs")))));
+
+    private static JsonObject Weld() => Object("A weld",
+        ("number", Text("As on the flats")),
+        ("name", Text("What it joins")),
+        ("between", List("Ids of the parts", Text("Id"))),
+        ("kind", Text("fillet, butt, groove ...")),
+        ("length_mm", Number("Along the root")),
+        ("leg_mm", MinMax("Legs; zero for a butt")),
+        ("throat_mm", Number("Asked for")),
+        ("dihedral_deg", MinMax("Between the surfaces")),
+        ("groove_share", Number("Share of the length too flat for a fillet, 0 to 1")),
+        ("deposit_mm3", Number("Metal")),
+        ("filler", Text("Alloy of the rod")),
+        ("filler_g", Number("Likely")),
+        ("filler_g_range", Range("Of filler_g")),
+        ("rod_mm", Number("Diameter")),
+        ("rods", Number("Likely")),
+        ("rods_range", Range("Of rods")),
+        ("travel_mm_per_min", Number("Speed of the torch")),
+        ("travel_source", Text("Of the speed")),
+        ("arc_min", Number("Likely")),
+        ("arc_min_range", Range("Of arc_min")),
+        ("gap_normal_mm", Number("Greatest, at right angles to the host")),
+        ("gap_axial_mm", Number("Greatest, along the part's axis")),
+        ("stations", List("Points along the seam", Object("A point",
+            ("at_deg?", Number("Angle round the part, of a round seam")),
+            ("at_mm?", Number("Way along a straight seam")),
+            ("point_mm", List("Of the root", Number("x, y, z"))),
+            ("dihedral_deg", Number("Between the surfaces")),
+            ("leg_mm", Number("Of the fillet")),
+            ("gap_normal_mm", Number("At right angles to the host")),
+            ("gap_axial_mm", Number("Along the part's axis"))))));
+
+    private static JsonObject Totals() => Object("The whole job",
+        ("weld_length_mm", Number("Of all seams")),
+        ("filler_g", Number("Likely")),
+        ("filler_g_range", Range("Of filler_g")),
+        ("rods", Number("Likely")),
+        ("rods_range", Range("Of rods")),
+        ("arc_min", Number("Likely")),
+        ("arc_min_range", Range("Of arc_min")),
+        ("job_min", Range("Minutes at the bench")),
+        ("mass_g", Number("Of the empty vessel")));
+
+    private static JsonObject Capacity() => Object("What it holds",
+        ("brim_ml", Number("Inside, less internals")),
+        ("fillable_ml", Number("Less trapped air")),
+        ("usable_ml", Number("To the first seal or spill, upright")),
+        ("limited_by", Text("What sets usable_ml")),
+        ("events", List("What happens as it fills", Object("An event",
+            ("what", Text("What happens")),
+            ("lean_deg", Number("Of the vessel")),
+            ("toward_deg", Number("Direction of the lean")),
+            ("height_mm", Number("Of the level")),
+            ("volume_ml", Number("Held then"))))),
+        ("levels", List("Gauge table", Object("A level",
+            ("height_mm", Number("Of the level")),
+            ("volume_ml", Number("Held then"))))));
+
+    private static JsonObject Finding() => Object("A finding",
+        ("code", Text("See explain")),
+        ("severity", Choice("How grave", "note", "warning", "error")),
+        ("parts", List("Ids of the parts", Text("Id"))),
+        ("message", Text("What is ill-advised and what to change")),
+        ("accepted?", Flag("The design's author takes it")),
+        ("reason?", Text("Why it is taken")),
+        ("figures", List("Behind it", Object("A figure",
+            ("name", Text("What it is")),
+            ("value", Number("How much")),
+            ("limit", Nullable(Number("What it should keep to"))),
+            ("unit", Text("Of both"))))),
+        ("at?", Object("Where the design says it",
+            ("setting?", Count("Which of options.with, from 1; else the file")),
+            ("line", Count("From 1")),
+            ("column", Count("From 1")))));
+
+    private static JsonObject MinMax(string description) =>
+        Object(description, ("min", Number("Least")), ("max", Number("Greatest")));
+
+    private static JsonObject Range(string description) => Object(description,
+        ("low", Number("At least")),
+        ("likely", Number("Likely")),
+        ("high", Number("At most")),
+        ("basis", Text("Where the range comes from")));
+
+    /// <summary>No other names than these; one that ends in a question mark may be left out.</summary>
+    private static JsonObject Object(string description, params (string Name, JsonObject Schema)[] fields)
+    {
+        var properties = new JsonObject();
+        foreach (var (name, schema) in fields)
+            properties.Add(name.TrimEnd('?'), schema);
+        return new()
+        {
+            ["description"] = description,
+            ["type"] = "object",
+            ["properties"] = properties,
+            ["required"] = new JsonArray([.. fields.Where(f => f.Name[^1] != '?').Select(f => JsonValue.Create(f.Name))]),
+            ["additionalProperties"] = false,
+        };
+    }
+
+    private static JsonObject Map(string description, JsonObject values) =>
+        new() { ["description"] = description, ["type"] = "object", ["additionalProperties"] = values };
+
+    private static JsonObject List(string description, JsonObject items) =>
+        new() { ["description"] = description, ["type"] = "array", ["items"] = items };
+
+    private static JsonObject Any(string description, params JsonObject[] ways) =>
+        new() { ["description"] = description, ["anyOf"] = new JsonArray([.. ways]) };
+
+    private static JsonObject Nullable(JsonObject schema)
+    {
+        schema["type"] = new JsonArray((string)schema["type"]!, "null");
+        return schema;
+    }
+
+    private static JsonObject Constant(string value, string description) =>
+        new() { ["description"] = description, ["const"] = value };
+
+    private static JsonObject Choice(string description, params string[] words) =>
+        new() { ["description"] = description, ["enum"] = new JsonArray([.. words.Select(w => JsonValue.Create(w))]) };
+
+    private static JsonObject Text(string description) => Plain("string", description);
+
+    private static JsonObject Number(string description) => Plain("number", description);
+
+    private static JsonObject Count(string description) => Plain("integer", description);
+
+    private static JsonObject Flag(string description) => Plain("boolean", description);
+
+    private static JsonObject Plain(string type, string description) =>
+        new() { ["description"] = description, ["type"] = type };
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Stock;
+
+/// <summary>A table of stock as it is shown to the user.</summary>
+/// <param name="Name">One word.</param>
+/// <param name="Columns">Names with their units, as <c>thickness_mm</c>; the last is always <c>source</c>.</param>
+/// <param name="Rows">Each cell is a text, a double, or null where no figure is known.</param>
+public sealed record StockTable(
+    string Name, ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<object?>> Rows)
+{
+    public static ImmutableArray<StockTable> All { get; } =
+    [
+        new("materials", ["material", "density_g_cm3", "filler", "source"],
+        [
+            .. Materials.All.Select(m => Row(m.Name, m.Density, m.Filler.Name, m.Source)),
+        ]),
+        new("gauges", ["gauge", "metal", "thickness_mm", "source"],
+        [
+            .. from gauge in Gauges.Numbers
+               from family in Enum.GetValues<MaterialFamily>()
+               let thickness = Gauges.Thickness(family, gauge)
+               select Row((double)gauge, Word(family), thickness.Value, thickness.Source),
+        ]),
+        new("threads", ["name", "thread", "major_mm", "tap_drill_mm", "fitting_bore_mm", "source"],
+        [
+            .. Threads.All.Select(t => Row(t.Name, t.Thread, t.MajorDiameter, t.TapDrill, t.Bore, t.Source)),
+        ]),
+        new("fillers", ["filler", "density_g_cm3", "source"],
+        [
+            .. Fillers.All.Select(f => Row(f.Name, f.Density, f.Source)),
+        ]),
+        new("rods", ["rod", "diameter_mm", "length_mm", "source"],
+        [
+            .. Rods.All.Select(r => Row(r.Name, r.Diameter, r.Length, Rods.Source)),
+        ]),
+        new("travel", ["metal", "seam", "wall_mm", "speed_mm_min", "source"],
+        [
+            .. from family in Enum.GetValues<MaterialFamily>()
+               from form in Enum.GetValues<SeamForm>()
+               from row in TigTables.Rows(family, form)
+               select Row(Word(family), form.ToString().ToLowerInvariant(), row.Wall, row.Travel.Value, row.Travel.Source),
+        ]),
+    ];
+
+    private static ImmutableArray<object?> Row(params ImmutableArray<object?> cells) => cells;
+
+    private static string Word(MaterialFamily family) => family switch
+    {
+        MaterialFamily.MildSteel => "mild steel",
+        _ => family.ToString().ToLowerInvariant(),
+    };
+}
