@@ -129,10 +129,12 @@ public static class DesignSchema
             KeyKind.Mapping when key.Map is { } map => maps.Reference(map, units),
             KeyKind.Mapping when key.Switch is { IsBeside: false } by => Switched(by, units, maps),
             KeyKind.Mapping => new JsonObject { ["type"] = "object" },
-            KeyKind.List => new JsonObject
+            KeyKind.List => Listed(key, maps.Reference(key.Map!, units)),
+            KeyKind.OneOrList => new JsonObject
             {
-                ["type"] = "array", ["items"] = maps.Reference(key.Map!, units), ["maxItems"] = Limits.ListItems,
+                ["anyOf"] = new JsonArray(maps.Reference(key.Map!, units), Listed(key, maps.Reference(key.Map!, units))),
             },
+            KeyKind.Texts => Listed(key, new JsonObject { ["type"] = List(["string", "number", "boolean"]) }),
             KeyKind.Sizes => Named(SizeName, Value(null)),
             KeyKind.Variants => Variants(),
             _ when key.Kind.IsNumber() => Value((key, units)),
@@ -143,6 +145,14 @@ public static class DesignSchema
             schema.Add("default", standard);
         return schema;
     }
+
+    private static JsonObject Listed(Key key, JsonObject item) => new()
+    {
+        ["type"] = "array",
+        ["items"] = item,
+        ["minItems"] = (int)(key.Items?.Low ?? 0),
+        ["maxItems"] = (int)Math.Min(key.Items?.High ?? Limits.ListItems, Limits.ListItems),
+    };
 
     private static JsonObject Variants()
     {
@@ -183,7 +193,7 @@ public static class DesignSchema
     /// <summary>A bare number inside the key's range, or a text with a unit or expression.</summary>
     private static JsonObject Value((Key Key, UserUnits Units)? of)
     {
-        var number = new JsonObject { ["type"] = "number" };
+        var number = new JsonObject { ["type"] = of?.Key.Kind == KeyKind.Count ? "integer" : "number" };
         if (of is { Key.Range: { } range } given)
         {
             number.Add("minimum", Bare(given.Key.Kind, range.Low, given.Units));
