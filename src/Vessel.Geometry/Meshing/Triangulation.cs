@@ -185,7 +185,10 @@ internal sealed class Triangulation
             }
 
             if (!moved)
+            {
+                _last = t;
                 return (t, on);
+            }
         }
     }
 
