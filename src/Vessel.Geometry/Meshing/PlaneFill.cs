@@ -19,14 +19,19 @@ internal static class PlaneFill
         var centre = 0.5 * (low + high);
         var scale = 2 * Reach / Math.Max(high.U - low.U, high.V - low.V);
         var triangulation = new Triangulation(Reach);
-        foreach (var p in points)
+        var order = CoarseToFine(points.Count);
+        var nodes = new int[points.Count];
+        foreach (var i in order)
         {
-            if (triangulation.Insert(new((long)Math.Round(scale * (p.U - centre.U)), (long)Math.Round(scale * (p.V - centre.V)))) < 0)
+            var p = points[i];
+            nodes[i] = triangulation.Insert(
+                new((long)Math.Round(scale * (p.U - centre.U)), (long)Math.Round(scale * (p.V - centre.V))));
+            if (nodes[i] < 0)
                 throw new InvalidOperationException("outlines touch: two points of a plate coincide");
         }
 
         foreach (var (from, to) in sides)
-            triangulation.Fix(from + Triangulation.FirstPoint, to + Triangulation.FirstPoint);
+            triangulation.Fix(nodes[from], nodes[to]);
         var inside = triangulation.Inside();
         for (var t = 0; t < inside.Length; t++)
         {
@@ -34,6 +39,22 @@ internal static class PlaneFill
                 yield return new(Point(t, 0), Point(t, 1), Point(t, 2));
         }
 
-        int Point(int t, int k) => triangulation.Corner(t, k) - Triangulation.FirstPoint;
+        int Point(int t, int k) => order[triangulation.Corner(t, k) - Triangulation.FirstPoint];
+    }
+
+    /// <summary>
+    /// Indices by halving steps: points in a row along an arc, which lie on one circle, would each upset all triangles of
+    /// those before.
+    /// </summary>
+    private static int[] CoarseToFine(int count)
+    {
+        var order = new List<int>(count) { 0 };
+        for (var step = (int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)count); step > 1; step /= 2)
+        {
+            for (var i = step / 2; i < count; i += step)
+                order.Add(i);
+        }
+
+        return [.. order];
     }
 }
