@@ -68,9 +68,10 @@ internal sealed class PerforatedMesher
     {
         if (sides.Count == 0)
             return;
-        var points = new List<Point2>();
-        var corners = new List<int>();
-        var nodes = new Dictionary<int, int>();
+        // Outlines close, so there are as many corners as sides.
+        var points = new List<Point2>(sides.Count);
+        var corners = new List<int>(sides.Count);
+        var nodes = new Dictionary<int, int>(sides.Count);
         var local = sides.Select(side => (Node(side.From), Node(side.To))).ToList();
         foreach (var t in PlaneFill.Between(points, local))
             AddTriangle(corners[t.A], corners[t.B], corners[t.C]);

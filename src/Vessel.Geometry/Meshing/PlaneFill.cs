@@ -18,7 +18,7 @@ internal static class PlaneFill
 
         var centre = 0.5 * (low + high);
         var scale = 2 * Reach / Math.Max(high.U - low.U, high.V - low.V);
-        var triangulation = new Triangulation(Reach);
+        var triangulation = new Triangulation(Reach, points.Count);
         var order = CoarseToFine(points.Count);
         var nodes = new int[points.Count];
         foreach (var i in order)
