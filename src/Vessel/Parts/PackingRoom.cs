@@ -40,7 +40,7 @@ internal static class PackingRoom
 
     private static double ThroughSleeve(SleeveDesign sleeve, VesselDesign design, double from, double to)
     {
-        var root = HeadSite.Of(sleeve.HangsFrom, design).Frame.Origin.Z;
+        var root = HeadSite.Of(sleeve.HangsFrom, design).InnerFace;
         var end = sleeve.HangsFrom == PortHost.Top ? root - sleeve.Length : root + sleeve.Length;
         return Across(sleeve.OutsideDiameter / 2, Math.Min(end, root), Math.Max(end, root), from, to);
     }

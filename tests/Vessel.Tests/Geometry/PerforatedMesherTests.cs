@@ -1,4 +1,3 @@
-using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Union;
 using Vessel.Geometry;
 using Vessel.Tests.Support;
@@ -70,7 +69,7 @@ public sealed class PerforatedMesherTests
         const int quarter = 64;
         var x = 2 * Math.PI / (4 * quarter);
         var share = 1 - (Math.Sin(x) / x);
-        static Geometry Disc(Point2 at, double radius) =>
+        static NetTopologySuite.Geometries.Geometry Disc(Point2 at, double radius) =>
             new NetTopologySuite.Geometries.Point(at.U, at.V).Buffer(radius, quarter);
         var holes = UnaryUnionOp.Union(field.Centers().Select(center => Disc(center, diameter / 2)).ToList());
         var plate = Disc(default, outer);
