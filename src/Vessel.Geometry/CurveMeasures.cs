@@ -34,8 +34,13 @@ public static class CurveMeasures
         return loop.Edges.Sum(edge => Sector(edge, pole));
     }
 
-    /// <summary>Metal left, mm2: the outer loop less the holes.</summary>
-    public static double Area(Region2 region) => Area(region.Outer) + region.Holes.Sum(Area);
+    /// <summary>Metal left, mm2: the outer loop less the holes, those of fields too.</summary>
+    public static double Area(Region2 region) =>
+        Area(region.Outer) + region.Holes.Sum(Area) - region.Fields.Sum(field => field.Area);
+
+    /// <summary>Of all outlines, mm.</summary>
+    public static double Length(Region2 region) =>
+        Length(region.Outer) + region.Holes.Sum(Length) + region.Fields.Sum(field => field.Length);
 
     /// <summary>The smallest rectangle that holds the loop.</summary>
     public static Box2 Bounds(Loop2 loop) => loop.Edges.Aggregate(Box2.Empty, (box, edge) => box.Join(Bounds(edge)));

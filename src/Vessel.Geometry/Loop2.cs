@@ -25,4 +25,11 @@ public sealed record Loop2(ImmutableArray<Curve2> Edges)
 /// A bounded piece of a plane. The outer loop runs counter-clockwise and the holes clockwise, so that metal is
 /// always on the left.
 /// </summary>
-public sealed record Region2(Loop2 Outer, ImmutableArray<Loop2> Holes);
+public sealed record Region2(Loop2 Outer, ImmutableArray<Loop2> Holes)
+{
+    /// <summary>Holes by rule, besides <see cref="Holes"/>; they lie inside the outer loop and meet no other hole.</summary>
+    public ImmutableArray<Lattice2> Fields { get; init; } = [];
+
+    /// <summary>Of the fields together.</summary>
+    public int FieldHoles => Fields.Sum(lattice => lattice.Count);
+}

@@ -20,7 +20,9 @@ public sealed class Edge3(Func<double, Vector3> at, Interval domain, ImmutableAr
     public Vector3 At(double t) => at(t);
 }
 
-/// <summary>A piece of a solid's boundary. A closed set: <see cref="Skin"/>, <see cref="Wall"/>.</summary>
+/// <summary>
+/// A piece of a solid's boundary. A closed set: <see cref="Skin"/>, <see cref="Wall"/>, <see cref="PerforatedFaces"/>.
+/// </summary>
 public abstract record Face
 {
     private protected Face()
@@ -43,6 +45,19 @@ public sealed record Skin(Surface On, ImmutableArray<Bound> Bounds, bool Outward
 public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face;
 
 /// <summary>
+/// Both faces of a flat plate that is drilled square by rule, and the walls of those holes: one arrangement of facets serves
+/// both faces. The chart of either is that of the lattice.
+/// </summary>
+/// <param name="Upper">On the side of its frame's +Z.</param>
+/// <param name="Lower">Parallel to it, below; of equal X and Y.</param>
+/// <param name="Bounds">The outer rim first, then a bore: an edge on either face with their common image.</param>
+public sealed record PerforatedFaces(
+    PlaneSurface Upper,
+    PlaneSurface Lower,
+    ImmutableArray<(Edge3 Upper, Edge3 Lower, Func<double, Point2> Image)> Bounds,
+    Lattice2 Field) : Face;
+
+/// <summary>
 /// Metal bounded by faces that share edges. Each edge is used by exactly two faces, so the solid is closed by
 /// construction and its genus is known.
 /// </summary>
@@ -62,14 +77,20 @@ public sealed record Solid
 
     /// <summary>
     /// Handles: 0 for a ball, 1 for a ring. A skin with n bounds has Euler characteristic 2 - n and a wall 0; those
-    /// of the faces add up (they meet in circles, which count 0) to 2 - 2 genus.
+    /// of the faces add up (they meet in circles, which count 0) to 2 - 2 genus. A hole of a field bounds two skins.
     /// </summary>
-    public int Genus => 1 - (Faces.OfType<Skin>().Sum(skin => 2 - skin.Bounds.Length) / 2);
+    public int Genus => 1 - (Faces.Sum(face => face switch
+    {
+        Skin skin => 2 - skin.Bounds.Length,
+        PerforatedFaces plate => 2 * (2 - plate.Bounds.Length - plate.Field.Count),
+        _ => 0,
+    }) / 2);
 
     private static IEnumerable<Edge3> EdgesOf(Face face) => face switch
     {
         Skin skin => skin.Bounds.Select(bound => bound.Edge),
         Wall wall => [wall.A, wall.B],
+        PerforatedFaces plate => plate.Bounds.SelectMany(bound => new[] { bound.Upper, bound.Lower }),
         _ => throw new ArgumentOutOfRangeException(nameof(face)),
     };
 }

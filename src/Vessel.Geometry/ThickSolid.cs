@@ -53,4 +53,28 @@ public static class ThickSolid
         faces.Add(new Skin(inner, innerBounds.MoveToImmutable(), !outward));
         return new(faces.MoveToImmutable());
     }
+
+    /// <summary>
+    /// A plate between z = 0 and its thickness, cut square: its outline, single holes, and fields of holes. Genus is the
+    /// number of all holes.
+    /// </summary>
+    /// <exception cref="ArgumentException">More than one field.</exception>
+    public static Solid Plate(Region2 region, double thickness)
+    {
+        var (upper, lower) = (new PlaneSurface(Frame3.At(new(0, 0, thickness))), new PlaneSurface(Frame3.Identity));
+        ImmutableArray<Rim> rims = [Rim.Square(region.Outer), .. region.Holes.Select(Rim.Square)];
+        if (region.FieldHoles == 0)
+            return Of(upper, lower, true, rims);
+        if (region.Fields.Length > 1)
+            throw new ArgumentException("a plate has one field of holes at most");
+        var bounds = rims.Select(rim => (
+            new Edge3(t => upper.At(rim.Outer(t)), rim.Domain, rim.Breaks),
+            new Edge3(t => lower.At(rim.Outer(t)), rim.Domain, rim.Breaks),
+            rim.Outer)).ToImmutableArray();
+        return new(
+        [
+            .. bounds.Select(bound => new Wall(bound.Item1, bound.Item2)),
+            new PerforatedFaces(upper, lower, bounds, region.Fields[0]),
+        ]);
+    }
 }

@@ -5,10 +5,14 @@ namespace Vessel.Geometry;
 /// <summary>A mesh in the making: edges flattened once, vertices and triangles added face by face.</summary>
 internal sealed class MeshBuilder
 {
-    private readonly List<Vector3> _vertices = [];
-    private readonly List<Triangle> _triangles = [];
-    private readonly HashSet<(int, int)> _directed = [];
+    private readonly ImmutableArray<Vector3>.Builder _vertices = ImmutableArray.CreateBuilder<Vector3>();
+    private readonly ImmutableArray<Triangle>.Builder _triangles = ImmutableArray.CreateBuilder<Triangle>();
+    private readonly HashSet<(int, int)> _alongRings = [];
     private readonly Dictionary<Edge3, List<(double Parameter, int Vertex)>> _rings = [];
+    private int _ringVertices;
+    private ulong _open;
+
+    public int VertexCount => _vertices.Count;
 
     public Vector3 Vertex(int index) => _vertices[index];
 
@@ -18,24 +22,35 @@ internal sealed class MeshBuilder
         return _vertices.Count - 1;
     }
 
+    /// <summary>Makes room, so that a large mesh is not copied while it grows.</summary>
+    public void Expect(int vertices, int triangles)
+    {
+        _vertices.Capacity = Math.Max(_vertices.Capacity, vertices);
+        _triangles.Capacity = Math.Max(_triangles.Capacity, triangles);
+    }
+
     public void AddTriangle(Triangle t)
     {
         _triangles.Add(t);
-        _directed.Add((t.A, t.B));
-        _directed.Add((t.B, t.C));
-        _directed.Add((t.C, t.A));
+        AddSide(t.A, t.B);
+        AddSide(t.B, t.C);
+        AddSide(t.C, t.A);
     }
 
-    /// <summary>Whether some triangle already runs from a to b.</summary>
-    public bool Runs(int a, int b) => _directed.Contains((a, b));
+    /// <summary>Whether some triangle already runs from a to b, both of them vertices of one ring.</summary>
+    public bool Runs(int a, int b) => _alongRings.Contains((a, b));
 
-    /// <summary>Makes the edge's vertices; the last parameter is the first point again and gets none.</summary>
+    /// <summary>
+    /// Makes the edge's vertices; the last parameter is the first point again and gets none. All rings come before any
+    /// other vertex.
+    /// </summary>
     public void AddRing(Edge3 edge, ImmutableArray<double> parameters)
     {
         var ring = new List<(double, int)>(parameters.Length - 1);
         for (var i = 0; i + 1 < parameters.Length; i++)
             ring.Add((parameters[i], AddVertex(edge.At(parameters[i]))));
         _rings.Add(edge, ring);
+        _ringVertices = _vertices.Count;
     }
 
     public List<(double Parameter, int Vertex)> RingOf(Edge3 edge) => _rings[edge];
@@ -43,8 +58,25 @@ internal sealed class MeshBuilder
     /// <summary>The finished mesh. Throws when a face left it open, which would be our bug.</summary>
     public Mesh ToMesh()
     {
-        if (_directed.Count != 3 * _triangles.Count || _directed.Any(e => !_directed.Contains((e.Item2, e.Item1))))
+        if (_open != 0)
             throw new InvalidOperationException("a mesh came out open");
-        return new([.. _vertices], [.. _triangles]);
+        return new(_vertices.DrainToImmutable(), _triangles.DrainToImmutable());
+    }
+
+    private void AddSide(int a, int b)
+    {
+        // A side and its twin cancel out. Sums of 64 mixed bits: an open mesh passes once in 2^64.
+        _open += a < b ? Mixed(a, b) : 0 - Mixed(b, a);
+        if (a < _ringVertices && b < _ringVertices)
+            _alongRings.Add((a, b));
+    }
+
+    /// <summary>Steele, Lea and Flood 2014, "Fast splittable pseudorandom number generators": the mixer of SplitMix64.</summary>
+    private static ulong Mixed(int a, int b)
+    {
+        var z = ((ulong)(uint)a << 32) + (uint)b + 0x9E3779B97F4A7C15;
+        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+        z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+        return z ^ (z >> 31);
     }
 }

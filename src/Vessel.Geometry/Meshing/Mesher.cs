@@ -7,7 +7,8 @@ public static class Mesher
 {
     /// <summary>
     /// Flattens every edge once, then every face between its edges. Facets lie within <c>accuracy.Chord</c> of the
-    /// surface; along edges they turn by <c>accuracy.Angle</c> at most.
+    /// surface; along edges they turn by <c>accuracy.Angle</c> at most, but for the holes of a field, which are small and
+    /// many.
     /// </summary>
     public static Mesh Flatten(Solid solid, Accuracy accuracy)
     {
@@ -17,13 +18,15 @@ public static class Mesher
         {
             var demanded = skins
                 .SelectMany(s => s.Skin.Bounds.Where(bound => group.Contains(bound.Edge)).SelectMany(bound => Demanded(bound, s.Skin.On, s.Cut)));
-            var parameters = EdgePoints.Choose(group, demanded, accuracy);
+            var parameters = EdgePoints.Choose(group, demanded, Near(solid, group, accuracy));
             foreach (var edge in group)
                 mesh.AddRing(edge, parameters);
         }
 
         foreach (var (skin, cut) in skins)
             SkinMesher.Add(skin, cut, mesh, accuracy);
+        foreach (var plate in solid.Faces.OfType<PerforatedFaces>())
+            PerforatedMesher.Add(plate, mesh, accuracy);
         foreach (var wall in solid.Faces.OfType<Wall>())
             WallMesher.Add(wall, mesh, accuracy);
         return mesh.ToMesh();
@@ -35,6 +38,12 @@ public static class Mesher
         .. cut is { } line ? EdgePoints.Crossings(bound, line, on.Period!.Value) : [],
         .. on.Creases.SelectMany(crease => EdgePoints.Crossings(bound, crease)),
     ];
+
+    /// <summary>Beside a field of holes facets of the rim stay well within the margin.</summary>
+    private static Accuracy Near(Solid solid, List<Edge3> group, Accuracy accuracy) => solid.Faces
+        .OfType<PerforatedFaces>()
+        .Where(plate => plate.Bounds.Any(bound => group.Contains(bound.Upper)))
+        .Aggregate(accuracy, (near, plate) => near with { Chord = Math.Min(near.Chord, plate.Field.Within.Margin / 2) });
 
     /// <summary>Edges in the order of the faces, those that walls tie together in one group.</summary>
     private static List<List<Edge3>> Groups(Solid solid)
@@ -50,6 +59,8 @@ public static class Mesher
 
         foreach (var bound in solid.Faces.OfType<Skin>().SelectMany(skin => skin.Bounds))
             GroupOf(bound.Edge);
+        foreach (var bound in solid.Faces.OfType<PerforatedFaces>().SelectMany(plate => plate.Bounds))
+            GroupOf(bound.Upper);
         foreach (var wall in solid.Faces.OfType<Wall>())
         {
             var (a, b) = (GroupOf(wall.A), GroupOf(wall.B));

@@ -22,8 +22,12 @@ internal sealed class Triangulation
     private uint _walk;
 
     /// <param name="reach">All points to come have coordinates between -reach and reach; at most 2^27.</param>
-    public Triangulation(long reach)
+    /// <param name="expected">About so many of them.</param>
+    public Triangulation(long reach, int expected = 0)
     {
+        // Two triangles a point.
+        _points.Capacity = expected + FirstPoint;
+        _corner.Capacity = _neighbour.Capacity = _fixed.Capacity = 3 * 2 * (expected + 1);
         var far = 3 * reach;
         _points.AddRange([new(-far, -far), new(far, -far), new(far, far), new(-far, far)]);
         AddTriangle(0, 1, 2);
@@ -185,7 +189,10 @@ internal sealed class Triangulation
             }
 
             if (!moved)
+            {
+                _last = t;
                 return (t, on);
+            }
         }
     }
 

@@ -17,7 +17,7 @@ internal static class CutListCsv
         _columns,
         [
             .. assembly.Parts.Select(Piece),
-            .. assembly.Sites.Where(site => site.Port.Fitting is not null).Select(Fitting),
+            .. BoughtItems.Of(assembly.Design, assembly.Sites).Select(Bought),
         ]);
 
     private static CsvCell[] Piece(Part part) =>
@@ -34,9 +34,6 @@ internal static class CutListCsv
         },
     ];
 
-    private static CsvCell[] Fitting(PortSite site) =>
-    [
-        $"fitting of {site.Port.Name}", 1, "bought", default, default, default, default, default, default,
-        $"{site.Port.Fitting!.Name}, {site.Port.Fitting.Thread}",
-    ];
+    private static CsvCell[] Bought(BoughtItem item) =>
+        [item.Name, item.Quantity, "bought", default, default, default, default, default, item.Mass, item.What];
 }

@@ -16,7 +16,20 @@ public static class HolesCsv
     ];
 
     /// <summary>x, y and the polar pair are from the flat's origin.</summary>
-    public static void Write(Part part, Stream to) => Csv.Write(to, _columns, part.Holes.Select(Row));
+    public static void Write(Part part, Stream to) => Csv.Write(to, _columns, Holes(part).Select(Row));
+
+    /// <summary>Those of fields are made one by one as they are written.</summary>
+    private static IEnumerable<Hole> Holes(Part part)
+    {
+        foreach (var hole in part.Holes)
+            yield return hole;
+        var number = part.Holes.Length;
+        foreach (var field in part.Fields)
+        {
+            foreach (var center in field.Lattice.Centers())
+                yield return new(++number, field.Purpose, center, null, field.Diameter, null, null, field.Made, null);
+        }
+    }
 
     private static CsvCell[] Row(Hole hole) =>
     [

@@ -16,7 +16,7 @@ internal static class PartFiles
         }
 
         yield return ("solid", $"solids/{part.Id}.stl");
-        if (part.Holes.IsEmpty)
+        if (part.Holes.IsEmpty && part.Fields.IsEmpty)
             yield break;
         yield return ("holes", $"holes/{part.Id}.csv");
         yield return ("holes_drawing", $"holes/{part.Id}.dxf");

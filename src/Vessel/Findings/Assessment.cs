@@ -16,5 +16,7 @@ public static class Assessment
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),
         .. BracketRules.Of(assembly),
+        .. PatternRules.Of(assembly),
+        .. DiscRules.Of(assembly),
     ];
 }

@@ -30,6 +30,10 @@ public static class FindingCodes
     public const string GoreStretch = "gore-stretch";
     public const string SeamsMeet = "seams-meet";
     public const string PortNearCapSeam = "port-near-cap-seam";
+    public const string WebTooNarrow = "web-too-narrow";
+    public const string LooseDisc = "loose-disc";
+    public const string PackingWithoutScreen = "packing-without-screen";
+    public const string UnlikeMetals = "unlike-metals";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -51,6 +55,10 @@ public static class FindingCodes
         new(GoreStretch, "Dishing the gores stretches the metal further than it should.", "Use more gores or a softer temper, or spin the half sphere (made_from: spinning)."),
         new(SeamsMeet, "A gore's seam runs into the shell's long seam.", "Turn the gores (gores.seam_angle) or the shell's seam."),
         new(PortNearCapSeam, "A port's weld lies too near the polar cap's.", "Make the polar cap larger (gores.cap_diameter), or the port smaller."),
+        new(WebTooNarrow, "Holes of a pattern leave less than a thickness between them.", "Widen the pitch, or take smaller holes or thinner sheet."),
+        new(LooseDisc, "A disc is held by nothing.", "Fix it, unless something else holds it."),
+        new(PackingWithoutScreen, "Packing has no disc on one side: loose media can leave.", "Put it between two discs."),
+        new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

@@ -56,9 +56,18 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
+    /// <summary>Where along the path metal is laid; empty for all along. In order, apart, inside the domain.</summary>
+    public ImmutableArray<Interval> Runs { get; init; } = [];
+
+    /// <summary>The runs, or the whole path.</summary>
+    public ImmutableArray<Interval> Welded => Runs.IsEmpty ? [Domain] : Runs;
+
     /// <summary>Whether the parameter is an angle round an axis, radians; else it is a length, mm.</summary>
     public bool IsRound => Domain == Interval.Turn;
 
-    /// <summary>Of the root line, mm.</summary>
-    public double Length => Quadrature.Periodic(t => Along(t).Tangent.Length, Domain, Breaks);
+    /// <summary>Of the root line, where it is welded, mm.</summary>
+    public double Length => Welded.Sum(run => Quadrature.Periodic(t => Along(t).Tangent.Length, run, BreaksIn(run)));
+
+    /// <summary>The breaks inside a run.</summary>
+    public ImmutableArray<double> BreaksIn(Interval run) => [.. Breaks.Where(run.Contains)];
 }

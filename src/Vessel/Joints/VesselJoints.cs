@@ -17,6 +17,7 @@ public static class VesselJoints
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
         .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
         .. InsideSeams.Of(vessel, welds),
+        .. vessel.Inside.Discs.Where(DiscSeam.IsWelded).Select(disc => DiscSeam.Of(disc, vessel, welds)),
         .. vessel.Bracket is { } bracket ? BracketSeam.Of(bracket, vessel, welds) : [],
     ];
 }

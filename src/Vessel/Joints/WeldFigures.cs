@@ -33,24 +33,26 @@ public sealed record WeldFigures(
 
     public static WeldFigures Of(Joint joint)
     {
-        var stations = Enumerable.Range(0, StationCount)
-            .Select(i => joint.Domain.At((double)i / StationCount))
-            .Select(t => (t, joint.Along(t)))
-            .ToImmutableArray();
-        var fine = Enumerable.Range(0, 10 * StationCount)
-            .Select(i => joint.Along(joint.Domain.At(i / (10.0 * StationCount))))
-            .ToList();
+        var stations = Parameters(joint, StationCount).Select(t => (t, joint.Along(t))).ToImmutableArray();
+        var fine = Parameters(joint, 10 * StationCount).Select(joint.Along).ToList();
         var legs = fine.ConvertAll(at => Bead.Of(joint, at).Leg);
         return new(
             joint,
             joint.Length,
             new(legs.Min(), legs.Max()),
             new(fine.Min(at => at.Dihedral), fine.Max(at => at.Dihedral)),
-            Quadrature.Periodic(t => Swept(joint, t), joint.Domain, joint.Breaks, DepositAccuracy),
+            joint.Welded.Sum(run => Quadrature.Periodic(t => Swept(joint, t), run, joint.BreaksIn(run), DepositAccuracy)),
             fine.Max(at => at.GapNormal),
             fine.Max(at => at.GapAxial),
             joint.Kind == JointKind.Fillet ? fine.Average(at => at.Dihedral > FilletThroat.GreatestAngle ? 1.0 : 0.0) : 0,
             stations);
+    }
+
+    /// <summary>Evenly along each run, at least so many together.</summary>
+    private static IEnumerable<double> Parameters(Joint joint, int count)
+    {
+        var each = (count + joint.Welded.Length - 1) / joint.Welded.Length;
+        return joint.Welded.SelectMany(run => Enumerable.Range(0, each).Select(i => run.At((double)i / each)));
     }
 
     /// <summary>

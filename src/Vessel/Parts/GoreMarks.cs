@@ -84,25 +84,24 @@ internal sealed class GoreMarks(GoreDevelopment flat)
         }
     }
 
-    /// <summary>From end to end, broken at texts, with an arrow head at the upper end.</summary>
+    /// <summary>From end to end, broken at texts, with an arrow head at its upper end.</summary>
     private void AddCentreLine()
     {
+        var pieces = new List<Interval>();
         var from = Margin;
-        foreach (var text in _taken.OrderBy(t => t.Start))
+        foreach (var text in _taken.OrderBy(t => t.Start).Append(new(flat.Length, flat.Length)))
         {
-            AddPiece(from, text.Start - Margin);
+            if (text.Start - Margin - from > Margin / 2)
+                pieces.Add(new(from, text.Start - Margin));
             from = text.End + Margin;
         }
 
-        AddPiece(from, flat.Length - Margin);
-        var tip = OnCentre(flat.PoleUp ? flat.Length - (Margin / 2) : Margin / 2);
+        foreach (var piece in pieces)
+            _marks.Add(new LineMark(OnCentre(piece.Start), OnCentre(piece.End)));
+        if (pieces.Count == 0)
+            return;
+        var tip = OnCentre(flat.PoleUp ? pieces[^1].End : pieces[0].Start);
         foreach (var side in new[] { -1, 1 })
             _marks.Add(new LineMark(tip, tip - new Point2(side * Margin / 2, Margin)));
-    }
-
-    private void AddPiece(double from, double to)
-    {
-        if (to - from > Margin / 2)
-            _marks.Add(new LineMark(OnCentre(from), OnCentre(to)));
     }
 }

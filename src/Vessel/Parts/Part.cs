@@ -14,6 +14,7 @@ public enum PartKind
     Sleeve,
     Skirt,
     Plate,
+    Disc,
     Bracket,
     Gore,
 
@@ -45,6 +46,9 @@ public sealed record Part(
     ImmutableArray<Hole> Holes,
     string Path)
 {
+    /// <summary>Patterns of holes, on the flat; each counts its holes after <see cref="Holes"/>.</summary>
+    public ImmutableArray<HoleField> Fields { get; init; } = [];
+
     public int Quantity => Placements.Length;
 
     /// <summary>Of one piece, grams.</summary>

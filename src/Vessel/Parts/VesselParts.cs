@@ -14,6 +14,7 @@ public static class VesselParts
         .. sites.Select(site => PortPart.Build(site, welds)),
         .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
         .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
+        .. vessel.Inside.Discs.Select(disc => DiscPart.Build(disc, welds)),
         .. vessel.Bracket is { } bracket ? new[] { BracketPart.Build(bracket, vessel, welds) } : [],
     ];
 

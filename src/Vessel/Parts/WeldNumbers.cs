@@ -23,6 +23,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         .. vessel.Ports.Select(port => port.Path),
         .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
         .. vessel.Inside.Caps.SelectMany(OfCap),
+        .. vessel.Inside.Discs.Where(disc => disc.Fixed is Design.Fixing.Weld or Design.Fixing.Tabs).Select(disc => Fixing(disc.Path)),
         .. vessel.Bracket is { } bracket ? EarsOf(bracket) : [],
     ]);
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Geometry;
 
@@ -7,17 +6,15 @@ namespace Vessel.Export.Dxf;
 /// <summary>A whole file: the conservative set that every reader of its edition understands; millimetres.</summary>
 internal static class DxfDocument
 {
-    public static void Write(ImmutableArray<DxfEntity> entities, DxfRelease release, Stream to)
+    public static void Write(DxfDrawing drawing, DxfRelease release, Stream to)
     {
         using var tags = new DxfTags(to);
         var withHandles = release == DxfRelease.R2000;
         var tables = new DxfTables(tags, withHandles);
-        var bounds = entities.Aggregate(Box2.Empty, (box, entity) => box.Join(entity.Bounds));
-        if (bounds.IsEmpty)
-            bounds = new(default, default);
+        var bounds = drawing.Bounds.IsEmpty ? new(default, default) : drawing.Bounds;
 
         tables.Begin("HEADER");
-        WriteHeader(tags, withHandles, bounds, DxfHandles.FirstEntity + entities.Length);
+        WriteHeader(tags, withHandles, bounds, DxfHandles.FirstEntity + drawing.Count);
         tables.End();
         if (withHandles)
         {
@@ -28,7 +25,7 @@ internal static class DxfDocument
         tables.Write(bounds);
         tables.WriteBlocks();
         tables.Begin("ENTITIES");
-        new DxfEntities(tags, release).Write(entities);
+        new DxfEntities(tags, release).Write(drawing.Entities);
         tables.End();
         if (withHandles)
             tables.WriteObjects();

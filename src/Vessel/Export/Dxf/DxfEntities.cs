@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Dxf;
@@ -6,12 +5,12 @@ namespace Vessel.Export.Dxf;
 /// <summary>The entities of model space, each in the words of its edition.</summary>
 internal sealed class DxfEntities(DxfTags tags, DxfRelease release)
 {
-    public void Write(ImmutableArray<DxfEntity> entities)
+    public void Write(IEnumerable<DxfEntity> entities)
     {
-        for (var i = 0; i < entities.Length; i++)
+        var handle = DxfHandles.FirstEntity;
+        foreach (var entity in entities)
         {
-            var handle = DxfHandles.FirstEntity + i;
-            switch (entities[i])
+            switch (entity)
             {
                 case DxfLine line:
                     Head("LINE", handle, line.Layer, "AcDbLine");
@@ -33,8 +32,10 @@ internal sealed class DxfEntities(DxfTags tags, DxfRelease release)
                     WriteText(text, handle);
                     break;
                 default:
-                    throw new ArgumentException($"no such entity: {entities[i]}");
+                    throw new ArgumentException($"no such entity: {entity}");
             }
+
+            handle++;
         }
     }
 

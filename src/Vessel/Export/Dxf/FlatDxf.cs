@@ -9,21 +9,26 @@ public static class FlatDxf
 {
     public static void Write(Flat flat, DrawingOptions options, Stream to)
     {
-        var cut = Cut(flat.Cut, DxfLayer.Cut, options.Tolerance);
+        var cut = Cut(flat.Cut, options.Tolerance);
         if (options.CutOnly)
         {
-            DxfDocument.Write([.. cut], options.Release, to);
+            DxfDocument.Write(cut, options.Release, to);
             return;
         }
 
-        DxfEntity[] drawn = [.. cut, .. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. flat.Marks.SelectMany(Drawn)];
-        var bounds = drawn.Aggregate(Box2.Empty, (box, entity) => box.Join(entity.Bounds));
-        DxfDocument.Write([.. drawn, .. Notes(flat.Notes, bounds)], options.Release, to);
+        DxfEntity[] scribed = [.. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. flat.Marks.SelectMany(Drawn)];
+        var drawn = cut.Then(DxfDrawing.Of(scribed));
+        DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. Notes(flat.Notes, drawn.Bounds)])), options.Release, to);
     }
 
     /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
-    internal static IEnumerable<DxfEntity> Cut(Region2 region, string layer, double tolerance) =>
-        region.Holes.Append(region.Outer).Select(loop => Outline(loop, layer, tolerance));
+    private static DxfDrawing Cut(Region2 region, double tolerance)
+    {
+        DxfEntity[] loops = [.. region.Holes.Append(region.Outer).Select(loop => Outline(loop, DxfLayer.Cut, tolerance))];
+        return region.Fields.Reverse().Aggregate(
+            DxfDrawing.Of(loops),
+            (rest, field) => DxfDrawing.Of(field, 1, center => [new DxfCircle(DxfLayer.Cut, center, field.HoleRadius)]).Then(rest));
+    }
 
     internal static DxfEntity Outline(Loop2 loop, string layer, double tolerance) => loop.AsCircle is { } circle
         ? new DxfCircle(layer, circle.Center, circle.Radius)

@@ -30,10 +30,10 @@ public sealed record FlatFigures(
             bounds.Width,
             bounds.Height,
             CurveMeasures.Area(flat.Cut),
-            loops.Sum(CurveMeasures.Length),
-            loops.Length,
-            flat.Cut.Holes.Length,
-            loops.Length - fits.Length + fits.Sum(fit => fit.Vertices.Length),
+            CurveMeasures.Length(flat.Cut),
+            loops.Length + flat.Cut.FieldHoles,
+            flat.Cut.Holes.Length + flat.Cut.FieldHoles,
+            loops.Length + flat.Cut.FieldHoles - fits.Length + fits.Sum(fit => fit.Vertices.Length),
             fits.Select(fit => fit.Deviation).DefaultIfEmpty(0).Max());
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -13,30 +14,54 @@ public static class HolesDxf
     // The cross reaches so far beyond the tool's circle, mm, that it can be seen with the tool in place.
     private const double Overreach = 2;
 
+    // Nobody centre-punches more than this by hand; a drawing of more only slows its reader down.
+    private const int MostOfField = 2000;
+
     public static void Write(Part part, DrawingOptions options, Stream to)
     {
         DxfEntity[] outline = part.Flat is { } flat ? [FlatDxf.Outline(flat.Cut.Outer, DxfLayer.Note, options.Tolerance)] : [];
-        DxfEntity[] drawn = [.. outline, .. part.Holes.SelectMany(Drawn)];
-        var bounds = drawn.Aggregate(Box2.Empty, (box, entity) => box.Join(entity.Bounds));
-        DxfDocument.Write(
-            [.. drawn, .. FlatDxf.Notes([$"{part.Name}: holes to drill, mm", "numbers as in the table of holes"], bounds)],
-            options.Release,
-            to);
+        var drawn = part.Fields.Where(IsDrawn).Aggregate(
+            DxfDrawing.Of([.. outline, .. part.Holes.SelectMany(Drawn)]),
+            (rest, field) => rest.Then(DxfDrawing.Of(field.Lattice, 3, center => Cross(center, field.Diameter, FieldOverreach(field)))));
+        DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. FlatDxf.Notes(Notes(part), drawn.Bounds)])), options.Release, to);
     }
+
+    private static ImmutableArray<string> Notes(Part part) =>
+    [
+        $"{part.Name}: holes to drill, mm",
+        "numbers as in the table of holes",
+        .. part.Fields.Select(field => IsDrawn(field)
+            ? $"{field.Purpose}: {field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm, without their numbers"
+            : $"{field.Purpose}: {field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm, too many to draw: see the table of holes"),
+    ];
+
+    private static bool IsDrawn(HoleField field) => field.Lattice.Count <= MostOfField;
+
+    /// <summary>Arms of neighbours stay apart.</summary>
+    private static double FieldOverreach(HoleField field) => Math.Min(Overreach, (field.Lattice.Pitch - field.Diameter) / 4);
 
     private static IEnumerable<DxfEntity> Drawn(Hole hole)
     {
         var arm = (hole.Diameter / 2) + Overreach;
-        var (across, up) = (new Point2(arm, 0), new Point2(0, arm));
         var height = Math.Clamp(hole.Diameter / 4, 2.5, 5);
         var beside = new Point2(arm + height, arm);
         var number = hole.Number.ToString(CultureInfo.InvariantCulture);
         return
         [
-            new DxfLine(DxfLayer.Mark, hole.Center - across, hole.Center + across),
-            new DxfLine(DxfLayer.Mark, hole.Center - up, hole.Center + up),
-            new DxfCircle(DxfLayer.Mark, hole.Center, hole.Diameter / 2),
+            .. Cross(hole.Center, hole.Diameter, Overreach),
             .. FlatDxf.Letters(new(number, hole.Center + beside, height, 0)),
+        ];
+    }
+
+    private static IEnumerable<DxfEntity> Cross(Point2 center, double diameter, double overreach)
+    {
+        var arm = (diameter / 2) + overreach;
+        var (across, up) = (new Point2(arm, 0), new Point2(0, arm));
+        return
+        [
+            new DxfLine(DxfLayer.Mark, center - across, center + across),
+            new DxfLine(DxfLayer.Mark, center - up, center + up),
+            new DxfCircle(DxfLayer.Mark, center, diameter / 2),
         ];
     }
 }

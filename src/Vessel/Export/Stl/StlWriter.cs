@@ -10,6 +10,9 @@ public static class StlWriter
     private const int HeaderLength = 80;
     private const int RecordLength = 50;
 
+    /// <summary>Records that go to the stream together.</summary>
+    private const int ChunkLength = 1024;
+
     /// <param name="title">Stands in the header, as far as it fits; letters beyond ASCII become question marks.</param>
     public static void Write(Mesh mesh, string title, Stream to) => Write([(mesh, Frame3.Identity)], title, to);
 
@@ -30,18 +33,28 @@ public static class StlWriter
 
     private static void WriteTriangles(Mesh mesh, Frame3 placement, Stream to)
     {
-        // Rounded once by index: neighbours share bits, so the mesh stays closed.
-        var vertices = mesh.Vertices.Select(vertex => Rounded(placement.ToOuter(vertex))).ToArray();
-        Span<byte> record = stackalloc byte[RecordLength];
-        record.Clear();
-        foreach (var (a, b, c) in mesh.Triangles)
+        // The same vertex comes out in the same bits wherever it is used, so the mesh stays closed.
+        Vector3 Placed(int vertex) => Rounded(placement.ToOuter(mesh.Vertices[vertex]));
+
+        // The two bytes that end a record stay zero.
+        var chunk = new byte[ChunkLength * RecordLength];
+        var filled = 0;
+        foreach (var triangle in mesh.Triangles)
         {
-            Put(record, 0, Normal(vertices[a], vertices[b], vertices[c]));
-            Put(record, 12, vertices[a]);
-            Put(record, 24, vertices[b]);
-            Put(record, 36, vertices[c]);
-            to.Write(record);
+            var record = chunk.AsSpan(filled, RecordLength);
+            var (a, b, c) = (Placed(triangle.A), Placed(triangle.B), Placed(triangle.C));
+            Put(record, 0, Normal(a, b, c));
+            Put(record, 12, a);
+            Put(record, 24, b);
+            Put(record, 36, c);
+            filled += RecordLength;
+            if (filled < chunk.Length)
+                continue;
+            to.Write(chunk);
+            filled = 0;
         }
+
+        to.Write(chunk, 0, filled);
     }
 
     // Adding zero turns -0 into 0.

@@ -27,6 +27,8 @@ internal static class PartJson
             WritePlacement(part, json);
             if (part.Flat is { } flat)
                 json.Object("flat", () => WriteFlat(flat, built, json));
+            if (!part.Fields.IsEmpty)
+                json.List("patterns", part.Fields, field => WritePattern(field, json));
             json.Object("solid", () => WriteSolid(built, json));
         });
     }
@@ -67,6 +69,20 @@ internal static class PartJson
             json.Put("entities", figures.Entities);
         });
     }
+
+    private static void WritePattern(HoleField field, SummaryWriter json) => json.Object(() =>
+    {
+        var (lattice, within) = (field.Lattice, field.Lattice.Within);
+        json.Put("purpose", field.Purpose);
+        json.Put("kind", lattice is GridLattice2 grid ? grid.Kind.ToString().ToLowerInvariant() : "rings");
+        json.Put("hole_diameter_mm", field.Diameter);
+        json.Put("pitch_mm", lattice.Pitch);
+        json.Put("margin_mm", within.Margin);
+        json.Put("holes", lattice.Count);
+        json.Put("open_area_mm2", lattice.Area);
+        // Of the whole plate, rim and all: what is left for the flow.
+        json.Put("open_share", lattice.Area / (Math.PI * ((within.Outer * within.Outer) - (within.Inner * within.Inner))));
+    });
 
     /// <summary>The origin is where the part's angle seam_deg at height 0 lies on the flat.</summary>
     private static void WriteDevelopment(Flat flat, SummaryWriter json)

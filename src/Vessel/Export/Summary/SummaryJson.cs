@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Joints;
+using Vessel.Parts;
 
 namespace Vessel.Export.Summary;
 
@@ -23,6 +24,7 @@ internal static class SummaryJson
             json.Object("inputs", () => json.Put("design_sha256", build.Options.DesignHash));
             json.Object("options", () => WriteOptions(build.Options, json));
             json.List("parts", build.Parts, part => PartJson.Write(part, json));
+            json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
             json.List("welds", build.Welds, weld => WeldJson.Write(weld, json));
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
@@ -42,6 +44,15 @@ internal static class SummaryJson
         json.Put("variant", options.Settings.Variant);
         json.List("with", options.Settings.With, json.Value);
     }
+
+    private static void WriteBought(BoughtItem item, SummaryWriter json) => json.Object(() =>
+    {
+        json.Put("name", item.Name);
+        json.Put("what", item.What);
+        json.Put("quantity", item.Quantity);
+        json.Put("mass_g", item.Mass);
+        json.Put("volume_ml", item.Volume / 1000);
+    });
 
     private static void WriteTotals(Build build, SummaryWriter json)
     {

@@ -16,6 +16,7 @@ public static class SummarySchema
             ("inputs", Object("What it was made from", ("design_sha256", Text("SHA-256 of the design file")))),
             ("options", Options()),
             ("parts", List("In the order of the file", Part())),
+            ("bought", List("What is bought finished", Bought())),
             ("welds", List("In their order of numbers", Weld())),
             ("totals", Totals()),
             ("capacity", Capacity()),
@@ -49,6 +50,7 @@ public static class SummarySchema
             List("Rows", List("A row", Number("An element"))),
             List("Places", List("Rows", List("A row", Number("An element")))))),
         ("flat?", Flat()),
+        ("patterns?", List("Holes by rule", Pattern())),
         ("solid", Object("The mesh in the STL file",
             ("volume_mm3", Number("Volume")),
             ("area_mm2", Number("Surface")),
@@ -76,6 +78,23 @@ public static class SummarySchema
             ("tolerance_mm", Number("Allowed")),
             ("deviation_mm", Number("Reached")),
             ("entities", Count("Lines and arcs")))));
+
+    private static JsonObject Pattern() => Object("Equal round holes",
+        ("purpose", Text("What it is for")),
+        ("kind", Choice("Arrangement", "staggered60", "staggered45", "square", "rings")),
+        ("hole_diameter_mm", Number("Of each")),
+        ("pitch_mm", Number("Least distance of centres")),
+        ("margin_mm", Number("From a hole to an edge")),
+        ("holes", Count("Whole ones that fit")),
+        ("open_area_mm2", Number("Of all together")),
+        ("open_share", Number("Of the plate, 0 to 1")));
+
+    private static JsonObject Bought() => Object("A line of the shopping list",
+        ("name", Text("What it is for")),
+        ("what", Text("What to ask for")),
+        ("quantity", Count("How many")),
+        ("mass_g", Nullable(Number("Of all together"))),
+        ("volume_ml", Nullable(Number("Room that it fills"))));
 
     private static JsonObject Weld() => Object("A weld",
         ("number", Text("As on the flats")),

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Joints;
+
+/// <summary>The fillet on the upper face of a disc, against the bore that it fits: all round, or three tacks.</summary>
+internal static class DiscSeam
+{
+    /// <summary>Common practice, no source; half of the path at most.</summary>
+    private const double TackLength = 10;
+
+    private const int Tacks = 3;
+
+    public static bool IsWelded(DiscDesign disc) => disc.Fixed is Fixing.Weld or Fixing.Tabs;
+
+    public static Joint Of(DiscDesign disc, VesselDesign vessel, WeldNumbers welds)
+    {
+        var wall = Math.Min(disc.Thickness, InternalHost.Wall(disc.Fits, vessel));
+        var radius = InternalHost.InnerRadius(disc.Fits, vessel);
+        return new(
+            welds[WeldNumbers.Fixing(disc.Path)],
+            $"{disc.Name} to {InternalHost.Name(disc.Fits)}",
+            [InternalHost.Id(disc.Fits), Slug.Of(disc.Name)],
+            JointKind.Fillet,
+            Interval.Turn,
+            [],
+            Ring.Along(radius, disc.Height + disc.Thickness, Way.Axial(1), Way.Inward, Math.Max(0, disc.Clearance)),
+            FilletThroat.Of(wall),
+            wall,
+            WeldNumbers.Fixing(disc.Path))
+        {
+            Runs = disc.Fixed == Fixing.Tabs ? Tacked(radius) : [],
+        };
+    }
+
+    /// <summary>Round 60, 180 and 300 degrees.</summary>
+    private static ImmutableArray<Interval> Tacked(double radius)
+    {
+        var half = Math.Min(TackLength / radius, Math.PI / Tacks) / 2;
+        return
+        [
+            .. Enumerable.Range(0, Tacks)
+                .Select(i => Turns.Full * (i + 0.5) / Tacks)
+                .Select(middle => new Interval(middle - half, middle + half)),
+        ];
+    }
+}

@@ -1,0 +1,35 @@
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>A pattern of equal holes as a lattice in a plate round the origin.</summary>
+public static class HoleFields
+{
+    /// <summary>As many whole holes as the margin allows: the phase of the pattern is chosen for that.</summary>
+    /// <param name="outerRadius">Of the plate, mm.</param>
+    /// <param name="boreRadius">Of an opening in its middle, mm; zero for none.</param>
+    public static Lattice2 Of(HolePatternDesign pattern, double outerRadius, double boreRadius)
+    {
+        var within = new Annulus2(outerRadius, boreRadius, pattern.Margin);
+        var radius = pattern.HoleDiameter / 2;
+        return pattern.Pattern switch
+        {
+            HolePattern.Staggered60 => GridLattice2.Fullest(GridKind.Staggered60, within, radius, pattern.Pitch),
+            HolePattern.Staggered45 => GridLattice2.Fullest(GridKind.Staggered45, within, radius, pattern.Pitch),
+            HolePattern.Square => GridLattice2.Fullest(GridKind.Square, within, radius, pattern.Pitch),
+            HolePattern.Rings => new RingLattice2(within, radius, pattern.Pitch),
+            _ => throw new ArgumentException($"no such pattern: {pattern.Pattern}"),
+        };
+    }
+}
+
+/// <summary>All holes that one pattern makes in a part, without a record for each.</summary>
+/// <param name="Purpose">In words: <c>pattern of lower screen</c>.</param>
+/// <param name="Path">The pattern's mapping in the design file.</param>
+public sealed record HoleField(string Purpose, Lattice2 Lattice, string Path)
+{
+    public double Diameter => 2 * Lattice.HoleRadius;
+
+    public HoleMethod Made => HoleMethods.Through(Diameter);
+}
