@@ -48,7 +48,7 @@ internal sealed record ShellOpening(
         var outline = new WallOutline(outside, shell.InnerRadius, port.OuterRadius);
         var widened = new WidenedOutline(outline, shell.MidRadius, port.Clearance);
         Point2 Widened(double t) => origin + widened.At(t);
-        return new(site, WallOutline.Domain, WallOutline.Breaks, Widened, t => Slopes.Of(Widened, t, WallOutline.Domain), Widened);
+        return new(site, WallOutline.Domain, WallOutline.Breaks, Widened, widened.Slope, Widened);
     }
 
     public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
@@ -91,7 +91,8 @@ internal sealed record ShellOpening(
         if (shell.MadeFrom == StockForm.Sheet)
         {
             // Radial walls: the (angle, height) area times the integral of r dr through the wall.
-            var area = Quadrature.Periodic(t => 0.5 * Outer(t).Cross(OuterSlope(t)), Domain, Breaks, AreaAccuracy);
+            var pole = Outer(Domain.Start);
+            var area = Quadrature.Periodic(t => 0.5 * (Outer(t) - pole).Cross(OuterSlope(t)), Domain, Breaks, AreaAccuracy);
             return area * shell.MidRadius * shell.Wall;
         }
 

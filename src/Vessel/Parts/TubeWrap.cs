@@ -41,7 +41,7 @@ internal static class TubeWrap
         marks.AddTitle($"{port.Name} {welds[port.Path]}", LetterHeight);
         return new(
             FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(site, end), wrapped,
-            port.Cut == EndCut.Square ? "furthest reach through the wall" : "outside diameter");
+            port.Cut == EndCut.Square && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
     }
 
     /// <summary>How a set-in tube knows how deep it goes: the line on which its outside meets the host's.</summary>
@@ -103,7 +103,7 @@ internal static class TubeWrap
     private static string CutNote(PortSite site, TubeEnd end) => (site.Port.Cut, site.Outside) switch
     {
         _ when end.IsPlain => "Plain end, square to the axis.",
-        (EndCut.Square, _) => "Cut square through the wall along the line; the metal left of the line's far side stays on.",
+        (EndCut.Square, _) => "Cut square through the wall along the line.",
         (EndCut.HoleSaw, CylinderFootprint host) => HoleSawNote(site.Port, host),
         _ => "Line on the outside; grind the end face back through the wall to the host's curve.",
     };

@@ -26,7 +26,9 @@ public sealed class CylinderIntersections
     {
         var (vessel, site) = Designs.Tee(shell, branch, 0, offset, (Math.PI / 2) - beta, shell / 1e6, StockForm.Tube);
         var opening = ShellOpening.Of(site, vessel.Shell);
-        return -CurveMeasures.Area(opening.OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell));
+        var outline = opening.OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell).Edges.Single();
+        return Quadrature.Periodic(
+            t => (outline.At(t) - outline.Start).Cross(outline.Slope(t)) / -2, outline.Domain, outline.Breaks);
     }
 
     [Theory]
@@ -125,7 +127,6 @@ public sealed class CylinderIntersections
     [InlineData(1, 1, 0, 30, "11.5150644", "8.0000000")]
     public void Worked_lengths_and_areas(double shell, double branch, double offset, double beta, string length, string area)
     {
-        // The branch has no wall here: the lengths of the table are scaled so that the design's sizes stay usual.
         var tee = Designs.Tee(shell, branch, 0, offset, (Math.PI / 2) - Rad(beta), shell / 50);
 
         Near.Printed(length, WeldLength(tee));
@@ -152,16 +153,13 @@ public sealed class CylinderIntersections
     [InlineData(270, 0, 60, "52.915026", "-20.575842", "26.457513")]
     public void Profile_points(double phi, double offset, double beta, string along, string girth, string height)
     {
-        // The table counts along the branch, and up the shell, from the foot of the common perpendicular of both axes,
-        // and the angle phi from the side where the axes part by less than a right angle: the upper side here.
+        // The table counts along the branch, and up the shell, from the foot of the common perpendicular of both axes.
         var tilt = (Math.PI / 2) - Rad(beta);
         var host = (CylinderFootprint)Designs.Tee(50, 20, 0, offset, tilt).Site.Outside;
         var foot = Math.Sqrt(2500 - (offset * offset)) / Math.Cos(tilt);
-        var mirrored = beta == 90 ? Rad(phi) : Math.PI - Rad(phi);
+        var place = host.Place(20, Rad(phi));
 
-        var place = host.Place(20, mirrored);
-
-        Near.Printed(along, foot + host.Reach(20, mirrored));
+        Near.Printed(along, foot + host.Reach(20, Rad(phi)));
         Near.Printed(girth, 50 * place.U);
         Near.Printed(height, place.V + (foot * Math.Sin(tilt)));
     }

@@ -70,16 +70,43 @@ public sealed class WeldMetal
         Near.Relative(a.Cross(b).Length / 2, bead.Area, 1e-13);
     }
 
+    /// <summary>Volume of a bead of equal legs swept along the joint, over section times length of the root.</summary>
+    private static double Excess(Joint joint, Func<Station, double> legOf)
+    {
+        const int steps = 7200;
+        var (swept, straight) = (0.0, 0.0);
+        for (var i = 0; i < steps; i++)
+        {
+            Vector3 Centroid(Station at) => at.Root + ((legOf(at) / 3) * (at.AlongHost + at.AlongPart));
+            var at = joint.Along(Turns.Full * (i + 0.5) / steps);
+            // Midpoint sums over smooth periodic functions: no error but that of the central difference, 1e-7.
+            var moved = Centroid(joint.Along(Turns.Full * (i + 1) / steps)) - Centroid(joint.Along(Turns.Full * i / steps));
+            var area = legOf(at) * legOf(at) * Math.Sin(at.Dihedral) / 2;
+            swept += area * moved.Dot(at.Tangent.Unit());
+            straight += area * at.Tangent.Length * Turns.Full / steps;
+        }
+
+        return (swept / straight) - 1;
+    }
+
     [Theory]
     [InlineData(2, "4.2")]
     [InlineData(3, "6.2")]
-    public void Metal_off_the_root_line_travels_further(double leg, string percent)
+    public void Metal_off_the_root_line_travels_further(double leg, string percent) =>
+        Near.Printed(percent, 100 * Excess(Tee(leg), _ => leg));
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void The_deposit_counts_it(double leg)
     {
         var joint = Tee(leg);
-        var alongRoot = Quadrature.Periodic(
+        double LegOf(Station at) => joint.Throat / Math.Cos(at.Dihedral / 2);
+        var straight = Quadrature.Periodic(
             t => joint.Along(t) is var at ? Bead.Of(joint, at).Area * at.Tangent.Length : 0, joint.Domain, joint.Breaks);
 
-        Near.Printed(percent, 100 * ((WeldFigures.Of(joint).Deposit / alongRoot) - 1));
+        // Difference quotients over 1e-4 of the turn are good to a few 1e-7.
+        Near.Relative(straight * (1 + Excess(joint, LegOf)), WeldFigures.Of(joint).Deposit, 2e-6);
     }
 
     [Fact]

@@ -14,12 +14,15 @@ internal static class Elliptic
     private static (double K, double E) Both(double m)
     {
         var (a, b, square, weight, sum) = (1.0, Math.Sqrt(1 - m), m, 0.5, 0.0);
-        while (square > 1e-34)
+        // Convergence is quadratic: what is left out is the square of this.
+        while (square > 1e-24)
         {
             sum += weight * square;
             var c = (a - b) / 2;
             (a, b, square, weight) = ((a + b) / 2, Math.Sqrt(a * b), c * c, 2 * weight);
         }
+
+        sum += weight * square;
 
         var k = Math.PI / (2 * a);
         return (k, k * (1 - sum));

@@ -1,0 +1,94 @@
+using Vessel.Design;
+using Vessel.Function;
+using Vessel.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Function;
+
+/// <summary>Capacity against closed forms: elementary solids, recomputed to 20 digits.</summary>
+public sealed class CapacityTests
+{
+    public static TheoryData<int> Seeds => RandomDesigns.Seeds;
+
+    private static readonly ShellDesign Shell = Designs.Shell(104, 2, 300);
+
+    [Theory]
+    [InlineData(10, "14660.766")]
+    [InlineData(25, "81812.309")]
+    [InlineData(50, "261799.388")]
+    [InlineData(80, "497418.84")]
+    [InlineData(150, "1047197.55")]
+    public void Half_sphere_and_cylinder_of_radius_50(double height, string volume)
+    {
+        var cavity = Assembly.Of(Designs.Vessel(Shell)).Cavity;
+
+        Near.Printed(volume, cavity.VolumeBelow(cavity.Floor + height));
+    }
+
+    [Fact]
+    public void Two_half_spheres_hold_a_ball_more_than_the_cylinder()
+    {
+        var cavity = Assembly.Of(Designs.Vessel(Shell) with { Top = Designs.Dome(Shell, "top") }).Cavity;
+
+        Near.Relative((4.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 300), cavity.VolumeBelow(cavity.Ceiling), 1e-14);
+        Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 150), cavity.VolumeBelow(150), 1e-14);
+    }
+
+    [Fact]
+    public void Lids_take_their_depth()
+    {
+        var cavity = Assembly.Of(Designs.Vessel(Shell) with
+        {
+            Top = Designs.Inset(Shell, "top", 4, recess: 6), Bottom = Designs.Overlay("bottom", 104),
+        }).Cavity;
+
+        Near.Relative(Math.PI * 2500 * 290, cavity.VolumeBelow(cavity.Ceiling), 1e-14);
+    }
+
+    [Fact]
+    public void A_tube_through_the_lid_takes_the_room_of_its_metal()
+    {
+        var port = Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10 };
+        var (with, without) = (Assembly.Of(Designs.Vessel(Shell, port)), Assembly.Of(Designs.Vessel(Shell)));
+
+        Near.Relative(Math.PI * (256 - 196) * 10, without.Capacity.Brim - with.Capacity.Brim, 1e-9);
+        Near.Relative(
+            Math.PI * (256 - 196) * 4,
+            without.Cavity.VolumeBelow(with.Cavity.Ceiling - 6) - with.Cavity.VolumeBelow(with.Cavity.Ceiling - 6), 1e-9);
+        // The tube's end seals first: what is above it stays air.
+        Near.Relative(Math.PI * 2500 * (300 - 3 - 10) + (2.0 / 3 * Math.PI * 125000), with.Capacity.Fillable, 1e-12);
+    }
+
+    [Fact]
+    public void The_lowest_open_mouth_limits_use()
+    {
+        var port = Designs.Branch("spill", 32, 2, new(100, 1, 0, 0, 0));
+        var capacity = Assembly.Of(Designs.Vessel(Shell, port)).Capacity;
+
+        Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 - 14)), capacity.Usable, 1e-12);
+        Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 + 14)), capacity.Fillable, 1e-12);
+        Assert.Contains("spill", capacity.LimitedBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plugged_bungs_let_nothing_out()
+    {
+        var drain = Designs.OnHead("drain", PortHost.Bottom, 22, 4, 0) with { Thread = Designs.Thread };
+
+        Assert.Equal(0, Assembly.Of(Designs.Vessel(Shell, drain)).Capacity.Fillable);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Volume_rises_with_the_level_from_nothing_to_the_brim(int seed)
+    {
+        var vessel = RandomDesigns.Built(seed);
+        var volumes = vessel.Capacity.Levels.Select(level => level.Volume).ToList();
+
+        Near.Absolute(0, vessel.Cavity.VolumeBelow(vessel.Cavity.Floor), 1e-6);
+        Assert.Equal(vessel.Capacity.Brim, volumes[^1]);
+        Assert.All(volumes.Zip(volumes.Skip(1)), pair => Assert.True(pair.First < pair.Second));
+        Assert.True(vessel.Capacity.Usable <= vessel.Capacity.Fillable && vessel.Capacity.Fillable <= vessel.Capacity.Brim);
+    }
+}

@@ -1,0 +1,75 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Parts;
+
+/// <summary>What every part's solid obeys.</summary>
+public sealed class SolidLaws
+{
+    public static TheoryData<int> Seeds => RandomDesigns.Seeds;
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Random_designs_are_what_the_reader_would_pass(int seed) => 
+        Assert.Empty(DesignCheck.Find(RandomDesigns.Built(seed).Design));
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Every_part_closes_with_the_genus_of_its_holes_and_the_volume_of_its_formula(int seed)
+    {
+        var vessel = RandomDesigns.Built(seed);
+        foreach (var part in vessel.Parts)
+        {
+            var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
+
+            Assert.Equal(Handles(vessel, part), part.Solid.Genus);
+            MeshLaws.Hold(mesh, part.Solid.Genus);
+            // Facets lie within the chord of the surface.
+            Near.Absolute(part.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
+        }
+    }
+
+    [Theory]
+    [InlineData(16)]
+    [InlineData(-16)]
+    [InlineData(16.0001)]
+    public void A_slanted_tube_whose_side_passes_the_shells_axis_still_gets_a_closed_hole(double offset)
+    {
+        // Every radius of the wall then has its hole's edge on one line up the shell, each at its own height.
+        var shell = Designs.Shell(wall: 3);
+        var part = Assembly.Of(Designs.Vessel(shell, Designs.Branch("slant", 32, 2, new(90, 1, offset, 0.5, 0)) with
+        {
+            Joint = PortJoint.SetIn, Clearance = 0.2, Length = 60,
+        })).Parts[0];
+
+        var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
+
+        MeshLaws.Hold(mesh, 2);
+        Near.Absolute(part.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
+    }
+
+    /// <summary>A ring has one; each further hole adds one.</summary>
+    private static int Handles(Assembly vessel, Part part) => part.Kind switch
+    {
+        PartKind.Branch or PartKind.Bung => 1,
+        PartKind.Shell => 1 + vessel.Design.Ports.Count(port => port.Host == PortHost.Shell),
+        _ => vessel.Design.Ports.Count(port => Names.Of(port.Host) == part.Id),
+    };
+
+    [Theory]
+    [InlineData("outlet")]
+    [InlineData("drain")]
+    [InlineData("top")]
+    public void Half_the_facets_length_is_a_quarter_of_the_error(string name)
+    {
+        var part = Assembly.Of(Designs.Sound).Parts.Single(part => part.Name == name);
+        double Error(double chord) => Math.Abs(Mesher.Flatten(part.Solid, new(chord, Math.PI)).Volume - part.Volume);
+
+        // Whole numbers of pieces on small circles leave some play.
+        Assert.InRange(Error(0.04) / Error(0.01), 2.5, 6.5);
+        Assert.InRange(Error(0.01) / Error(0.0025), 2.5, 6.5);
+    }
+}
