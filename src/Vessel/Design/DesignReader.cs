@@ -37,6 +37,7 @@ public static class DesignReader
         };
         faults.AddRange(NameCheck.Find(file));
         faults.AddRange(MetalCheck.Find(file));
+        faults.AddRange(ReferenceCheck.Find(file, design));
         faults.AddRange(AcceptCheck.Find(file));
         faults.AddRange(DesignCheck.Find(design));
         var placed = Placed(faults, places)

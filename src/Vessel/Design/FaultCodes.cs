@@ -64,6 +64,29 @@ public static class FaultCodes
     public const string UnknownFinding = "unknown-finding";
     public const string NothingToAccept = "nothing-to-accept";
     public const string ErrorAccepted = "error-accepted";
+    public const string PartNotFound = "part-not-found";
+    public const string HangsFromDome = "hangs-from-dome";
+    public const string CapNotCarried = "cap-not-carried";
+    public const string TooWideInside = "too-wide-inside";
+    public const string OutsideTheInside = "outside-the-inside";
+    public const string DiscDoesNotFit = "disc-does-not-fit";
+    public const string PartsCollide = "parts-collide";
+    public const string WindowsOverlap = "windows-overlap";
+    public const string WindowNearEnd = "window-near-end";
+    public const string WindowCornerTooLarge = "window-corner-too-large";
+    public const string WindowOverSeam = "window-over-seam";
+    public const string BoreTooWide = "bore-too-wide";
+    public const string HolesTouch = "holes-touch";
+    public const string NoHoleFits = "no-hole-fits";
+    public const string TooManyHoles = "too-many-holes";
+    public const string PackingNotBetween = "packing-not-between";
+    public const string BracketTooWide = "bracket-too-wide";
+    public const string BracketOffShell = "bracket-off-shell";
+    public const string EarTooShort = "ear-too-short";
+    public const string BoltOffPlate = "bolt-off-plate";
+    public const string BoltHolesOverlap = "bolt-holes-overlap";
+    public const string BracketOverPort = "bracket-over-port";
+    public const string GoresDoNotFit = "gores-do-not-fit";
 
     public static ImmutableArray<FaultCode> All { get; } =
     [
@@ -113,7 +136,8 @@ public static class FaultCodes
             "Split it with names under 'dimensions'."),
         new(nameof(GaugeUnknown), GaugeUnknown, "A sheet gauge is not in the table of the metal.",
             "Give the thickness in mm or in."),
-        new(nameof(DimensionName), DimensionName, "A name under 'dimensions' is a unit, a reserved word or no plain word.",
+        new(nameof(DimensionName), DimensionName,
+            "A name under 'dimensions' is a unit, a reserved word or no plain word.",
             "Use another name."),
         new(nameof(DimensionCycle), DimensionCycle, "Named sizes are defined by each other in a circle.",
             "Give one of them a value of its own."),
@@ -121,7 +145,8 @@ public static class FaultCodes
         new(nameof(MissingMaterial), MissingMaterial, "A part has no material, and the file names none.",
             "Add 'material' at the top of the file."),
         new(nameof(UnknownThread), UnknownThread, "The thread is not in the table.", "Use a thread of the table."),
-        new(nameof(MetalsDoNotJoin), MetalsDoNotJoin, "Two parts that are welded together are of metals that do not join.",
+        new(nameof(MetalsDoNotJoin), MetalsDoNotJoin,
+            "Two parts that are welded together are of metals that do not join.",
             "Make both of one family of metals."),
         new(nameof(NameWithoutLetters), NameWithoutLetters, "A name has no letter or digit that a file name can take.",
             "Use a name with the letters a to z or digits."),
@@ -133,11 +158,13 @@ public static class FaultCodes
             "Change the plate's diameter or clearance."),
         new(nameof(BranchWiderThanShell), BranchWiderThanShell, "A port that stands on the shell reaches beside it.",
             "Make the port or its offset smaller."),
-        new(nameof(TubeDoesNotEnter), TubeDoesNotEnter, "A port that passes into the shell is wider than its bore there.",
+        new(nameof(TubeDoesNotEnter), TubeDoesNotEnter,
+            "A port that passes into the shell is wider than its bore there.",
             "Make the port or its offset smaller, or set it on."),
         new(nameof(DrillRunsOut), DrillRunsOut, "A hole drilled through a tube leaves its bore sideways.",
             "Make the bore or the offset smaller."),
-        new(nameof(HoleNearShellEnd), HoleNearShellEnd, "Less than one wall of metal is left between a hole and an edge.",
+        new(nameof(HoleNearShellEnd), HoleNearShellEnd,
+            "Less than one wall of metal is left between a hole and an edge.",
             "Move the port away from the edge."),
         new(nameof(PortOffShell), PortOffShell, "A port's footprint reaches over an edge of the shell.",
             "Move the port away from the edge."),
@@ -165,6 +192,56 @@ public static class FaultCodes
             "Delete it from 'accept'."),
         new(nameof(ErrorAccepted), ErrorAccepted, "A finding of severity error is accepted.",
             "Mend what it is about: only warnings and notes can be accepted."),
+        new(nameof(PartNotFound), PartNotFound,
+            "A part is named that is not in the file, or not where it would have to be.",
+            "Correct the name, or add the part."),
+        new(nameof(HangsFromDome), HangsFromDome, "A cap or sleeve hangs from a head that is not flat.",
+            "Make the head flat, or leave the part out."),
+        new(nameof(CapNotCarried), CapNotCarried,
+            "The outlet's tube does not reach the plate of a cap that opens down.",
+            "Make the tube's inside length larger, or the drop smaller."),
+        new(nameof(TooWideInside), TooWideInside, "A cap or sleeve is wider than the bore that it stands in.",
+            "Make it narrower."),
+        new(nameof(OutsideTheInside), OutsideTheInside,
+            "A part reaches beyond the room inside the vessel, or beyond the sleeve that it stands in.",
+            "Move it, or make it shorter."),
+        new(nameof(DiscDoesNotFit), DiscDoesNotFit,
+            "A disc is larger than the bore it fits without being pressed in, or its clearance leaves none.",
+            "Change its clearance."),
+        new(nameof(PartsCollide), PartsCollide, "Two parts inside the vessel take up the same place.",
+            "Move one of them, or make an opening for it."),
+        new(nameof(WindowsOverlap), WindowsOverlap, "Windows leave less than one wall of metal between them.",
+            "Use fewer or narrower windows."),
+        new(nameof(WindowNearEnd), WindowNearEnd, "A window leaves less than one wall of metal above or below it.",
+            "Make the window lower, or move it."),
+        new(nameof(WindowCornerTooLarge), WindowCornerTooLarge,
+            "The corners of a window are larger than half of its smaller side.",
+            "Make the corner's radius smaller."),
+        new(nameof(WindowOverSeam), WindowOverSeam, "A window stands over the seam of a rolled skirt.",
+            "Turn the seam."),
+        new(nameof(BoreTooWide), BoreTooWide, "The opening in the middle of a disc or plate leaves no plate.",
+            "Make the opening smaller."),
+        new(nameof(HolesTouch), HolesTouch, "The pitch of a pattern is no larger than its holes.",
+            "Make the pitch larger or the holes smaller."),
+        new(nameof(NoHoleFits), NoHoleFits, "Not one whole hole of a pattern fits the plate.",
+            "Make the holes, the margin or the opening smaller."),
+        new(nameof(TooManyHoles), TooManyHoles, "A pattern has more holes than can be reckoned with.",
+            "Use larger holes and pitch."),
+        new(nameof(PackingNotBetween), PackingNotBetween,
+            "The two discs of a packing do not stand one above the other in one bore.",
+            "Name the lower disc first, and discs of one bore."),
+        new(nameof(BracketTooWide), BracketTooWide, "A bracket reaches beside the shell.", "Make it narrower."),
+        new(nameof(BracketOffShell), BracketOffShell, "A bracket reaches beyond an end of the shell.",
+            "Move it, or make it lower."),
+        new(nameof(EarTooShort), EarTooShort, "A bracket stands so near the shell that its bends leave no ear.",
+            "Make the stand-off larger or the bend sharper."),
+        new(nameof(BoltOffPlate), BoltOffPlate, "A bolt's washer does not lie wholly on the flat of the bracket.",
+            "Move the bolts inward, or make the plate larger."),
+        new(nameof(BoltHolesOverlap), BoltHolesOverlap, "Two bolt holes or slots run into each other.",
+            "Set the bolts further apart, or make the slots shorter."),
+        new(nameof(BracketOverPort), BracketOverPort, "A bracket stands over a port.", "Move one of the two."),
+        new(nameof(GoresDoNotFit), GoresDoNotFit, "The polar cap leaves no gores, or gores too narrow at their tips.",
+            "Change the cap's diameter or the number of gores."),
     ];
 }
 

@@ -41,7 +41,7 @@ internal static class InsideBuilder
             opens == CapOpening.Up ? 0 : section.NumberOr("drop", (outlet?.InsideLength ?? double.NaN) - wall),
             opens == CapOpening.Up ? null : outlet?.Name ?? section.Text("outlet"),
             opens == CapOpening.Up ? 0 : section.Number("clearance"),
-            opens == CapOpening.Up ? section.Number("drain_hole") : 0,
+            opens == CapOpening.Down ? 0 : section.Has("opens") ? section.Number("drain_hole") : double.NaN,
             section.Text("made_from") == "sheet" ? StockForm.Sheet : StockForm.Tube,
             Turns.From(section.NumberOr("seam_angle", BetweenWindows(windows)), 0),
             windows,

@@ -37,12 +37,22 @@ public sealed class AcceptedDesignTests
             top: {{Head(random)}}
             bottom: {{Head(random)}}
             ports: [ {{string.Join(", ", ports)}} ]
+            {{Inside(random)}}
             """;
     }
 
+    /// <summary>As often nothing as something: most of what is drawn at random does not go together.</summary>
+    private static string Inside(Random random) => random.Next(2) == 0 ? "" : $$"""
+        inside:
+          sleeve: { tube: { outside_diameter: {{Number(random, 60, 90)}}, wall: 2 }, length: {{Number(random, 30, 80)}} }
+          discs: [ { name: screen, fits: {{Pick(random, "shell", "sleeve")}}, at: { height: {{Number(random, 5, 200)}} }, thickness: 2, hole_diameter: 3, pitch: {{Number(random, 4, 8)}}, pattern: {{Pick(random, "square", "rings", "staggered_45", "staggered_60")}} } ]
+          cap: { outside_diameter: 50, wall: 2, skirt: {{Number(random, 10, 40)}}, opens: {{Pick(random, "up", "up", "down")}} }
+        bracket: { at: { height: {{Number(random, 30, 150)}}, angle: {{Number(random, 90, 270)}} }, thickness: 3, width: 70, height: 50, stand_off: {{Number(random, 0, 30)}}, ears: {{Pick(random, "sides", "ends")}}, bolts: { diameter: 8, across: 20 } }
+        """;
+
     private static string Head(Random random) => random.Next(3) switch
     {
-        0 => "{ shape: hemisphere }",
+        0 => $"{{ shape: hemisphere, made_from: {Pick(random, "spinning", "gores")} }}",
         1 => $"{{ shape: flat, thickness: {Number(random, 1, 6)}, recess: {Number(random, 0, 10)} }}",
         _ => $"{{ shape: flat, thickness: {Number(random, 1, 6)}, seat: overlay }}",
     };

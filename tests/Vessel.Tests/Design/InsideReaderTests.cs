@@ -25,9 +25,10 @@ public sealed class InsideReaderTests
     [Fact]
     public void One_part_stands_at_its_key_and_several_at_their_place_in_the_list()
     {
-        var two = Designs.Good(Designs.WithInside.Replace(
-            "  sleeve: {", "  sleeve:\n    - { name: short, tube: { outside_diameter: 100, wall: 2 }, length: 10 }\n    - { name: sleeve,",
-            StringComparison.Ordinal));
+        var two = Designs.Good(Designs.WithInside
+            .Replace("upper screen, at", "upper screen, fits: sleeve, at", StringComparison.Ordinal)
+            .Replace("  sleeve: {", "  sleeve:\n    - { name: short, tube: { outside_diameter: 100, wall: 2 }, length: 10 }\n    - { name: sleeve,",
+                StringComparison.Ordinal));
 
         Assert.Equal("inside.sleeve", Inside.Sleeves[0].Path);
         Assert.Equal(["inside.sleeve[0]", "inside.sleeve[1]"], two.Inside.Sleeves.Select(s => s.Path));

@@ -18,8 +18,8 @@ public sealed partial class RobustnessTests
     public void A_file_with_words_replaced_is_read_or_refused(int seed)
     {
         var random = new Random(seed);
-        var words = Word().Matches(Designs.Breather);
-        var text = Designs.Breather;
+        var words = Word().Matches(Designs.WithInside);
+        var text = Designs.WithInside;
         foreach (var word in words.OrderBy(_ => random.Next()).Take(random.Next(1, 4)).OrderByDescending(w => w.Index))
             text = text[..word.Index] + _junk[random.Next(_junk.Length)] + text[(word.Index + word.Length)..];
 
@@ -30,10 +30,10 @@ public sealed partial class RobustnessTests
     public void A_file_with_a_piece_torn_out_is_read_or_refused(int seed)
     {
         var random = new Random(seed);
-        var start = random.Next(Designs.Breather.Length);
+        var start = random.Next(Designs.WithInside.Length);
         var length = random.Next(1, 80);
 
-        AssertAnswered(Designs.Breather.Remove(start, Math.Min(length, Designs.Breather.Length - start)));
+        AssertAnswered(Designs.WithInside.Remove(start, Math.Min(length, Designs.WithInside.Length - start)));
     }
 
     [Property(MaxTest = 300)]

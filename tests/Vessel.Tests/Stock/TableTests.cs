@@ -13,6 +13,17 @@ public sealed class TableTests
     public void Every_thread_is_found_by_its_own_name() => Assert.All(Threads.All, t => Assert.Same(t, Threads.Find(t.Name)));
 
     [Fact]
+    public void Every_washer_covers_its_bolts_hole() => Assert.All(Bolts.All, b =>
+    {
+        Assert.InRange(b.Hole, 1.05 * b.Diameter, 1.15 * b.Diameter);
+        Assert.InRange(b.Washer, 1.5 * b.Hole, 2.2 * b.Hole);
+    });
+
+    [Fact]
+    public void A_bolt_outside_the_table_has_its_hole_by_rule() =>
+        Assert.Equal((1.1 * 7.9, 2 * 7.9, Bolts.OtherSource), (Bolts.Hole(7.9).Value, Bolts.Washer(7.9).Value, Bolts.Hole(7.9).Source));
+
+    [Fact]
     public void Every_tap_drill_is_smaller_than_its_thread() =>
         Assert.All(Threads.All, t => Assert.InRange(t.TapDrill, 0.8 * t.MajorDiameter, t.MajorDiameter));
 

@@ -20,6 +20,15 @@ internal static class DesignCheck
             .. SeamCheck.Find(design, holes),
             .. HeadPortCheck.Find(design),
             .. OverlapCheck.Find(design, holes),
+            .. GoreCheck.Find(design),
+            .. InsideSizeCheck.Find(design),
+            .. InsidePairCheck.Find(design),
+            .. InsideCollisionCheck.Find(design),
+            .. InsideReachCheck.Find(design),
+            .. WindowCheck.Find(design),
+            .. HolePatternCheck.Find(design),
+            .. BracketCheck.Find(design, holes),
+            .. BoltCheck.Find(design),
         ];
     }
 

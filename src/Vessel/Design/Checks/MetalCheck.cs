@@ -17,10 +17,47 @@ internal static class MetalCheck
         foreach (var port in file.Items("ports"))
         {
             var host = port.Text("in");
-            if (host is not null && Between(port, file.Child(host), port.Text("name") ?? port.Path, host) is { } fault)
+            if (host is not null && Between(port, file.Child(host), Name(port), host) is { } fault)
+                yield return fault;
+        }
+
+        foreach (var (part, host, name, hostName) in Welded(file))
+        {
+            if (Between(part, host, name, hostName) is { } fault)
                 yield return fault;
         }
     }
+
+    private static IEnumerable<(Section Part, Section? Host, string Name, string HostName)> Welded(Section file)
+    {
+        if (file.Child("bracket") is { } bracket)
+            yield return (bracket, file.Child("shell"), BracketBuilder.Name, "the shell");
+        var inside = file.Child("inside") ?? Section.Absent("inside");
+        foreach (var part in inside.Items("sleeve").Concat(inside.Items("cap")).Where(p => p.Text("fixed") == "weld"))
+        {
+            if (part.Text("opens") == "down")
+            {
+                var outlet = Outlet(file, part);
+                yield return (part, outlet, Name(part), $"'{outlet?.Text("name")}'");
+            }
+            else
+            {
+                yield return (part, file.Child("top"), Name(part), "the top");
+            }
+        }
+
+        foreach (var disc in inside.Items("discs").Where(d => d.Text("fixed") == "weld"))
+        {
+            var (isKnown, sleeve) = InsideNames.HostOf(disc, inside.Items("sleeve"));
+            yield return (disc, sleeve ?? (isKnown ? file.Child("shell") : null), Name(disc), sleeve is null ? "the shell" : Name(sleeve));
+        }
+    }
+
+    private static Section? Outlet(Section file, Section cap) => file.Items("ports").FirstOrDefault(p =>
+        p.Text("in") == "top" && p.Text("joint") == "set_in" && p.Child("at")?.Number("radius") == 0
+        && (cap.Text("outlet") is not { } name || InsideNames.AreOne(p.Text("name"), name)));
+
+    private static string Name(Section part) => part.Text("name") ?? part.Path;
 
     private static Fault? Between(Section? part, Section? host, string name, string hostName) =>
         part?.Material is { } a && host?.Material is { } b && Fillers.Between(a, b) is null

@@ -5,29 +5,56 @@ internal static class NameCheck
 {
     private static readonly string[] _ofTheVessel = ["shell", "top", "bottom"];
 
+    private static readonly string[] _mayBeNameless = ["cap", "sleeve", "packing"];
+
     public static IEnumerable<Fault> Find(Section file)
     {
         if (file.Text("vessel") is { } vessel && Slug.Of(vessel).Length == 0)
             yield return WithoutLetters("vessel", vessel);
+        foreach (var fault in Nameless(file))
+            yield return fault;
 
         var taken = _ofTheVessel.ToDictionary(name => name, _ => "a part of every vessel", StringComparer.Ordinal);
-        foreach (var port in file.Items("ports"))
+        if (file.Has("bracket"))
+            taken.Add(BracketBuilder.Name, "the bracket");
+        foreach (var part in Parts(file))
         {
-            if (port.Text("name") is not { } name)
+            if (part.Text("name") is not { } name)
                 continue;
-            var path = $"{port.Path}.name";
+            var path = $"{part.Path}.name";
             var slug = Slug.Of(name);
             if (slug.Length == 0)
             {
                 yield return WithoutLetters(path, name);
             }
-            else if (!taken.TryAdd(slug, $"the name of {port.Path}"))
+            else if (!taken.TryAdd(slug, $"the name of {part.Path}"))
             {
                 yield return new Fault(FaultCodes.NameTwice, path,
                     $"'{name}' gives the file name '{slug}', which is already {taken[slug]}.", name, null,
                     "Use a name that differs in its letters or digits.");
             }
         }
+    }
+
+    /// <summary>What has a name of its own; the usual name serves only a part that is the one of its kind.</summary>
+    private static IEnumerable<Section> Parts(Section file)
+    {
+        var inside = file.Child("inside") ?? Section.Absent("inside");
+        return file.Items("ports")
+            .Concat(_mayBeNameless.SelectMany(kind => inside.Items(kind)
+                .Where(p => p.Given.Contains("name") || inside.Items(kind).Length == 1)))
+            .Concat(inside.Items("discs"));
+    }
+
+    private static IEnumerable<Fault> Nameless(Section file)
+    {
+        var inside = file.Child("inside") ?? Section.Absent("inside");
+        return _mayBeNameless
+            .Where(kind => inside.Items(kind).Length > 1)
+            .SelectMany(kind => inside.Items(kind)
+                .Where(p => !p.Given.Contains("name"))
+                .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind}'.",
+                    null, null, "Add 'name': what it is called.")));
     }
 
     private static Fault WithoutLetters(string path, string name) => new(

@@ -27,7 +27,7 @@ internal static class WallCheck
         }
     }
 
-    private static Fault TooThick(Shown shown, string path, string what, double wall, double radius) => new(
+    public static Fault TooThick(Shown shown, string path, string what, double wall, double radius) => new(
         FaultCodes.WallTooThick, path, $"The wall of '{what}' leaves no bore: it is as thick as the radius.",
         shown.Length(wall), $"less than {shown.Length(radius)}", "Make the wall thinner or the diameter larger.");
 

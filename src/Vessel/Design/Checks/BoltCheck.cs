@@ -1,0 +1,47 @@
+namespace Vessel.Design;
+
+/// <summary>Whether the bracket's bolts find room on the flat of its plate.</summary>
+internal static class BoltCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design)
+    {
+        if (design.Bracket is not { } bracket)
+            return [];
+        var shown = new Shown(design.Units);
+        var bolts = bracket.Bolts;
+        var bends = 2 * (bracket.InsideRadius + bracket.Thickness);
+        var across = new Row("across", bolts.Across, 0, bracket.Width - (bracket.Ears == BracketEars.Sides ? bends : 0));
+        var up = new Row("up", bolts.Up, bolts.Slot, bracket.PlateHeight - (bracket.Ears == BracketEars.Ends ? bends : 0));
+        return new[] { across, up }
+            .SelectMany(row => new[] { OffPlate(shown, bolts, row), Overlap(shown, bolts, row) })
+            .OfType<Fault>();
+    }
+
+    private static Fault? OffPlate(Shown shown, BoltsDesign bolts, Row row)
+    {
+        var most = row.Flat - row.Slot - bolts.WasherDiameter;
+        return row.Apart > most + Ring.Hair
+            ? new Fault(FaultCodes.BoltOffPlate, $"{bolts.Path}.{row.Key}",
+                $"The bolts' washers, {shown.Length(bolts.WasherDiameter)} wide, do not lie wholly on the flat of the bracket.",
+                shown.Length(row.Apart), $"at most {shown.Length(Math.Max(0, most))} on {shown.Length(row.Flat)} of flat",
+                most >= 0 ? $"Use '{row.Key}' of at most {shown.Length(most)}, or a larger plate."
+                    : $"Make the plate larger by at least {shown.Length(row.Apart - most)}.")
+            : null;
+    }
+
+    private static Fault? Overlap(Shown shown, BoltsDesign bolts, Row row)
+    {
+        var least = bolts.HoleDiameter + row.Slot;
+        return row.Apart > 0 && row.Apart <= least
+            ? new Fault(FaultCodes.BoltHolesOverlap, $"{bolts.Path}.{row.Key}", "Two bolt holes run into each other.",
+                shown.Length(row.Apart), $"more than {shown.Length(least)}",
+                "Set the bolts further apart, make the slots shorter, or use 0 for one row.")
+            : null;
+    }
+
+    /// <summary>One direction on the plate.</summary>
+    /// <param name="Apart">Of the bolts' middles.</param>
+    /// <param name="Slot">By which holes are drawn out that way.</param>
+    /// <param name="Flat">Width of the plate between its bends, or over all where it has none that way.</param>
+    private sealed record Row(string Key, double Apart, double Slot, double Flat);
+}

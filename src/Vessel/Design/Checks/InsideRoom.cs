@@ -1,0 +1,24 @@
+namespace Vessel.Design;
+
+/// <summary>Heights between which something can stand inside the vessel, mm.</summary>
+internal static class InsideRoom
+{
+    /// <summary>The lower face of the head from which caps and sleeves hang; NaN where it is not flat.</summary>
+    public static double Ceiling(VesselDesign design) =>
+        design.Top is FlatHead ? UpperEnd(design) : double.NaN;
+
+    /// <summary>The bottom's inner face at that distance from the axis.</summary>
+    public static double Floor(VesselDesign design, double radius)
+    {
+        if (design.Bottom is not HemisphereHead dome)
+            return LowerEnd(design);
+        var inner = design.Shell.OuterRadius - dome.Wall;
+        return radius < inner ? -BranchAxis.HalfChord(inner, radius) : 0;
+    }
+
+    /// <summary>The lower end of the bore of full width.</summary>
+    public static double LowerEnd(VesselDesign design) => LidCheck.Depth(design.Bottom);
+
+    /// <summary>The upper end of the bore of full width.</summary>
+    public static double UpperEnd(VesselDesign design) => design.Shell.Height - LidCheck.Depth(design.Top);
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>A square-edged ring about the vessel's axis: all that stands inside is made up of such; mm.</summary>
+/// <param name="Inner">Zero for a full disc.</param>
+internal readonly record struct Ring(double Inner, double Outer, double Low, double High)
+{
+    /// <summary>Less than rounding makes of equal sizes, and far less than can be made.</summary>
+    public const double Hair = 1e-6;
+
+    /// <summary>They share more than a surface. False where a size is at fault.</summary>
+    public bool Meets(Ring other) => IsBeside(other)
+        && Inner < other.Outer - Hair && other.Inner < Outer - Hair;
+
+    /// <summary>Some of both lies at one height.</summary>
+    public bool IsBeside(Ring other) => Low < other.High - Hair && other.Low < High - Hair;
+}
+
+/// <summary>A part inside the vessel as rings.</summary>
+/// <param name="IsRound">Goes all round the axis. Else it is a tube beside the axis, and its ring is what it touches of
+/// each circle about the axis: exact against parts that go all round, and only against these.</param>
+internal sealed record InsideBody(string Path, string Name, ImmutableArray<Ring> Rings, bool IsRound = true)
+{
+    public bool Meets(InsideBody other) =>
+        (IsRound || other.IsRound) && Rings.Any(a => other.Rings.Any(a.Meets));
+
+    /// <summary>How far from the axis this part reaches at heights that the other has too; zero where there is none.</summary>
+    public double OuterBeside(InsideBody other) => Rings
+        .Where(a => other.Rings.Any(a.IsBeside))
+        .Select(a => a.Outer)
+        .DefaultIfEmpty(0)
+        .Max();
+}
