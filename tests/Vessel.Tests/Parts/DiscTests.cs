@@ -4,6 +4,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Tests.Support;
+using Lines = Vessel.Export.Strokes;
 using Xunit;
 
 namespace Vessel.Tests.Parts;
@@ -61,7 +62,7 @@ public sealed class DiscTests
 
         var points = Strokes(text);
 
-        Assert.Equal("screen W6", text.Text);
+        Assert.Equal("screen W5", text.Text);
         Assert.All(points, p => Assert.InRange(p.Length, (105.6 / 2) - 4, 105.6 / 2));
     }
 
@@ -148,5 +149,5 @@ public sealed class DiscTests
     private static System.Collections.Immutable.ImmutableArray<PortSite> Sites(VesselDesign design) => Assembly.Of(design).Sites;
 
     private static IEnumerable<Point2> Strokes(TextMark text) =>
-        Export.Strokes.Of(text.Text, text.Center, text.Height, text.Angle).SelectMany(stroke => stroke);
+        Lines.Of(text.Text, text.Center, text.Height, text.Angle).SelectMany(stroke => stroke);
 }

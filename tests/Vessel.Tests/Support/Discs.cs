@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Parts;
+using Vessel.Stock;
 
 namespace Vessel.Tests.Support;
 
@@ -32,7 +33,7 @@ internal static class Discs
     }
 
     public static PackingDesign Wool(string? lower, string? upper) => new(
-        "inside.packing", "packing", "stainless wool", Stock.MaterialFamily.Stainless, lower, upper, 60, 0.05);
+        "inside.packing", "packing", "stainless wool", MaterialFamily.Stainless, lower, upper, 60, 0.05);
 
     public static Part PartOf(DiscDesign disc) =>
         Assembly.Of(Vessel([disc])).Parts.Single(part => part.Name == disc.Name);
