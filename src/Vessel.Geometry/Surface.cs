@@ -89,9 +89,12 @@ public sealed record SphereSurface(double Radius) : Surface
 /// </summary>
 public sealed record FoldedSurface(FoldedSheet Sheet, double Depth) : Surface
 {
-    private const double Straight = 0.02;
+    private const double Straight = 0.3;
 
-    /// <summary>Bends run straight along their lines, so facets become long that way.</summary>
+    /// <summary>
+    /// Bends run straight along their lines, so facets become long that way; not so long that holes in the flat strips
+    /// make needles.
+    /// </summary>
     public override double WeightOfV => Math.Abs(Sheet.Across.U) > Math.Abs(Sheet.Across.V) ? Straight : 1 / Straight;
 
     public override ImmutableArray<Crease> Creases => [.. Sheet.Creases.Select(at => new Crease(Sheet.Across, at))];
@@ -104,8 +107,11 @@ public sealed record FoldedSurface(FoldedSheet Sheet, double Depth) : Surface
 /// <summary>The points of a chart whose share along the unit direction <paramref name="Across"/> is <paramref name="At"/>.</summary>
 public readonly record struct Crease(Point2 Across, double At)
 {
-    /// <summary>Points as near as this are on the line, mm: more than a mesher's grid, and far below any chord.</summary>
-    private const double Near = 1e-4;
+    /// <summary>
+    /// Points as near as this are on the line, mm: more than a mesher's grid. A facet that reaches so far past it leaves
+    /// the surface, which bends away from its tangent, by the square of that alone.
+    /// </summary>
+    private const double Near = 1e-3;
 
     /// <summary>Signed distance from the line, mm.</summary>
     public double Beyond(Point2 chart) => chart.Dot(Across) - At;

@@ -1,6 +1,7 @@
 #!/usr/bin/python3
 """Checks every STL of a build with CGAL (mesh_check.cpp) and against the figures and flats of the summary."""
 import json
+import math
 import pathlib
 import subprocess
 

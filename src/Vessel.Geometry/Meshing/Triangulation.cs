@@ -365,6 +365,9 @@ internal sealed class Triangulation
 
     private (int Triangle, int Side) FindEdge(int a, int b)
     {
+        // An edge that a new one crosses may end in a corner of the box, but never in two.
+        if (a < FirstPoint)
+            (a, b) = (b, a);
         foreach (var (t, k) in Around(a))
         {
             if (Corner(t, (k + 1) % 3) == b)

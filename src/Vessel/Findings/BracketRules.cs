@@ -143,7 +143,10 @@ internal static class BracketRules
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
             + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
             [new("seam from the bracket's middle", off * 180 / Math.PI, (to + margin) * 180 / Math.PI, "deg")],
-            "at.angle");
+            "at.angle") with
+        {
+            At = assembly.Design.PlaceOf(WeldNumbers.LongSeam),
+        };
     }
 
     private static Finding Warning(Assembly assembly, string code, string message, Figure[] figures, string key)

@@ -8,33 +8,53 @@ internal static class BracketMarks
 {
     private const double LetterHeight = 4;
 
+    /// <summary>A tick runs from so far off an edge to so far off it, mm.</summary>
+    private const double TickGap = 0.5;
+    private const double TickLength = 3;
+
     public static ImmutableArray<Mark> Of(BracketSite site, ImmutableArray<Loop2> holes, WeldNumbers welds)
     {
         // The plate between its bends has a corner of its own.
-        var corner = site.Middle - (0.5 * Plate(site));
-        var marks = new FlatMarks(Plate(site).U, Plate(site).V, [.. holes.Select(hole => Moved(hole, -corner))]);
-        var middle = Plate(site).U / 2;
-        marks.AddVertical(middle, $"{NoteText.Degrees(site.Bracket.Angle)} deg", LetterHeight);
-        marks.AddTitle($"{site.Bracket.Name} {string.Join(' ', WeldNumbers.EarsOf(site.Bracket).Select(path => welds[path]))}", LetterHeight);
-        var length = Math.Min(4 * LetterHeight, Plate(site).V / 4);
-        var foot = new Point2((middle - LetterHeight) / 2, (Plate(site).V - length) / 2);
+        var (size, corner) = (Plate(site), site.Middle - (0.5 * Plate(site)));
+        ImmutableArray<Loop2> onPlate = [.. holes.Select(hole => Moved(hole, -corner))];
+        var title = new FlatMarks(size.U, size.V, onPlate);
+        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', WeldNumbers.EarsOf(site.Bracket).Select(path => welds[path]))}", LetterHeight);
+        // The centre line ends below the title.
+        var marks = new FlatMarks(size.U, size.V - (2 * LetterHeight), onPlate);
+        marks.AddVertical(size.U / 2, $"{NoteText.Degrees(site.Bracket.Angle)} deg", LetterHeight);
+        var length = Math.Min(4 * LetterHeight, size.V / 4);
+        var foot = new Point2(((size.U / 2) - LetterHeight) / 2, (size.V - length) / 2);
         marks.AddArrow(foot, foot + new Point2(0, length), "up", LetterHeight);
-        return [.. marks.ToImmutable().Select(mark => Moved(mark, corner)), .. EarNumbers(site, welds)];
+        return
+        [
+            .. title.ToImmutable().Concat(marks.ToImmutable()).Select(mark => Moved(mark, corner)),
+            .. EarMarks(site, welds),
+        ];
     }
 
     private static Point2 Plate(BracketSite site) =>
         site.AtSides ? new(site.Straight, site.FlatHeight) : new(site.FlatWidth, site.Straight);
 
-    /// <summary>In the middle of each ear, along its bend; none on an ear that is too short for letters.</summary>
-    private static IEnumerable<Mark> EarNumbers(BracketSite site, WeldNumbers welds)
+    /// <summary>
+    /// Its weld's number in the middle of each ear, along the bend, and where a curved end lies on the bracket's middle;
+    /// nothing on an ear that is too short for letters.
+    /// </summary>
+    private static IEnumerable<Mark> EarMarks(BracketSite site, WeldNumbers welds)
     {
-        if (site.ShortestEar < 2 * LetterHeight)
+        if (site.ShortestEar < 3 * LetterHeight)
             yield break;
         // The end's curve cuts into the ear's middle from outside.
-        var aside = (site.Straight / 2) + site.Allowance + (site.ShortestEar / 2);
-        var (first, last) = site.AtSides ? (new Point2(-aside, 0), new Point2(aside, 0)) : (new Point2(0, aside), new Point2(0, -aside));
-        foreach (var (path, at) in WeldNumbers.EarsOf(site.Bracket).Zip([first, last]))
-            yield return new TextMark(welds[path], site.Middle + at, LetterHeight, site.AtSides ? Math.PI / 2 : 0);
+        var (bend, end) = ((site.Straight / 2) + site.Allowance, (site.Straight / 2) + site.Allowance + site.ShortestEar);
+        var paths = WeldNumbers.EarsOf(site.Bracket);
+        for (var ear = 0; ear < paths.Length; ear++)
+        {
+            // Left, right; upper, lower.
+            var way = site.AtSides ? new Point2((2 * ear) - 1, 0) : new Point2(0, 1 - (2 * ear));
+            yield return new TextMark(
+                welds[paths[ear]], site.Middle + ((bend + end) / 2 * way), LetterHeight, site.AtSides ? Math.PI / 2 : 0);
+            if (!site.AtSides)
+                yield return new LineMark(site.Middle + ((end - TickLength) * way), site.Middle + ((end - TickGap) * way));
+        }
     }
 
     private static Mark Moved(Mark mark, Point2 by) => mark switch
