@@ -7,8 +7,8 @@ namespace Vessel.Tests.Published;
 
 /// <summary>
 /// Gores of a sphere: widths and heights as Math Central (University of Regina, 18 gores) gives them; polygon radii and
-/// lengths of the sides, E(-(pi / N)^2), as worked out with the arithmetic-geometric mean apart from this code; blanks of shallow caps by equal area
-/// (Hodgson, "Machines and Tools Employed in the Working of Sheet Metals").
+/// lengths of the sides, E(-(pi / N)^2), as worked out with the arithmetic-geometric mean apart from this code; blanks of
+/// shallow caps by equal area (Hodgson, "Machines and Tools Employed in the Working of Sheet Metals").
 /// </summary>
 public sealed class Gores
 {
