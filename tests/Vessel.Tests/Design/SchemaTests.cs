@@ -27,7 +27,7 @@ public sealed class SchemaTests
 
     [Theory]
     [MemberData(nameof(DesignFiles))]
-    public void Every_design_passes(string file) => Assert.Equal("", Complaints(_design, JsonOfYaml.Of(Repository.Design(file))));
+    public void Every_design_passes(string file) => AssertPasses(_design, JsonOfYaml.Of(Repository.Design(file)));
 
     [Theory]
     [MemberData(nameof(DesignFiles))]
@@ -39,7 +39,7 @@ public sealed class SchemaTests
 
         var summary = JsonNode.Parse(File.ReadAllText(folder["out/a/summary.json"]));
 
-        Assert.Equal("", Complaints(Schema(SummarySchema.Write()), summary));
+        AssertPasses(Schema(SummarySchema.Write()), summary);
     }
 
     [Fact]
@@ -98,6 +98,12 @@ public sealed class SchemaTests
     [Fact]
     public void A_number_that_is_written_out_of_range_is_a_literal() =>
         Assert.True(IsLiteral(JsonNode.Parse("""{ "ports": [ { "tube": { "wall": 99 } } ] }""")!, "ports[0].tube.wall"));
+
+    private static void AssertPasses(JsonSchema schema, JsonNode? instance)
+    {
+        var complaints = Complaints(schema, instance);
+        Assert.True(complaints.Length == 0, complaints);
+    }
 
     private static JsonSchema Schema(JsonObject schema) => JsonSchema.FromText(schema.ToJsonString());
 

@@ -68,11 +68,20 @@ public static class SummarySchema
         ("holes", Count("Closed cut lines inside the outline")),
         ("governed_by", Nullable(Text("Which face of the metal decided the cut"))),
         ("development", Object("How the flat lies on the part",
-            ("kind", Text("rolled, wrapped, blank, plane ...")),
+            ("kind", Text("rolled, wrapped, folded, gore, blank or plane")),
             ("radius_mm?", Number("Of the surface that keeps its length")),
             ("k?", Number("Place of the neutral line in the wall, from the inside")),
             ("seam_deg?", Number("Angle at the flat's edge")),
             ("gap_mm?", Number("Left open at the seam")),
+            ("across?", Choice("Folded: the axis that the bends cross", "x", "y")),
+            ("bends?", List("Folded: in their order", Bend())),
+            ("half_angle_deg?", Number("Gore: of the sphere, from its middle to a side")),
+            ("centre_line_mm?", Number("Gore: length along its middle")),
+            ("side_mm?", Number("Gore: length of a side")),
+            ("stretch?", Number("Gore: of the metal, at its sides")),
+            ("flat_inside_mm?", Number("Gore: how far a straight strip stands inside the sphere")),
+            ("flat_outside_mm?", Number("Gore: how far a straight strip stands outside the sphere")),
+            ("radial_error?", Number("Gore: share of the radius")),
             ("origin", List("Where seam_deg at height 0 lies on the flat, mm", Number("x, y"))))),
         ("fit", Object("How the drawing approaches the curves",
             ("tolerance_mm", Number("Allowed")),
@@ -96,6 +105,13 @@ public static class SummarySchema
         ("mass_g", Nullable(Number("Of all together"))),
         ("volume_ml", Nullable(Number("Room that it fills"))));
 
+    private static JsonObject Bend() => Object("A bend",
+        ("line_mm", Number("Where its line crosses the axis")),
+        ("angle_deg", Number("Positive towards the viewer")),
+        ("inside_radius_mm", Number("Of the bend")),
+        ("k", Number("Place of the neutral line, as a share of the thickness from the inside")),
+        ("allowance_mm", Number("Length of the flat that the bend takes up")));
+
     private static JsonObject Weld() => Object("A weld",
         ("number", Text("As on the flats")),
         ("name", Text("What it joins")),
@@ -116,7 +132,6 @@ public static class SummarySchema
         ("travel_mm_per_min", Number("Speed of the torch")),
         ("travel_source", Text("Of the speed")),
         ("arc_min", Number("Likely")),
-        ("arc_min_range", Range("Of arc_min")),
         ("gap_normal_mm", Number("Greatest, at right angles to the host")),
         ("gap_axial_mm", Number("Greatest, along the part's axis")),
         ("stations", List("Points along the seam", Object("A point",
@@ -135,7 +150,6 @@ public static class SummarySchema
         ("rods", Number("Likely")),
         ("rods_range", Range("Of rods")),
         ("arc_min", Number("Likely")),
-        ("arc_min_range", Range("Of arc_min")),
         ("job_min", Range("Minutes at the bench")),
         ("mass_g", Number("Of the empty vessel")));
 
