@@ -23,7 +23,7 @@ internal static class Brackets
     /// <summary>Metal that can be welded to it, and a height that holds it.</summary>
     public static VesselDesign On(BracketDesign? bracket, double outsideDiameter = 110)
     {
-        var design = Designs.Good(Designs.WithHeight("180", metal: "aluminium 5052"));
+        var design = Vessel.Tests.Design.Designs.Good(Vessel.Tests.Design.Designs.WithHeight("180", metal: "aluminium 5052"));
         return design with
         {
             Shell = design.Shell with { OutsideDiameter = outsideDiameter },
