@@ -40,7 +40,8 @@ public sealed class CapacityTests
     {
         var cavity = Assembly.Of(Designs.Vessel(Shell) with
         {
-            Top = Designs.Inset(Shell, "top", 4, recess: 6), Bottom = Designs.Overlay("bottom", 104),
+            Top = Designs.Inset(Shell, "top", 4, recess: 6),
+            Bottom = Designs.Overlay("bottom", 104),
         }).Cavity;
 
         Near.Relative(Math.PI * 2500 * 290, cavity.VolumeBelow(cavity.Ceiling), 1e-14);

@@ -4,8 +4,8 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Tests.Support;
-using Lines = Vessel.Export.Strokes;
 using Xunit;
+using Lines = Vessel.Export.Strokes;
 
 namespace Vessel.Tests.Parts;
 

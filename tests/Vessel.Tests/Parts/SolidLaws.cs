@@ -13,7 +13,7 @@ public sealed class SolidLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Random_designs_are_what_the_reader_would_pass(int seed) => 
+    public void Random_designs_are_what_the_reader_would_pass(int seed) =>
         Assert.Empty(DesignCheck.Find(RandomDesigns.Built(seed).Design));
 
     [Theory]
@@ -42,7 +42,9 @@ public sealed class SolidLaws
         var shell = Designs.Shell(wall: 3);
         var part = Assembly.Of(Designs.Vessel(shell, Designs.Branch("slant", 32, 2, new(90, 1, offset, 0.5, 0)) with
         {
-            Joint = PortJoint.SetIn, Clearance = 0.2, Length = 60,
+            Joint = PortJoint.SetIn,
+            Clearance = 0.2,
+            Length = 60,
         })).Parts[0];
 
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);

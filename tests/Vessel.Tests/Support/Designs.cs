@@ -19,7 +19,11 @@ internal static class Designs
         OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = 0.1 },
         OnHead("drain", PortHost.Bottom, 22, (22 - Thread.TapDrill) / 2, 0) with
         {
-            Joint = PortJoint.SetIn, Length = 8, InsideLength = 3, Clearance = 0.1, Thread = Thread,
+            Joint = PortJoint.SetIn,
+            Length = 8,
+            InsideLength = 3,
+            Clearance = 0.1,
+            Thread = Thread,
         });
 
     public static VesselDesign Vessel(ShellDesign shell, params ReadOnlySpan<PortDesign> ports) => new(

@@ -24,7 +24,9 @@ internal static class Discs
             Designs.Branch("inlet", 32, 2, new(40, 0.5, 0, 0, 0)),
             Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with
             {
-                Joint = PortJoint.SetIn, InsideLength = outletInside, Clearance = 0.1,
+                Joint = PortJoint.SetIn,
+                InsideLength = outletInside,
+                Clearance = 0.1,
             }) with
         {
             Bottom = Designs.Inset(shell, "bottom"),

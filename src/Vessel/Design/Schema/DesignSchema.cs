@@ -179,7 +179,8 @@ public static class DesignSchema
         var key = by.Maps.Values.First().Find(by.By)!;
         var rules = key.Choices.Select(choice => new JsonObject
         {
-            ["if"] = Chosen(by.By, choice), ["then"] = maps.Reference(by.Maps[choice], units),
+            ["if"] = Chosen(by.By, choice),
+            ["then"] = maps.Reference(by.Maps[choice], units),
         });
         return new JsonObject
         {
