@@ -11,6 +11,7 @@ namespace Vessel.Function;
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
 /// <param name="Floor">Area and height of holes in a plate that closes the lower end; null for none.</param>
 /// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
+/// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Can(
     string Name,
     double InnerRadius,
@@ -19,12 +20,16 @@ internal sealed record Can(
     Interval Outer,
     double? OpenEnd,
     (double Area, double Height)? Floor,
-    (WindowsDesign Design, double Sill)? Windows)
+    (WindowsDesign Design, double Sill)? Windows,
+    ImmutableArray<RoomPiece> InWalls)
 {
+    /// <summary>Below this a plate counts as shut, mm2: what is left is rounding.</summary>
+    private const double LeastOpening = 1e-6;
+
     /// <summary>All of a design, widest first: a can stands inside the nearest wider one that spans its height.</summary>
     public static ImmutableArray<Can> Of(VesselDesign vessel, ImmutableArray<Part> parts) =>
     [
-        .. vessel.Inside.Sleeves.Select(sleeve => OfSleeve(sleeve, vessel))
+        .. vessel.Inside.Sleeves.Select(sleeve => OfSleeve(sleeve, vessel, parts))
             .Concat(vessel.Inside.Caps.Select(cap => OfCap(cap, vessel, parts)))
             .OrderByDescending(can => can.OuterRadius),
     ];
@@ -34,7 +39,7 @@ internal sealed record Can(
     public bool Holds(Can other) =>
         other != this && other.OuterRadius <= InnerRadius && other.Outer.Start < Inner.End && other.Outer.End > Inner.Start;
 
-    private static Can OfSleeve(SleeveDesign sleeve, VesselDesign vessel)
+    private static Can OfSleeve(SleeveDesign sleeve, VesselDesign vessel, ImmutableArray<Part> parts)
     {
         var face = HeadSite.Of(sleeve.HangsFrom, vessel).InnerFace;
         var hangs = sleeve.HangsFrom == PortHost.Top;
@@ -42,14 +47,18 @@ internal sealed record Can(
         return new(
             sleeve.Name, sleeve.InnerRadius, sleeve.OutsideDiameter / 2, heights, heights,
             hangs ? heights.Start : heights.End, null,
-            sleeve.Windows is { } windows ? (windows, heights.Start + windows.Up) : null);
+            sleeve.Windows is { } windows ? (windows, heights.Start + windows.Up) : null,
+            InWindows(sleeve.Windows, heights.Start + (sleeve.Windows?.Up ?? 0), Wall(sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length)
+                - parts.Single(part => part.Id == Slug.Of(sleeve.Name)).Volume));
     }
 
     private static Can OfCap(CapDesign cap, VesselDesign vessel, ImmutableArray<Part> parts)
     {
         var site = CapSite.Of(cap, vessel);
         var up = cap.Opens == CapOpening.Up;
-        var plate = parts.Single(part => part.Id == CapParts.Ids(cap).Plate);
+        var (skirt, plate) = (Part(CapParts.Ids(cap).Skirt), Part(CapParts.Ids(cap).Plate));
+        Part Part(string id) => parts.Single(part => part.Id == id);
+
         // Whatever of the plate's disc is not metal is open; round the outlet the gap is welded shut.
         var radius = cap.OutsideDiameter / 2;
         var open = cap.Outlet is null ? (Math.PI * radius * radius) - (plate.Volume / cap.Wall) : 0;
@@ -59,7 +68,23 @@ internal sealed record Can(
             cap.Name, radius - cap.Wall, radius, site.Skirt,
             up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
             up ? null : site.Skirt.Start,
-            open > 1e-6 ? (open, site.Plate.Start) : null,
-            cap.Windows is { } own ? (own, sill) : null);
+            open > LeastOpening ? (open, site.Plate.Start) : null,
+            cap.Windows is { } own ? (own, sill) : null,
+            [
+                .. InWindows(cap.Windows, sill, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume),
+                .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open) } : [],
+                .. cap.Outlet is { } outlet ? new[] { PrismPiece.Cylinder(site.Plate, Outlet(outlet, vessel).OuterRadius) } : [],
+            ]);
     }
+
+    /// <summary>The tube takes its own metal out of the room again.</summary>
+    private static PortDesign Outlet(string name, VesselDesign vessel) => vessel.Ports.Single(port => port.Name == name);
+
+    private static ImmutableArray<RoomPiece> InWindows(WindowsDesign? windows, double sill, double volume) => windows is null
+        ? []
+        : [new PrismPiece(new(sill, sill + windows.Height), volume / windows.Height)];
+
+    /// <summary>Of a tube's whole wall, mm3.</summary>
+    private static double Wall(double outsideDiameter, double wall, double length) =>
+        Math.PI * (outsideDiameter - wall) * wall * length;
 }

@@ -68,7 +68,7 @@ internal sealed class CavityBuilder
     private List<RoomPiece> Pieces(Can? can, Interval span)
     {
         if (can is not null)
-            return [PrismPiece.Cylinder(span, can.InnerRadius)];
+            return [PrismPiece.Cylinder(span, can.InnerRadius), .. can.InWalls.Where(piece => CountsTo(span, piece, can))];
 
         var (bottom, top) = (HeadSite.Bottom(_vessel).InnerFace, HeadSite.Top(_vessel).InnerFace);
         var pieces = new List<RoomPiece>();
@@ -79,6 +79,13 @@ internal sealed class CavityBuilder
         if (_vessel.Top is HemisphereHead && span.End > top)
             pieces.Add(new SpherePiece(new(top, span.End), Depth(_vessel.Top), top));
         return pieces;
+    }
+
+    /// <summary>Whether this is the span of a can that a piece in its walls counts to: the one at the piece's upper end.</summary>
+    private static bool CountsTo(Interval span, RoomPiece piece, Can can)
+    {
+        var end = Math.Clamp(piece.Heights.End, can.Inner.Start, can.Inner.End);
+        return (span.Start < end && end <= span.End) || (end == can.Inner.Start && span.Start == end);
     }
 
     /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
