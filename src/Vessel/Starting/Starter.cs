@@ -16,6 +16,9 @@ public static class Starter
 
     private static readonly ImmutableArray<double> _hoses = [19, 22, 25, 28, 32, 38, 42, 50, 60, 76];
 
+    // A dome first: all of the oil runs out of it.
+    private static readonly ImmutableArray<bool> _domes = [true, false];
+
     private static readonly ImmutableArray<double> _offsets = [0.6, 0.45, 0.3, 0.15, 0];
 
     /// <summary>The text of the file; null with the reason when nothing fits the room.</summary>
@@ -31,15 +34,15 @@ public static class Starter
 
         var tries =
             from inside in Enum.GetValues<StarterInside>()
-            from domed in new[] { true, false }
-            from height in Heights(wish, body, domed)
-            let sizes = new StarterSizes(wish, hose, body, height, domed, inside, 0)
-            where Suits(sizes)
-            select sizes;
+            from domed in _domes
+            from width in Bodies(body, wish.RoomDiameter)
+            let least = Lowest(new StarterSizes(wish, hose, width, 0, domed, inside, 0))
+            where least is not null
+            select least;
         if (tries.FirstOrDefault() is not { } found)
         {
             return (null, FormattableString.Invariant(
-                $"no body of {body:0} mm and up to {wish.RoomHeight:0} mm over all holds {wish.Capacity:0.##} L between drains; give it more room, or drain it more often"));
+                $"no body of up to {wish.RoomDiameter:0} mm and {wish.RoomHeight:0} mm over all holds {wish.Capacity:0.##} L between drains; give it more room, or drain it more often"));
         }
 
         var best = _offsets.Select(share => found with { OffsetShare = share }).Where(Suits).MinBy(Doubts) ?? found;
@@ -60,11 +63,31 @@ public static class Starter
         return 5 * Math.Ceiling(Math.Max(inner + 4, 3 * hose) / 5);
     }
 
-    private static IEnumerable<double> Heights(StarterWish wish, double body, bool domed)
+    /// <summary>From the narrowest that the gas allows to the widest that the room does.</summary>
+    private static IEnumerable<double> Bodies(double least, double room)
     {
-        var most = wish.RoomHeight - StarterSizes.StubAbove - (domed ? body / 2 : 0);
-        for (var height = 60.0; height <= most; height += Step)
-            yield return height;
+        for (var body = least; body < Math.Floor(room); body += Step)
+            yield return body;
+        yield return Math.Floor(room);
+    }
+
+    /// <summary>The lowest shell that suits, in steps; null when not even the highest for the room does.</summary>
+    private static StarterSizes? Lowest(StarterSizes flat)
+    {
+        var steps = (int)Math.Floor((flat.Wish.RoomHeight - flat.OverAll) / Step);
+        if (steps < 1 || !Suits(At(steps)))
+            return null;
+        // Higher holds more, so that halving finds the step from which on it suits.
+        var (no, yes) = (0, steps);
+        while (yes - no > 1)
+        {
+            var middle = (no + yes) / 2;
+            (no, yes) = Suits(At(middle)) ? (no, middle) : (middle, yes);
+        }
+
+        return At(yes);
+
+        StarterSizes At(int step) => flat with { Height = step * Step };
     }
 
     private static bool Suits(StarterSizes sizes) =>
