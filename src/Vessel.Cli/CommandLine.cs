@@ -40,6 +40,7 @@ internal static class CommandLine
         {
             BuildCommand.Create(console),
             CheckCommand.Create(console),
+            NewCommand.Create(console),
             ExplainCommand.Create(console),
             StockCommand.Create(console),
             SchemaCommand.Create(console),

@@ -1,0 +1,100 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Globalization;
+using Vessel.Design;
+using Vessel.Export;
+using Vessel.Export.Dxf;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Hard;
+
+/// <summary>Whatever happens to a design file, the answer is a vessel or faults with their places, and soon.</summary>
+public sealed class MutationTests
+{
+    private const int InTheSuite = 2000;
+
+    // Every so many of the sound ones are meshed too, which takes far longer than all the rest.
+    private const int MeshedShare = 40;
+
+    private static readonly TimeSpan _most = TimeSpan.FromSeconds(2);
+
+    private static readonly string[] _designs = [.. Repository.Designs.Select(File.ReadAllText)];
+
+    /// <summary>More by the environment: <c>VESSEL_MUTANTS=100000</c>.</summary>
+    private static int Count =>
+        int.TryParse(Environment.GetEnvironmentVariable("VESSEL_MUTANTS"), CultureInfo.InvariantCulture, out var count) ? count : InTheSuite;
+
+    [Fact]
+    public void A_mutated_design_is_built_or_refused_with_places()
+    {
+        var bad = new ConcurrentBag<string>();
+        var sound = 0;
+        Parallel.For(0, Count, seed =>
+        {
+            try
+            {
+                if (Try(seed))
+                    Interlocked.Increment(ref sound);
+            }
+            catch (Exception e)
+            {
+                bad.Add($"seed {seed}: {e.GetType().Name}: {e.Message}\n{string.Join('\n', (e.StackTrace ?? "").Split('\n').Take(6))}");
+            }
+        });
+
+        Assert.True(bad.IsEmpty, $"{bad.Count} of {Count}\n{string.Join('\n', bad.Order(StringComparer.Ordinal).Take(12))}");
+        // Else only the reader would have been tried.
+        Assert.InRange(sound, Count / 50, Count);
+    }
+
+    /// <summary>Whether it was sound.</summary>
+    private static bool Try(int seed)
+    {
+        var text = Mutant(seed);
+        var clock = Stopwatch.StartNew();
+        var sound = Answer(text, seed);
+        if (clock.Elapsed <= _most)
+            return sound;
+        // The machine may have been busy with something else: what is slow by itself is slow again.
+        clock.Restart();
+        Answer(text, seed);
+        Assert.True(clock.Elapsed <= _most, $"took {clock.Elapsed}");
+        return sound;
+    }
+
+    private static string Mutant(int seed) => TextMutation.Of(_designs[seed % _designs.Length], new Random(seed));
+
+    private static bool Answer(string text, int seed)
+    {
+        var outcome = Compiler.Read(text);
+        if (outcome.Value is not { } design)
+        {
+            AssertPlaced(text, outcome.Faults);
+            return false;
+        }
+
+        var assembly = Compiler.Assemble(design);
+        var findings = Compiler.Assess(assembly);
+        AssertPlaced(text, Compiler.Misaccepted(design, findings), mayBeNone: true);
+        Assert.All(findings.SelectMany(f => f.Figures), f => Assert.True(double.IsFinite(f.Value), f.Name));
+        if (seed % MeshedShare == 0)
+            Build.Of(assembly, findings, new(new(DxfRelease.R2000, 0.01), false, new(0.2, 0.5), "0", ""));
+        return true;
+    }
+
+    private static void AssertPlaced(string text, IReadOnlyCollection<Fault> faults, bool mayBeNone = false)
+    {
+        Assert.True(mayBeNone || faults.Count > 0, "neither a design nor a fault");
+        // What YAML takes for the end of a line.
+        var lines = text.Split('\n', '\r', '\u0085', '\u2028', '\u2029').Length;
+        foreach (var fault in faults)
+        {
+            Assert.True(fault.At is { } at && at.Line >= 1 && at.Line <= lines + 1 && at.Column >= 1, $"{fault.Code} has no place");
+            Assert.True(fault.Remedy.Length > 0, $"{fault.Code} has no remedy");
+            // A text that holds the word may be quoted; no figure of ours is one.
+            if (!text.Contains("NaN", StringComparison.Ordinal))
+                Assert.DoesNotContain("NaN", fault.What + fault.Given + fault.Limit + fault.Remedy, StringComparison.Ordinal);
+        }
+    }
+}
