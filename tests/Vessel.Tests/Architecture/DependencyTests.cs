@@ -15,6 +15,7 @@ public sealed partial class DependencyTests
         ["Joints"] = ["Geometry", "Stock", "Design", "Parts"],
         ["Function"] = ["Geometry", "Stock", "Design", "Parts", "Joints"],
         ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function"],
+        ["Starting"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
         ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
     };
 
