@@ -5,6 +5,8 @@ namespace Vessel.Starting;
 /// <summary>The starter as a file, each key with what it does and why it has its value.</summary>
 internal static class StarterText
 {
+    private const int CommentColumn = 34;
+
     public static string Of(StarterSizes sizes)
     {
         var text = new StringBuilder();
@@ -16,34 +18,39 @@ internal static class StarterText
         text.Append(FormattableString.Invariant($"""
 
             flow:
-              blow_by: {sizes.Wish.BlowBy:0.#} L/min             # {sizes.Wish.BlowByFrom}
+              blow_by: {sizes.Wish.BlowBy:0.#} L/min # {sizes.Wish.BlowByFrom}
               oil_density: 870 kg/m3
-              temperature: 80 degC             # of gas and oil
+              temperature: 80 degC # of gas and oil
 
             """));
-        return text.ToString().ReplaceLineEndings("\n");
+        return string.Join('\n', text.ToString().ReplaceLineEndings("\n").Split('\n').Select(Aligned));
     }
+
+    /// <summary>Comments after values stand below each other.</summary>
+    private static string Aligned(string line) => line.IndexOf(" # ", StringComparison.Ordinal) is > 0 and var at
+        ? $"{line[..at].TrimEnd(),-CommentColumn} {line[at..].TrimStart()}"
+        : line;
 
     private static string Head(StarterSizes s) => FormattableString.Invariant($$"""
         # A first design to change: 'check' says what it leads to, 'build' writes the files.
         vessel: "{{Quoted(s.Wish.Purpose)}}"
         revision: A
-        units: mm                          # of bare numbers; '1 1/4 in', '16 ga' or '0.5 in' work anywhere
-        material: {{s.Wish.Material.Name}}           # of every part that names no other; 'stock materials' lists them
+        units: mm # of bare numbers; '1 1/4 in', '16 ga' or '0.5 in' work anywhere
+        material: {{s.Wish.Material.Name}} # of every part that names no other; 'stock materials' lists them
 
-        dimensions:                        # names for sizes, for use in any value below
-          body: {{s.Body}}                        # the gas rises through it at {{s.Rise:0.00}} m/s; your room is {{s.Wish.RoomDiameter:0}} mm
-          hose: {{s.Hose}}                         # {{(s.Wish.Hose is null ? "lets the gas through at no more than 3 m/s" : "as you asked")}}
-          sheet: {{s.Wall}}                         # what can be welded by hand without burning through
+        dimensions: # names for sizes, for use in any value below
+          body: {{s.Body}} # the gas rises through it at {{s.Rise:0.00}} m/s; your room is {{s.Wish.RoomDiameter:0}} mm
+          hose: {{s.Hose}} # {{(s.Wish.Hose is null ? "lets the gas through at no more than 3 m/s" : "as you asked")}}
+          sheet: {{s.Wall}} # what can be welded by hand without burning through
 
         shell:
           outside_diameter: body
           wall: sheet
-          height: {{s.Height}}                      # the lowest that holds {{s.Wish.Capacity:0.##}} L between drains, in steps of 10 mm
-          made_from: sheet                 # rolled, with a long seam; 'tube' where you have one of this size
-          seam_angle: 200                  # where no port stands; 0 is the front, counter-clockwise from above
+          height: {{s.Height}} # the lowest that holds {{s.Wish.Capacity:0.##}} L between drains and passes the checks, in steps of 10 mm
+          made_from: sheet # rolled, with a long seam; 'tube' where you have one of this size
+          seam_angle: 200 # where no port stands; 0 is the front, counter-clockwise from above
 
-        top:                               # a lid let into the shell, flush with its end
+        top: # a lid let into the shell, flush with its end
           shape: flat
           thickness: {{s.Lid}}
           seat: inset
@@ -57,12 +64,12 @@ internal static class StarterText
 
     private static string Bottom(StarterSizes s) => s.IsDomed
         ? """
-              shape: hemisphere                # the oil runs to its lowest point, so that all of it can be drained
+              shape: hemisphere # the oil runs to its lowest point, so that all of it can be drained
               wall: sheet
-              made_from: spinning              # bought as a spinning; 'gores' to make it of sheet
+              made_from: spinning # bought as a spinning; 'gores' to make it of sheet
             """
         : FormattableString.Invariant($"""
-              shape: flat                      # a dome does not fit the height of your room
+              shape: flat # a dome does not fit the height of your room
               thickness: {s.Lid}
               seat: inset
             """);
@@ -72,25 +79,25 @@ internal static class StarterText
         ports:
           - name: inlet
             in: shell
-            at: { height: {{s.Inlet}}, angle: 0, offset: {{s.Offset}} }   # {{(s.Offset > 0 ? "off centre, so that the gas enters along the wall" : "in the middle")}}
+            at: { height: {{s.Inlet}}, angle: 0, offset: {{s.Offset}} } # {{(s.Offset > 0 ? "off centre, so that the gas enters along the wall" : "in the middle")}}
             tube: { outside_diameter: hose, wall: 2 }
-            length: {{50 + (s.Offset > 0 ? 10 : 0)}}                     # enough for a hose and its clamp
+            length: {{50 + (s.Offset > 0 ? 10 : 0)}} # enough for a hose and its clamp
             joint: set_on
-            cut: ground                    # to fit; 'square' is quicker and leaves a gap, see the weld table
+            cut: ground # to fit; 'square' is quicker and leaves a gap, see the weld table
 
           - name: outlet
             in: top
             at: { radius: 0 }
             tube: { outside_diameter: hose, wall: 2 }
             length: {{StarterSizes.StubAbove}}
-            inside_length: 12              # below the lid, so that oil on it drips off instead of creeping out
+            inside_length: 12 # below the lid, so that oil on it drips off instead of creeping out
             joint: set_in
 
           - name: drain
             in: bottom
             at: { radius: 0 }
             bung: { thread: {{s.Drain.Thread}}, outside_diameter: {{s.Drain.Diameter}}, length: {{s.Drain.Length}} }
-            inside_length: {{s.DrainInside}}             # its end comes through all round
+            inside_length: {{s.DrainInside}} # its end comes through all round
 
         """);
 
@@ -99,9 +106,9 @@ internal static class StarterText
         var sleeve = FormattableString.Invariant($$"""
 
             inside:
-              sleeve:                          # the gas has to go down and turn round its rim; drops do not follow
+              sleeve: # the gas has to go down and turn round its rim; drops do not follow
                 tube: { outside_diameter: {{s.Sleeve}}, wall: 2 }
-                length: {{StarterSizes.SleeveLength}}                     # farther down than the inlet
+                length: {{StarterSizes.SleeveLength}} # farther down than the inlet
                 hangs_from: top
                 fixed: weld
 
@@ -111,7 +118,7 @@ internal static class StarterText
         var rim = s.Height - s.Lid - StarterSizes.SleeveLength;
         return sleeve + FormattableString.Invariant($$"""
 
-              cap:                             # a cup under the outlet: no straight way in, and what drips runs back
+              cap: # a cup under the outlet: no straight way in, and what drips runs back
                 outside_diameter: {{s.Cap}}
                 wall: 2
                 skirt: 38
@@ -121,7 +128,7 @@ internal static class StarterText
                 drain_hole: 5
                 windows: { count: 4, width: {{Math.Floor(s.Cap * 0.28)}}, height: 16, corner: 3, up: 16 }
 
-              discs:                           # hold the packing, on which fine mist gathers to drops
+              discs: # hold the packing, on which fine mist gathers to drops
                 - { name: lower screen, fits: sleeve, at: { height: {{rim + 7}} }, thickness: 1.5, clearance: 0.2, fixed: tabs,
                     hole_diameter: 3, pitch: 4.5, pattern: staggered_60, margin: 3 }
                 - { name: upper screen, fits: sleeve, at: { height: {{rim + 31}} }, thickness: 1.5, clearance: 0.2, fixed: tabs,
@@ -141,18 +148,19 @@ internal static class StarterText
 
     private static string Bracket(StarterSizes s)
     {
-        var (width, height) = (Math.Floor(s.Body * 0.75), Math.Min(110, Math.Floor(s.Height * 0.55)));
+        // Washers of 16 mm and the bends of the ears need their room on the plate.
+        var (width, height) = (Math.Max(60, Math.Floor(s.Body * 0.7)), Math.Clamp(Math.Floor(s.Height * 0.5), 70, 120));
         return FormattableString.Invariant($$"""
 
             bracket:
-              at: { height: {{Math.Floor(s.Height * 0.45)}}, angle: 90 }     # its middle; a quarter turn from the inlet
+              at: { height: {{Math.Floor(s.Height * 0.45)}}, angle: 90 } # its middle; a quarter turn from the inlet
               thickness: 3
               width: {{width}}
               height: {{height}}
-              stand_off: 28                    # room for a spanner behind the plate
-              ears: sides
-              inside_radius: 5
-              bolts: { diameter: 8, across: {{Math.Floor(width * 0.44)}}, up: {{height - 34}}, slot: 5 }
+              stand_off: 28 # room for a spanner behind the plate
+              ears: ends # cut to the shell's curve, above and below
+              inside_radius: 8
+              bolts: { diameter: 8, across: {{width - 30}}, up: {{height - 50}}, slot: 5 }
 
             """);
     }

@@ -39,7 +39,7 @@ public sealed class MutationTests
             }
             catch (Exception e)
             {
-                bad.Add($"seed {seed}: {e.GetType().Name}: {e.Message}\n{string.Join('\n', (e.StackTrace ?? "").Split('\n').Take(6))}");
+                bad.Add($"seed {seed}: {e.GetType().Name}: {e.Message}\n{Differences(seed)}\n{string.Join('\n', (e.StackTrace ?? "").Split('\n').Take(6))}");
             }
         });
 
@@ -52,18 +52,21 @@ public sealed class MutationTests
     private static bool Try(int seed)
     {
         var text = Mutant(seed);
-        var clock = Stopwatch.StartNew();
-        var sound = Answer(text, seed);
-        if (clock.Elapsed <= _most)
-            return sound;
-        // The machine may have been busy with something else: what is slow by itself is slow again.
-        clock.Restart();
-        Answer(text, seed);
-        Assert.True(clock.Elapsed <= _most, $"took {clock.Elapsed}");
-        return sound;
+        for (var tries = 1; ; tries++)
+        {
+            var clock = Stopwatch.StartNew();
+            var sound = Answer(text, seed);
+            if (clock.Elapsed <= _most)
+                return sound;
+            // The machine may have been busy with something else: what is slow by itself is slow each time.
+            Assert.True(tries < 3, $"took {clock.Elapsed}");
+        }
     }
 
     private static string Mutant(int seed) => TextMutation.Of(_designs[seed % _designs.Length], new Random(seed));
+
+    private static string Differences(int seed) =>
+        string.Join('\n', Mutant(seed).Split('\n').Except(_designs[seed % _designs.Length].Split('\n')).Select(line => line.Length > 200 ? line[..200] : line));
 
     private static bool Answer(string text, int seed)
     {
