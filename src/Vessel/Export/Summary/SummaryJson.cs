@@ -25,7 +25,7 @@ internal static class SummaryJson
             json.Object("options", () => WriteOptions(build.Options, json));
             json.List("parts", build.Parts, part => PartJson.Write(part, json));
             json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
-            json.List("welds", build.Welds, weld => WeldJson.Write(weld, json));
+            json.List("welds", build.Welds, weld => WeldJson.Write(weld, build.Assembly, json));
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));

@@ -134,6 +134,7 @@ public static class SummarySchema
         ("arc_min", Number("Likely")),
         ("gap_normal_mm", Number("Greatest, at right angles to the host")),
         ("gap_axial_mm", Number("Greatest, along the part's axis")),
+        ("lip_mm", Number("How far the host's wall stands into a set-on port's bore, at most; 0 for other joints")),
         ("stations", List("Points along the seam", Object("A point",
             ("at_deg?", Number("Angle round the part, of a round seam")),
             ("at_mm?", Number("Way along a straight seam")),

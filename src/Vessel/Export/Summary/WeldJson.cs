@@ -5,7 +5,7 @@ namespace Vessel.Export.Summary;
 /// <summary>One entry of summary.json's <c>welds</c>.</summary>
 internal static class WeldJson
 {
-    public static void Write((WeldFigures Figures, WeldCost Cost) weld, SummaryWriter json)
+    public static void Write((WeldFigures Figures, WeldCost Cost) weld, Assembly assembly, SummaryWriter json)
     {
         var (figures, cost) = weld;
         var joint = figures.Joint;
@@ -30,9 +30,13 @@ internal static class WeldJson
             json.Put("arc_min", cost.ArcMinutes);
             json.Put("gap_normal_mm", figures.GapNormal);
             json.Put("gap_axial_mm", figures.GapAxial);
+            json.Put("lip_mm", Lip(joint, assembly));
             json.List("stations", figures.Stations, station => WriteStation(joint, station.Parameter, station.At, json));
         });
     }
+
+    private static double Lip(Joint joint, Assembly assembly) =>
+        assembly.Sites.FirstOrDefault(site => site.Port.Path == joint.Path) is { } site ? PortFit.Lip(site, assembly.Design) : 0;
 
     private static void WriteStation(Joint joint, double parameter, Station at, SummaryWriter json) => json.Object(() =>
     {
