@@ -11,7 +11,7 @@ public sealed class CapacityTests
 {
     public static TheoryData<int> Seeds => RandomDesigns.Seeds;
 
-    private static readonly ShellDesign Shell = Designs.Shell(104, 2, 300);
+    private static readonly ShellDesign _shell = Designs.Shell(104, 2, 300);
 
     [Theory]
     [InlineData(10, "14660.766")]
@@ -21,7 +21,7 @@ public sealed class CapacityTests
     [InlineData(150, "1047197.55")]
     public void Half_sphere_and_cylinder_of_radius_50(double height, string volume)
     {
-        var cavity = Assembly.Of(Designs.Vessel(Shell)).Cavity;
+        var cavity = Assembly.Of(Designs.Vessel(_shell)).Cavity;
 
         Near.Printed(volume, cavity.VolumeBelow(cavity.Floor + height));
     }
@@ -29,7 +29,7 @@ public sealed class CapacityTests
     [Fact]
     public void Two_half_spheres_hold_a_ball_more_than_the_cylinder()
     {
-        var cavity = Assembly.Of(Designs.Vessel(Shell) with { Top = Designs.Dome(Shell, "top") }).Cavity;
+        var cavity = Assembly.Of(Designs.Vessel(_shell) with { Top = Designs.Dome(_shell, "top") }).Cavity;
 
         Near.Relative((4.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 300), cavity.VolumeBelow(cavity.Ceiling), 1e-14);
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 150), cavity.VolumeBelow(150), 1e-14);
@@ -38,9 +38,9 @@ public sealed class CapacityTests
     [Fact]
     public void Lids_take_their_depth()
     {
-        var cavity = Assembly.Of(Designs.Vessel(Shell) with
+        var cavity = Assembly.Of(Designs.Vessel(_shell) with
         {
-            Top = Designs.Inset(Shell, "top", 4, recess: 6),
+            Top = Designs.Inset(_shell, "top", 4, recess: 6),
             Bottom = Designs.Overlay("bottom", 104),
         }).Cavity;
 
@@ -51,7 +51,7 @@ public sealed class CapacityTests
     public void A_tube_through_the_lid_takes_the_room_of_its_metal()
     {
         var port = Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10 };
-        var (with, without) = (Assembly.Of(Designs.Vessel(Shell, port)), Assembly.Of(Designs.Vessel(Shell)));
+        var (with, without) = (Assembly.Of(Designs.Vessel(_shell, port)), Assembly.Of(Designs.Vessel(_shell)));
 
         Near.Relative(Math.PI * (256 - 196) * 10, without.Capacity.Brim - with.Capacity.Brim, 1e-9);
         Near.Relative(
@@ -65,7 +65,7 @@ public sealed class CapacityTests
     public void The_lowest_open_mouth_limits_use()
     {
         var port = Designs.Branch("spill", 32, 2, new(100, 1, 0, 0, 0));
-        var capacity = Assembly.Of(Designs.Vessel(Shell, port)).Capacity;
+        var capacity = Assembly.Of(Designs.Vessel(_shell, port)).Capacity;
 
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 - 14)), capacity.Usable, 1e-12);
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 + 14)), capacity.Fillable, 1e-12);
@@ -77,7 +77,7 @@ public sealed class CapacityTests
     {
         var drain = Designs.OnHead("drain", PortHost.Bottom, 22, 4, 0) with { Thread = Designs.Thread };
 
-        Assert.Equal(0, Assembly.Of(Designs.Vessel(Shell, drain)).Capacity.Fillable);
+        Assert.Equal(0, Assembly.Of(Designs.Vessel(_shell, drain)).Capacity.Fillable);
     }
 
     [Theory]

@@ -6,7 +6,7 @@ namespace Vessel.Tests.Geometry;
 
 public sealed class DevelopmentTests
 {
-    private static readonly RolledDevelopment Rolled = new(55, 2, 0.5, 3, 1);
+    private static readonly RolledDevelopment _rolled = new(55, 2, 0.5, 3, 1);
 
     [Theory]
     [InlineData(3.1)]
@@ -14,7 +14,7 @@ public sealed class DevelopmentTests
     [InlineData(9.2)]
     public void Rolling_undoes_unrolling(double angle)
     {
-        var back = Rolled.Raise(Rolled.Flatten(new(angle, 40)));
+        var back = _rolled.Raise(_rolled.Flatten(new(angle, 40)));
 
         Near.Absolute(0, Turns.Signed(back.U - angle), 1e-14);
         Assert.Equal(40, back.V);
@@ -25,8 +25,8 @@ public sealed class DevelopmentTests
     {
         var half = 0.5 / 54;
 
-        Near.Absolute(3 + half, Rolled.Raise(default).U, 1e-14);
-        Near.Absolute(3 + (2 * Math.PI) - half, Rolled.Raise(new(Rolled.Width, 0)).U, 1e-14);
+        Near.Absolute(3 + half, _rolled.Raise(default).U, 1e-14);
+        Near.Absolute(3 + (2 * Math.PI) - half, _rolled.Raise(new(_rolled.Width, 0)).U, 1e-14);
     }
 
     [Fact]

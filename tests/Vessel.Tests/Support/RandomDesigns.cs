@@ -15,14 +15,14 @@ internal static class RandomDesigns
 {
     private const int Count = 100;
 
-    private static readonly ImmutableArray<Lazy<Assembly>> Assemblies =
+    private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
         [.. Enumerable.Range(0, Count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
 
     /// <summary>The test's name shows the seed.</summary>
     public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, Count));
 
     /// <summary>Built once for all laws.</summary>
-    public static Assembly Built(int seed) => Assemblies[seed].Value;
+    public static Assembly Built(int seed) => _assemblies[seed].Value;
 
     public static VesselDesign At(int seed)
     {

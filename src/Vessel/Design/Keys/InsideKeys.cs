@@ -25,7 +25,7 @@ internal static class InsideKeys
         },
         new("margin", KeyKind.Length, "From a hole's edge to the plate's edge, and to an opening's")
         {
-            DefaultRule = "the thickness or half the hole's diameter, whichever is larger", Range = CommonKeys.FromZero,
+            DefaultRule = "the thickness or half the hole's diameter, whichever is larger", Range = new(0.1, 1000),
         },
     ];
 
