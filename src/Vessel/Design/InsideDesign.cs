@@ -65,7 +65,14 @@ public sealed record CapDesign(
     StockForm MadeFrom,
     double SeamAngle,
     WindowsDesign? Windows,
-    HolePatternDesign? Pattern);
+    HolePatternDesign? Pattern)
+{
+    /// <summary>What the skirt of a cap of that name is called.</summary>
+    public static string SkirtOf(string cap) => $"{cap} skirt";
+
+    /// <summary>What the plate of a cap of that name is called.</summary>
+    public static string PlateOf(string cap) => $"{cap} plate";
+}
 
 /// <summary>A row of equal rectangular windows with round corners, evenly round a tube or skirt.</summary>
 /// <param name="Width">Along the girth, measured on the outside, mm.</param>

@@ -101,7 +101,14 @@ public sealed record HemisphereHead(string Path, Material Material, double Wall)
 /// <param name="CapDiameter">Chord of the polar cap, across the sphere's mean surface, mm: a gore's tip can be neither
 /// cut nor welded.</param>
 /// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
-public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle);
+public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle)
+{
+    /// <summary>What a gore of the top or bottom is called.</summary>
+    public static string GoreOf(string end) => $"{end} gore";
+
+    /// <summary>What the polar cap of the top or bottom is called.</summary>
+    public static string CapOf(string end) => $"{end} cap";
+}
 
 public enum PortHost
 {

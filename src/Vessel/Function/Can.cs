@@ -9,7 +9,7 @@ namespace Vessel.Function;
 /// <param name="Inner">Heights of the space inside, mm in the vessel's frame.</param>
 /// <param name="Outer">Heights of the whole thing, walls included.</param>
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
-/// <param name="Floor">Area and height of holes in a plate that closes the lower end; null for none.</param>
+/// <param name="Plate">Area and height of holes in the plate that closes an end; null for none.</param>
 /// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
 /// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Can(
@@ -19,7 +19,7 @@ internal sealed record Can(
     Interval Inner,
     Interval Outer,
     double? OpenEnd,
-    (double Area, double Height)? Floor,
+    (double Area, double Height)? Plate,
     (WindowsDesign Design, double Sill)? Windows,
     ImmutableArray<RoomPiece> InWalls)
 {
@@ -59,9 +59,10 @@ internal sealed record Can(
         var (skirt, plate) = (Part(CapParts.Ids(cap).Skirt), Part(CapParts.Ids(cap).Plate));
         Part Part(string id) => parts.Single(part => part.Id == id);
 
-        // Whatever of the plate's disc is not metal is open; round the outlet the gap is welded shut.
+        // Whatever of the plate's disc is not metal is open, but for the way of an outlet, whose gap is welded shut.
         var radius = cap.OutsideDiameter / 2;
-        var open = cap.Outlet is null ? (Math.PI * radius * radius) - (plate.Volume / cap.Wall) : 0;
+        var way = cap.Outlet is { } through ? Outlet(through, vessel).OuterRadius + cap.Clearance : 0;
+        var open = (Math.PI * ((radius * radius) - (way * way))) - (plate.Volume / cap.Wall);
         var sill = cap.Windows is not { } windows ? 0
             : up ? site.Skirt.Start + windows.Up : site.Skirt.End - windows.Up - windows.Height;
         return new(

@@ -149,8 +149,8 @@ internal sealed class CavityBuilder
                 Math.PI * can.InnerRadius * can.InnerRadius, rim, rim);
         }
 
-        if (can.Floor is { } floor)
-            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, floor.Height), false, floor.Area, floor.Height, floor.Height);
+        if (can.Plate is { } plate)
+            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, plate.Height), false, plate.Area, plate.Height, plate.Height);
 
         if (can.Windows is { } windows)
         {

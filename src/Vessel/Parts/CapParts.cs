@@ -33,7 +33,7 @@ internal static class CapParts
 
     /// <summary>Ids of the two pieces.</summary>
     public static (string Skirt, string Plate) Ids(CapDesign cap) =>
-        (Slug.Of($"{cap.Name} skirt"), Slug.Of($"{cap.Name} plate"));
+        (Slug.Of(CapDesign.SkirtOf(cap.Name)), Slug.Of(CapDesign.PlateOf(cap.Name)));
 
     private static Part Skirt(CapDesign cap, VesselDesign vessel, WeldNumbers welds)
     {
@@ -43,11 +43,11 @@ internal static class CapParts
             : cap.Opens == CapOpening.Up ? windows.Up
             : cap.Skirt - windows.Up - windows.Height;
         return new WindowedTube(
-            Ids(cap).Skirt, $"{cap.Name} skirt", PartKind.Skirt, cap.Material,
+            Ids(cap).Skirt, CapDesign.SkirtOf(cap.Name), PartKind.Skirt, cap.Material,
             cap.OutsideDiameter / 2, cap.Wall, cap.Skirt,
             cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : SleevePart.Start(cap.Windows), cap.Windows, sill,
             Frame3.At(new(0, 0, site.Skirt.Start)),
-            $"{cap.Name} skirt {welds[WeldNumbers.Rim(cap.Path)]}",
+            $"{CapDesign.SkirtOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}",
             cap.Path).ToPart();
     }
 
@@ -61,23 +61,27 @@ internal static class CapParts
             : Frame3.At(new(0, 0, site.Plate.Start));
         var opening = MiddleHole(cap, vessel);
         ImmutableArray<Loop2> holes = opening > 0 ? [Loop2.Circle(default, opening / 2, clockwise: true)] : [];
-        var cut = new Region2(Loop2.Circle(default, radius), holes);
-        var solid = ThickSolid.Of(
-            new PlaneSurface(Frame3.At(new(0, 0, cap.Wall))), new PlaneSurface(Frame3.Identity), true,
-            [Rim.Square(cut.Outer), .. holes.Select(Rim.Square)]);
+        // The skirt stands on the rim, so the pattern keeps its margin from the skirt's inside.
+        ImmutableArray<HoleField> fields = cap.Pattern is { } pattern
+            ? [new($"pattern of {cap.Name}", HoleFields.Of(pattern, radius - cap.Wall, opening / 2), pattern.Path)]
+            : [];
+        var cut = new Region2(Loop2.Circle(default, radius), holes) { Fields = [.. fields.Select(field => field.Lattice)] };
         return new(
             Ids(cap).Plate,
-            $"{cap.Name} plate",
+            CapDesign.PlateOf(cap.Name),
             PartKind.Plate,
             cap.Material,
             cap.Wall,
             StockPieces.Disc(cap.OutsideDiameter, cap.Wall, cap.Material),
             [frame],
-            solid,
+            ThickSolid.Plate(cut, cap.Wall),
             CurveMeasures.Area(cut) * cap.Wall,
             new(FlatKind.Sheet, cut, Marks(cap, radius, opening, welds), [], Notes(cap), new PlaneDevelopment(), "plate"),
             opening > 0 ? [Middle(cap, opening, holes[0])] : [],
-            cap.Path);
+            cap.Path)
+        {
+            Fields = fields,
+        };
     }
 
     /// <summary>Diameter of the hole in the plate's middle: for the drain, or for the outlet that carries the cap.</summary>
@@ -92,7 +96,7 @@ internal static class CapParts
 
     private static ImmutableArray<Mark> Marks(CapDesign cap, double radius, double opening, WeldNumbers welds)
     {
-        var text = $"{cap.Name} plate {welds[WeldNumbers.Rim(cap.Path)]}";
+        var text = $"{CapDesign.PlateOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}";
         var cross = Math.Max(4, (opening / 2) + 2);
         return
         [

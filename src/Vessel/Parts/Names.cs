@@ -16,9 +16,9 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(host)),
     };
 
-    public static string Gore(PortHost end) => $"{Of(end)} gore";
+    public static string Gore(PortHost end) => GoreDesign.GoreOf(Of(end));
 
-    public static string PolarCap(PortHost end) => $"{Of(end)} cap";
+    public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
 
     /// <summary>Id of the part that ports stand in: of a half sphere of gores the polar cap, for all stand at the pole.</summary>
     public static string PortPart(PortHost host, VesselDesign vessel) =>

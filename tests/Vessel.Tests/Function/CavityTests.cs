@@ -103,4 +103,17 @@ public sealed class CavityTests
         Near.Absolute(
             built.Parts.Single(part => part.Id == "screen").Volume, _up.Capacity.Brim - built.Capacity.Brim, 1e-6 * _up.Capacity.Brim);
     }
+
+    [Theory]
+    [InlineData(CapOpening.Up)]
+    [InlineData(CapOpening.Down)]
+    public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CapOpening opens)
+    {
+        var cap = InsideTests.Cap(opens) with { Windows = null, DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
+        var built = Assembly.Of(InsideTests.Vessel(cap));
+        var lattice = built.Parts.Single(part => part.Kind == PartKind.Plate).Fields[0].Lattice;
+
+        Near.Relative(lattice.Area, built.Cavity.Openings.Single(way => way.Name == "plate of cap").Area, 1e-9);
+        Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);
+    }
 }

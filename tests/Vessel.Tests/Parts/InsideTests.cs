@@ -109,4 +109,28 @@ public sealed class InsideTests
         Near.Relative(Math.PI * 60, Length("cap skirt to plate"), 1e-12);
         Assert.Equal(JointKind.Corner, welds.Single(weld => weld.Joint.Name == "cap skirt to plate").Joint.Kind);
     }
+
+    [Theory]
+    [InlineData(CapOpening.Up, HolePattern.Staggered60)]
+    [InlineData(CapOpening.Up, HolePattern.Rings)]
+    [InlineData(CapOpening.Down, HolePattern.Square)]
+    public void A_pattern_is_drilled_in_the_plate_inside_the_skirt(CapOpening opens, HolePattern kind)
+    {
+        var pattern = new HolePatternDesign("inside.cap.pattern", 3, 6, kind, 2);
+        var cap = Cap(opens) with { Pattern = pattern };
+        var (drilled, plain) = (Plate(cap), Plate(Cap(opens)));
+        var lattice = Assert.Single(drilled.Fields).Lattice;
+
+        Assert.True(lattice.Count > 10);
+        // Nearest the skirt's inside a hole's edge stays the margin away.
+        Assert.All(lattice.Centers(), centre => Assert.True(centre.Length + 1.5 <= (cap.OutsideDiameter / 2) - cap.Wall - 2 + 1e-9));
+        Near.Relative(plain.Volume - (lattice.Count * Math.PI * 2.25 * cap.Wall), drilled.Volume, 1e-12);
+        Assert.Equal(plain.Solid.Genus + lattice.Count, drilled.Solid.Genus);
+        var mesh = Mesher.Flatten(drilled.Solid, Accuracy.Solids);
+        MeshLaws.Hold(mesh, drilled.Solid.Genus);
+        Near.Absolute(drilled.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
+    }
+
+    private static Part Plate(CapDesign cap) =>
+        Assembly.Of(Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Plate);
 }

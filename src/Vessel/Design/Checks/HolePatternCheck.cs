@@ -13,7 +13,7 @@ internal static class HolePatternCheck
         [
             .. design.Inside.Discs.SelectMany(d => Find(shown, d.Holes, d.Name, d.OutsideDiameter / 2, d.Bore / 2)),
             .. design.Inside.Caps.Where(c => c.Pattern is not null).SelectMany(c => Find(shown, c.Pattern!, c.Name,
-                c.OutsideDiameter / 2, InsideBodies.OpeningRadius(design, c))),
+                (c.OutsideDiameter / 2) - c.Wall, InsideBodies.OpeningRadius(design, c))),
         ];
     }
 

@@ -5,6 +5,8 @@ internal static class NameCheck
 {
     private static readonly string[] _ofTheVessel = ["shell", "top", "bottom"];
 
+    private static readonly string[] _ends = ["top", "bottom"];
+
     private static readonly string[] _mayBeNameless = ["cap", "sleeve", "packing"];
 
     public static IEnumerable<Fault> Find(Section file)
@@ -15,8 +17,24 @@ internal static class NameCheck
             yield return fault;
 
         var taken = _ofTheVessel.ToDictionary(name => name, _ => "a part of every vessel", StringComparer.Ordinal);
+        taken.Add("assembly", "the solid of the whole vessel");
         if (file.Has("bracket"))
             taken.Add(BracketBuilder.Name, "the bracket");
+        foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))
+        {
+            taken.Add(Slug.Of(GoreDesign.GoreOf(end)), $"a gore of the {end}");
+            taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
+        }
+
+        foreach (var cap in OfKind(file, "cap"))
+        {
+            if (cap.Text("name") is not { } name)
+                continue;
+            // Two caps of one name are told of below, once.
+            taken.TryAdd(Slug.Of(CapDesign.SkirtOf(name)), $"the skirt of {cap.Path}");
+            taken.TryAdd(Slug.Of(CapDesign.PlateOf(name)), $"the plate of {cap.Path}");
+        }
+
         foreach (var part in Parts(file))
         {
             if (part.Text("name") is not { } name)
@@ -40,10 +58,13 @@ internal static class NameCheck
     private static IEnumerable<Section> Parts(Section file)
     {
         var inside = file.Child("inside") ?? Section.Absent("inside");
-        return file.Items("ports")
-            .Concat(_mayBeNameless.SelectMany(kind => inside.Items(kind)
-                .Where(p => p.Given.Contains("name") || inside.Items(kind).Length == 1)))
-            .Concat(inside.Items("discs"));
+        return file.Items("ports").Concat(_mayBeNameless.SelectMany(kind => OfKind(file, kind))).Concat(inside.Items("discs"));
+    }
+
+    private static IEnumerable<Section> OfKind(Section file, string kind)
+    {
+        var all = (file.Child("inside") ?? Section.Absent("inside")).Items(kind);
+        return all.Where(p => p.Given.Contains("name") || all.Length == 1);
     }
 
     private static IEnumerable<Fault> Nameless(Section file)
