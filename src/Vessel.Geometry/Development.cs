@@ -38,6 +38,9 @@ public sealed record PlaneDevelopment : Development
 /// <param name="Gap">Root gap, mm along the neutral circle.</param>
 public sealed record RolledDevelopment(double OuterRadius, double Wall, double K, double Seam, double Gap) : Development
 {
+    /// <summary>K of a neutral line in the middle of the wall: holds once the radius is more than about five walls.</summary>
+    public const double MeanLine = 0.5;
+
     /// <summary>Of the line that keeps its length.</summary>
     public double NeutralRadius => OuterRadius - Wall + (K * Wall);
 

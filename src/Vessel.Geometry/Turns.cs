@@ -5,6 +5,9 @@ public static class Turns
 {
     public const double Full = 2 * Math.PI;
 
+    /// <summary>For what is shown or written; inside all angles are radians.</summary>
+    public static double ToDegrees(double radians) => radians * 180 / Math.PI;
+
     /// <summary>The same direction in [start, start + 2 pi).</summary>
     public static double From(double angle, double start)
     {

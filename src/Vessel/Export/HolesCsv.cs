@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Geometry;
 using Vessel.Parts;
 
 namespace Vessel.Export;
@@ -6,9 +7,6 @@ namespace Vessel.Export;
 /// <summary>The table for the bench: each hole of a part, where it is and how it is made.</summary>
 public static class HolesCsv
 {
-    /// <summary>Greatest diameter of a step drill, mm; common practice, no source.</summary>
-    public const double StepDrillReach = 35;
-
     private static readonly ImmutableArray<string> _columns =
     [
         "number", "x_mm", "y_mm", "polar_radius_mm", "polar_angle_deg", "outside_arc_mm", "outside_height_mm",
@@ -37,7 +35,7 @@ public static class HolesCsv
         hole.Center.U,
         hole.Center.V,
         hole.Center.Length,
-        hole.Center.Angle * 180 / Math.PI,
+        Turns.ToDegrees(hole.Center.Angle),
         hole.OnOutside?.U,
         hole.OnOutside?.V,
         hole.Diameter,
@@ -51,7 +49,7 @@ public static class HolesCsv
     private static string MadeBy(Hole hole) => hole.Made switch
     {
         HoleMethod.Drill => "drill",
-        HoleMethod.StepDrill when hole.Diameter > StepDrillReach => "hole saw, or cut and file: too large for a step drill",
+        HoleMethod.StepDrill when hole.Diameter > HoleMethods.StepDrillReach => "hole saw, or cut and file: too large for a step drill",
         HoleMethod.StepDrill => "step drill",
         HoleMethod.HoleSaw => "hole saw",
         HoleMethod.CutOrFile => "cut or file",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Geometry;
 using Vessel.Joints;
 
 namespace Vessel.Export;
@@ -23,7 +24,7 @@ internal static class WeldsCsv
         return
         [
             joint.Number, joint.Name, joint.Kind.ToString().ToLowerInvariant(), figures.Length, joint.Throat,
-            figures.Leg.Start, figures.Leg.End, Deg(figures.Dihedral.Start), Deg(figures.Dihedral.End),
+            figures.Leg.Start, figures.Leg.End, Turns.ToDegrees(figures.Dihedral.Start), Turns.ToDegrees(figures.Dihedral.End),
             figures.GapNormal, figures.GapAxial, figures.Deposit, cost.Filler.Name, cost.FillerMass.Likely,
             cost.FillerMass.High, cost.Rod.Diameter, cost.Rods.Likely, cost.Rods.High, cost.Travel.Value, cost.ArcMinutes,
             time.Low, time.Likely, time.High,
@@ -41,6 +42,4 @@ internal static class WeldsCsv
             totals.JobMinutes.Low, totals.JobMinutes.Likely, totals.JobMinutes.High,
         ];
     }
-
-    private static double Deg(double radians) => radians * 180 / Math.PI;
 }

@@ -121,7 +121,7 @@ internal static class BracketRules
             $"the ears of {site.Bracket.Name} meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
-            [new("dihedral", weld.Dihedral.End * 180 / Math.PI, FilletThroat.GreatestAngle * 180 / Math.PI, "deg")],
+            [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
             "width");
     }
 
@@ -142,7 +142,7 @@ internal static class BracketRules
             $"the shell's long seam at {NoteText.Degrees(shell.SeamAngle)} deg runs under the ears of {bracket.Name} "
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
             + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
-            [new("seam from the bracket's middle", off * 180 / Math.PI, (to + margin) * 180 / Math.PI, "deg")],
+            [new("seam from the bracket's middle", Turns.ToDegrees(off), Turns.ToDegrees(to + margin), "deg")],
             "at.angle") with
         {
             At = assembly.Design.PlaceOf(WeldNumbers.LongSeam),

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
@@ -59,7 +60,7 @@ internal static class FitRules
 
     private static Finding Groove(Assembly assembly, PortSite site, WeldFigures weld)
     {
-        var (steepest, limit) = (weld.Dihedral.End * 180 / Math.PI, FilletThroat.GreatestAngle * 180 / Math.PI);
+        var (steepest, limit) = (Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle));
         return new(
             FindingCodes.GrooveAtFlank,
             Severity.Warning,

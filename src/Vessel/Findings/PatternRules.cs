@@ -5,10 +5,6 @@ namespace Vessel.Findings;
 /// <summary>Patterns of holes that a laser may not cut, or that leave too little between them.</summary>
 internal static class PatternRules
 {
-    /// <summary>Web and hole: one thickness (Tuan Thinh; hole also SMS Laser); no hole below half of it (cutitout).</summary>
-    private const double AimShare = 1;
-    private const double LeastShare = 0.5;
-
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         foreach (var part in assembly.Parts)
@@ -25,7 +21,7 @@ internal static class PatternRules
 
     private static Finding? Web(Part part, HoleField field, Assembly assembly)
     {
-        var (web, limit) = (field.Lattice.Pitch - field.Diameter, AimShare * part.Thickness);
+        var (web, limit) = (field.Lattice.Pitch - field.Diameter, CutterLimits.Aim * part.Thickness);
         if (web >= limit)
             return null;
         return new(
@@ -40,16 +36,16 @@ internal static class PatternRules
 
     private static Finding? Hole(Part part, HoleField field, Assembly assembly)
     {
-        if (field.Diameter >= AimShare * part.Thickness)
+        if (field.Diameter >= CutterLimits.Aim * part.Thickness)
             return null;
-        var grave = field.Diameter < LeastShare * part.Thickness;
+        var grave = field.Diameter < CutterLimits.LeastHole * part.Thickness;
         return new(
             FindingCodes.HoleTooSmallToCut,
             grave ? Severity.Error : Severity.Warning,
             [part.Id],
             $"the holes of {part.Name} are {NoteText.Length(field.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
             + "cutters ask for one thickness, none takes less than half; drill them instead, or take thinner sheet.",
-            [new("diameter", field.Diameter, (grave ? LeastShare : AimShare) * part.Thickness, "mm")],
+            [new("diameter", field.Diameter, (grave ? CutterLimits.LeastHole : CutterLimits.Aim) * part.Thickness, "mm")],
             assembly.Design.PlaceOf($"{field.Path}.hole_diameter"));
     }
 }

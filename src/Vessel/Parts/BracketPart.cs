@@ -16,14 +16,13 @@ internal static class BracketPart
         var sheet = site.Sheet;
         var holes = site.BoltPlaces.Select(at => BoltHole.Outline(bracket.Bolts, at)).ToImmutableArray();
         var cut = new Region2(site.Outline, holes);
-        var (length, width) = (Math.Max(site.FlatWidth, site.FlatHeight), Math.Min(site.FlatWidth, site.FlatHeight));
         return new(
             Slug.Of(bracket.Name),
             bracket.Name,
             PartKind.Bracket,
             bracket.Material,
             bracket.Thickness,
-            new("sheet", length, width, bracket.Thickness, length * width * bracket.Thickness * bracket.Material.Density / 1000),
+            StockPieces.Rectangle(site.FlatWidth, site.FlatHeight, bracket.Thickness, bracket.Material),
             [site.Frame],
             ThickSolid.Of(
                 new FoldedSurface(sheet, 0),

@@ -98,12 +98,12 @@ internal static class CapParts
     {
         var text = $"{CapDesign.PlateOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}";
         var cross = Math.Max(4, (opening / 2) + 2);
-        return
-        [
-            new LineMark(new(-cross, 0), new(cross, 0)),
-            new LineMark(new(0, -cross), new(0, cross)),
-            new TextMark(text, new(0, -Math.Max(radius / 2, (opening / 2) + LetterHeight)), Math.Min(LetterHeight, radius / 8), 0),
-        ];
+        ImmutableArray<Mark> middle = [new LineMark(new(-cross, 0), new(cross, 0)), new LineMark(new(0, -cross), new(0, cross))];
+        // Letters would run across the holes of a pattern; the note names the part.
+        return cap.Pattern is not null
+            ? middle
+            : middle.Add(new TextMark(
+                text, new(0, -Math.Max(radius / 2, (opening / 2) + LetterHeight)), Math.Min(LetterHeight, radius / 8), 0));
     }
 
     private static ImmutableArray<string> Notes(CapDesign cap) =>

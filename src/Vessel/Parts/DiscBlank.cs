@@ -9,13 +9,10 @@ internal static class DiscBlank
     private const double CrossReach = 5;
     private const double LetterHeight = 5;
 
-    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
-    private const double LetterWidth = 0.8;
-
     public static Flat Of(double diameter, string title, ImmutableArray<string> notes)
     {
         // At half the radius a chord is sqrt 3 radii long; a sixth of that is left free.
-        var letter = Math.Min(LetterHeight, diameter / Math.Sqrt(2) / (LetterWidth * title.Length));
+        var letter = Math.Min(LetterHeight, diameter / Math.Sqrt(2) / TextMark.Width(title, 1));
         return new(
             FlatKind.Blank,
             new(Loop2.Circle(default, diameter / 2), []),

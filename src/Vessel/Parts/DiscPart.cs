@@ -11,9 +11,6 @@ internal static class DiscPart
 
     private const double LeastLetter = 1.5;
 
-    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
-    private const double LetterWidth = 0.8;
-
     /// <summary>Between letters and an edge or hole, mm.</summary>
     private const double Free = 0.25;
 
@@ -68,7 +65,7 @@ internal static class DiscPart
         var top = disc.Holes.Margin - (disc.OutsideDiameter / 2) - Free;
         for (var letter = LargestLetter; letter >= LeastLetter; letter -= Free)
         {
-            var half = words.Length * letter * LetterWidth / 2;
+            var half = TextMark.Width(words, letter) / 2;
             if ((half * half) + ((top - letter) * (top - letter)) <= rim * rim)
                 return new(words, new(0, top - (letter / 2)), letter, 0);
         }

@@ -26,7 +26,7 @@ internal sealed record DrilledDome(HeadSite Site, double Wall, double Angle, Imm
         - Ports.Sum(port => Quadrature.Disc(
             port.OpeningRadius, (r, phi) => port.Outside.Reach(r, phi) - port.Inside.Reach(r, phi)));
 
-    public ImmutableArray<Hole> Holes => [.. Ports.Select((port, i) => HeadHole.Of(i + 1, port, OnFace(port), null))];
+    public ImmutableArray<Hole> Holes => [.. Ports.Select((port, i) => port.HoleInHost(i + 1, port.On(Frame), null))];
 
     private Rim Edge() => new(
         Interval.Turn,
@@ -39,11 +39,5 @@ internal sealed record DrilledDome(HeadSite Site, double Wall, double Angle, Imm
         Vector3 Local(Footprint on, double phi) => Frame.ToLocal(port.Frame.ToOuter(on.At(port.OpeningRadius, phi)));
         return new(
             Interval.Turn, [], phi => Outer.ChartOf(Local(port.Outside, phi)), phi => Inner.ChartOf(Local(port.Inside, phi)));
-    }
-
-    private Point2 OnFace(PortSite port)
-    {
-        var local = Frame.ToLocal(port.Frame.Origin);
-        return new(local.X, local.Y);
     }
 }

@@ -42,7 +42,14 @@ public sealed record LineMark(Point2 A, Point2 B) : Mark;
 /// <param name="Center">Middle of the line of text.</param>
 /// <param name="Height">Of a capital letter, mm.</param>
 /// <param name="Angle">Of the base line, radians from +x.</param>
-public sealed record TextMark(string Text, Point2 Center, double Height, double Angle) : Mark;
+public sealed record TextMark(string Text, Point2 Center, double Height, double Angle) : Mark
+{
+    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
+    private const double LetterWidth = 0.8;
+
+    /// <summary>About how long a line of text is, mm.</summary>
+    public static double Width(string text, double height) => text.Length * height * LetterWidth;
+}
 
 /// <summary>Where and how to bend: the line's two ends on the flat.</summary>
 /// <param name="Angle">Turned, radians; positive towards the viewer (up).</param>

@@ -14,11 +14,8 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     /// <summary>Half the length of a cross's strokes, mm.</summary>
     private const double CrossReach = 4;
 
-    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
-    private const double LetterWidth = 0.8;
-
     private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
-    private readonly ImmutableArray<(Point2 Low, Point2 High)> _boxes = [.. holes.Select(LoopBox.Of)];
+    private readonly ImmutableArray<Box2> _boxes = [.. holes.Select(CurveMeasures.Bounds)];
 
     public ImmutableArray<Mark> ToImmutable() => _marks.ToImmutable();
 
@@ -30,7 +27,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     public void AddVertical(double x, string label, double letter, double bottom = 0)
     {
         var from = bottom + Margin;
-        foreach (var (low, high) in _boxes.Where(box => box.Low.U - Margin < x && x < box.High.U + Margin).OrderBy(box => box.Low.V))
+        foreach (var (low, high) in _boxes.Where(box => box.Min.U - Margin < x && x < box.Max.U + Margin).OrderBy(box => box.Min.V))
         {
             AddLine(x, from, low.V - Margin);
             from = Math.Max(from, high.V + Margin);
@@ -39,7 +36,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddLine(x, from, height - Margin);
 
         // A letter's height of room, for an edge that rises beside the line.
-        AddText(label, new(x + Margin + (TextWidth(label, letter) / 2), bottom + Margin + (1.5 * letter)), letter);
+        AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), bottom + Margin + (1.5 * letter)), letter);
     }
 
     public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));
@@ -54,7 +51,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     /// <summary>A name above its hole, or below it where there is no room above.</summary>
     public void AddName(string name, Loop2 hole, double letter)
     {
-        var (low, high) = LoopBox.Of(hole);
+        var (low, high) = CurveMeasures.Bounds(hole);
         var above = high.V + Margin + (letter / 2);
         var y = above + (letter / 2) + Margin <= height ? above : low.V - Margin - (letter / 2);
         AddText(name, new((low.U + high.U) / 2, y), letter);
@@ -62,7 +59,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
 
     /// <summary>A line of text along the top edge, from the left.</summary>
     public void AddTitle(string title, double letter) =>
-        AddText(title, new(Margin + (TextWidth(title, letter) / 2), height - Margin - (letter / 2)), letter);
+        AddText(title, new(Margin + (TextMark.Width(title, letter) / 2), height - Margin - (letter / 2)), letter);
 
     /// <summary>An arrow with a word beside its middle, to the right of an upright shaft, below a level one.</summary>
     public void AddArrow(Point2 from, Point2 to, string word, double letter)
@@ -73,20 +70,20 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         _marks.Add(new LineMark(to, to - (letter / 2 * (along - along.Turned))));
         var aside = Math.Abs(along.U) > Math.Abs(along.V)
             ? new Point2(0, -letter - Margin)
-            : new Point2((TextWidth(word, letter) / 2) + Margin, 0);
+            : new Point2((TextMark.Width(word, letter) / 2) + Margin, 0);
         AddText(word, (0.5 * (from + to)) + aside, letter);
     }
 
     /// <summary>Places a text as near to its centre as edges and holes allow; none where it fits nowhere on its line.</summary>
     private void AddText(string text, Point2 center, double letter)
     {
-        var half = TextWidth(text, letter) / 2;
+        var half = TextMark.Width(text, letter) / 2;
         var (left, right) = (Margin + half, width - Margin - half);
         if (left > right || center.V - (letter / 2) < 0 || center.V + (letter / 2) > height)
             return;
         var taken = _boxes
-            .Where(box => box.Low.V < center.V + (letter / 2) + (Margin / 2) && box.High.V > center.V - (letter / 2) - (Margin / 2))
-            .Select(box => (Low: box.Low.U - half - Margin, High: box.High.U + half + Margin))
+            .Where(box => box.Min.V < center.V + (letter / 2) + (Margin / 2) && box.Max.V > center.V - (letter / 2) - (Margin / 2))
+            .Select(box => (Low: box.Min.U - half - Margin, High: box.Max.U + half + Margin))
             .ToList();
         var wanted = Math.Clamp(center.U, left, right);
         var places = taken
@@ -98,8 +95,6 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         if (places.Count > 0)
             _marks.Add(new TextMark(text, new(places[0], center.V), letter, 0));
     }
-
-    private static double TextWidth(string text, double letter) => text.Length * letter * LetterWidth;
 
     private void AddLine(double x, double from, double to)
     {

@@ -20,9 +20,6 @@ internal sealed class GoreMarks(GoreDevelopment flat)
     /// <summary>Smaller ones cannot be read, mm.</summary>
     private const double LeastLetter = 1.5;
 
-    /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
-    private const double LetterWidth = 0.8;
-
     private const double DegreeLetter = 2;
 
     private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
@@ -60,7 +57,7 @@ internal sealed class GoreMarks(GoreDevelopment flat)
         var middle = stretch.At(0.5);
         var tall = Math.Min(GreatestLetter, stretch.Length - (2 * Margin));
         var narrowest = flat.HalfWidth(Math.Min(flat.Length, middle + (tall / 2)));
-        var letter = Math.Min(tall, 2 * (narrowest - Margin) / (LetterWidth * text.Length));
+        var letter = Math.Min(tall, 2 * (narrowest - Margin) / TextMark.Width(text, 1));
         if (letter < LeastLetter)
             return;
         _marks.Add(new TextMark(text, OnCentre(middle), letter, 0));
@@ -75,8 +72,8 @@ internal sealed class GoreMarks(GoreDevelopment flat)
             return;
         var middle = OnCentre(m);
         _marks.Add(new LineMark(middle - new Point2(half, 0), middle + new Point2(half, 0)));
-        var degrees = $"{Math.Round(m / flat.Radius * 180 / Math.PI)}";
-        var width = LetterWidth * DegreeLetter * degrees.Length;
+        var degrees = $"{Math.Round(Turns.ToDegrees(m / flat.Radius))}";
+        var width = TextMark.Width(degrees, DegreeLetter);
         if (half > width + (3 * Margin))
         {
             var beside = new Point2(half - Margin - (width / 2), (DegreeLetter / 2) + (Margin / 2));

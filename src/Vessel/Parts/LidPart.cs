@@ -16,14 +16,9 @@ internal static class LidPart
         var own = sites.Where(site => site.Port.Host == end).ToImmutableArray();
         var radius = lid.OutsideDiameter / 2;
         var holes = own
-            .Select(site => Loop2.Circle(OnPlate(frame, site), site.OpeningRadius, clockwise: true))
+            .Select(site => Loop2.Circle(site.On(frame), site.OpeningRadius, clockwise: true))
             .ToImmutableArray();
         var cut = new Region2(Loop2.Circle(default, radius), holes);
-        var solid = ThickSolid.Of(
-            new PlaneSurface(Frame3.At(new(0, 0, lid.Wall))),
-            new PlaneSurface(Frame3.Identity),
-            true,
-            [Rim.Square(cut.Outer), .. holes.Select(Rim.Square)]);
         var area = Math.PI * ((radius * radius) - own.Sum(site => site.OpeningRadius * site.OpeningRadius));
         return new(
             name,
@@ -33,17 +28,11 @@ internal static class LidPart
             lid.Wall,
             StockPieces.Disc(lid.OutsideDiameter, lid.Wall, lid.Material),
             [frame],
-            solid,
+            ThickSolid.Plate(cut, lid.Wall),
             area * lid.Wall,
             new(FlatKind.Sheet, cut, Marks(end, radius, own, frame, welds, lid.Path), [], Notes(name, lid), new PlaneDevelopment(), "plate"),
-            [.. own.Select((site, i) => HeadHole.Of(i + 1, site, OnPlate(frame, site), holes[i]))],
+            [.. own.Select((site, i) => site.HoleInHost(i + 1, site.On(frame), holes[i]))],
             lid.Path);
-    }
-
-    private static Point2 OnPlate(Frame3 frame, PortSite site)
-    {
-        var local = frame.ToLocal(site.Frame.Origin);
-        return new(local.X, local.Y);
     }
 
     private static ImmutableArray<Mark> Marks(
@@ -63,7 +52,7 @@ internal static class LidPart
 
         foreach (var site in own)
         {
-            var at = OnPlate(frame, site);
+            var at = site.On(frame);
             marks.Add(new LineMark(at - new Point2(4, 0), at + new Point2(4, 0)));
             marks.Add(new LineMark(at - new Point2(0, 4), at + new Point2(0, 4)));
             AddText(marks, $"{site.Port.Name} {welds[site.Port.Path]}", at + new Point2(0, site.OpeningRadius + LetterHeight), own, frame);
@@ -77,7 +66,7 @@ internal static class LidPart
     private static void AddText(
         ImmutableArray<Mark>.Builder marks, string text, Point2 center, ImmutableArray<PortSite> own, Frame3 frame)
     {
-        if (own.All(site => (OnPlate(frame, site) - center).Length > site.OpeningRadius + (LetterHeight / 2)))
+        if (own.All(site => (site.On(frame) - center).Length > site.OpeningRadius + (LetterHeight / 2)))
             marks.Add(new TextMark(text, center, LetterHeight, 0));
     }
 

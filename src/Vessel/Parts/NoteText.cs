@@ -1,4 +1,5 @@
 using System.Globalization;
+using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
@@ -9,7 +10,7 @@ public static class NoteText
     public static string Length(double millimetres) => Rounded(millimetres, 2);
 
     /// <summary>Degrees to a tenth, shortest.</summary>
-    public static string Degrees(double radians) => Rounded(radians * 180 / Math.PI, 1);
+    public static string Degrees(double radians) => Rounded(Turns.ToDegrees(radians), 1);
 
     /// <summary>A share in percent to a tenth, shortest.</summary>
     public static string Percent(double share) => Rounded(100 * share, 1);

@@ -15,7 +15,7 @@ internal static class PortPart
         var (outer, inner) = (new CylinderSurface(port.OuterRadius), new CylinderSurface(port.BoreRadius));
         var solid = ThickSolid.Of(outer, inner, true, [Cope(site, end, outer, inner), Rim.SquareEnd(outer, inner, port.Length)]);
         var flat = TubeWrap.Of(site, end, welds);
-        var length = flat.Cut.Outer is var outline ? LoopBox.Of(outline).High.V : 0;
+        var length = CurveMeasures.Bounds(flat.Cut.Outer).Height;
         return new(
             Slug.Of(port.Name),
             port.Name,

@@ -18,6 +18,27 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     public double OpeningRadius =>
         Port.Joint == PortJoint.SetOn ? Port.BoreRadius : Port.OuterRadius + Port.Clearance;
 
+    /// <summary>Where the axis meets the host's outside, seen along the Z of a frame: its X and Y there.</summary>
+    public Point2 On(Frame3 frame)
+    {
+        var local = frame.ToLocal(Frame.Origin);
+        return new(local.X, local.Y);
+    }
+
+    /// <summary>The hole that the host is opened with, made along the port's axis.</summary>
+    /// <param name="number">Within the host.</param>
+    /// <param name="centre">See <see cref="Hole"/>, as the other two.</param>
+    public Hole HoleInHost(int number, Point2 centre, Loop2? outline, Point2? onOutside = null) => new(
+        number,
+        Port.Joint == PortJoint.SetOn ? $"bore of {Port.Name}" : $"way for {Port.Name}",
+        centre,
+        outline,
+        2 * OpeningRadius,
+        null,
+        null,
+        HoleMethods.Through(2 * OpeningRadius),
+        onOutside);
+
     /// <summary>Where the axis meets the host's inside.</summary>
     private double InsideAxis => Inside.Reach(0, 0);
 

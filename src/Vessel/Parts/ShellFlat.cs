@@ -7,9 +7,6 @@ namespace Vessel.Parts;
 /// <summary>The blank that a rolled shell is cut from, or the wrap that a tube is marked from.</summary>
 internal static class ShellFlat
 {
-    /// <summary>Neutral line in the middle of the wall: holds once the radius is more than about five walls.</summary>
-    private const double MeanK = 0.5;
-
     private const double LetterHeight = 5;
 
     /// <summary>Starts are tried every 5 degrees, so that the line is easy to find on the tube.</summary>
@@ -54,7 +51,7 @@ internal static class ShellFlat
 
     private static (Development Development, double Radius, double Width) Rolled(ShellDesign shell)
     {
-        var rolled = new RolledDevelopment(shell.OuterRadius, shell.Wall, MeanK, shell.SeamAngle, shell.RootGap);
+        var rolled = new RolledDevelopment(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.RootGap);
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
 

@@ -43,29 +43,15 @@ internal static class ShellPart
 
     private static Hole Drilled(int number, ShellOpening opening, Flat flat, ShellDesign shell)
     {
-        var site = opening.Site;
         var centre = opening.AxisPlace;
-        return new(
+        return opening.Site.HoleInHost(
             number,
-            site.Port.Joint == PortJoint.SetOn ? $"bore of {site.Port.Name}" : $"way for {site.Port.Name}",
             flat.From.Flatten(centre),
             flat.Cut.Holes[number - 1],
-            2 * site.OpeningRadius,
-            null,
-            null,
-            HoleMethods.Through(2 * site.OpeningRadius),
             new(shell.OuterRadius * Turns.From(centre.U, 0), centre.V));
     }
 
-    private static StockPiece Stock(ShellDesign shell, Flat flat)
-    {
-        var density = shell.Material.Density / 1000;
-        if (flat.From is RolledDevelopment rolled)
-        {
-            var (length, width) = (Math.Max(rolled.Width, shell.Height), Math.Min(rolled.Width, shell.Height));
-            return new("sheet", length, width, shell.Wall, length * width * shell.Wall * density);
-        }
-
-        return StockPieces.Tube(shell.OutsideDiameter, shell.Wall, shell.Height, shell.Material);
-    }
+    private static StockPiece Stock(ShellDesign shell, Flat flat) => flat.From is RolledDevelopment rolled
+        ? StockPieces.Rectangle(rolled.Width, shell.Height, shell.Wall, shell.Material)
+        : StockPieces.Tube(shell.OutsideDiameter, shell.Wall, shell.Height, shell.Material);
 }

@@ -38,7 +38,7 @@ internal sealed record WindowedTube(
     {
         var rolled = MadeFrom == StockForm.Sheet;
         Development development = rolled
-            ? new RolledDevelopment(OuterRadius, Wall, 0.5, SeamAngle, 0)
+            ? new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, 0)
             : new WrappedDevelopment(OuterRadius, SeamAngle, 0);
         var radius = rolled ? MidRadius : OuterRadius;
         var holes = Holes(development, radius);
@@ -52,8 +52,7 @@ internal sealed record WindowedTube(
             Material,
             Wall,
             rolled
-                ? new("sheet", Math.Max(Turns.Full * radius, Length), Math.Min(Turns.Full * radius, Length), Wall,
-                    Turns.Full * radius * Length * Wall * Material.Density / 1000)
+                ? StockPieces.Rectangle(Turns.Full * radius, Length, Wall, Material)
                 : StockPieces.Tube(2 * OuterRadius, Wall, Length, Material),
             [Placement],
             Solid(development, holes),
@@ -126,7 +125,7 @@ internal sealed record WindowedTube(
         [
             .. holes.Select((hole, i) =>
             {
-                var (low, high) = LoopBox.Of(hole);
+                var (low, high) = CurveMeasures.Bounds(hole);
                 var centre = 0.5 * (low + high);
                 var angle = Turns.From(windows.Angle + (Turns.Full * i / windows.Count), 0);
                 return new Hole(

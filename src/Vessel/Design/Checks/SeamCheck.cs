@@ -48,7 +48,7 @@ internal static class SeamCheck
         if (width <= 0)
             return null;
         var middle = start + (width / 2);
-        var whole = Math.Round(middle * 180 / Math.PI) * Math.PI / 180;
+        var whole = Math.Round(Turns.ToDegrees(middle)) * Math.PI / 180;
         return Turns.From(whole > start && whole < start + width ? whole : middle, 0);
     }
 }

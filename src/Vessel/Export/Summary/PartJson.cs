@@ -94,14 +94,14 @@ internal static class PartJson
                 json.Put("kind", "rolled");
                 json.Put("radius_mm", rolled.NeutralRadius);
                 json.Put("k", rolled.K);
-                json.Put("seam_deg", rolled.Seam * 180 / Math.PI);
+                json.Put("seam_deg", Turns.ToDegrees(rolled.Seam));
                 json.Put("gap_mm", rolled.Gap);
                 Origin(-rolled.Gap / 2, 0);
                 break;
             case WrappedDevelopment wrapped:
                 json.Put("kind", "wrapped");
                 json.Put("radius_mm", wrapped.Radius);
-                json.Put("seam_deg", wrapped.Start * 180 / Math.PI);
+                json.Put("seam_deg", Turns.ToDegrees(wrapped.Start));
                 Origin(0, wrapped.Lift);
                 break;
             case FoldedDevelopment folded:
@@ -112,7 +112,7 @@ internal static class PartJson
             case GoreDevelopment gore:
                 json.Put("kind", "gore");
                 json.Put("radius_mm", gore.Radius);
-                json.Put("half_angle_deg", gore.HalfAngle * 180 / Math.PI);
+                json.Put("half_angle_deg", Turns.ToDegrees(gore.HalfAngle));
                 json.Put("centre_line_mm", gore.Length);
                 json.Put("side_mm", gore.SideLength);
                 json.Put("stretch", gore.Stretch);
@@ -135,7 +135,7 @@ internal static class PartJson
         json.List("bends", sheet.Bends, bend => json.Object(() =>
         {
             json.Put("line_mm", bend.Line);
-            json.Put("angle_deg", bend.Angle * 180 / Math.PI);
+            json.Put("angle_deg", Turns.ToDegrees(bend.Angle));
             json.Put("inside_radius_mm", bend.InsideRadius);
             json.Put("k", bend.K);
             json.Put("allowance_mm", bend.Allowance(sheet.Thickness));

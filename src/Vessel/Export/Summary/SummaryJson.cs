@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
@@ -40,7 +41,7 @@ internal static class SummaryJson
         json.Put("cut_only", options.CutOnly);
         json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
         json.Put("chord_mm", options.Solids.Chord);
-        json.Put("angle_deg", options.Solids.Angle * 180 / Math.PI);
+        json.Put("angle_deg", Turns.ToDegrees(options.Solids.Angle));
         json.Put("variant", options.Settings.Variant);
         json.List("with", options.Settings.With, json.Value);
     }

@@ -1,3 +1,4 @@
+using Vessel.Geometry;
 using Vessel.Joints;
 
 namespace Vessel.Export.Summary;
@@ -18,7 +19,7 @@ internal static class WeldJson
             json.Put("length_mm", figures.Length);
             json.Limits("leg_mm", figures.Leg.Start, figures.Leg.End);
             json.Put("throat_mm", joint.Throat);
-            json.Limits("dihedral_deg", Deg(figures.Dihedral.Start), Deg(figures.Dihedral.End));
+            json.Limits("dihedral_deg", Turns.ToDegrees(figures.Dihedral.Start), Turns.ToDegrees(figures.Dihedral.End));
             json.Put("groove_share", figures.GrooveShare);
             json.Put("deposit_mm3", figures.Deposit);
             json.Put("filler", cost.Filler.Name);
@@ -42,15 +43,13 @@ internal static class WeldJson
     {
         // A seam of one part is told by height, a path round something by its angle.
         if (joint.IsRound)
-            json.Put("at_deg", Deg(parameter));
+            json.Put("at_deg", Turns.ToDegrees(parameter));
         else
             json.Put("at_mm", parameter);
         json.List("point_mm", [at.Root.X, at.Root.Y, at.Root.Z], json.Value);
-        json.Put("dihedral_deg", Deg(at.Dihedral));
+        json.Put("dihedral_deg", Turns.ToDegrees(at.Dihedral));
         json.Put("leg_mm", Bead.Of(joint, at).Leg);
         json.Put("gap_normal_mm", at.GapNormal);
         json.Put("gap_axial_mm", at.GapAxial);
     });
-
-    private static double Deg(double radians) => radians * 180 / Math.PI;
 }
