@@ -58,30 +58,26 @@ public sealed record CylinderSurface(double Radius) : Surface
 }
 
 /// <summary>
-/// The sphere round the origin seen from its lower pole: the chart's polar radius is the arc length from the pole
-/// and its polar angle the angle round +Z. Use it up to the equator and a little beyond.
+/// The sphere round the origin, cast from its upper pole on the plane that touches the lower one (stereographic): angles
+/// are true and circles stay circles, so that the best facets in the chart are the best in space. A point at the angle
+/// A from the lower pole lies 2 R tan(A / 2) from the chart's origin.
 /// </summary>
 public sealed record SphereSurface(double Radius) : Surface
 {
     public override Vector3 At(Point2 chart)
     {
-        var arc = chart.Length;
-        if (arc == 0)
-            return new(0, 0, -Radius);
-        var latitude = arc / Radius;
-        var ring = Radius * Math.Sin(latitude) / arc;
-        return new(ring * chart.U, ring * chart.V, -Radius * Math.Cos(latitude));
+        var square = chart.Dot(chart) / (4 * Radius * Radius);
+        var share = 1 / (1 + square);
+        return new(share * chart.U, share * chart.V, -Radius * (1 - square) * share);
     }
 
     public override Vector3 Normal(Point2 chart) => (-1 / Radius) * At(chart);
 
     /// <summary>The chart point of a point on the sphere; not of the upper pole.</summary>
-    public Point2 ChartOf(Vector3 point)
-    {
-        var ring = Math.Sqrt((point.X * point.X) + (point.Y * point.Y));
-        var arc = Radius * Math.Atan2(ring, -point.Z);
-        return ring == 0 ? default : new(arc * point.X / ring, arc * point.Y / ring);
-    }
+    public Point2 ChartOf(Vector3 point) => (2 * Radius / (Radius - point.Z)) * new Point2(point.X, point.Y);
+
+    /// <summary>The chart point at an angle from the lower pole, less than pi, and an angle round the axis.</summary>
+    public Point2 ChartOf(double fromPole, double around) => Point2.Polar(2 * Radius * Math.Tan(fromPole / 2), around);
 }
 
 /// <summary>

@@ -6,8 +6,6 @@ internal sealed class SkinMesher
     /// <summary>Chart coordinates are scaled to stay below this on the integer grid.</summary>
     private const long Reach = 1L << 27;
 
-    private const int MostRounds = 48;
-
     private readonly Skin _skin;
     private readonly MeshBuilder _mesh;
     private readonly Accuracy _accuracy;
@@ -148,12 +146,32 @@ internal sealed class SkinMesher
         foreach (var (from, to) in _creases)
             triangulation.FixCrease(from + Triangulation.FirstPoint, to + Triangulation.FirstPoint);
 
-        // Each round at least halves the worst facets; the limit only guards against a surface that is not smooth.
-        for (var round = 0; round < MostRounds && Refine(triangulation, ToGrid); round++)
+        if (_skin.On is PlaneSurface)
         {
+            AddFacets(triangulation, triangulation.Inside());
+            return;
         }
 
-        var inside = triangulation.Inside();
+        SkinPoint Read(Grid2 p)
+        {
+            var chart = OnSurface(centre + new Point2(p.X / scale, p.Y / (scale * weight)));
+            return new(chart, _skin.On.At(chart));
+        }
+
+        var refinement = new SkinRefinement(
+            triangulation,
+            _skin.On,
+            _accuracy.Chord,
+            _nodes.Select(node => new SkinPoint(OnSurface(node.Chart), _mesh.Vertex(node.Vertex))),
+            Read);
+        refinement.Run();
+        foreach (var point in refinement.Points.Skip(_nodes.Count).ToList())
+            _nodes.Add((point.Chart, _mesh.AddVertex(point.At)));
+        AddFacets(triangulation, refinement.Inside);
+    }
+
+    private void AddFacets(Triangulation triangulation, IReadOnlyList<bool> inside)
+    {
         for (var t = 0; t < triangulation.TriangleCount; t++)
         {
             if (!inside[t])
@@ -165,69 +183,5 @@ internal sealed class SkinMesher
 
     private int VertexOf(int point) => _nodes[point - Triangulation.FirstPoint].Vertex;
 
-    /// <summary>Adds a point at the worst place of every facet that stands off too far; false when none does.</summary>
-    private bool Refine(Triangulation triangulation, Func<Point2, Grid2> toGrid)
-    {
-        if (_skin.On is PlaneSurface)
-            return false;
-        var inside = triangulation.Inside();
-        var wanted = new HashSet<Point2>();
-        for (var t = 0; t < inside.Length; t++)
-        {
-            if (inside[t] && WorstPlace(triangulation, t) is { } place)
-                wanted.Add(place);
-        }
-
-        var added = false;
-        foreach (var place in wanted)
-        {
-            if (triangulation.Insert(toGrid(place)) < 0)
-                continue;
-            _nodes.Add((place, _mesh.AddVertex(_skin.On.At(OnSurface(place)))));
-            added = true;
-        }
-
-        return added;
-    }
-
     private Point2 OnSurface(Point2 unrolled) => _cut is { } cut ? unrolled with { U = unrolled.U + cut } : unrolled;
-
-    private Point2? WorstPlace(Triangulation triangulation, int t)
-    {
-        Span<int> nodes =
-        [
-            triangulation.Corner(t, 0) - Triangulation.FirstPoint,
-            triangulation.Corner(t, 1) - Triangulation.FirstPoint,
-            triangulation.Corner(t, 2) - Triangulation.FirstPoint,
-        ];
-        var worst = _accuracy.Chord * (1 + 1e-6);
-        Point2? place = null;
-        for (var k = 0; k < 3; k++)
-        {
-            if (triangulation.IsFixed(t, k))
-                continue;
-            var (p, q) = (_nodes[nodes[(k + 1) % 3]], _nodes[nodes[(k + 2) % 3]]);
-            var middle = 0.5 * (p.Chart + q.Chart);
-            var off = StandOff(middle, 0.5 * (_mesh.Vertex(p.Vertex) + _mesh.Vertex(q.Vertex)));
-            if (off > worst)
-                (worst, place) = (off, middle);
-        }
-
-        if (place is not null)
-            return place;
-        var (a, b, c) = (_nodes[nodes[0]], _nodes[nodes[1]], _nodes[nodes[2]]);
-        var centroid = (1.0 / 3) * (a.Chart + b.Chart + c.Chart);
-        var flat = (1.0 / 3) * (_mesh.Vertex(a.Vertex) + _mesh.Vertex(b.Vertex) + _mesh.Vertex(c.Vertex));
-        return StandOff(centroid, flat) > worst ? centroid : null;
-    }
-
-    /// <summary>
-    /// Distance of a facet's point from the surface, measured along the normal: a chart that stretches moves points
-    /// within the surface, which does no harm.
-    /// </summary>
-    private double StandOff(Point2 chart, Vector3 onFacet)
-    {
-        var place = OnSurface(chart);
-        return Math.Abs((_skin.On.At(place) - onFacet).Dot(_skin.On.Normal(place)));
-    }
 }

@@ -44,6 +44,11 @@ internal sealed class Triangulation
 
     public bool IsFixed(int triangle, int k) => _fixed[(3 * triangle) + k];
 
+    public Grid2 Point(int corner) => _points[corner];
+
+    /// <summary>Further from a point of the caller's than this lies outside the box, whichever way.</summary>
+    public const long Farthest = 1L << 29;
+
     /// <summary>The triangle across from corner k, or -1 outside the box.</summary>
     public int Neighbour(int triangle, int k) => _neighbour[(3 * triangle) + k];
 
@@ -71,6 +76,29 @@ internal sealed class Triangulation
         Legalise();
         _last = _corner.Count / 3 - 1;
         return index;
+    }
+
+    /// <summary>The triangles round a point that was added.</summary>
+    public IEnumerable<int> Round(int point) => Around(point).Select(at => at.Triangle);
+
+    /// <summary>The triangle that holds p, reached from another without crossing a fixed edge; null when it is not reached so.</summary>
+    public int? Seen(int from, Grid2 p)
+    {
+        const int mostSteps = 1000;
+        var t = from;
+        for (var step = 0; step < mostSteps; step++)
+        {
+            var k = 0;
+            while (k < 3 && Grid2.Turn(_points[Corner(t, (k + 1) % 3)], _points[Corner(t, (k + 2) % 3)], p) >= 0)
+                k++;
+            if (k == 3)
+                return t;
+            if (IsFixed(t, k) || Neighbour(t, k) == None)
+                return null;
+            t = Neighbour(t, k);
+        }
+
+        return null;
     }
 
     /// <summary>Makes a-b an edge that no flip removes. Fails when it crosses a fixed edge or runs through a point.</summary>

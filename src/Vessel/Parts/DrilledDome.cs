@@ -31,8 +31,8 @@ internal sealed record DrilledDome(HeadSite Site, double Wall, double Angle, Imm
     private Rim Edge() => new(
         Interval.Turn,
         [],
-        t => Point2.Polar(Outer.Radius * Angle, t),
-        t => Point2.Polar(Inner.Radius * Angle, t));
+        t => Outer.ChartOf(Angle, t),
+        t => Inner.ChartOf(Angle, t));
 
     private Rim Drilled(PortSite port)
     {

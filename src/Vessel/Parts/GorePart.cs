@@ -50,14 +50,13 @@ internal static class GorePart
             < 3 => (side * (5 - (2 * t)), top),
             _ => (-side, top * (4 - t)),
         };
-        Func<double, Point2> On(double radius) => t =>
+        Func<double, Point2> On(SphereSurface sphere) => t =>
         {
             var (angle, latitude) = Place(t);
-            return Point2.Polar(radius * ((Math.PI / 2) - latitude), angle);
+            return sphere.ChartOf((Math.PI / 2) - latitude, angle);
         };
-        var (outer, inner) = (shape.OuterRadius, shape.InnerRadius);
-        return ThickSolid.Of(
-            new SphereSurface(outer), new SphereSurface(inner), false, [new(new(0, 4), [1, 2, 3], On(outer), On(inner))]);
+        var (outer, inner) = (new SphereSurface(shape.OuterRadius), new SphereSurface(shape.InnerRadius));
+        return ThickSolid.Of(outer, inner, false, [new(new(0, 4), [1, 2, 3], On(outer), On(inner))]);
     }
 
     /// <summary>Its share of the zone between equator and cap: a sector of the sphere in three directions at once.</summary>

@@ -73,9 +73,9 @@ public sealed class MesherTests
     {
         var outer = new SphereSurface(55);
         var inner = new SphereSurface(52);
-        var equator = new Rim(Interval.Turn, [], t => Point2.Polar(55 * Math.PI / 2, t), t => Point2.Polar(52 * Math.PI / 2, t));
+        var equator = new Rim(Interval.Turn, [], t => outer.ChartOf(Math.PI / 2, t), t => inner.ChartOf(Math.PI / 2, t));
         var hole = new Rim(
-            Interval.Turn, [], t => Point2.Polar(55 * Math.Asin(11.0 / 55), t), t => Point2.Polar(52 * Math.Asin(11.0 / 52), t));
+            Interval.Turn, [], t => outer.ChartOf(Math.Asin(11.0 / 55), t), t => inner.ChartOf(Math.Asin(11.0 / 52), t));
 
         var solid = ThickSolid.Of(outer, inner, false, [equator, hole]);
         var mesh = Mesher.Flatten(solid, Accuracy.Solids);
@@ -84,6 +84,43 @@ public sealed class MesherTests
         // Half balls less the bore's cylinder and caps, by slices square to the axis.
         static double Bored(double r, double hole) => 2 * Math.PI / 3 * Math.Pow((r * r) - (hole * hole), 1.5);
         Assert.InRange(mesh.Volume - (Bored(55, 11) - Bored(52, 11)), -Bound(mesh, Accuracy.Solids), Bound(mesh, Accuracy.Solids));
+    }
+
+    /// <summary>Facets that the chord alone asks for: no limit to the angle.</summary>
+    private static Accuracy Chord(double chord) => new(chord, Math.PI);
+
+    [Theory]
+    [InlineData(20, 0.05)]
+    [InlineData(55, 0.05)]
+    [InlineData(55, 0.01)]
+    [InlineData(300, 0.05)]
+    public void A_half_sphere_has_no_more_than_twice_the_facets_that_its_chord_needs(double radius, double chord)
+    {
+        var (outer, inner) = (new SphereSurface(radius), new SphereSurface(0.9 * radius));
+        var equator = new Rim(Interval.Turn, [], t => outer.ChartOf(Math.PI / 2, t), t => inner.ChartOf(Math.PI / 2, t));
+
+        var mesh = Mesher.Flatten(ThickSolid.Of(outer, inner, false, [equator]), Chord(chord));
+
+        // Each facet fits a circle of radius sqrt(2 R c), so it covers 3 sqrt(3) / 4 of 2 R c at most.
+        double Least(double r) => 2 * Math.PI * r * r / (1.5 * Math.Sqrt(3) * r * chord);
+        var wall = 2 * Math.PI / Math.Acos(1 - (chord / radius));
+        Assert.InRange(mesh.Triangles.Length, Least(outer.Radius) + Least(inner.Radius), 2 * (Least(outer.Radius) + Least(inner.Radius) + wall));
+    }
+
+    [Theory]
+    [InlineData(55, 180, 0.05)]
+    [InlineData(55, 1800, 0.05)]
+    [InlineData(300, 20, 0.01)]
+    public void A_tube_has_no_more_than_twice_the_facets_that_its_chord_needs(double radius, double length, double chord)
+    {
+        var (outer, inner) = (new CylinderSurface(radius), new CylinderSurface(radius - 2));
+        var rims = new[] { Rim.SquareEnd(outer, inner, 0), Rim.SquareEnd(outer, inner, length) };
+
+        var mesh = Mesher.Flatten(ThickSolid.Of(outer, inner, true, [.. rims]), Chord(chord));
+
+        // A strip of chord c in radius R covers 2 acos(1 - c / R); each of the four bands has two facets a strip.
+        var least = 4 * 2 * Math.PI / Math.Acos(1 - (chord / radius));
+        Assert.InRange(mesh.Triangles.Length, least, 2 * least);
     }
 
     [Fact]

@@ -7,10 +7,9 @@ namespace Vessel.Tests.Support;
 internal static class MeshLaws
 {
     /// <summary>
-    /// No facet may be lower than this after rounding to single precision, mm: its step below 2048 mm is 1.2e-4. Rims that
-    /// are fine on one face for the other's sake give three points in nearly one line.
+    /// No facet may be lower than this after rounding to single precision, mm: its step below 2048 mm is 1.2e-4.
     /// </summary>
-    public const double LeastAltitude = 0.0002;
+    public const double LeastAltitude = 0.001;
 
     public static void Hold(Mesh mesh, int genus)
     {
