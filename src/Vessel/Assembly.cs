@@ -27,6 +27,6 @@ public sealed record Assembly(
             parts,
             [.. VesselJoints.Of(design, sites, numbers).Select(WeldFigures.Of)],
             cavity,
-            Capacity.Of(cavity));
+            Capacity.Of(cavity, design.Capacity));
     }
 }

@@ -29,6 +29,7 @@ internal static class DesignBuilder
         {
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
             Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket) : null,
+            Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
         };
     }
 
@@ -130,6 +131,17 @@ internal static class DesignBuilder
     private static double AxisInShellWall(ShellDesign shell, PortPlace place) =>
         (BranchAxis.HalfChord(shell.OuterRadius, place.Offset) - BranchAxis.HalfChord(shell.InnerRadius, place.Offset))
         / Math.Cos(place.Tilt);
+
+    /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
+    private static CapacityDesign Capacity(Section section) => CapacityDesign.Usual is var usual && !section.Has("directions")
+        ? usual
+        : new(
+            section.Path,
+            section.Number("greatest_lean"),
+            section.Number("lean_step"),
+            (int)section.Number("directions"),
+            section.Number("sideways"),
+            section.Number("table_step"));
 
     private static FlowDesign Flow(Section flow) => new(
         flow.Path,

@@ -23,6 +23,8 @@ public sealed record VesselDesign(
     /// <summary>Null when there is none.</summary>
     public BracketDesign? Bracket { get; init; }
 
+    public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
+
     /// <summary>Findings that the file's author takes.</summary>
     public ImmutableArray<AcceptedCode> Accepted { get; init; } = [];
 

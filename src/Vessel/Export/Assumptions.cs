@@ -16,7 +16,8 @@ internal static class Assumptions
             "Cap and root of a butt: 1.875 x 0.3125 and 1.25 x 0.25 of the wall (common practice, no source).",
             "Rods: 36 in long, 7 % stub (common practice, no source); 98 % of the melted rod stays.",
             "Welding time: arc time over an arc share of 10 to 30 %, likely 20 % (common practice, no source). Cutting, fitting, tacking and cleaning are not in it.",
-            "Capacity: upright and still; bungs plugged, tubes open; bores through the walls do not count.",
+            "Capacity: still oil, level in all rooms at once; bungs plugged, tubes open; bores through the walls do not count.",
+            "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (from memory), and twice that, which is also 0.58 g sideways.",
             "Solids are drawn closed, as welded, without weld metal and without threads.",
         ];
         if (design.Shell.MadeFrom == StockForm.Sheet)

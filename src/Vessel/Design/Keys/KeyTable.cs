@@ -204,6 +204,10 @@ public static class KeyTable
             DefaultRule = "none", Map = BracketKeys.Bracket,
         },
         new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = Flow },
+        new("capacity", KeyKind.Mapping, "Leans and steps for which the capacity is worked out")
+        {
+            DefaultRule = "its own defaults", Map = CapacityKeys.Capacity,
+        },
         new("variants", KeyKind.Variants, "Named variants: for each the values that differ, by their paths")
         {
             DefaultRule = "none",

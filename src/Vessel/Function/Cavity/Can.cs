@@ -9,7 +9,7 @@ namespace Vessel.Function;
 /// <param name="Inner">Heights of the space inside, mm in the vessel's frame.</param>
 /// <param name="Outer">Heights of the whole thing, walls included.</param>
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
-/// <param name="Plate">Area and height of holes in the plate that closes an end; null for none.</param>
+/// <param name="Plate">Area and place of the holes in the plate that closes an end; null for none.</param>
 /// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
 /// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Can(
@@ -19,7 +19,7 @@ internal sealed record Can(
     Interval Inner,
     Interval Outer,
     double? OpenEnd,
-    (double Area, double Height)? Plate,
+    (double Area, OpeningShape Shape)? Plate,
     (WindowsDesign Design, double Sill)? Windows,
     ImmutableArray<RoomPiece> InWalls)
 {
@@ -48,8 +48,11 @@ internal sealed record Can(
             sleeve.Name, sleeve.InnerRadius, sleeve.OutsideDiameter / 2, heights, heights,
             hangs ? heights.Start : heights.End, null,
             sleeve.Windows is { } windows ? (windows, heights.Start + windows.Up) : null,
-            InWindows(sleeve.Windows, heights.Start + (sleeve.Windows?.Up ?? 0), Wall(sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length)
-                - parts.Single(part => part.Id == Slug.Of(sleeve.Name)).Volume));
+            InWindows(
+                sleeve.Windows,
+                heights.Start + (sleeve.Windows?.Up ?? 0),
+                Wall(sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length) - parts.Single(part => part.Id == Slug.Of(sleeve.Name)).Volume,
+                new(sleeve.InnerRadius, sleeve.OutsideDiameter / 2)));
     }
 
     private static Can OfCap(CapDesign cap, VesselDesign vessel, ImmutableArray<Part> parts)
@@ -69,11 +72,12 @@ internal sealed record Can(
             cap.Name, radius - cap.Wall, radius, site.Skirt,
             up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
             up ? null : site.Skirt.Start,
-            open > LeastOpening ? (open, site.Plate.Start) : null,
+            open > LeastOpening ? (open, Holes(plate, site.Plate.Start)) : null,
             cap.Windows is { } own ? (own, sill) : null,
             [
-                .. InWindows(cap.Windows, sill, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume),
-                .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open) } : [],
+                .. InWindows(
+                    cap.Windows, sill, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume, new(radius - cap.Wall, radius)),
+                .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open, 0, radius) } : [],
                 .. cap.Outlet is { } outlet ? new[] { PrismPiece.Cylinder(site.Plate, Outlet(outlet, vessel).OuterRadius) } : [],
             ]);
     }
@@ -81,9 +85,23 @@ internal sealed record Can(
     /// <summary>The tube takes its own metal out of the room again.</summary>
     private static PortDesign Outlet(string name, VesselDesign vessel) => vessel.Ports.Single(port => port.Name == name);
 
-    private static ImmutableArray<RoomPiece> InWindows(WindowsDesign? windows, double sill, double volume) => windows is null
-        ? []
-        : [new PrismPiece(new(sill, sill + windows.Height), volume / windows.Height)];
+    private static ImmutableArray<RoomPiece> InWindows(WindowsDesign? windows, double sill, double volume, Interval wall) =>
+        windows is null
+            ? []
+            : [new PrismPiece(new(sill, sill + windows.Height), volume / windows.Height, wall.Start, wall.End)];
+
+    /// <summary>The drain in the middle, or the pattern; a pattern reaches as far as its outermost holes.</summary>
+    private static OpeningShape Holes(Part plate, double height)
+    {
+        if (plate.Fields.IsEmpty)
+            return new RoundEdge(plate.Holes[0].Diameter / 2, height, height);
+        var lattice = plate.Fields[0].Lattice;
+        return new HolesEdge(
+            [.. lattice.Centers().Select(at => plate.Placements[0].Turn(new(at.U, at.V, 0))).Select(at => new Point2(at.X, at.Y))],
+            lattice.HoleRadius,
+            height,
+            height);
+    }
 
     /// <summary>Of a tube's whole wall, mm3.</summary>
     private static double Wall(double outsideDiameter, double wall, double length) =>

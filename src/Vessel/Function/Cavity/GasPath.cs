@@ -8,20 +8,25 @@ internal sealed class GasPath
     private readonly Cavity _cavity;
     private readonly Dictionary<string, int> _group = [];
 
-    private GasPath(Cavity cavity, double level)
+    private GasPath(Stance stance, double level)
     {
-        _cavity = cavity;
+        var cavity = _cavity = stance.Cavity;
+        bool IsOpen(Opening way) => !way.Plugged && way.Area > 0 && stance.Highest(way) > level;
         foreach (var (room, i) in cavity.Rooms.Select((room, i) => (room, i)))
             _group[room.Name] = i;
-        foreach (var way in cavity.Openings.Where(way => !way.IsPort && IsOpen(way, level)))
+        foreach (var way in cavity.Openings.Where(way => !way.IsPort && IsOpen(way)))
             Join(way.From, way.To);
-        OpenPorts = [.. cavity.OpenPorts.Where(port => IsOpen(port, level))];
+        OpenPorts = [.. cavity.OpenPorts.Where(IsOpen)];
     }
 
     /// <summary>Ports that are neither plugged nor sealed.</summary>
     public ImmutableArray<Opening> OpenPorts { get; }
 
-    public static GasPath At(Cavity cavity, double level) => new(cavity, level);
+    /// <summary>With oil at a level in a vessel that stands so.</summary>
+    public static GasPath At(Stance stance, double level) => new(stance, level);
+
+    /// <summary>The same upright.</summary>
+    public static GasPath At(Cavity cavity, double level) => new(new(cavity, Lean.Upright), level);
 
     /// <summary>Pairs of open ports with a way from one to the other through the rooms.</summary>
     public int ConnectedPairs =>
@@ -30,11 +35,9 @@ internal sealed class GasPath
     /// <summary>Whether air can leave the room.</summary>
     public bool Breathes(Room room) => OpenPorts.Any(port => _group[port.From] == _group[room.Name]);
 
-    /// <summary>Heights at which something is sealed, ascending.</summary>
-    public static ImmutableArray<double> Seals(Cavity cavity) =>
-        [.. cavity.Openings.Where(way => !way.Plugged).Select(way => way.Highest).Distinct().Order()];
-
-    private static bool IsOpen(Opening way, double level) => !way.Plugged && way.Area > 0 && way.Highest > level;
+    /// <summary>Levels at which something is sealed, ascending.</summary>
+    public static ImmutableArray<double> Seals(Stance stance) =>
+        [.. stance.Cavity.Openings.Where(way => !way.Plugged).Select(stance.Highest).Distinct().Order()];
 
     private void Join(string a, string b)
     {

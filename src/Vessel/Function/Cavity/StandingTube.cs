@@ -12,10 +12,10 @@ public sealed record StandingTube(PortSite Site)
     private static readonly double[] _depths = [0.5 - (0.5 / Math.Sqrt(3)), 0.5 + (0.5 / Math.Sqrt(3))];
 
     /// <summary>
-    /// mm3 of metal below a level. Line by line along the tube, so the level cuts each exactly; the sum round the tube
+    /// mm3 of metal below a level along a unit direction. Line by line along the tube, so the level cuts each exactly; the sum round the tube
     /// converges fast while no line is cut, and to about 1e-4 of the metal where some are.
     /// </summary>
-    public double VolumeBelow(double level)
+    public double VolumeBelow(double level, Vector3 up)
     {
         var (inner, outer) = (Site.Port.BoreRadius, Site.Port.OuterRadius);
         var sum = 0.0;
@@ -23,19 +23,19 @@ public sealed record StandingTube(PortSite Site)
         {
             var r = inner + (depth * (outer - inner));
             for (var i = 0; i < Turnings; i++)
-                sum += r * LengthBelow(r, Turns.Full * (i + 0.5) / Turnings, level);
+                sum += r * LengthBelow(r, Turns.Full * (i + 0.5) / Turnings, level, up);
         }
 
         return sum * (outer - inner) / _depths.Length * Turns.Full / Turnings;
     }
 
-    private double LengthBelow(double r, double phi, double level)
+    private double LengthBelow(double r, double phi, double level, Vector3 up)
     {
         var (from, to) = (Site.InnerEnd, Site.Inside.Reach(r, phi));
         if (to <= from)
             return 0;
-        var start = Site.Frame.ToOuter(Footprint.OnLine(r, phi, from)).Z;
-        var rise = Site.Frame.Z.Z;
+        var start = Site.Frame.ToOuter(Footprint.OnLine(r, phi, from)).Dot(up);
+        var rise = Site.Frame.Z.Dot(up);
         if (Math.Abs(rise) < 1e-12)
             return start < level ? to - from : 0;
         var cut = from + ((level - start) / rise);

@@ -92,7 +92,7 @@ internal sealed class CavityBuilder
     private PrismPiece OpenPartOf(DiscDesign disc, Can? can)
     {
         var bore = can?.InnerRadius ?? _vessel.Shell.InnerRadius;
-        return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc));
+        return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc), 0, bore);
     }
 
     private double MetalArea(DiscDesign disc) =>
@@ -130,14 +130,9 @@ internal sealed class CavityBuilder
         return RoomAt(Math.Sqrt((at.X * at.X) + (at.Y * at.Y)), at.Z);
     }
 
-    private IEnumerable<Opening> Ports() => _sites.Select(site =>
-    {
-        var port = site.Port;
-        var mouth = Mouth.Of(site);
-        return new Opening(
-            port.Name, MouthRoom(site), Opening.Outside, port.Thread is not null,
-            Math.PI * port.BoreRadius * port.BoreRadius, mouth.Start, mouth.End);
-    });
+    private IEnumerable<Opening> Ports() => _sites.Select(site => new Opening(
+        site.Port.Name, MouthRoom(site), Opening.Outside, site.Port.Thread is not null,
+        Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, Mouth.Of(site)));
 
     private IEnumerable<Opening> WaysOf(Can can)
     {
@@ -146,11 +141,14 @@ internal sealed class CavityBuilder
         {
             yield return new(
                 $"rim of {can.Name}", RoomIn(can, rim), RoomIn(parent, rim), false,
-                Math.PI * can.InnerRadius * can.InnerRadius, rim, rim);
+                Math.PI * can.InnerRadius * can.InnerRadius, new RoundEdge(can.InnerRadius, rim, rim));
         }
 
         if (can.Plate is { } plate)
-            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, plate.Height), false, plate.Area, plate.Height, plate.Height);
+        {
+            var below = plate.Shape.Along(Vector3.UnitZ).Start;
+            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, below), false, plate.Area, plate.Shape);
+        }
 
         if (can.Windows is { } windows)
         {
@@ -159,7 +157,7 @@ internal sealed class CavityBuilder
             var middle = windows.Sill + (design.Height / 2);
             yield return new(
                 $"windows of {can.Name}", RoomIn(can, middle), RoomIn(parent, middle), false,
-                design.Count * one, windows.Sill, windows.Sill + design.Height);
+                design.Count * one, WindowEdges(can, design, windows.Sill));
         }
     }
 
@@ -168,6 +166,37 @@ internal sealed class CavityBuilder
         var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
         return new(
             disc.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false,
-            OpenPartOf(disc, can).Area, disc.Height, disc.Height + disc.Thickness);
+            OpenPartOf(disc, can).Area, HolesOf(disc, can));
     }
+
+    /// <summary>The gap round the disc is left out where there are holes: oil or gas takes those first.</summary>
+    private OpeningShape HolesOf(DiscDesign disc, Can? can)
+    {
+        var (low, high) = (disc.Height, disc.Height + disc.Thickness);
+        return _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] } && field.Lattice.Count > 0
+            ? new HolesEdge([.. field.Lattice.Centers()], field.Lattice.HoleRadius, low, high)
+            : new RoundEdge(can?.InnerRadius ?? _vessel.Shell.InnerRadius, low, high);
+    }
+
+    /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>
+    private static PointsEdge WindowEdges(Can can, WindowsDesign windows, double sill)
+    {
+        const int Steps = 16;
+        var middle = (can.InnerRadius + can.OuterRadius) / 2;
+        var (u, v) = ((windows.Width / 2) - windows.Corner, (windows.Height / 2) - windows.Corner);
+        // A quarter of the outline; the level edges are curved with the wall, so points on them may be the outermost.
+        var quarter = Enumerable.Range(0, Steps + 1)
+            .Select(step => new Point2(u, v) + Point2.Polar(windows.Corner, Math.PI / 2 * step / Steps))
+            .Concat(Enumerable.Range(0, Steps).Select(step => new Point2(u * step / Steps, windows.Height / 2)))
+            .ToList();
+        var points =
+            from window in Enumerable.Range(0, windows.Count)
+            from at in quarter
+            from side in new[] { -1, 1 }
+            from end in new[] { -1, 1 }
+            let angle = windows.Angle + (Turns.Full * window / windows.Count) + (side * at.U / can.OuterRadius)
+            select new Vector3(middle * Math.Cos(angle), middle * Math.Sin(angle), sill + (windows.Height / 2) + (end * at.V));
+        return new([.. points]);
+    }
+
 }

@@ -9,12 +9,9 @@ internal static class Mouth
 {
     private const int Samples = 360;
 
-    /// <summary>Lowest and highest point of the mouth's rim, mm in the vessel's frame.</summary>
-    public static Interval Of(PortSite site)
-    {
-        var heights = Enumerable.Range(0, Samples).Select(i => At(site, Turns.Full * i / Samples).Z).ToList();
-        return new(heights.Min(), heights.Max());
-    }
+    /// <summary>The mouth's rim by points, in the vessel's frame.</summary>
+    public static PointsEdge Of(PortSite site) =>
+        new([.. Enumerable.Range(0, Samples).Select(i => At(site, Turns.Full * i / Samples))]);
 
     private static Vector3 At(PortSite site, double phi)
     {

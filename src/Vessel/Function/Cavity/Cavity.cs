@@ -33,10 +33,14 @@ public sealed record Room(
     ImmutableArray<RoomPiece> Taken,
     ImmutableArray<StandingTube> Tubes)
 {
-    public double VolumeBelow(double level) =>
-        Pieces.Sum(piece => piece.VolumeBelow(level))
-        - Taken.Sum(piece => piece.VolumeBelow(level))
-        - Tubes.Sum(tube => tube.VolumeBelow(level));
+    /// <summary>mm3 below a level, upright.</summary>
+    public double VolumeBelow(double level) => VolumeBelow(level, Lean.Upright);
+
+    /// <summary>mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin.</summary>
+    public double VolumeBelow(double level, Lean lean) =>
+        Pieces.Sum(piece => piece.VolumeBelow(level, lean))
+        - Taken.Sum(piece => piece.VolumeBelow(level, lean))
+        - Tubes.Sum(tube => tube.VolumeBelow(level, lean.Up));
 }
 
 /// <summary>A way from one room to another, or to the outside.</summary>
@@ -45,12 +49,17 @@ public sealed record Room(
 /// <param name="To">Name of a room, or <see cref="Outside"/>.</param>
 /// <param name="Plugged">Shut in use: a bung.</param>
 /// <param name="Area">Open to gas, square to the flow, mm2.</param>
-/// <param name="Lowest">Height of its lowest point, mm in the vessel's frame: from there on oil comes through.</param>
-/// <param name="Highest">Of its highest point: from there on it is shut to gas.</param>
+/// <param name="Shape">Where its edge lies.</param>
 public sealed record Opening(
-    string Name, string From, string To, bool Plugged, double Area, double Lowest, double Highest)
+    string Name, string From, string To, bool Plugged, double Area, OpeningShape Shape)
 {
     public const string Outside = "outside";
+
+    /// <summary>Height of its lowest point, upright, mm in the vessel's frame: from there on oil comes through.</summary>
+    public double Lowest { get; } = Shape.Along(Vector3.UnitZ).Start;
+
+    /// <summary>Height of its highest point, upright: from there on it is shut to gas.</summary>
+    public double Highest { get; } = Shape.Along(Vector3.UnitZ).End;
 
     public bool IsPort => To == Outside;
 }

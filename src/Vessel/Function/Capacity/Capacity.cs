@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Function;
+
+/// <summary>How much the vessel holds; mm3 and mm.</summary>
+/// <param name="Brim">The inside less internals.</param>
+/// <param name="Fillable">Upright, less the air that stays shut in as the oil rises.</param>
+/// <param name="Upright">What happens as it fills upright.</param>
+/// <param name="Leaning">The same for each lean and direction, least lean first; then for the sideways acceleration.</param>
+/// <param name="Levels">Height in the vessel's frame against volume, upright.</param>
+public sealed record Capacity(
+    double Brim,
+    double Fillable,
+    Filling Upright,
+    ImmutableArray<Filling> Leaning,
+    ImmutableArray<(double Height, double Volume)> Levels)
+{
+    /// <summary>Upright, up to the first spill or seal of the gas path.</summary>
+    public double Usable => Upright.Usable;
+
+    /// <summary>What happens there, in words.</summary>
+    public string LimitedBy => Upright.LimitedBy;
+
+    /// <summary>Upright, from the bottom up.</summary>
+    public ImmutableArray<LevelEvent> Events => Upright.Events;
+
+    /// <summary>The lean that leaves least; upright where nothing leans.</summary>
+    public Filling Worst => Leaning.Append(Upright).MinBy(filling => filling.Usable)!;
+
+    public static Capacity Of(Cavity cavity, CapacityDesign design)
+    {
+        var upright = new Stance(cavity, Lean.Upright);
+        return new(
+            cavity.VolumeBelow(cavity.Ceiling),
+            cavity.Rooms.Sum(room => room.VolumeBelow(LastBreath(upright, room))),
+            Filling.Of(upright, ""),
+            [.. Leans(design).Select(lean => Filling.Of(new(cavity, lean.Lean), lean.Because))],
+            Table(cavity, design.TableStep));
+    }
+
+    private static IEnumerable<(Lean Lean, string Because)> Leans(CapacityDesign design)
+    {
+        var steps = (int)Math.Ceiling(design.GreatestLean / design.LeanStep - 1e-9);
+        var leans = Enumerable.Range(1, Math.Max(0, steps))
+            .Select(i => (Angle: Math.Min(i * design.LeanStep, design.GreatestLean), Because: ""));
+        if (design.Sideways > 0)
+        {
+            leans = leans.Append((
+                Lean.OfSideways(design.Sideways, 0).Angle,
+                FormattableString.Invariant($"{design.Sideways:0.###} g sideways")));
+        }
+
+        return from lean in leans
+               from i in Enumerable.Range(0, design.Directions)
+               select (new Lean(lean.Angle, Turns.Full * i / design.Directions), lean.Because);
+    }
+
+    /// <summary>The level from which on air in a room cannot leave; minus infinity when it never can.</summary>
+    private static double LastBreath(Stance stance, Room room)
+    {
+        if (!GasPath.At(stance, double.NegativeInfinity).Breathes(room))
+            return double.NegativeInfinity;
+        return GasPath.Seals(stance).First(level => !GasPath.At(stance, level).Breathes(room));
+    }
+
+    private static ImmutableArray<(double Height, double Volume)> Table(Cavity cavity, double step)
+    {
+        var (floor, ceiling) = (cavity.Floor, cavity.Ceiling);
+        var steps = (int)Math.Floor((ceiling - floor) / step);
+        return
+        [
+            .. Enumerable.Range(0, steps + 1)
+                .Select(i => floor + (i * step))
+                .Append(ceiling)
+                .Distinct()
+                .Select(height => (height, cavity.VolumeBelow(height))),
+        ];
+    }
+}
