@@ -11,13 +11,14 @@ internal sealed class PerforatedMesher
     private readonly HolePolygons _holes;
     private readonly int _upper;
     private readonly int _lower;
-    private readonly List<(int Upper, int Lower, Point2 At)> _rims = [];
+    private readonly PerforatedFaces _plate;
+    private readonly List<(int Upper, int Lower, Point2 At)> _others = [];
 
-    private PerforatedMesher(PerforatedFaces plate, HolePolygons holes, MeshBuilder mesh)
+    private PerforatedMesher(PerforatedFaces plate, HolePolygons holes, int extraPoints, MeshBuilder mesh)
     {
-        (_mesh, _holes) = (mesh, holes);
+        (_plate, _mesh, _holes) = (plate, mesh, holes);
         var corners = holes.Holes * holes.Corners;
-        var vertices = mesh.VertexCount + (2 * corners);
+        var vertices = mesh.VertexCount + (2 * (corners + extraPoints));
 
         // Euler, for a closed mesh of that many vertices: V - F / 2 = 2 - 2 genus.
         var genus = plate.Bounds.Length - 1 + holes.Holes;
@@ -34,6 +35,9 @@ internal sealed class PerforatedMesher
     /// <summary>Sides of each rim, the outer one first.</summary>
     public List<List<(int From, int To)>> Rims { get; }
 
+    /// <summary>Index of the point that is added next.</summary>
+    public int NextCorner => _lower - _upper + _others.Count;
+
     /// <summary>Adds both faces and the walls of the field's holes; the walls at the plate's rims are faces of their own.</summary>
     public static void Add(PerforatedFaces plate, MeshBuilder mesh, Accuracy accuracy)
     {
@@ -41,13 +45,13 @@ internal sealed class PerforatedMesher
         {
             case GridLattice2 grid:
                 var pieces = new GridPieces(grid, accuracy.Chord);
-                var ofGrid = new PerforatedMesher(plate, pieces.Holes, mesh);
+                var ofGrid = new PerforatedMesher(plate, pieces.Holes, 0, mesh);
                 pieces.Fill(ofGrid);
                 ofGrid.AddWalls();
                 break;
             case RingLattice2 rings:
                 var zones = new RingZones(rings, accuracy.Chord);
-                var ofRings = new PerforatedMesher(plate, zones.Holes, mesh);
+                var ofRings = new PerforatedMesher(plate, zones.Holes, zones.ExtraPoints, mesh);
                 zones.Fill(ofRings);
                 ofRings.AddWalls();
                 break;
@@ -56,7 +60,15 @@ internal sealed class PerforatedMesher
         }
     }
 
-    /// <summary>A triangle of the upper face, counter-clockwise, and its image below; corners of holes, or of rims after them.</summary>
+    /// <summary>A point of both faces that lies neither on a hole nor on a rim.</summary>
+    public void AddPoint(Point2 at) => _others.Add((_mesh.AddVertex(_plate.Upper.At(at)), _mesh.AddVertex(_plate.Lower.At(at)), at));
+
+    public Point2 PointAt(int corner) => corner < _lower - _upper ? _holes.At(corner) : Other(corner).At;
+
+    /// <summary>
+    /// A triangle of the upper face, counter-clockwise, and its image below; corners of holes, or of rims and added points
+    /// after them.
+    /// </summary>
     public void AddTriangle(int a, int b, int c)
     {
         _mesh.AddTriangle(new(Upper(a), Upper(b), Upper(c)));
@@ -82,23 +94,23 @@ internal sealed class PerforatedMesher
                 return node;
             nodes.Add(corner, points.Count);
             corners.Add(corner);
-            points.Add(corner < _lower - _upper ? _holes.At(corner) : Rim(corner).At);
+            points.Add(PointAt(corner));
             return points.Count - 1;
         }
     }
 
-    private (int Upper, int Lower, Point2 At) Rim(int corner) => _rims[corner - (_lower - _upper)];
+    private (int Upper, int Lower, Point2 At) Other(int corner) => _others[corner - (_lower - _upper)];
 
-    private int Upper(int corner) => corner < _lower - _upper ? _upper + corner : Rim(corner).Upper;
+    private int Upper(int corner) => corner < _lower - _upper ? _upper + corner : Other(corner).Upper;
 
-    private int Lower(int corner) => corner < _lower - _upper ? _lower + corner : Rim(corner).Lower;
+    private int Lower(int corner) => corner < _lower - _upper ? _lower + corner : Other(corner).Lower;
 
     private List<(int From, int To)> TakeRim(Edge3 upper, Edge3 lower, Func<double, Point2> image)
     {
         var (above, below) = (_mesh.RingOf(upper), _mesh.RingOf(lower));
-        var first = _lower - _upper + _rims.Count;
+        var first = _lower - _upper + _others.Count;
         for (var i = 0; i < above.Count; i++)
-            _rims.Add((above[i].Vertex, below[i].Vertex, image(above[i].Parameter)));
+            _others.Add((above[i].Vertex, below[i].Vertex, image(above[i].Parameter)));
         return [.. Enumerable.Range(0, above.Count).Select(i => (first + i, first + ((i + 1) % above.Count)))];
     }
 
