@@ -86,7 +86,7 @@ public static class DesignSchema
         if (condition.Value is not { } value)
             return Given([condition.Key]);
         var key = map.Find(condition.Key)!;
-        var ways = new JsonArray(Chosen(key.Name, value));
+        var ways = new List<JsonObject> { Chosen(key.Name, value) };
         // The first of these keys that is given decides.
         for (var i = 0; i < key.DefaultWhen.Length; i++)
         {
@@ -96,7 +96,7 @@ public static class DesignSchema
 
         if (key.Default == value)
             ways.Add(Absent([key.Name, .. key.DefaultWhen.Select(d => d.Given)], []));
-        return ways.Count == 1 ? Chosen(key.Name, value) : new JsonObject { ["anyOf"] = ways };
+        return ways is [var only] ? only : new JsonObject { ["anyOf"] = new JsonArray([.. ways]) };
     }
 
     private static JsonObject Chosen(string key, string value)
@@ -234,7 +234,7 @@ public static class DesignSchema
         return table == file ? limit : ((limit * table.Factor) + table.Shift - file.Shift) / file.Factor;
     }
 
-    private static JsonArray List(IEnumerable<string> words) => [.. words.Select(w => JsonValue.Create(w))];
+    private static JsonArray List(IEnumerable<string> words) => new([.. words.Select(w => JsonValue.Create(w))]);
 
     /// <summary>The schemas of mappings by name, each once.</summary>
     private sealed class Definitions
