@@ -18,8 +18,9 @@ internal static class ExplainCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         code.CompletionSources.Add(_ => Known().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
-        var command = new Command("explain", "Say what a fault or finding means and what to do about it.") { code };
-        command.SetAction(parsed => Explain(parsed.GetValue(code), console));
+        var page = new Option<bool>("--page") { Description = "All codes with cause and remedy as a page of Markdown." };
+        var command = new Command("explain", "Say what a fault or finding means and what to do about it.") { code, page };
+        command.SetAction(parsed => parsed.GetValue(page) ? WritePage(console) : Explain(parsed.GetValue(code), console));
         return command;
     }
 
@@ -62,6 +63,26 @@ internal static class ExplainCommand
             output.WriteLine($"  {finding.Code.PadRight(width)}  {finding.Cause}");
         output.WriteLine();
         output.WriteLine("'explain <code>' gives the remedy; 'explain limits' how large a file may be.");
+        return ExitCodes.Good;
+    }
+
+    private static int WritePage(CommandConsole console)
+    {
+        void Rows(IEnumerable<(string Code, string Cause, string Remedy)> codes)
+        {
+            console.Output.WriteLine("| code | cause | remedy |");
+            console.Output.WriteLine("|---|---|---|");
+            foreach (var (code, cause, remedy) in codes)
+                console.Output.WriteLine($"| `{code}` | {cause} | {remedy} |");
+        }
+
+        console.Output.WriteLine("Faults: no such vessel can be built; nothing is written.");
+        console.Output.WriteLine();
+        Rows(FaultCodes.All.Select(f => (f.Code, f.Cause, f.Remedy)));
+        console.Output.WriteLine();
+        console.Output.WriteLine("Findings: it can be built, but something about it is ill-advised.");
+        console.Output.WriteLine();
+        Rows(FindingCodes.All.Select(f => (f.Code, f.Cause, f.Remedy)));
         return ExitCodes.Good;
     }
 

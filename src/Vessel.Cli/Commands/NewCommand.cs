@@ -37,7 +37,8 @@ internal sealed class NewCommand
 
     private readonly Option<string?> _mount = Text("--mount", "bracket or band (bracket unless given).", "HOW");
 
-    private readonly Option<string?> _capacity = Text("--capacity", "Oil to hold between drains, L (0.3 unless given).", "LITRES");
+    private readonly Option<string?> _capacity = Text(
+        "--capacity", "Oil to hold between drains, L, or the engine's hours between them as '50 h' (0.3 unless given).", "LITRES");
 
     public static Command Create(CommandConsole console)
     {
@@ -79,6 +80,7 @@ internal sealed class NewCommand
     {
         var purpose = question.Ask(parsed.GetValue(_purpose), "What is it for", "Breather separator", text => text)!;
         var (flow, from) = Flow(parsed, question);
+        Holding? holding = null;
         return new(
             purpose,
             flow,
@@ -87,7 +89,9 @@ internal sealed class NewCommand
             question.Ask(parsed.GetValue(_diameter), "Room for the body across", "150 mm", Size(40, 2000))!.Value,
             question.Ask(parsed.GetValue(_height), "Room over all, upward", "350 mm", Size(100, 3000))!.Value,
             question.Ask(parsed.GetValue(_material), "Metal", "stainless 304", Materials.Find)!,
-            question.Ask(parsed.GetValue(_capacity), "Oil to hold between drains, L", "0.3", Number(0, 100))!.Value,
+            (holding = question.Ask(
+                parsed.GetValue(_capacity), "Oil to hold between drains, L (or hours between them, as '50 h')", "0.3", Held)!).Litres,
+            holding.From,
             question.Ask(parsed.GetValue(_mount), "Mounted by a bracket or a band", "bracket", Mount)!.Value);
     }
 
@@ -126,6 +130,15 @@ internal sealed class NewCommand
 
     private static double? Gas(string text) => Measure.Read(KeyKind.Flow, text) is { } flow and >= 0.1 and <= 100_000 ? flow : null;
 
+    private static Holding? Held(string text)
+    {
+        if (Number(0, 100)(text) is { } litres)
+            return new(litres, "as you gave it");
+        return text.EndsWith('h') && Number(0, 5000)(text[..^1].TrimEnd()) is { } hours
+            ? new(OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains: {OilCarry.Source}"))
+            : null;
+    }
+
     private static bool? Mount(string text) => text switch
     {
         "bracket" => true,
@@ -140,6 +153,8 @@ internal sealed class NewCommand
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value >= low && value <= high
             ? value
             : null;
+
+    private sealed record Holding(double Litres, string From);
 
     private static Option<string?> Text(string name, string description, string help) =>
         new(name) { Description = description, HelpName = help };

@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Cli.Commands;
 
-/// <summary><c>stock</c>: prints the tables of materials, gauges, threads, fillers, rods and travel speeds.</summary>
+/// <summary><c>stock</c>: prints the tables of metals, gauges, tubes, perforated sheet, fittings, threads, fillers and rods.</summary>
 internal static class StockCommand
 {
     private static readonly string[] _names = [.. StockTable.All.Select(t => t.Name)];
@@ -24,7 +24,7 @@ internal static class StockCommand
             DefaultValueFactory = _ => "text",
         };
         format.AcceptOnlyFromAmong("text", "csv", "json");
-        var command = new Command("stock", "Print the tables of materials, gauges, threads, rods and speeds, with sources.")
+        var command = new Command("stock", "Print the tables of metals, gauges, tubes, patterns, fittings, threads, rods and speeds, with sources.")
         {
             name, filter, format,
         };

@@ -15,6 +15,9 @@ public static class Limits
 
     public const int Variants = 50;
 
+    /// <summary>More would only fill files.</summary>
+    public const int Holes = 200_000;
+
     public const int ExpressionLength = 1000;
 
     public const int ExpressionNesting = 64;
@@ -26,6 +29,7 @@ public static class Limits
         new("keys, values and items in a file", Values, "values", FaultCodes.TooManyValues),
         new("ports, or items of any other list", ListItems, "items", FaultCodes.TooManyItems),
         new("variants in a file", Variants, "variants", FaultCodes.TooManyItems),
+        new("holes of a pattern", Holes, "holes", FaultCodes.TooManyHoles),
         new("one expression", ExpressionLength, "characters", FaultCodes.ExpressionTooDeep),
         new("parentheses in an expression", ExpressionNesting, "levels", FaultCodes.ExpressionTooDeep),
     ];

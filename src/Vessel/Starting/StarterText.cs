@@ -46,7 +46,7 @@ internal static class StarterText
         shell:
           outside_diameter: body
           wall: sheet
-          height: {{s.Height}} # the lowest that holds {{s.Wish.Capacity:0.##}} L between drains and passes the checks, in steps of 10 mm
+          height: {{s.Height}} # the lowest that holds {{s.Wish.Capacity:0.##}} L between drains ({{s.Wish.CapacityFrom}}) and passes the checks, in steps of 10 mm
           made_from: sheet # rolled, with a long seam; 'tube' where you have one of this size
           seam_angle: 200 # where no port stands; 0 is the front, counter-clockwise from above
 

@@ -11,6 +11,7 @@ namespace Vessel.Starting;
 /// <param name="RoomHeight">Greatest height over all, stubs and drain included.</param>
 /// <param name="Material">Of all parts.</param>
 /// <param name="Capacity">Oil to be held between drains, L.</param>
+/// <param name="CapacityFrom">Where that figure comes from, in words.</param>
 /// <param name="HasBracket">Bolted up by a bracket; else held by a band.</param>
 public sealed record StarterWish(
     string Purpose,
@@ -21,4 +22,5 @@ public sealed record StarterWish(
     double RoomHeight,
     Material Material,
     double Capacity,
+    string CapacityFrom,
     bool HasBracket);

@@ -22,6 +22,19 @@ public sealed record StockTable(
                let thickness = Gauges.Thickness(family, gauge)
                select Row((double)gauge, Word(family), thickness.Value, thickness.Source),
         ]),
+        new("tubes", ["metal", "outside_diameter_mm", "wall_mm", "source"],
+        [
+            .. TubeSizes.All.Select(t => Row(t.Metal, t.OutsideDiameter, t.Wall, TubeSizes.Source)),
+        ]),
+        new("patterns", ["pattern", "hole_diameter_mm", "pitch_mm", "open_percent", "source"],
+        [
+            .. SheetPatterns.All.Select(p => Row(
+                p.Name, p.HoleDiameter, p.Pitch, Math.Round(100 * p.OpenShare, 3), SheetPatterns.Source)),
+        ]),
+        new("fittings", ["fitting", "thread", "bore_mm", "source"],
+        [
+            .. Threads.All.Where(t => t.Bore is not null).Select(t => Row(t.Name, t.Thread, t.Bore, t.Source)),
+        ]),
         new("threads", ["name", "thread", "major_mm", "tap_drill_mm", "fitting_bore_mm", "source"],
         [
             .. Threads.All.Select(t => Row(t.Name, t.Thread, t.MajorDiameter, t.TapDrill, t.Bore, t.Source)),

@@ -39,6 +39,16 @@ public sealed class NewTests
         Assert.InRange(Compiler.Assemble(Compiler.Read(text).Value!).Capacity.Usable, litres * 1e6, double.MaxValue);
     }
 
+    /// <summary>15 g/h is the upper end of FISITA 2005's range for heavy-duty diesels; 870 g/L is a motor oil's usual density.</summary>
+    [Fact]
+    public void Hours_between_drains_ask_for_what_the_engine_carries_meanwhile()
+    {
+        var text = Written("--capacity|40 h --max-height 600");
+
+        Assert.InRange(Compiler.Assemble(Compiler.Read(text).Value!).Capacity.Usable, 40 * 15 / 870.0 * 1e6, double.MaxValue);
+        Assert.Contains("40 h between drains", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void It_keeps_to_the_room()
     {

@@ -1,4 +1,5 @@
 using Vessel.Geometry;
+using Vessel.Stock;
 using Xunit;
 
 namespace Vessel.Tests.Published;
@@ -28,6 +29,21 @@ public sealed class PerforatedSheet
             Assert.InRange(count, least * (1 - 1e-6), greatest * (1 + 1e-6));
         }
     }
+
+    /// <summary>The suppliers' percentages, to the three places printed.</summary>
+    [Theory]
+    [InlineData("R1 T2", 22.672)]
+    [InlineData("R2 T3.5", 29.613)]
+    [InlineData("R3 T5", 32.648)]
+    [InlineData("R5 T8", 35.426)]
+    [InlineData("R10 T15", 40.307)]
+    [InlineData("1/16 on 7/64 in", 29.613)]
+    [InlineData("5/64 on 7/64 in", 46.270)]
+    [InlineData("3/16 on 1/4 in", 51.013)]
+    [InlineData("1/4 on 5/16 in", 58.042)]
+    [InlineData("1/2 on 11/16 in", 47.968)]
+    public void Stock_lists_a_pattern_with_its_published_share(string name, double percent) =>
+        Assert.Equal(percent, 100 * SheetPatterns.All.Single(p => p.Name == name).OpenShare, 0.0005);
 
     [Theory]
     [InlineData(GridKind.Staggered60, 1, 2, 22.672)]

@@ -3,9 +3,6 @@ namespace Vessel.Design;
 /// <summary>Whether a pattern of holes is one, and finds room on its plate.</summary>
 internal static class HolePatternCheck
 {
-    /// <summary>More would only fill files.</summary>
-    public const int MostHoles = 200_000;
-
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
@@ -45,12 +42,12 @@ internal static class HolePatternCheck
 
         var cell = holes.Pitch * holes.Pitch * (holes.Pattern == HolePattern.Staggered60 ? Math.Sqrt(3) / 2 : 1);
         var about = Math.PI * (high - low) * (high + low) / cell;
-        if (about > MostHoles)
+        if (about > Limits.Holes)
         {
             yield return new Fault(FaultCodes.TooManyHoles, $"{holes.Path}.pitch",
                 $"The pattern of '{name}' has too many holes.", $"about {shown.Number(KeyKind.Count, Math.Round(about))}",
-                $"at most {shown.Number(KeyKind.Count, MostHoles)}",
-                $"Use a pitch of at least {shown.Length(holes.Pitch * Math.Sqrt(about / MostHoles))}.");
+                $"at most {shown.Number(KeyKind.Count, Limits.Holes)}",
+                $"Use a pitch of at least {shown.Length(holes.Pitch * Math.Sqrt(about / Limits.Holes))}.");
         }
     }
 }
