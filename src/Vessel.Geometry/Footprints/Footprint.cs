@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Geometry;
 
 /// <summary>
@@ -32,6 +34,9 @@ public abstract record Footprint
 
     /// <summary>The r between inner and outer at which line (r, phi) reaches furthest.</summary>
     public abstract double GoverningRadius(double inner, double outer, double phi);
+
+    /// <summary>Angles, ascending, at which the path at a distance r from the axis has a corner or its curvature jumps.</summary>
+    public virtual ImmutableArray<double> Breaks(double r) => [];
 
     /// <summary>The meeting point of line (r, phi).</summary>
     public Vector3 At(double r, double phi) => OnLine(r, phi, Reach(r, phi));
