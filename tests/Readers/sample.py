@@ -4,6 +4,7 @@ import json
 import math
 import re
 import struct
+import zipfile
 
 import ezdxf
 import numpy
@@ -35,6 +36,8 @@ def write(folder, version="R2000"):
         for placement in numpy.array(p["placement"]).reshape(-1, 4, 4):
             bodies.append(triangles @ placement[:3, :3].T + placement[:3, 3])
     write_stl(folder / "solids/assembly.stl", numpy.concatenate(bodies))
+    write_3mf(folder / "solids/assembly.3mf", parts, folder)
+    write_glb(folder / "solids/assembly.glb", parts, folder)
     (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
     (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
     (folder / "report.html").write_text("<!doctype html><html><body><p>Sample</p><svg><use href='#a'/></svg></body></html>\n")
@@ -153,6 +156,76 @@ def write_stl(file, triangles):
     rows = numpy.zeros(len(triangles), dtype=[("f", "<f4", 12), ("attribute", "<u2")])
     rows["f"] = numpy.concatenate([normals, triangles.reshape(-1, 9)], axis=1)
     file.write_bytes(b"sample".ljust(80, b"\0") + struct.pack("<I", len(triangles)) + rows.tobytes())
+
+
+def indexed(triangles):
+    points, index = numpy.unique(triangles.reshape(-1, 3), axis=0, return_inverse=True)
+    return points, index.reshape(-1, 3)
+
+
+def write_3mf(file, parts, folder):
+    objects, items = [], []
+    for number, p in enumerate(parts, 2):
+        points, index = indexed(read_stl(folder / p["files"]["solid"]))
+        objects.append(f'<object id="{number}" type="model" name="{p["name"]}" pid="1" pindex="0"><mesh><vertices>'
+                       + "".join(f'<vertex x="{x:.5f}" y="{y:.5f}" z="{z:.5f}"/>' for x, y, z in points) + "</vertices><triangles>"
+                       + "".join(f'<triangle v1="{a}" v2="{b}" v3="{c}"/>' for a, b, c in index) + "</triangles></mesh></object>")
+        for rows in numpy.array(p["placement"]).reshape(-1, 4, 4):
+            items.append(f'<item objectid="{number}" transform="{" ".join(str(v) for v in rows[:3].T.ravel())}"/>')
+    model = ('<?xml version="1.0" encoding="UTF-8"?><model unit="millimeter" '
+             'xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02"><resources><basematerials id="1">'
+             '<base name="stainless" displaycolor="#AABBCC"/></basematerials>'
+             + "\n".join(objects) + "</resources><build>" + "\n".join(items) + "</build></model>")
+    pack_3mf(file, model)
+
+
+def pack_3mf(file, model, time=(1980, 1, 1, 0, 0, 0)):
+    package = "http://schemas.openxmlformats.org/package/2006/"
+    with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as z:
+        for name, text in (
+                ("[Content_Types].xml", f'<Types xmlns="{package}content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-'
+                 'package.relationships+xml"/><Default Extension="model" ContentType="application/vnd.ms-package.3dmanufacturing-3dmodel+xml"/></Types>'),
+                ("_rels/.rels", f'<Relationships xmlns="{package}relationships"><Relationship Target="/3D/3dmodel.model" Id="r" '
+                 'Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>'),
+                ("3D/3dmodel.model", model)):
+            z.writestr(zipfile.ZipInfo(name, time), text)
+
+
+def unpack_3mf(file):
+    with zipfile.ZipFile(file) as z:
+        return z.read("3D/3dmodel.model").decode()
+
+
+def write_glb(file, parts, folder):
+    """Metres, Y up: (x, y, z) becomes (x, z, -y) / 1000."""
+    turn = numpy.array([[1, 0, 0], [0, 0, 1], [0, -1, 0]])
+    model = {"asset": {"version": "2.0"}, "scene": 0, "scenes": [{"nodes": []}], "nodes": [], "meshes": [], "accessors": [], "bufferViews": [],
+             "materials": [{"name": "stainless", "pbrMetallicRoughness": {"baseColorFactor": [0.5, 0.5, 0.5, 1]}}]}
+    binary = b""
+    for number, p in enumerate(parts):
+        points, index = indexed(read_stl(folder / p["files"]["solid"]))
+        points = (points @ turn.T / 1000).astype("<f4") + numpy.float32(0)
+        for data, accessor in ((points, {"componentType": 5126, "type": "VEC3", "count": len(points), "min": points.min(axis=0).tolist(),
+                                         "max": points.max(axis=0).tolist()}),
+                               (index.astype("<u4"), {"componentType": 5125, "type": "SCALAR", "count": index.size})):
+            model["accessors"].append({"bufferView": len(model["bufferViews"]), **accessor})
+            model["bufferViews"].append({"buffer": 0, "byteOffset": len(binary), "byteLength": data.nbytes})
+            binary += data.tobytes()
+        model["meshes"].append({"name": p["name"], "primitives": [{"attributes": {"POSITION": 2 * number}, "indices": 2 * number + 1, "material": 0}]})
+        for rows in numpy.array(p["placement"], dtype=float).reshape(-1, 4, 4):
+            matrix = numpy.eye(4)
+            matrix[:3, :3], matrix[:3, 3] = turn @ rows[:3, :3] @ turn.T, turn @ rows[:3, 3] / 1000
+            model["scenes"][0]["nodes"].append(len(model["nodes"]))
+            model["nodes"].append({"name": p["name"], "mesh": number, "matrix": matrix.T.ravel().tolist()})
+    model["buffers"] = [{"byteLength": len(binary)}]
+    pack_glb(file, model, binary)
+
+
+def pack_glb(file, model, binary):
+    text = json.dumps(model).encode()
+    text += b" " * (-len(text) % 4)
+    file.write_bytes(struct.pack("<4sIII4s", b"glTF", 2, 28 + len(text) + len(binary), len(text), b"JSON") + text
+                     + struct.pack("<I4s", len(binary), b"BIN\0") + binary)
 
 
 def read_stl(file):

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Export.Dxf;
+using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Export.Summary;
 
@@ -15,6 +16,8 @@ public static class VesselFiles
             [.. build.Parts.SelectMany(part => part.Part.Placements.Select(frame => (part.Mesh, frame)))],
             build.Assembly.Design.Name,
             to)),
+        new("solids/assembly.3mf", to => ThreeMfWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
+        new("solids/assembly.glb", to => GlbWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
         new("welds.csv", to => WeldsCsv.Write(build.Welds, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
         new("summary.json", to => SummaryJson.Write(build, to)),

@@ -1,0 +1,31 @@
+namespace Vessel.Export.Solids;
+
+/// <summary>Passes writes on and can do nothing else: neither seek nor close what it writes to.</summary>
+internal sealed class ForwardStream(Stream to) : Stream
+{
+    public override bool CanRead => false;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => true;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position
+    {
+        get => throw new NotSupportedException();
+        set => throw new NotSupportedException();
+    }
+
+    public override void Flush() => to.Flush();
+
+    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => to.Write(buffer, offset, count);
+
+    public override void Write(ReadOnlySpan<byte> buffer) => to.Write(buffer);
+}
