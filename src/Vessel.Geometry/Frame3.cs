@@ -23,6 +23,14 @@ public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vecto
         return new(d.Dot(X), d.Dot(Y), d.Dot(Z));
     }
 
+    /// <summary>The inverse of <see cref="Place"/>.</summary>
+    public Frame3 ToLocal(Frame3 outer)
+    {
+        var (x, y, z) = (X, Y, Z);
+        Vector3 Turned(Vector3 v) => new(v.Dot(x), v.Dot(y), v.Dot(z));
+        return new(ToLocal(outer.Origin), Turned(outer.X), Turned(outer.Y), Turned(outer.Z));
+    }
+
     /// <summary>A frame given in this one, expressed in the frame that this one is given in.</summary>
     public Frame3 Place(Frame3 inner) => new(ToOuter(inner.Origin), Turn(inner.X), Turn(inner.Y), Turn(inner.Z));
 }

@@ -25,11 +25,12 @@ internal static class BuildCommand
         var tolerance = Arguments.Number("--tolerance", "Greatest deviation of flats, mm", 0.01, (0.001, 0.5));
         var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", 0.05, (0.005, 1));
         var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", 15, (2, 45));
+        var section = Arguments.Number("--section", "Direction round the vessel of the cut through its axis, degrees", 0, (0, 360));
         var quiet = new Option<bool>("--quiet") { Description = "Print nothing but faults and findings." };
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
         {
-            output, dxf, cutOnly, tolerance, chord, angle, quiet, json,
+            output, dxf, cutOnly, tolerance, chord, angle, section, quiet, json,
         };
         input.AddTo(command);
         command.SetAction(parsed =>
@@ -44,6 +45,7 @@ internal static class BuildCommand
                 Compiler.HashOf(design.Text))
             {
                 Settings = design.Settings,
+                SectionAngle = parsed.GetValue(section) * Math.PI / 180,
             };
             var folder = parsed.GetValue(output) ?? Path.Combine("out", design.FolderName);
             var style = parsed.GetValue(json) ? ReportStyle.Json : parsed.GetValue(quiet) ? ReportStyle.Quiet : ReportStyle.Full;

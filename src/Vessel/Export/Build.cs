@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Dxf;
+using Vessel.Export.Solids;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -17,6 +18,9 @@ public sealed record BuildOptions(
 {
     /// <summary>What was set from outside the design file.</summary>
     public DesignSettings Settings { get; init; } = DesignSettings.None;
+
+    /// <summary>Of the section through the vessel's axis, radians round it.</summary>
+    public double SectionAngle { get; init; }
 }
 
 /// <summary>A part with what is worked out once for several files.</summary>
@@ -29,27 +33,31 @@ public sealed record Build(
     ImmutableArray<BuiltPart> Parts,
     ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds,
     ImmutableArray<Finding> Findings,
-    BuildOptions Options)
+    BuildOptions Options,
+    AxialSection Section)
 {
     public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options)
     {
         var tolerance = options.Drawing.Tolerance;
         var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
+        ImmutableArray<BuiltPart> parts =
+        [
+            .. assembly.Parts.AsParallel().AsOrdered().Select(part => new BuiltPart(
+                part,
+                Mesher.Flatten(part.Solid, options.Solids),
+                part.Flat is { } flat ? FlatFigures.Of(flat, tolerance) : null,
+                tolerance,
+                options.Solids.Chord)),
+        ];
         return new(
             assembly,
-            [
-                .. assembly.Parts.AsParallel().AsOrdered().Select(part => new BuiltPart(
-                    part,
-                    Mesher.Flatten(part.Solid, options.Solids),
-                    part.Flat is { } flat ? FlatFigures.Of(flat, tolerance) : null,
-                    tolerance,
-                    options.Solids.Chord)),
-            ],
+            parts,
             [
                 .. assembly.Welds.Select(weld => (
                     weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]]))),
             ],
             findings,
-            options);
+            options,
+            AxialSection.Of(parts, options.SectionAngle));
     }
 }

@@ -18,6 +18,9 @@ public static class VesselFiles
             to)),
         new("solids/assembly.3mf", to => ThreeMfWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
         new("solids/assembly.glb", to => GlbWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
+        new("section/assembly.3mf", to => ThreeMfWriter.Write(
+            [.. build.Section.Pieces.Select(piece => piece.Body)], build.Assembly.Design.Name, to)),
+        new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
         new("welds.csv", to => WeldsCsv.Write(build.Welds, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
         new("summary.json", to => SummaryJson.Write(build, to)),

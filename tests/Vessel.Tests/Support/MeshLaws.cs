@@ -11,6 +11,15 @@ internal static class MeshLaws
     /// </summary>
     public const double LeastAltitude = 0.001;
 
+    /// <summary>Each edge once in either sense, and right side out.</summary>
+    public static void IsClosed(Mesh mesh)
+    {
+        var edges = mesh.Triangles.SelectMany(t => new[] { (t.A, t.B), (t.B, t.C), (t.C, t.A) }).ToList();
+        Assert.Equal(edges.Count, edges.Distinct().Count());
+        Assert.Empty(edges.Select(edge => (edge.Item2, edge.Item1)).Except(edges));
+        Assert.True(mesh.Volume > 0, "the mesh is inside out");
+    }
+
     public static void Hold(Mesh mesh, int genus)
     {
         var edges = new HashSet<(int, int)>();

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Export.Solids;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -28,6 +29,7 @@ internal static class SummaryJson
             json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
             json.List("welds", build.Welds, weld => WeldJson.Write(weld, build.Assembly, json));
             json.Object("totals", () => WriteTotals(build, json));
+            json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));
             json.List("assumptions", Assumptions.Of(build.Assembly), json.Value);
@@ -44,6 +46,17 @@ internal static class SummaryJson
         json.Put("angle_deg", Turns.ToDegrees(options.Solids.Angle));
         json.Put("variant", options.Settings.Variant);
         json.List("with", options.Settings.With, json.Value);
+    }
+
+    private static void WriteSection(AxialSection section, SummaryWriter json)
+    {
+        json.Put("angle_deg", Turns.ToDegrees(section.Angle));
+        json.Put("area_mm2", section.Area);
+        json.List("pieces", section.Pieces, piece => json.Object(() =>
+        {
+            json.Put("name", piece.Name);
+            json.Put("area_mm2", piece.Cut.Area);
+        }));
     }
 
     private static void WriteBought(BoughtItem item, SummaryWriter json) => json.Object(() =>

@@ -19,6 +19,7 @@ public static class SummarySchema
             ("bought", List("What is bought finished", Bought())),
             ("welds", List("In their order of numbers", Weld())),
             ("totals", Totals()),
+            ("section", Section()),
             ("capacity", Capacity()),
             ("findings", List("What is ill-advised", Finding())),
             ("assumptions", List("What the figures rest on", Text("One assumption"))),
@@ -153,6 +154,13 @@ public static class SummarySchema
         ("arc_min", Number("Likely")),
         ("job_min", Range("Minutes at the bench")),
         ("mass_g", Number("Of the empty vessel")));
+
+    private static JsonObject Section() => Object("The cut through the vessel's axis",
+        ("angle_deg", Number("Direction that lies to the right in it")),
+        ("area_mm2", Number("Of all cut faces")),
+        ("pieces", List("Those of which something is left", Object("A piece",
+            ("name", Text("As in section/assembly.3mf")),
+            ("area_mm2", Number("Of its cut faces; 0 where the plane passes it"))))));
 
     private static JsonObject Capacity() => Object("What it holds",
         ("brim_ml", Number("Inside, less internals")),

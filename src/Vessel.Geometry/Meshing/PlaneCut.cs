@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Geometry;
+
+/// <summary>What is left of a closed mesh on one side of a plane, closed again by flat caps.</summary>
+/// <param name="Mesh">Without triangles where nothing lies on that side.</param>
+/// <param name="Outlines">Of the caps, in the plane's X and Y; metal lies on the left.</param>
+/// <param name="Area">Of the caps together, mm2.</param>
+public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> Outlines, double Area)
+{
+    private const int Attempts = 8;
+
+    /// <summary>The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch.</summary>
+    private const double Aside = 0.003;
+
+    /// <summary>Keeps the side that the plane's Z points to.</summary>
+    public static PlaneCut Of(Mesh mesh, Frame3 plane)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                return new PlaneCutter(mesh, plane).Cut();
+            }
+            catch (InvalidOperationException) when (attempt < Attempts)
+            {
+                plane = plane with { Origin = plane.ToOuter(new(0, 0, Aside)) };
+            }
+        }
+    }
+}

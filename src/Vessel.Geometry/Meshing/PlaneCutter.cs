@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Geometry;
+
+/// <summary>One cut. Vertices nearly in the plane count as in it, so that no edge is cut at its very end.</summary>
+internal sealed class PlaneCutter
+{
+    private const double InPlane = 1e-4;
+
+    /// <summary>Points of the caps closer than this are one, mm; coarser for large meshes, as <see cref="PlaneFill"/> is.</summary>
+    private const double LeastGrid = 1.0 / (1 << 18);
+
+    private readonly Mesh _mesh;
+    private readonly Frame3 _plane;
+    private readonly List<Vector3> _vertices;
+    private readonly sbyte[] _side;
+    private readonly List<Triangle> _kept = [];
+    private readonly Dictionary<(int, int), int> _cuts = [];
+
+    public PlaneCutter(Mesh mesh, Frame3 plane)
+    {
+        (_mesh, _plane) = (mesh, plane);
+        _vertices = [.. mesh.Vertices];
+        _side = [.. mesh.Vertices.Select(v => Height(v) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h))];
+    }
+
+    public PlaneCut Cut()
+    {
+        foreach (var triangle in _mesh.Triangles)
+            Keep(triangle);
+        var rim = Rim();
+        if (rim.Count == 0)
+            return new(Compact(_kept), [], 0);
+        var welded = Welded(rim);
+        int Weld(int vertex) => welded.GetValueOrDefault(vertex, vertex);
+        for (var i = 0; i < _kept.Count; i++)
+            _kept[i] = new(Weld(_kept[i].A), Weld(_kept[i].B), Weld(_kept[i].C));
+        _kept.RemoveAll(t => t.A == t.B || t.B == t.C || t.C == t.A);
+        var sides = Rim();
+        var cap = Cap(sides);
+        _kept.AddRange(cap.Select(t => new Triangle(t.A, t.C, t.B)));
+        var area = cap.Sum(t => (InPlaneAt(t.B) - InPlaneAt(t.A)).Cross(InPlaneAt(t.C) - InPlaneAt(t.A))) / 2;
+        return new(Compact(_kept), Outlines(sides), area);
+    }
+
+    private double Height(Vector3 at) => (at - _plane.Origin).Dot(_plane.Z);
+
+    private bool IsInPlane(int vertex) => vertex >= _side.Length || _side[vertex] == 0;
+
+    private Point2 InPlaneAt(int vertex)
+    {
+        var local = _plane.ToLocal(_vertices[vertex]);
+        return new(local.X, local.Y);
+    }
+
+    private void Keep(Triangle t)
+    {
+        Span<int> corners = [t.A, t.B, t.C];
+        var (above, below) = (0, 0);
+        foreach (var corner in corners)
+        {
+            above += _side[corner] > 0 ? 1 : 0;
+            below += _side[corner] < 0 ? 1 : 0;
+        }
+
+        if (above == 0)
+            return;
+        if (below == 0)
+        {
+            _kept.Add(t);
+            return;
+        }
+
+        var outline = new List<int>(4);
+        for (var k = 0; k < 3; k++)
+        {
+            var (a, b) = (corners[k], corners[(k + 1) % 3]);
+            if (_side[a] >= 0)
+                outline.Add(a);
+            if (_side[a] * _side[b] < 0)
+                outline.Add(CutOf(a, b));
+        }
+
+        AddPolygon(outline);
+    }
+
+    /// <summary>The vertex where the plane cuts a side; the same for both of its triangles.</summary>
+    private int CutOf(int a, int b)
+    {
+        if (a > b)
+            (a, b) = (b, a);
+        if (_cuts.TryGetValue((a, b), out var known))
+            return known;
+        var (h, k) = (Height(_vertices[a]), Height(_vertices[b]));
+        _vertices.Add(_vertices[a] + ((h / (h - k)) * (_vertices[b] - _vertices[a])));
+        return _cuts[(a, b)] = _vertices.Count - 1;
+    }
+
+    /// <summary>Three or four corners; four are parted along the shorter diagonal.</summary>
+    private void AddPolygon(List<int> p)
+    {
+        if (p.Count == 3)
+        {
+            _kept.Add(new(p[0], p[1], p[2]));
+        }
+        else if ((_vertices[p[0]] - _vertices[p[2]]).Length <= (_vertices[p[1]] - _vertices[p[3]]).Length)
+        {
+            _kept.Add(new(p[0], p[1], p[2]));
+            _kept.Add(new(p[0], p[2], p[3]));
+        }
+        else
+        {
+            _kept.Add(new(p[0], p[1], p[3]));
+            _kept.Add(new(p[1], p[2], p[3]));
+        }
+    }
+
+    /// <summary>
+    /// Sides in the plane that only one kept triangle has, as that triangle runs along them: seen against the plane's Z the
+    /// cap lies on their left.
+    /// </summary>
+    private HashSet<(int From, int To)> Rim()
+    {
+        var rim = new HashSet<(int From, int To)>();
+        void Side(int a, int b)
+        {
+            if (IsInPlane(a) && IsInPlane(b) && !rim.Remove((b, a)) && !rim.Add((a, b)))
+                throw new InvalidOperationException("outlines touch: a side of a cut stands twice");
+        }
+
+        foreach (var t in _kept)
+        {
+            Side(t.A, t.B);
+            Side(t.B, t.C);
+            Side(t.C, t.A);
+        }
+
+        return rim;
+    }
+
+    /// <summary>For each point of the rim that falls on another's place the other; the rest are moved on the grid.</summary>
+    private Dictionary<int, int> Welded(HashSet<(int From, int To)> rim)
+    {
+        var at = rim.Select(side => side.From).Distinct().Order().ToDictionary(vertex => vertex, InPlaneAt);
+        var size = at.Values.Max(p => Math.Max(Math.Abs(p.U), Math.Abs(p.V)));
+        var grid = Math.Max(LeastGrid, size / (1 << 24));
+        var places = new Dictionary<(long, long), int>();
+        return at.ToDictionary(
+            pair => pair.Key,
+            pair =>
+            {
+                var place = ((long)Math.Round(pair.Value.U / grid), (long)Math.Round(pair.Value.V / grid));
+                if (!places.TryAdd(place, pair.Key))
+                    return places[place];
+                _vertices[pair.Key] = _plane.ToOuter(new(grid * place.Item1, grid * place.Item2, 0));
+                return pair.Key;
+            });
+    }
+
+    /// <summary>Triangles between the sides, counter-clockwise seen against the plane's Z.</summary>
+    private List<Triangle> Cap(HashSet<(int From, int To)> sides)
+    {
+        var order = sides.SelectMany(side => new[] { side.From, side.To }).Distinct().Order().ToList();
+        if (order.Count == 0)
+            return [];
+        var index = order.Select((vertex, i) => (vertex, i)).ToDictionary(pair => pair.vertex, pair => pair.i);
+        return PlaneFill
+            .Between([.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))])
+            .Select(t => new Triangle(order[t.A], order[t.B], order[t.C]))
+            .ToList();
+    }
+
+    private ImmutableArray<ImmutableArray<Point2>> Outlines(HashSet<(int From, int To)> sides)
+    {
+        var next = sides.Order().GroupBy(side => side.From).ToDictionary(group => group.Key, group => new Stack<int>(group.Select(side => side.To)));
+        var outlines = ImmutableArray.CreateBuilder<ImmutableArray<Point2>>();
+        foreach (var start in sides.Order().Select(side => side.From))
+        {
+            var outline = ImmutableArray.CreateBuilder<Point2>();
+            for (var at = start; next[at].TryPop(out var following); at = following)
+                outline.Add(InPlaneAt(at));
+            if (outline.Count > 0)
+                outlines.Add(outline.ToImmutable());
+        }
+
+        return outlines.ToImmutable();
+    }
+
+    private Mesh Compact(List<Triangle> triangles)
+    {
+        var index = new Dictionary<int, int>();
+        var vertices = ImmutableArray.CreateBuilder<Vector3>();
+        int Of(int vertex)
+        {
+            if (!index.TryGetValue(vertex, out var at))
+            {
+                index[vertex] = at = vertices.Count;
+                vertices.Add(_vertices[vertex]);
+            }
+
+            return at;
+        }
+
+        var kept = triangles.Select(t => new Triangle(Of(t.A), Of(t.B), Of(t.C))).ToImmutableArray();
+        return new(vertices.ToImmutable(), kept);
+    }
+}
