@@ -7,8 +7,13 @@ namespace Vessel.Geometry;
 public static class Quadrature
 {
     private const double Relative = 1e-12;
+    private const int Order = 31;
+    private const int Depth = 10;
 
-    /// <summary>Adaptive Gauss-Kronrod over the pieces between the breaks and the quarter points.</summary>
+    /// <summary>
+    /// Adaptive Gauss-Kronrod over the pieces between the breaks and the quarter points. Each piece is first stretched at
+    /// its ends, t = s^3 (10 - 15 s + 6 s^2), so that a peak there, however narrow, becomes a gentle slope.
+    /// </summary>
     /// <param name="relative">Aim for each piece; no finer than the noise of f, or the search runs to its limit.</param>
     public static double Periodic(
         Func<double, double> f, Interval domain, ImmutableArray<double> breaks, double relative = Relative)
@@ -21,8 +26,18 @@ public static class Quadrature
             .ToList();
         var sum = 0.0;
         for (var i = 0; i + 1 < ends.Count; i++)
-            sum += GaussKronrodRule.Integrate(f, ends[i], ends[i + 1], out _, out _, relative, 15, 15);
+        {
+            var piece = new Interval(ends[i], ends[i + 1]);
+            sum += GaussKronrodRule.Integrate(s => Stretched(f, piece, s), 0, 1, out _, out _, relative, Depth, Order);
+        }
+
         return sum;
+    }
+
+    private static double Stretched(Func<double, double> f, Interval piece, double s)
+    {
+        var ends = s * (1 - s);
+        return f(piece.At(s * s * s * (10 - (s * (15 - (6 * s)))))) * 30 * ends * ends * piece.Length;
     }
 
     /// <summary>The integral of f(r, phi) over the disc of a radius.</summary>

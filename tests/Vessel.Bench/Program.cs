@@ -45,7 +45,7 @@ static void Measure(HolePattern kind, int holes, bool quiet = false)
 
     watch.Restart();
     var flat = new Flat(FlatKind.Sheet, region, [], [], ["bench"], new PlaneDevelopment(), "plate");
-    FlatDxf.Write(flat, new DrawingOptions(), Stream.Null);
+    FlatDxf.Write(FittedFlat.Of(flat, 0.01), new DrawingOptions(), Stream.Null);
     var drawn = watch.Elapsed.TotalMilliseconds;
 
     watch.Restart();

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Geometry;
 
 /// <summary>
@@ -17,6 +19,18 @@ public sealed record CylinderFootprint(double Radius, double OriginRadius, doubl
     private double OriginOutward => Math.Sqrt((OriginRadius - Offset) * (OriginRadius + Offset));
 
     public override bool Takes(double r) => Math.Abs(Offset) + r <= Radius;
+
+    /// <summary>Where lines of radius r graze the cylinder, so that their meeting points turn a corner; ascending.</summary>
+    public ImmutableArray<double> Corners(double r)
+    {
+        // As near as this the corner's rounding is finer than what is written.
+        var hair = 1e-12 * Radius;
+        return
+        [
+            .. Radius - Offset - r < hair ? new[] { Math.PI / 2 } : [],
+            .. Radius + Offset - r < hair ? new[] { 3 * Math.PI / 2 } : [],
+        ];
+    }
 
     public double Sideways(double r, double phi) => Offset + (r * Math.Sin(phi));
 

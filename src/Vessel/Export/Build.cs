@@ -24,8 +24,23 @@ public sealed record BuildOptions(
 }
 
 /// <summary>A part with what is worked out once for several files.</summary>
+/// <param name="Fitted">Its flat as it is drawn; null when it has none.</param>
 /// <param name="Figures">Of its flat; null when it has none.</param>
-public sealed record BuiltPart(Part Part, Mesh Mesh, FlatFigures? Figures, double Tolerance, double Chord);
+public sealed record BuiltPart(
+    Part Part, Mesh Mesh, FittedFlat? Fitted, FlatFigures? Figures, double Tolerance, double Chord)
+{
+    public static BuiltPart Of(Part part, BuildOptions options)
+    {
+        var fitted = part.Flat is { } flat ? FittedFlat.Of(flat, options.Drawing.Tolerance) : null;
+        return new(
+            part,
+            Mesher.Flatten(part.Solid, options.Solids),
+            fitted,
+            fitted is null ? null : FlatFigures.Of(fitted),
+            options.Drawing.Tolerance,
+            options.Solids.Chord);
+    }
+}
 
 /// <summary>Everything that the files of one build are written from.</summary>
 public sealed record Build(
@@ -38,17 +53,9 @@ public sealed record Build(
 {
     public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options)
     {
-        var tolerance = options.Drawing.Tolerance;
         var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
         ImmutableArray<BuiltPart> parts =
-        [
-            .. assembly.Parts.AsParallel().AsOrdered().Select(part => new BuiltPart(
-                part,
-                Mesher.Flatten(part.Solid, options.Solids),
-                part.Flat is { } flat ? FlatFigures.Of(flat, tolerance) : null,
-                tolerance,
-                options.Solids.Chord)),
-        ];
+            [.. assembly.Parts.AsParallel().AsOrdered().Select(part => BuiltPart.Of(part, options))];
         return new(
             assembly,
             parts,

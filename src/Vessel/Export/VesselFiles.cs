@@ -33,16 +33,16 @@ public static class VesselFiles
         {
             yield return new(path, role switch
             {
-                "flat" or "wrap" => to => FlatDxf.Write(part.Flat!, options.Drawing, to),
+                "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
                 "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
                 "holes" => to => HolesCsv.Write(part, to),
-                "holes_drawing" => to => HolesDxf.Write(part, options.Drawing, to),
+                "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),
                 _ => throw new InvalidOperationException($"no writer for {role}"),
             });
             if (options.CutOnly && role is "flat" or "wrap")
             {
                 var bare = path.Insert(path.LastIndexOf('.'), "_cut-only");
-                yield return new(bare, to => FlatDxf.Write(part.Flat!, options.Drawing with { CutOnly = true }, to));
+                yield return new(bare, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true }, to));
             }
         }
     }

@@ -39,11 +39,11 @@ internal sealed record ShellOpening(
         Point2 OnOutside(double phi) => origin + outside.Place(radius, phi);
         Point2 OutsideSlope(double phi) => outside.PlaceSlope(radius, phi);
         if (shell.MadeFrom == StockForm.Tube)
-            return new(site, Interval.Turn, [], OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
+            return new(site, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
 
         // The bore of a set-on tube is taken on the outer face, so that the hole stays under the tube's end.
         if (port.Joint == PortJoint.SetOn)
-            return new(site, Interval.Turn, [], OnOutside, OutsideSlope, OnOutside);
+            return new(site, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, OnOutside);
 
         var outline = new WallOutline(outside, shell.InnerRadius, port.OuterRadius);
         var widened = new WidenedOutline(outline, shell.MidRadius, port.Clearance);

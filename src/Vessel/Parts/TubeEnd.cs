@@ -33,7 +33,7 @@ public sealed record TubeEnd(
         if (port.Cut != EndCut.Square)
         {
             return new(
-                phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), true, []);
+                phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), true, Corners(host, outside));
         }
 
         // Cut square through the wall, both edges lie where the wall as a whole first touches; the governing radius
@@ -42,6 +42,9 @@ public sealed record TubeEnd(
         double Cut(double phi) => host.Reach(Governing(phi), phi);
         return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, false, [Math.PI]);
     }
+
+    private static ImmutableArray<double> Corners(Footprint host, double radius) =>
+        host is CylinderFootprint cylinder ? cylinder.Corners(radius) : [];
 
     private static TubeEnd Plain(double level) => new(_ => level, _ => 0, _ => level, false, []) { IsPlain = true };
 }

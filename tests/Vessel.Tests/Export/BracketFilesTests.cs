@@ -15,7 +15,7 @@ public sealed class BracketFilesTests
     [Fact]
     public void The_flat_carries_outline_holes_bend_lines_and_what_the_brake_needs()
     {
-        var flat = _build.Parts.Single(part => part.Part.Id == "bracket").Part.Flat!;
+        var flat = _build.Parts.Single(part => part.Part.Id == "bracket").Fitted!;
         using var file = new MemoryStream();
 
         FlatDxf.Write(flat, _build.Options.Drawing, file);

@@ -64,8 +64,8 @@ public sealed class FlatDxfTests
         var area = probe.Polylines.Where(polyline => polyline.Layer == "CUT").Sum(polyline => BulgeChain.Area(polyline.Vertices))
             - (Math.PI * circle * circle);
 
-        var perimeter = FlatFigures.Of(Flats.Cover, 0.01).CutLengthMm;
-        Assert.Equal(FlatFigures.Of(Flats.Cover, 0.01).AreaMm2, area, perimeter * (_new.Tolerance + Digit));
+        var perimeter = FlatFigures.Of(FittedFlat.Of(Flats.Cover, 0.01)).CutLengthMm;
+        Assert.Equal(FlatFigures.Of(FittedFlat.Of(Flats.Cover, 0.01)).AreaMm2, area, perimeter * (_new.Tolerance + Digit));
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class FlatDxfTests
     [Fact]
     public void Figures_are_those_of_the_exact_outline()
     {
-        var figures = FlatFigures.Of(Flats.Cover, 0.01);
+        var figures = FlatFigures.Of(FittedFlat.Of(Flats.Cover, 0.01));
 
         Assert.Equal(210, figures.WidthMm);
         Assert.Equal(90, figures.HeightMm);
@@ -146,7 +146,7 @@ public sealed class FlatDxfTests
     public void A_drawing_is_written_without_closing_its_stream()
     {
         using var stream = new MemoryStream();
-        FlatDxf.Write(Flats.Cover, _new, stream);
+        FlatDxf.Write(FittedFlat.Of(Flats.Cover, _new.Tolerance), _new, stream);
 
         Assert.True(stream.CanWrite);
         Assert.StartsWith("0\r\nSECTION", Encoding.ASCII.GetString(stream.ToArray()), StringComparison.Ordinal);
@@ -155,7 +155,7 @@ public sealed class FlatDxfTests
     private static byte[] Written(DrawingOptions options)
     {
         using var stream = new MemoryStream();
-        FlatDxf.Write(Flats.Cover, options, stream);
+        FlatDxf.Write(FittedFlat.Of(Flats.Cover, options.Tolerance), options, stream);
         return stream.ToArray();
     }
 }

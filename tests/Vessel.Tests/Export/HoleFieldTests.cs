@@ -19,7 +19,7 @@ public sealed class HoleFieldTests
     [InlineData(DxfRelease.R12)]
     public void A_field_is_drawn_as_a_circle_for_each_hole(DxfRelease release)
     {
-        var probe = DxfProbe.Check(Written(to => FlatDxf.Write(_screen.Flat!, new(release), to)));
+        var probe = DxfProbe.Check(Written(to => FlatDxf.Write(FittedFlat.Of(_screen.Flat!, 0.01), new(release), to)));
 
         var circles = probe.On("CUT", "CIRCLE").ToList();
         // And the bore and the edge.
@@ -30,7 +30,7 @@ public sealed class HoleFieldTests
     [Fact]
     public void The_edge_is_cut_last()
     {
-        var probe = DxfProbe.Check(Written(to => FlatDxf.Write(_screen.Flat!, new(), to)));
+        var probe = DxfProbe.Check(Written(to => FlatDxf.Write(FittedFlat.Of(_screen.Flat!, 0.01), new(), to)));
 
         Assert.Equal(52.8, probe.On("CUT", "CIRCLE").Last().Real(40));
     }
@@ -49,7 +49,7 @@ public sealed class HoleFieldTests
     [Fact]
     public void The_layout_crosses_every_hole_of_a_small_field()
     {
-        var probe = DxfProbe.Check(Written(to => HolesDxf.Write(_screen, new(), to)));
+        var probe = DxfProbe.Check(Written(to => HolesDxf.Write(_screen, FittedFlat.Of(_screen.Flat!, 0.01), new(), to)));
 
         Assert.Equal(_count + 1, probe.On("MARK", "CIRCLE").Count());
         Assert.Equal(2 * (_count + 1), probe.On("MARK", "LINE").Count());
@@ -61,7 +61,7 @@ public sealed class HoleFieldTests
         var disc = Discs.Screen("screen", 105);
         var part = Discs.PartOf(disc with { Holes = disc.Holes with { HoleDiameter = 1, Pitch = 1.8 } });
 
-        var probe = DxfProbe.Check(Written(to => HolesDxf.Write(part, new(), to)));
+        var probe = DxfProbe.Check(Written(to => HolesDxf.Write(part, FittedFlat.Of(part.Flat!, 0.01), new(), to)));
 
         Assert.True(part.Fields[0].Lattice.Count > 2000);
         Assert.Empty(probe.On("MARK", "CIRCLE"));

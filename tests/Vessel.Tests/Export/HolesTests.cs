@@ -79,7 +79,7 @@ public sealed class HolesTests
     private static byte[] Layout(Part part, DxfRelease release)
     {
         using var stream = new MemoryStream();
-        HolesDxf.Write(part, new(release), stream);
+        HolesDxf.Write(part, part.Flat is { } flat ? FittedFlat.Of(flat, 0.01) : null, new(release), stream);
         return stream.ToArray();
     }
 }

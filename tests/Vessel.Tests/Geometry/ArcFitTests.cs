@@ -1,3 +1,4 @@
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Tests.Support;
 using Xunit;
@@ -131,14 +132,47 @@ public sealed class ArcFitTests
     }
 
     [Fact]
-    public void A_circle_given_by_a_function_is_found_to_be_quarter_arcs_without_deviation()
+    public void A_circle_given_by_a_function_is_found_to_be_two_arcs_without_deviation()
     {
         var fit = ArcFit.Fit(Named("circle"), 0.01);
 
-        Assert.Equal(4, fit.Vertices.Length);
-        // Arcs are evened out to one part in 64; three that long leave the fourth short by 5 % of 0.41.
-        Assert.All(fit.Vertices, vertex => Assert.Equal(Math.Tan(Math.PI / 8), vertex.Value, 0.021));
+        Assert.Equal(2, fit.Vertices.Length);
         Assert.InRange(fit.Deviation, 0, 0.01);
+    }
+
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(0.001)]
+    public void Few_more_arcs_are_used_than_the_longest_one_after_the_other_are(double tolerance)
+    {
+        // The greedy ones may turn corners where they meet; ours may not, and where the curve is symmetric that costs one.
+        var pairs = Names.Select(name => Named(name.Data))
+            .Select(loop => (Ours: ArcFit.Fit(loop, tolerance).Vertices.Length, Greedy: LongestArcs.Count(loop, tolerance)))
+            .ToList();
+
+        Assert.True(pairs.Sum(pair => pair.Ours) <= 1.2 * pairs.Sum(pair => pair.Greedy), string.Join(", ", pairs));
+        Assert.All(pairs, pair => Assert.InRange(pair.Ours, 0, Math.Floor(1.2 * pair.Greedy) + 1));
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(20, 0)]
+    [InlineData(0, 0.5)]
+    public void A_ground_end_that_reaches_the_shells_side_keeps_its_corner(double offset, double tilt)
+    {
+        var design = Designs.Vessel(
+            Designs.Shell(height: 400), Designs.Branch("wide", 110 - (2 * offset), 2, new(200, 0, offset, tilt, 0)) with
+            {
+                Cut = EndCut.Ground,
+                Length = 160,
+            });
+        var cope = Assembly.Of(design).Parts.Single(part => part.Name == "wide").Flat!.Cut.Outer;
+
+        var fit = ArcFit.Fit(cope, 0.01);
+
+        Assert.InRange(fit.Deviation, 0, 0.01);
+        var tip = cope.Edges[0].At(Math.PI / 2);
+        Assert.Contains(fit.Vertices, vertex => (vertex.At - tip).Length < 1e-9);
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public sealed class DiscTests
         var part = Discs.PartOf(Discs.Screen("screen", 105, bore: 34));
         var holes = part.Fields.Single().Lattice.Count;
 
-        var figures = FlatFigures.Of(part.Flat!, 0.01);
+        var figures = FlatFigures.Of(FittedFlat.Of(part.Flat!, 0.01));
 
         Assert.Equal(holes + 1, figures.Holes);
         Assert.Equal(holes + 2, figures.Pierces);

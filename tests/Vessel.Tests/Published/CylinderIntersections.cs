@@ -31,6 +31,13 @@ public sealed class CylinderIntersections
             t => (outline.At(t) - outline.Start).Cross(outline.Slope(t)) / -2, outline.Domain, outline.Breaks);
     }
 
+    /// <summary>The same outline as it is cut.</summary>
+    private static Loop2 CutHole(double shell, double branch, double offset, double beta)
+    {
+        var (vessel, site) = Designs.Tee(shell, branch, 0, offset, (Math.PI / 2) - beta, shell / 1e6, StockForm.Tube);
+        return ShellOpening.Of(site, vessel.Shell).OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell);
+    }
+
     [Theory]
     [InlineData(1e-3)]
     [InlineData(0.1)]
@@ -75,6 +82,60 @@ public sealed class CylinderIntersections
 
         // The closed form itself loses digits as k falls: E and (1 - m) K differ by m^2 only.
         Near.Relative(4 * 2500 * (Elliptic.E(m) - ((1 - m) * Elliptic.K(m))), area, ClosedForm);
+    }
+
+    public static TheoryData<int> Digits => [.. Enumerable.Range(1, 9)];
+
+    [Theory]
+    [MemberData(nameof(Digits))]
+    public void Nearly_equal_diameters_keep_the_closed_forms(int digits)
+    {
+        var k = 1 - Math.Pow(10, -digits);
+        var (tau, m) = (Math.Asin(k) / 2, k * k);
+        var hole = CutHole(50, 50 * k, 0, Math.PI / 2);
+
+        var length = WeldLength(Designs.Tee(50, 50 * k));
+
+        Near.Relative(4 * 50 * k * Elliptic.E(Math.Sin(tau) * Math.Sin(tau)) / Math.Cos(tau), length, ClosedForm);
+        Near.Relative(length, CurveMeasures.Length(hole), ClosedForm);
+        // 1 - m without the rounding of m.
+        Near.Relative(4 * 2500 * (Elliptic.E(m) - ((1 - k) * (1 + k) * Elliptic.K(m))), -CurveMeasures.Area(hole), ClosedForm);
+    }
+
+    [Theory]
+    [InlineData(90)]
+    [InlineData(60)]
+    [InlineData(30)]
+    public void The_hole_of_an_equal_branch_has_the_area_of_four_squares_of_the_radius_over_the_sine(double beta)
+    {
+        var hole = CutHole(50, 50, 0, Rad(beta));
+
+        Near.Relative(4 * 2500 / Math.Sin(Rad(beta)), -CurveMeasures.Area(hole), ClosedForm);
+        Near.Relative(WeldLength(Designs.Tee(50, 50, tilt: (Math.PI / 2) - Rad(beta))), CurveMeasures.Length(hole), ClosedForm);
+    }
+
+    [Theory]
+    [InlineData(29, 90, 1e-3)]
+    [InlineData(-25, 60, 1e-6)]
+    [InlineData(10, 120, 1e-9)]
+    public void An_offset_branch_up_to_the_tangent_keeps_the_sums_of_its_formula(double offset, double beta, double off)
+    {
+        var r = (50 * (1 - off)) - Math.Abs(offset);
+        // Of a periodic function the plain sum converges faster than any power, once its steps are finer than its peaks:
+        // these are as wide as the square root of what is missing to the tangent.
+        const int steps = 1 << 20;
+        var (sum, sin, cos) = (0.0, Math.Sin(Rad(beta)), Math.Cos(Rad(beta)));
+        for (var i = 0; i < steps; i++)
+        {
+            var (s, c) = Math.SinCos(Turns.Full * (i + 0.5) / steps);
+            var y = offset + (r * s);
+            var x = Math.Sqrt((50 - y) * (50 + y));
+            var (across, along) = (50 * r * c / x, ((cos * -y * r * c / x) + (r * s)) / sin);
+            sum += Math.Sqrt((across * across) + (along * along)) * Turns.Full / steps;
+        }
+
+        Near.Relative(sum, WeldLength(Designs.Tee(50, r, 0, offset, (Math.PI / 2) - Rad(beta))), ClosedForm);
+        Near.Relative(sum, CurveMeasures.Length(CutHole(50, r, offset, Rad(beta))), ClosedForm);
     }
 
     [Theory]

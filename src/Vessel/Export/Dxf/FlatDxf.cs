@@ -7,9 +7,9 @@ namespace Vessel.Export.Dxf;
 /// <summary>The drawing that the cutter gets: millimetres, outside face up.</summary>
 public static class FlatDxf
 {
-    public static void Write(Flat flat, DrawingOptions options, Stream to)
+    public static void Write(FittedFlat fitted, DrawingOptions options, Stream to)
     {
-        var cut = Cut(flat.Cut, options.Tolerance);
+        var (flat, cut) = (fitted.Flat, Cut(fitted));
         if (options.CutOnly)
         {
             DxfDocument.Write(cut, options.Release, to);
@@ -22,17 +22,17 @@ public static class FlatDxf
     }
 
     /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
-    private static DxfDrawing Cut(Region2 region, double tolerance)
+    private static DxfDrawing Cut(FittedFlat fitted)
     {
-        DxfEntity[] loops = [.. region.Holes.Append(region.Outer).Select(loop => Outline(loop, DxfLayer.Cut, tolerance))];
-        return region.Fields.Reverse().Aggregate(
+        DxfEntity[] loops = [.. fitted.Holes.Append(fitted.Outer).Select(outline => Outline(outline, DxfLayer.Cut))];
+        return fitted.Flat.Cut.Fields.Reverse().Aggregate(
             DxfDrawing.Of(loops),
             (rest, field) => DxfDrawing.Of(field, 1, center => [new DxfCircle(DxfLayer.Cut, center, field.HoleRadius)]).Then(rest));
     }
 
-    internal static DxfEntity Outline(Loop2 loop, string layer, double tolerance) => loop.AsCircle is { } circle
-        ? new DxfCircle(layer, circle.Center, circle.Radius)
-        : new DxfPolyline(layer, ArcFit.Fit(loop, tolerance).Vertices, Closed: true);
+    internal static DxfEntity Outline(FittedOutline outline, string layer) => outline.Fit is { } fit
+        ? new DxfPolyline(layer, fit.Vertices, Closed: true)
+        : new DxfCircle(layer, outline.Exact.AsCircle!.Center, outline.Exact.AsCircle.Radius);
 
     internal static IEnumerable<DxfEntity> Letters(TextMark text) => Strokes.Of(text.Text, text.Center, text.Height, text.Angle)
         .Select(stroke => new DxfPolyline(DxfLayer.Mark, [.. stroke.Select(p => new Bulge(p, 0))], Closed: false));

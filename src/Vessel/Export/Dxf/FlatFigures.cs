@@ -21,19 +21,18 @@ public sealed record FlatFigures(
     int Entities,
     double DeviationMm)
 {
-    public static FlatFigures Of(Flat flat, double tolerance)
+    public static FlatFigures Of(FittedFlat fitted)
     {
+        var flat = fitted.Flat;
         var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
-        Loop2[] loops = [.. flat.Cut.Holes, flat.Cut.Outer];
-        FittedLoop[] fits = [.. loops.Where(loop => loop.AsCircle is null).Select(loop => ArcFit.Fit(loop, tolerance))];
         return new(
             bounds.Width,
             bounds.Height,
             CurveMeasures.Area(flat.Cut),
             CurveMeasures.Length(flat.Cut),
-            loops.Length + flat.Cut.FieldHoles,
+            1 + flat.Cut.Holes.Length + flat.Cut.FieldHoles,
             flat.Cut.Holes.Length + flat.Cut.FieldHoles,
-            loops.Length + flat.Cut.FieldHoles - fits.Length + fits.Sum(fit => fit.Vertices.Length),
-            fits.Select(fit => fit.Deviation).DefaultIfEmpty(0).Max());
+            fitted.Entities,
+            fitted.Deviation);
     }
 }

@@ -17,9 +17,10 @@ public static class HolesDxf
     // Nobody centre-punches more than this by hand; a drawing of more only slows its reader down.
     private const int MostOfField = 2000;
 
-    public static void Write(Part part, DrawingOptions options, Stream to)
+    /// <param name="fitted">The part's flat; null when it has none.</param>
+    public static void Write(Part part, FittedFlat? fitted, DrawingOptions options, Stream to)
     {
-        DxfEntity[] outline = part.Flat is { } flat ? [FlatDxf.Outline(flat.Cut.Outer, DxfLayer.Note, options.Tolerance)] : [];
+        DxfEntity[] outline = fitted is null ? [] : [FlatDxf.Outline(fitted.Outer, DxfLayer.Note)];
         var drawn = part.Fields.Where(IsDrawn).Aggregate(
             DxfDrawing.Of([.. outline, .. part.Holes.SelectMany(Drawn)]),
             (rest, field) => rest.Then(DxfDrawing.Of(field.Lattice, 3, center => Cross(center, field.Diameter, FieldOverreach(field)))));

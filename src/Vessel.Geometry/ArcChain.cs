@@ -1,0 +1,150 @@
+namespace Vessel.Geometry;
+
+/// <summary>Arcs that stand for a smooth stretch of a curve and meet on it, without corners.</summary>
+/// <remarks>
+/// The number is found by <see cref="ArcSearch"/> from stations along the curve, a dozen to each arc of the
+/// longest that
+/// could be, so that few arcs are lost by meeting at stations only. Then the load (share of the tolerance used) is
+/// lowered
+/// as far as that number allows, so that the arcs share the deviation.
+/// </remarks>
+/// <param name="Deviation">Greatest distance between chain and curve, mm.</param>
+internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
+{
+    // Half of an arc's greatest sweep: a hair over a quarter turn, so that two make a circle.
+    private const double MostTurn = 1.58;
+
+    // Places per longest arc at which the distance is taken. Its three lobes then span sixteen each, and the
+    // greatest of
+    // sixteen samples of a sine misses its crest by at most 1 - cos(pi / 32) = 0.5 %, hence the margin.
+    private const int Samples = 48;
+    private const double Margin = 0.98;
+    private const int FinalSamples = 768;
+
+    private const int StationsPerArc = 12;
+
+    // The curve turns no more than this from station to station, radians, unless it does so within a hair.
+    private const double MostBetween = 0.25;
+    private const double LeastShare = 1e-9;
+
+    // The longest arc's end is sought to this share of its length.
+    private const double EndShare = 0.01;
+
+    // Chains that lag behind the foremost by more than so many arcs are let go.
+    private const int StationsAbreast = 2;
+    private const int Halvings = 40;
+    private const int LoadHalvings = 5;
+    private const int Attempts = 5;
+
+    /// <param name="smoothStart">Whether the chain must set out in the curve's own direction.</param>
+    /// <param name="smoothEnd">The same at its end.</param>
+    public static ArcChain Fewest(SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd)
+    {
+        var aim = tolerance * Margin;
+        for (var attempt = 0; attempt < Attempts; attempt++)
+        {
+            var chain = Evenly(Stations(stretch, aim, smoothStart, smoothEnd), aim)
+                ?? throw new ArgumentException("no chain of arcs follows the curve");
+            var deviation = chain.Max(leg => Distance(stretch.Curve, leg.Domain, leg.Span));
+            if (deviation <= tolerance)
+                return new(chain.ConvertAll(leg => leg.Span), deviation);
+            aim *= 0.8 * tolerance / deviation;
+        }
+
+        throw new ArgumentException("the curve leaves every chain of arcs between its stations");
+    }
+
+    private static List<(Interval Domain, ArcSpan Span)>? Evenly(ArcSearch search, double tolerance)
+    {
+        var best = search.Fewest(tolerance, int.MaxValue);
+        var (low, high) = (0.0, 1.0);
+        for (var i = 0; i < LoadHalvings && best is { Count: > 1 }; i++)
+        {
+            var load = (low + high) / 2;
+            if (search.Fewest(load * tolerance, best.Count) is { } lighter)
+                (best, high) = (lighter, load);
+            else
+                low = load;
+        }
+
+        return best;
+    }
+
+    /// <summary>The places where arcs may meet: evenly along each of the longest arcs one after the other.</summary>
+    private static ArcSearch Stations(SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd)
+    {
+        var domain = stretch.Domain;
+        var places = new List<double> { domain.Start };
+        while (places[^1] < domain.End)
+        {
+            var (start, end) = (places[^1], Longest(stretch, places[^1], tolerance));
+            for (var i = 1; i <= StationsPerArc; i++)
+            {
+                var from = places[^1];
+                var to = i == StationsPerArc ? end : start + ((end - start) * i / StationsPerArc);
+                AddStation(stretch, new(from, to), places);
+            }
+        }
+
+        return new(stretch, places, smoothStart, smoothEnd, MostTurn, StationsAbreast * StationsPerArc);
+    }
+
+    /// <summary>More than one where the curve turns sharply.</summary>
+    private static void AddStation(SmoothStretch stretch, Interval step, List<double> places)
+    {
+        var (a, b) = (stretch.DirectionAt(step.Start), stretch.DirectionAt(step.End));
+        if (Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b))) > MostBetween && step.Length > LeastShare * stretch.Domain.Length)
+        {
+            AddStation(stretch, new(step.Start, step.At(0.5)), places);
+            AddStation(stretch, new(step.At(0.5), step.End), places);
+            return;
+        }
+
+        for (var i = 1; i < ArcSearch.Between; i++)
+            places.Add(step.At((double)i / ArcSearch.Between));
+        places.Add(step.End);
+    }
+
+    private static double Longest(SmoothStretch stretch, double start, double tolerance)
+    {
+        var (good, bad) = (start, stretch.Domain.End);
+        if (Holds(stretch, new(start, bad), tolerance))
+            return bad;
+        for (var i = 0; i < Halvings && bad - good > EndShare * (good - start); i++)
+        {
+            var end = (good + bad) / 2;
+            if (Holds(stretch, new(start, end), tolerance))
+                good = end;
+            else
+                bad = end;
+        }
+
+        return good > start ? good : throw new ArgumentException($"the curve has no value near parameter {start}");
+    }
+
+    /// <summary>Whether one arc follows the curve so far.</summary>
+    private static bool Holds(SmoothStretch stretch, Interval span, double tolerance)
+    {
+        // A long span may hide a wave between few samples, so their number grows with the share of the stretch.
+        var samples = Samples + (int)(8 * Samples * span.Length / stretch.Domain.Length);
+        var (from, to) = (stretch.Curve.At(span.Start), stretch.Curve.At(span.End));
+        var (low, high) = (-MostTurn, MostTurn);
+        for (var i = 1; i < samples; i++)
+        {
+            var near = ArcSpan.HalfSweepsNear(from, to, stretch.Curve.At(span.At((double)i / samples)), tolerance);
+            (low, high) = (Math.Max(low, near.Low), Math.Min(high, near.High));
+            if (!(low <= high))
+                return false;
+        }
+
+        return true;
+    }
+
+    private static double Distance(Curve2 curve, Interval domain, ArcSpan span)
+    {
+        var greatest = 0.0;
+        for (var i = 1; i < FinalSamples; i++)
+            greatest = Math.Max(greatest, span.Distance(curve.At(domain.At((double)i / FinalSamples))));
+        return greatest;
+    }
+}
