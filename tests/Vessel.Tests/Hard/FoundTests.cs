@@ -23,4 +23,20 @@ public sealed class FoundTests
 
         Assert.Equal(FaultCodes.UnknownName, Assert.Single(faults).Code);
     }
+
+    [Fact]
+    public void A_bracket_is_not_judged_against_a_shell_without_a_height()
+    {
+        var faults = DesignReader.Read("""
+            vessel: Bilge breather
+            material: stainless 304
+            shell: { outside_diameter: 110, wall: 2, made_from: sheet }
+            top: { shape: flat, thickness: 3 }
+            bottom: { shape: hemisphere }
+            bracket: { at: { height: 5, angle: 90 }, thickness: 3, width: 70, height: 100, stand_off: 28, ears: ends, inside_radius: 8,
+                       bolts: { diameter: 8, across: 40, up: 50 } }
+            """).Faults;
+
+        Assert.Equal(FaultCodes.MissingKey, Assert.Single(faults).Code);
+    }
 }

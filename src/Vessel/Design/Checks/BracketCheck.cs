@@ -38,6 +38,9 @@ internal static class BracketCheck
     private static Fault? Ends(Shown shown, ShellDesign shell, BracketDesign bracket)
     {
         var half = bracket.PlateHeight / 2;
+        // A shell whose height is at fault has no ends to reach beyond.
+        if (double.IsNaN(shell.Height))
+            return null;
         if (!(bracket.Height - half < -Ring.Hair || bracket.Height + half > shell.Height + Ring.Hair))
             return null;
         var fits = bracket.PlateHeight <= shell.Height;
