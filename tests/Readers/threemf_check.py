@@ -91,7 +91,10 @@ def check(folder, checks):
             checks.that(body["name"], where, "an object has no name")
             checks.that(body["manifold"], where, f"{body['name']} is not manifold and oriented")
             checks.that(assembly.volume(body["corners"]) > 0, where, f"{body['name']} is inside out")
-        if file.name == "assembly.3mf":
+        if file.parent.name == "section":
+            names = [model["objects"][i]["name"] for i, _ in model["items"]]
+            checks.that(names == [piece["name"] for piece in summary["section"]["pieces"]], where, f"has the pieces {names}")
+        elif file.parent.name == "solids":
             bodies = [assembly.Body(model["objects"][i]["name"], model["objects"][i]["material"], model["objects"][i]["corners"],
                                     rows[:, :3], rows[:, 3]) for i, rows in model["items"]]
             # Coordinates are written to 1e-5 mm and held in single precision.
