@@ -30,8 +30,10 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
     // The longest arc's end is sought to this share of its length.
     private const double EndShare = 0.01;
 
-    // Chains that lag behind the foremost by more than so many arcs are let go.
-    private const int StationsAbreast = 2;
+    // Chains that lag behind the foremost by more than so many stations are let go; more are kept where that was too few,
+    // as at a sharp turn, where many stations crowd.
+    private const int StationsAbreast = 2 * StationsPerArc;
+    private const int MostAbreast = 10 * StationsPerArc;
     private const int Halvings = 40;
     private const int LoadHalvings = 5;
     private const int Attempts = 5;
@@ -43,8 +45,9 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         var aim = tolerance * Margin;
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
-            var chain = Evenly(Stations(stretch, aim, smoothStart, smoothEnd), aim)
-                ?? throw new ArgumentException("no chain of arcs follows the curve");
+            var chain = Evenly(Stations(stretch, aim, smoothStart, smoothEnd, StationsAbreast), aim)
+                ?? Evenly(Stations(stretch, aim, smoothStart, smoothEnd, MostAbreast), aim)
+                ?? OneByOne(stretch, aim);
             var deviation = chain.Max(leg => Distance(stretch.Curve, leg.Domain, leg.Span));
             if (deviation <= tolerance)
                 return new(chain.ConvertAll(leg => leg.Span), deviation);
@@ -71,7 +74,8 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
     }
 
     /// <summary>The places where arcs may meet: evenly along each of the longest arcs one after the other.</summary>
-    private static ArcSearch Stations(SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd)
+    private static ArcSearch Stations(
+        SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd, int abreast)
     {
         var domain = stretch.Domain;
         var places = new List<double> { domain.Start };
@@ -86,7 +90,7 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
             }
         }
 
-        return new(stretch, places, smoothStart, smoothEnd, MostTurn, StationsAbreast * StationsPerArc);
+        return new(stretch, places, smoothStart, smoothEnd, MostTurn, abreast);
     }
 
     /// <summary>More than one where the curve turns sharply.</summary>
@@ -108,12 +112,12 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
     private static double Longest(SmoothStretch stretch, double start, double tolerance)
     {
         var (good, bad) = (start, stretch.Domain.End);
-        if (Holds(stretch, new(start, bad), tolerance))
+        if (HalfSweeps(stretch, new(start, bad), tolerance) is not null)
             return bad;
         for (var i = 0; i < Halvings && bad - good > EndShare * (good - start); i++)
         {
             var end = (good + bad) / 2;
-            if (Holds(stretch, new(start, end), tolerance))
+            if (HalfSweeps(stretch, new(start, end), tolerance) is not null)
                 good = end;
             else
                 bad = end;
@@ -122,8 +126,22 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         return good > start ? good : throw new ArgumentException($"the curve has no value near parameter {start}");
     }
 
-    /// <summary>Whether one arc follows the curve so far.</summary>
-    private static bool Holds(SmoothStretch stretch, Interval span, double tolerance)
+    /// <summary>The longest arcs one after the other, whatever corners they make: for a curve that turns too sharply.</summary>
+    private static List<(Interval Domain, ArcSpan Span)> OneByOne(SmoothStretch stretch, double tolerance)
+    {
+        var chain = new List<(Interval Domain, ArcSpan Span)>();
+        for (var start = stretch.Domain.Start; start < stretch.Domain.End; start = chain[^1].Domain.End)
+        {
+            var domain = new Interval(start, Longest(stretch, start, tolerance));
+            var (low, high) = HalfSweeps(stretch, domain, tolerance)!.Value;
+            chain.Add((domain, new(stretch.Curve.At(domain.Start), stretch.Curve.At(domain.End), (low + high) / 2)));
+        }
+
+        return chain;
+    }
+
+    /// <summary>The half sweeps of the arcs that follow the curve so far; null when none does.</summary>
+    private static (double Low, double High)? HalfSweeps(SmoothStretch stretch, Interval span, double tolerance)
     {
         // A long span may hide a wave between few samples, so their number grows with the share of the stretch.
         var samples = Samples + (int)(8 * Samples * span.Length / stretch.Domain.Length);
@@ -134,10 +152,10 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
             var near = ArcSpan.HalfSweepsNear(from, to, stretch.Curve.At(span.At((double)i / samples)), tolerance);
             (low, high) = (Math.Max(low, near.Low), Math.Min(high, near.High));
             if (!(low <= high))
-                return false;
+                return null;
         }
 
-        return true;
+        return (low, high);
     }
 
     private static double Distance(Curve2 curve, Interval domain, ArcSpan span)
