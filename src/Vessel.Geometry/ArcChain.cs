@@ -11,8 +11,8 @@ namespace Vessel.Geometry;
 /// <param name="Deviation">Greatest distance between chain and curve, mm.</param>
 internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
 {
-    // Half of an arc's greatest sweep: a hair over a quarter turn, so that two make a circle.
-    private const double MostTurn = 1.58;
+    // Half of an arc's greatest sweep: a hair under a quarter turn, so that every bulge is below one.
+    private const double MostTurn = 1.57;
 
     // Places per longest arc at which the distance is taken. Its three lobes then span sixteen each, and the
     // greatest of

@@ -2,7 +2,7 @@ namespace Vessel.Geometry;
 
 /// <summary>The arc, or line, between two points.</summary>
 /// <param name="HalfSweep">
-/// From the chord to the direction at the end, radians, positive counter-clockwise; a hair over a quarter turn at
+/// From the chord to the direction at the end, radians, positive counter-clockwise; a hair under a quarter turn at
 /// most.
 /// </param>
 /// <remarks>
