@@ -80,19 +80,14 @@ internal sealed class NewCommand
     {
         var purpose = question.Ask(parsed.GetValue(_purpose), "What is it for", "Breather separator", text => text)!;
         var (flow, from) = Flow(parsed, question);
-        Holding? holding = null;
-        return new(
-            purpose,
-            flow,
-            from,
-            question.Ask(parsed.GetValue(_hose), "Outside diameter of the hose stubs (Enter: chosen)", null, Size(10, 150)),
-            question.Ask(parsed.GetValue(_diameter), "Room for the body across", "150 mm", Size(40, 2000))!.Value,
-            question.Ask(parsed.GetValue(_height), "Room over all, upward", "350 mm", Size(100, 3000))!.Value,
-            question.Ask(parsed.GetValue(_material), "Metal", "stainless 304", Materials.Find)!,
-            (holding = question.Ask(
-                parsed.GetValue(_capacity), "Oil to hold between drains, L (or hours between them, as '50 h')", "0.3", Held)!).Litres,
-            holding.From,
-            question.Ask(parsed.GetValue(_mount), "Mounted by a bracket or a band", "bracket", Mount)!.Value);
+        var hose = question.Ask(parsed.GetValue(_hose), "Outside diameter of the hose stubs (Enter: chosen)", null, Size(10, 150));
+        var diameter = question.Ask(parsed.GetValue(_diameter), "Room for the body across", "150 mm", Size(40, 2000))!.Value;
+        var height = question.Ask(parsed.GetValue(_height), "Room over all, upward", "350 mm", Size(100, 3000))!.Value;
+        var material = question.Ask(parsed.GetValue(_material), "Metal", "stainless 304", Materials.Find)!;
+        var (litres, capacityFrom) = question.Ask(
+            parsed.GetValue(_capacity), "Oil to hold between drains, L (or hours between them, as '50 h')", "0.3", Held)!.Value;
+        var hasBracket = question.Ask(parsed.GetValue(_mount), "Mounted by a bracket or a band", "bracket", Mount)!.Value;
+        return new(purpose, flow, from, hose, diameter, height, material, litres, capacityFrom, hasBracket);
     }
 
     private (double Flow, string From) Flow(ParseResult parsed, Question question)
@@ -130,12 +125,12 @@ internal sealed class NewCommand
 
     private static double? Gas(string text) => Measure.Read(KeyKind.Flow, text) is { } flow and >= 0.1 and <= 100_000 ? flow : null;
 
-    private static Holding? Held(string text)
+    private static (double Litres, string From)? Held(string text)
     {
         if (Number(0, 100)(text) is { } litres)
-            return new(litres, "as you gave it");
+            return (litres, "as you gave it");
         return text.EndsWith('h') && Number(0, 5000)(text[..^1].TrimEnd()) is { } hours
-            ? new(OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains: {OilCarry.Source}"))
+            ? (OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains: {OilCarry.Source}"))
             : null;
     }
 
@@ -153,8 +148,6 @@ internal sealed class NewCommand
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value >= low && value <= high
             ? value
             : null;
-
-    private sealed record Holding(double Litres, string From);
 
     private static Option<string?> Text(string name, string description, string help) =>
         new(name) { Description = description, HelpName = help };
