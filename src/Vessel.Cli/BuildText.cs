@@ -28,7 +28,7 @@ internal static class BuildText
         WriteTable(output,
             ["weld", "joint", "kind", "length", "legs", "filler", "rods", "arc"],
             [.. build.Welds.Select(weld => Row(weld.Figures, weld.Cost))]);
-        var totals = WeldTotals.Of(build.Welds);
+        var totals = WeldTotals.Of(build.Welds, design.Shop.Welding);
         var job = totals.JobMinutes;
         output.WriteLine();
         output.WriteLine(Invariant(

@@ -14,14 +14,13 @@ internal static class FaultText
     {
         if (faults.IsEmpty)
             return;
-        var lines = file.Text.ReplaceLineEndings("\n").Split('\n');
         var shown = file.AllFaults ? faults.Length : Math.Min(Most, faults.Length);
         foreach (var fault in faults[..shown])
         {
             var at = fault.At ?? new(1, 1, 1, 1);
             console.Error.WriteLine(
                 $"{file.Place(at)} {console.Style.Bad("fault")} {fault.Code}: {fault.What}{Numbers(fault)}");
-            WriteSource(at.Setting == 0 ? lines : [file.Settings.With[at.Setting - 1]], at, console.Error);
+            WriteSource(file.Lines(at), at, console.Error);
             console.Error.WriteLine($"    {fault.Remedy}");
         }
 

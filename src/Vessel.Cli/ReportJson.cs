@@ -52,7 +52,7 @@ internal static class ReportJson
         json.WriteString("design", file.Shown);
         json.WriteStartArray("faults");
         foreach (var fault in faults)
-            WriteFault(json, fault);
+            WriteFault(json, file, fault);
         json.WriteEndArray();
         json.WriteStartArray("findings");
         foreach (var finding in findings)
@@ -67,14 +67,14 @@ internal static class ReportJson
                 json.WriteString("reason", reason);
             }
 
-            WritePlace(json, finding.At);
+            WritePlace(json, file, finding.At);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
 
-    private static void WriteFault(Utf8JsonWriter json, Fault fault)
+    private static void WriteFault(Utf8JsonWriter json, DesignFile file, Fault fault)
     {
         json.WriteStartObject();
         json.WriteString("code", fault.Code);
@@ -83,16 +83,18 @@ internal static class ReportJson
         json.WriteString("given", fault.Given);
         json.WriteString("limit", fault.Limit);
         json.WriteString("remedy", fault.Remedy);
-        WritePlace(json, fault.At);
+        WritePlace(json, file, fault.At);
         json.WriteEndObject();
     }
 
-    private static void WritePlace(Utf8JsonWriter json, Span? at)
+    private static void WritePlace(Utf8JsonWriter json, DesignFile file, Span? at)
     {
         if (at is not { } place)
             return;
         if (place.Setting > 0)
             json.WriteNumber("setting", place.Setting);
+        if (place.Setting == Span.InShop)
+            json.WriteString("file", file.Holder(place).Shown);
         json.WriteNumber("line", place.Line);
         json.WriteNumber("column", place.Column);
     }

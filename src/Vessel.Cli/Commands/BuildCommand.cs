@@ -45,6 +45,7 @@ internal static class BuildCommand
                 Compiler.HashOf(design.Text))
             {
                 Settings = design.Settings,
+                ShopHash = design.Shop is { } shop ? Compiler.HashOf(shop.Text) : null,
                 SectionAngle = parsed.GetValue(section) * Math.PI / 180,
             };
             var folder = parsed.GetValue(output) ?? Path.Combine("out", design.FolderName);

@@ -7,21 +7,28 @@ using Vessel.Export.Summary;
 
 namespace Vessel.Cli.Commands;
 
-/// <summary><c>schema</c>: JSON Schema of the design file or of summary.json, for editors and programs.</summary>
+/// <summary><c>schema</c>: JSON Schema of the design file, the shop file or summary.json, for editors and programs.</summary>
 internal static class SchemaCommand
 {
     public static Command Create(CommandConsole console)
     {
         var what = new Argument<string>("what")
         {
-            Description = "design (unless given): what a design file may hold; summary: what summary.json holds.",
+            Description = "design (unless given): what a design file may hold; shop: a shop file; summary: what summary.json holds.",
             DefaultValueFactory = _ => "design",
         };
-        what.AcceptOnlyFromAmong("design", "summary");
-        var command = new Command("schema", "Print the JSON Schema of design files or of summary.json.") { what };
+        what.AcceptOnlyFromAmong("design", "shop", "summary");
+        var command = new Command("schema", "Print the JSON Schema of design files, of shop files or of summary.json.") { what };
         command.SetAction(parsed =>
         {
-            Write(parsed.GetValue(what) == "summary" ? SummarySchema.Write() : DesignSchema.Write(), console.Output);
+            Write(
+                parsed.GetValue(what) switch
+                {
+                    "summary" => SummarySchema.Write(),
+                    "shop" => DesignSchema.WriteShop(),
+                    _ => DesignSchema.Write(),
+                },
+                console.Output);
             return ExitCodes.Good;
         });
         return command;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Vessel.Design;
 using Vessel.Stock;
 
 namespace Vessel.Cli.Commands;
@@ -7,7 +8,9 @@ namespace Vessel.Cli.Commands;
 /// <summary><c>stock</c>: prints the tables of metals, gauges, tubes, perforated sheet, fittings, threads, fillers and rods.</summary>
 internal static class StockCommand
 {
-    private static readonly string[] _names = [.. StockTable.All.Select(t => t.Name)];
+    private static readonly ImmutableArray<StockTable> _tables = [.. StockTable.All, ShopFigures.Defaults];
+
+    private static readonly string[] _names = [.. _tables.Select(t => t.Name)];
 
     public static Command Create(CommandConsole console)
     {
@@ -24,7 +27,7 @@ internal static class StockCommand
             DefaultValueFactory = _ => "text",
         };
         format.AcceptOnlyFromAmong("text", "csv", "json");
-        var command = new Command("stock", "Print the tables of metals, gauges, tubes, patterns, fittings, threads, rods and speeds, with sources.")
+        var command = new Command("stock", "Print the tables of metals, gauges, tubes, patterns, fittings, threads, rods, speeds and the shop's defaults, with sources.")
         {
             name, filter, format,
         };
@@ -51,7 +54,7 @@ internal static class StockCommand
 
     private static ImmutableArray<StockTable> Chosen(string? name, string? filter) =>
     [
-        .. StockTable.All
+        .. _tables
             .Where(table => name is null || table.Name == name)
             .Select(table => filter is null ? table : table with
             {

@@ -9,7 +9,7 @@ internal static class BracketBuilder
     /// <summary>Of the one bracket, for file names.</summary>
     public const string Name = "bracket";
 
-    public static BracketDesign Build(Section section)
+    public static BracketDesign Build(Section section, Shop shop)
     {
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
         var metal = DesignBuilder.Metal(section);
@@ -27,7 +27,7 @@ internal static class BracketBuilder
             section.Number("stand_off"),
             section.Text("ears") == "ends" ? BracketEars.Ends : BracketEars.Sides,
             section.NumberOr("inside_radius", thickness),
-            section.NumberOr("k", Bends.NeutralLine(metal.Family).Value),
+            section.NumberOr("k", shop.BendLines[metal.Family]),
             Bolts(section.Child("bolts") ?? Section.Absent($"{section.Path}.bolts")));
     }
 

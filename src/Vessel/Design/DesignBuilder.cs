@@ -10,7 +10,7 @@ namespace Vessel.Design;
 /// </summary>
 internal static class DesignBuilder
 {
-    public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places)
+    public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places, Shop workshop)
     {
         var shell = Shell(file.Child("shell") ?? Section.Absent("shell"));
         var top = Head(file.Child("top") ?? Section.Absent("top"), shell);
@@ -28,7 +28,8 @@ internal static class DesignBuilder
             places)
         {
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
-            Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket) : null,
+            Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket, workshop) : null,
+            Shop = workshop,
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
         };
     }

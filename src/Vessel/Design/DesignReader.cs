@@ -14,21 +14,22 @@ public static class DesignReader
     /// </summary>
     public static Outcome<VesselDesign> Read(string yamlText, DesignSettings settings)
     {
+        var shop = settings.Shop is { } text ? ShopReader.Read(text) : Shop.Usual;
         var loaded = YamlLoader.Load(yamlText);
         if (loaded.Top is not { } written)
-            return Sorted(loaded.Faults);
+            return FaultList.Sorted(loaded.Faults.Concat(shop.Faults));
 
         var faults = loaded.Faults.ToList();
         var variants = Variants.Read(written, faults);
         var chosen = Variants.Chosen(variants, settings.Variant, faults);
-        var asked = settings.With.Select((text, i) => Setting.Parse(text, i + 1));
+        var asked = settings.With.Select((setting, i) => Setting.Parse(setting, i + 1));
         var top = (chosen?.Settings ?? []).Concat(asked)
             .Aggregate(written, (tree, setting) => SettingTree.Put(tree, setting, faults));
 
         var places = Places.Of(top);
         var file = Bind(top, faults);
         var units = file.Text("units") == "in" ? UserUnits.Inches : UserUnits.Millimetres;
-        var design = DesignBuilder.Build(file, units, places) with
+        var design = DesignBuilder.Build(file, units, places, shop.Value ?? Shop.Usual) with
         {
             Accepted =
             [
@@ -40,10 +41,11 @@ public static class DesignReader
         faults.AddRange(ReferenceCheck.Find(file, design));
         faults.AddRange(AcceptCheck.Find(file));
         faults.AddRange(DesignCheck.Find(design));
-        var placed = Placed(faults, places)
+        var placed = FaultList.Placed(faults, places)
             .Concat(variants.Where(v => v != chosen).SelectMany(v => FaultsInside(v, written)))
+            .Concat(shop.Faults)
             .ToImmutableArray();
-        return placed.IsEmpty ? design : Sorted(placed);
+        return placed.IsEmpty ? design : FaultList.Sorted(placed);
     }
 
     private static Section Bind(YamlMapping top, List<Fault> faults)
@@ -53,7 +55,7 @@ public static class DesignReader
         var sizes = top.Find("dimensions")?.Value is YamlMapping named
             ? NamedSizes.Read(named, units, family, faults)
             : ImmutableDictionary<string, Quantity?>.Empty;
-        return new Binder(new ValueReader(units, sizes, faults), faults).Bind(top);
+        return new Binder(new ValueReader(units, sizes, faults), faults).Bind(top, KeyTable.File);
     }
 
     /// <summary>
@@ -65,18 +67,8 @@ public static class DesignReader
         var faults = new List<Fault>();
         var top = variant.Settings.Aggregate(written, (tree, setting) => SettingTree.Put(tree, setting, faults));
         Bind(top, faults);
-        return Placed(faults, Places.Of(top)).Where(f => variant.At.Holds(f.At!.Value));
+        return FaultList.Placed(faults, Places.Of(top)).Where(f => variant.At.Holds(f.At!.Value));
     }
 
     private static string? Word(YamlMapping top, string key) => (top.Find(key)?.Value as YamlScalar)?.Text;
-
-    private static IEnumerable<Fault> Placed(IEnumerable<Fault> faults, ImmutableDictionary<string, Span> places) =>
-        faults.Select(f => f.At is null ? f with { At = places.Nearest(f.Path) } : f);
-
-    private static ImmutableArray<Fault> Sorted(IEnumerable<Fault> faults) =>
-    [
-        .. faults
-            .OrderBy(f => (f.At!.Value.Setting, f.At.Value.Line, f.At.Value.Column))
-            .ThenBy(f => f.Code, StringComparer.Ordinal),
-    ];
 }

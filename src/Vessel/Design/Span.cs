@@ -6,7 +6,10 @@ namespace Vessel.Design;
 /// </summary>
 public readonly record struct Span(int Line, int Column, int EndLine, int EndColumn)
 {
-    /// <summary>Zero in the file; else which of <see cref="DesignSettings.With"/>, counted from 1.</summary>
+    /// <summary>Stands for <see cref="Setting"/> in the shop file.</summary>
+    public const int InShop = -1;
+
+    /// <summary>Zero in the design file, <see cref="InShop"/> in the shop file; else which of <see cref="DesignSettings.With"/>, counted from 1.</summary>
     public int Setting { get; init; }
 
     /// <summary>Whether the other place begins inside this one.</summary>

@@ -25,6 +25,9 @@ public sealed record VesselDesign(
 
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
 
+    /// <summary>Who makes it, with what.</summary>
+    public Shop Shop { get; init; } = Shop.Usual;
+
     /// <summary>Findings that the file's author takes.</summary>
     public ImmutableArray<AcceptedCode> Accepted { get; init; } = [];
 

@@ -19,6 +19,9 @@ public sealed record BuildOptions(
     /// <summary>What was set from outside the design file.</summary>
     public DesignSettings Settings { get; init; } = DesignSettings.None;
 
+    /// <summary>Of the shop file's bytes; null without one.</summary>
+    public string? ShopHash { get; init; }
+
     /// <summary>Of the section through the vessel's axis, radians round it.</summary>
     public double SectionAngle { get; init; }
 }
@@ -61,7 +64,7 @@ public sealed record Build(
             parts,
             [
                 .. assembly.Welds.Select(weld => (
-                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]]))),
+                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]], assembly.Design.Shop.Welding))),
             ],
             findings,
             options,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 
@@ -14,13 +15,19 @@ internal static class WeldsCsv
         "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min",
     ];
 
-    public static void Write(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, Stream to) =>
-        Csv.Write(to, _columns, [.. welds.Select(weld => Row(weld.Figures, weld.Cost)), Totals(welds)]);
+    public static void Write(Build build, Stream to)
+    {
+        var shop = build.Assembly.Design.Shop.Welding;
+        Csv.Write(
+            to,
+            _columns,
+            [.. build.Welds.Select(weld => Row(weld.Figures, weld.Cost, shop)), Totals(build.Welds, shop)]);
+    }
 
-    private static CsvCell[] Row(WeldFigures figures, WeldCost cost)
+    private static CsvCell[] Row(WeldFigures figures, WeldCost cost, WeldingShop shop)
     {
         var joint = figures.Joint;
-        var time = WeldTotals.Elapsed(cost.ArcMinutes);
+        var time = WeldTotals.Elapsed(cost.ArcMinutes, shop);
         return
         [
             joint.Number, joint.Name, joint.Kind.ToString().ToLowerInvariant(), figures.Length, joint.Throat,
@@ -31,9 +38,9 @@ internal static class WeldsCsv
         ];
     }
 
-    private static CsvCell[] Totals(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds)
+    private static CsvCell[] Totals(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, WeldingShop shop)
     {
-        var totals = WeldTotals.Of(welds);
+        var totals = WeldTotals.Of(welds, shop);
         return
         [
             "total", default, default, totals.Length, default, default, default, default, default, default, default,

@@ -17,23 +17,22 @@ public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estim
     /// </summary>
     private const double ConvexityShare = 0.189;
 
-    private static readonly string _basis = string.Create(
-        CultureInfo.InvariantCulture,
-        $"{Stock.Rods.DepositEfficiency.Value:P0} of the melted rod stays, {Stock.Rods.StubLoss.Value:P0} of a rod is stub");
-
-    public static WeldCost Of(WeldFigures weld, Material host, Material part)
+    public static WeldCost Of(WeldFigures weld, Material host, Material part, WeldingShop shop)
     {
         var filler = Fillers.Between(host, part)
             ?? throw new ArgumentException($"no filler joins {host.Name} to {part.Name}");
-        var rod = Stock.Rods.RecommendedFor(weld.Joint.Wall);
+        var rod = Stock.Rods.RecommendedFor(weld.Joint.Wall) with { Length = shop.RodLength };
         var travel = TigTables.Travel(
             host.Family, weld.Joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt, weld.Joint.Wall);
         var likely = weld.Deposit * filler.Density / 1000 / Stock.Rods.DepositEfficiency.Value;
+        var basis = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Stock.Rods.DepositEfficiency.Value:P0} of the melted rod stays, {shop.StubShare:P0} of a rod is stub");
         return new(
             filler,
             rod,
-            Range(likely, $"flat face to a convexity of a tenth of the leg; {_basis}"),
-            Range(likely / (rod.Mass(filler) * (1 - Stock.Rods.StubLoss.Value)), $"{rod.Name}; {_basis}"),
+            Range(likely, $"flat face to a convexity of a tenth of the leg; {basis}"),
+            Range(likely / (rod.Mass(filler) * (1 - shop.StubShare)), $"{rod.Name}; {basis}"),
             weld.Length / travel.Value,
             travel);
     }

@@ -12,7 +12,7 @@ namespace Vessel.Joints;
 /// cleaning are not in it.</param>
 public sealed record WeldTotals(double Length, Estimate FillerMass, Estimate Rods, double ArcMinutes, Estimate JobMinutes)
 {
-    public static WeldTotals Of(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds)
+    public static WeldTotals Of(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, WeldingShop shop)
     {
         var arc = welds.Sum(weld => weld.Cost.ArcMinutes);
         return new(
@@ -20,18 +20,18 @@ public sealed record WeldTotals(double Length, Estimate FillerMass, Estimate Rod
             Sum(welds.Select(weld => weld.Cost.FillerMass)),
             Sum(welds.Select(weld => weld.Cost.Rods)),
             arc,
-            Elapsed(arc));
+            Elapsed(arc, shop));
     }
 
     /// <summary>Minutes at the bench for minutes of arc.</summary>
-    public static Estimate Elapsed(double arcMinutes)
+    public static Estimate Elapsed(double arcMinutes, WeldingShop shop)
     {
-        var share = TigTables.ArcShare;
+        var share = shop.ArcShare;
         return new(
             arcMinutes / share.High,
             arcMinutes / share.Likely,
             arcMinutes / share.Low,
-            string.Create(CultureInfo.InvariantCulture, $"arc time over an arc share of {share.Low} to {share.High}: {share.Source}"));
+            string.Create(CultureInfo.InvariantCulture, $"arc time over an arc share of {share.Low} to {share.High}: {share.Basis}"));
     }
 
     private static Estimate Sum(IEnumerable<Estimate> estimates)

@@ -14,6 +14,8 @@ public static class Rods
 {
     public const string Source = "36 in straight lengths, as sold: common practice, no source";
 
+    public const string StubSource = "common practice, no source: 2 to 3 in of 36 are thrown away";
+
     private const double Inch = 25.4;
 
     public static ImmutableArray<Rod> All { get; } =
@@ -22,9 +24,6 @@ public static class Rods
         new("3/32 in (2.4 mm)", Inch * 3 / 32, 36 * Inch),
         new("1/8 in (3.2 mm)", Inch / 8, 36 * Inch),
     ];
-
-    /// <summary>Share of a rod that ends as a stub: 2.5 in of 36.</summary>
-    public static Datum StubLoss { get; } = new(0.07, "common practice, no source: 2 to 3 in of 36 are thrown away");
 
     /// <summary>Share of the melted rod that stays in the weld.</summary>
     public static Datum DepositEfficiency { get; } = new(0.98, "supplier's hard-facing deposit table, bare TIG rod");

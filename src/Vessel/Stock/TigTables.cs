@@ -9,9 +9,6 @@ public enum SeamForm
     Fillet,
 }
 
-/// <summary>Arc time as a share of elapsed time.</summary>
-public sealed record ArcShare(double Low, double Likely, double High, string Source);
-
 /// <summary>How fast a TIG seam is run by hand.</summary>
 public static class TigTables
 {
@@ -40,9 +37,6 @@ public static class TigTables
     private static readonly ImmutableArray<double> _stainlessFilletWalls = [1.5, 3.0];
 
     private static readonly ImmutableArray<double> _stainlessFillet = [150, 250];
-
-    /// <summary>Common practice: published shares are for other processes.</summary>
-    public static ArcShare ArcShare { get; } = new(0.10, 0.20, 0.30, "common practice, no source for manual TIG");
 
     /// <summary>
     /// Travel speed, mm/min, for the thinner wall, mm: linear between the table's rows, its end rows beyond them.

@@ -6,7 +6,7 @@ namespace Vessel.Tests.Design;
 public sealed class KeyTableTests
 {
     public static TheoryData<string, string> Keys() =>
-        [.. Maps(KeyTable.File).Distinct().SelectMany(m => m.Keys.Select(k => (m.Name, k.Name)))];
+        [.. All().Distinct().SelectMany(m => m.Keys.Select(k => (m.Name, k.Name)))];
 
     [Theory]
     [MemberData(nameof(Keys))]
@@ -24,7 +24,7 @@ public sealed class KeyTableTests
         var key = Find(map, name);
         // Of a group one is required; a table of sizes is empty unless given.
         var stated = key.Default ?? key.DefaultRule ?? key.DefaultWhen.FirstOrDefault()?.Value;
-        var grouped = Maps(KeyTable.File).Any(m => m.Name == map && m.OneOf.Any(g => g.Contains(name)));
+        var grouped = All().Any(m => m.Name == map && m.OneOf.Any(g => g.Contains(name)));
 
         Assert.Equal(!key.IsRequired && !grouped && key.Kind != KeyKind.Sizes, stated is not null);
     }
@@ -55,14 +55,21 @@ public sealed class KeyTableTests
     }
 
     [Fact]
+    public void Every_default_of_a_shops_figure_has_its_source() =>
+        Assert.All(Maps(ShopKeys.File).SelectMany(m => m.Keys).Where(k => k.Kind.IsNumber() && k.Default is not null), k => Assert.NotNull(k.Source));
+
+    [Fact]
     public void A_mapping_that_may_be_empty_needs_no_key() =>
-        Assert.All(Maps(KeyTable.File).Where(m => m.MayBeEmpty), m =>
+        Assert.All(All().Where(m => m.MayBeEmpty), m =>
         {
             Assert.DoesNotContain(m.Keys, k => k.IsRequired);
             Assert.Empty(m.OneOf);
         });
 
-    private static Key Find(string map, string key) => Maps(KeyTable.File).First(m => m.Name == map).Find(key)!;
+    private static Key Find(string map, string key) => All().First(m => m.Name == map).Find(key)!;
+
+    /// <summary>Of both kinds of file.</summary>
+    private static IEnumerable<KeyMap> All() => Maps(KeyTable.File).Concat(Maps(ShopKeys.File));
 
     private static IEnumerable<KeyMap> Maps(KeyMap map) => map.Keys
         .SelectMany(k => (k.Switch?.Maps.Values ?? []).Concat(k.Map is null ? [] : [k.Map]))

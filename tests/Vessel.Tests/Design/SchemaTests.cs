@@ -66,6 +66,28 @@ public sealed class SchemaTests
         Assert.InRange(refused, 50, 950);
     }
 
+    [Fact]
+    public void Schema_and_reader_agree_on_five_hundred_mutated_shops()
+    {
+        var schema = Schema(DesignSchema.WriteShop());
+        var whole = JsonOfYaml.Of(Shops.Whole)!.ToJsonString(_readable);
+        var (passed, refused) = (0, 0);
+        for (var seed = 0; seed < 500; seed++)
+        {
+            var mutant = JsonMutation.Of(JsonNode.Parse(whole)!, new Random(seed));
+            var passes = schema.Evaluate(Element(mutant)).IsValid;
+            var faults = ShopReader.Read(mutant.ToJsonString(_readable)).Faults;
+            if (!passes && faults.IsEmpty)
+                Assert.Fail($"seed {seed}: the schema alone refuses: {Complaints(schema, mutant)}");
+            var seen = faults.FirstOrDefault(f => _structural.Contains(f.Code) && (f.Code != FaultCodes.OutOfRange || IsLiteral(mutant, f.Path)));
+            Assert.False(passes && seen is not null, $"seed {seed}: the schema passes what the reader calls {seen?.Code} at {seen?.Path}");
+            (passed, refused) = passes ? (passed + 1, refused) : (passed, refused + 1);
+        }
+
+        Assert.InRange(passed, 25, 475);
+        Assert.InRange(refused, 25, 475);
+    }
+
     [Theory]
     [InlineData("units: mm", 0.29, false)]
     [InlineData("units: mm", 0.31, true)]
@@ -86,7 +108,8 @@ public sealed class SchemaTests
     [Fact]
     public void Every_key_is_described()
     {
-        var properties = DesignSchema.Write()["$defs"]!.AsObject().SelectMany(d => d.Value!["properties"]!.AsObject()).ToList();
+        var properties = new[] { DesignSchema.Write(), DesignSchema.WriteShop() }
+            .SelectMany(s => s["$defs"]!.AsObject()).SelectMany(d => d.Value!["properties"]!.AsObject()).ToList();
 
         Assert.All(properties, p => Assert.NotEqual("", p.Value!["description"]!.GetValue<string>()));
     }
@@ -94,6 +117,10 @@ public sealed class SchemaTests
     [Fact]
     public void The_command_prints_the_same_schema() => Assert.True(JsonNode.DeepEquals(
         DesignSchema.Write(), JsonNode.Parse(CommandRun.Of("schema").Output)));
+
+    [Fact]
+    public void The_command_prints_the_schema_of_shops_too() => Assert.True(JsonNode.DeepEquals(
+        DesignSchema.WriteShop(), JsonNode.Parse(CommandRun.Of("schema", "shop").Output)));
 
     [Fact]
     public void A_number_that_is_written_out_of_range_is_a_literal() =>

@@ -8,7 +8,7 @@ namespace Vessel.Design;
 internal sealed class Binder(ValueReader values, List<Fault> faults)
 {
     /// <summary>The file's own mapping.</summary>
-    public Section Bind(YamlMapping top) => Bind(top, KeyTable.File, "", null);
+    public Section Bind(YamlMapping top, KeyMap file) => Bind(top, file, "", null);
 
     /// <param name="material">What holds where the mapping names no material.</param>
     private Section Bind(YamlMapping mapping, KeyMap map, string path, Inherited? material)

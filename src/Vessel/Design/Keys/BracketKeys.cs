@@ -3,6 +3,8 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>bracket</c>.</summary>
 internal static class BracketKeys
 {
+    public static KeyRange K { get; } = new(0.2, 0.6);
+
     public static KeyMap Place { get; } = new("the place of a bracket",
     [
         new("height", KeyKind.Length, "Of the plate's middle, above the shell's lower edge")
@@ -49,7 +51,7 @@ internal static class BracketKeys
         },
         new("k", KeyKind.Ratio, "Place of a bend's neutral line, as a share of the thickness from the inside")
         {
-            DefaultRule = "0.41 for aluminium and mild steel, 0.45 for stainless", Range = new(0.2, 0.6),
+            DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = K,
         },
         new("bolts", KeyKind.Mapping, "In the plate") { IsRequired = true, Map = Bolts },
         CommonKeys.Material,

@@ -20,6 +20,9 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
     /// <summary>When the key means something; else it must not be given.</summary>
     public KeyCondition? AppliesWhen { get; init; }
 
+    /// <summary>Where the default comes from, of figures that are facts or habits rather than choices.</summary>
+    public string? Source { get; init; }
+
     public KeyRange? Range { get; init; }
 
     /// <summary>How many items a list may have, where there is a limit.</summary>

@@ -5,7 +5,7 @@ using Vessel.Stock;
 namespace Vessel.Design;
 
 /// <summary>
-/// JSON Schema (2020-12) of a design file, written from the table of keys. It says what can be said of a file's shape;
+/// JSON Schema (2020-12) of design and shop files, written from the table of keys. It says what can be said of a file's shape;
 /// expressions, names, gauges, and whether the parts fit each other, only the reader knows.
 /// </summary>
 public static class DesignSchema
@@ -17,15 +17,22 @@ public static class DesignSchema
 
     private const string SettingPath = "^[^.\\[\\]]+(\\.[^.\\[\\]]+|\\[[0-9]{1,4}\\])*$";
 
-    public static JsonObject Write()
+    public static JsonObject Write() => Write(KeyTable.File, "A vessel",
+        "One welded vessel: shell, heads, ports. Bare lengths are in 'units'; a text may carry its own unit.");
+
+    /// <summary>Of the shop file.</summary>
+    public static JsonObject WriteShop() => Write(ShopKeys.File, "A shop",
+        "What holds for all vessels that one shop makes. Bare lengths are in 'units'; a text may carry its own unit.");
+
+    private static JsonObject Write(KeyMap file, string title, string description)
     {
         var maps = new Definitions();
-        var (mm, inch) = (maps.Reference(KeyTable.File, UserUnits.Millimetres), maps.Reference(KeyTable.File, UserUnits.Inches));
+        var (mm, inch) = (maps.Reference(file, UserUnits.Millimetres), maps.Reference(file, UserUnits.Inches));
         return new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["title"] = "A vessel",
-            ["description"] = "One welded vessel: shell, heads, ports. Bare lengths are in 'units'; a text may carry its own unit.",
+            ["title"] = title,
+            ["description"] = description,
             ["type"] = "object",
             ["if"] = new JsonObject
             {
@@ -224,6 +231,8 @@ public static class DesignSchema
 
         if (rule is not null)
             text.Add($"unless given: {rule}");
+        if (key.Source is { } source)
+            text.Add($"source: {source}");
         return string.Join("; ", text);
     }
 

@@ -8,4 +8,7 @@ namespace Vessel.Design;
 public sealed record DesignSettings(string? Variant, ImmutableArray<string> With)
 {
     public static DesignSettings None { get; } = new(null, []);
+
+    /// <summary>Text of the shop file; null for the usual shop.</summary>
+    public string? Shop { get; init; }
 }

@@ -23,7 +23,11 @@ internal static class SummaryJson
             json.Put("vessel", build.Assembly.Design.Name);
             json.Put("revision", build.Assembly.Design.Revision);
             json.Put("units", build.Assembly.Design.Units == UserUnits.Inches ? "in" : "mm");
-            json.Object("inputs", () => json.Put("design_sha256", build.Options.DesignHash));
+            json.Object("inputs", () =>
+            {
+                json.Put("design_sha256", build.Options.DesignHash);
+                json.Put("shop_sha256", build.Options.ShopHash);
+            });
             json.Object("options", () => WriteOptions(build.Options, json));
             json.List("parts", build.Parts, part => PartJson.Write(part, json));
             json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
@@ -31,6 +35,7 @@ internal static class SummaryJson
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
+            json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));
             json.List("assumptions", Assumptions.Of(build.Assembly), json.Value);
             json.List("cautions", Cautions.Of(build.Assembly), json.Value);
@@ -70,7 +75,7 @@ internal static class SummaryJson
 
     private static void WriteTotals(Build build, SummaryWriter json)
     {
-        var totals = WeldTotals.Of(build.Welds);
+        var totals = WeldTotals.Of(build.Welds, build.Assembly.Design.Shop.Welding);
         json.Put("weld_length_mm", totals.Length);
         json.Put("filler_g", totals.FillerMass);
         json.Put("rods", totals.Rods);

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Every key of the shop file: what holds for all vessels that one shop makes.</summary>
+public static class ShopKeys
+{
+    public static KeyMap Welding { get; } = new("the shop's welding",
+    [
+        new("rod_length", KeyKind.Length, "Of a whole filler rod")
+        {
+            Default = "36 in", Range = new(100, 2000), Source = Rods.Source,
+        },
+        new("rod_stub", KeyKind.Length, "What is thrown away of each rod")
+        {
+            Default = "2.5 in", Range = new(0, 90), Source = Rods.StubSource,
+        },
+        .. WeldingRates.All.Select(Rate),
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap Bends { get; } = new("the shop's bends",
+    [
+        .. Enum.GetValues<MaterialFamily>().Select(Neutral),
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap File { get; } = new("the shop file",
+    [
+        new("shop", KeyKind.Text, "Name of the shop") { DefaultRule = "no name" },
+        new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
+        new("welding", KeyKind.Mapping, "Rods and welding times") { DefaultRule = "its own defaults", Map = Welding },
+        new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
+        {
+            DefaultRule = "its own defaults", Map = Bends,
+        },
+    ]);
+
+    /// <summary>The key of a metal family: <c>mild_steel</c>.</summary>
+    public static string Of(MaterialFamily family) => family switch
+    {
+        MaterialFamily.Aluminium => "aluminium",
+        MaterialFamily.Stainless => "stainless",
+        MaterialFamily.MildSteel => "mild_steel",
+        _ => throw new ArgumentOutOfRangeException(nameof(family)),
+    };
+
+    /// <summary>One figure, the likely one: low and high keep their proportion to it.</summary>
+    private static Key Rate(WorkRate rate) => new(rate.Name, KeyKind.Ratio, $"{rate.What}, {rate.Unit}")
+    {
+        Default = Text(rate.Likely),
+        Range = rate.Unit == "share" ? new(0.01, 1) : new(0.001 * rate.Likely, 1000 * rate.Likely),
+        Source = $"{Text(rate.Low)} to {Text(rate.High)}: {rate.Source}",
+    };
+
+    private static Key Neutral(MaterialFamily family)
+    {
+        var usual = Stock.Bends.NeutralLine(family);
+        return new(Of(family), KeyKind.Ratio, "K, as a share of the thickness from the inside")
+        {
+            Default = Text(usual.Value), Range = BracketKeys.K, Source = usual.Source,
+        };
+    }
+
+    private static string Text(double value) => value.ToString(CultureInfo.InvariantCulture);
+}

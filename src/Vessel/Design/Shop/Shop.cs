@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>The shop that will make the vessel: its stock, tools and rates. What its file leaves out is a default.</summary>
+/// <param name="Name">Empty where the file gives none.</param>
+/// <param name="BendLines">K by metal, as a share of the thickness from the inside.</param>
+/// <param name="Figures">Every figure in use with its source, in the order of the table of keys.</param>
+public sealed record Shop(
+    string Name,
+    WeldingShop Welding,
+    ImmutableDictionary<MaterialFamily, double> BendLines,
+    ImmutableArray<ShopFigure> Figures)
+{
+    private static readonly Lazy<Shop> _usual = new(() => ShopReader.Read("{}").Value!);
+
+    /// <summary>No file: every figure is its default.</summary>
+    public static Shop Usual => _usual.Value;
+}
+
+/// <param name="RodLength">mm.</param>
+/// <param name="RodStub">What is thrown away of each rod, mm.</param>
+/// <param name="ArcShare">Arc time as a share of elapsed time.</param>
+public sealed record WeldingShop(double RodLength, double RodStub, Estimate ArcShare)
+{
+    public double StubShare => RodStub / RodLength;
+}
+
+/// <summary>One figure of the shop as it is shown.</summary>
+/// <param name="Path">In the shop file: <c>welding.rod_stub</c>.</param>
+/// <param name="Value">With its unit.</param>
+/// <param name="Source">Of a default where it comes from; else that the shop file gives it.</param>
+public sealed record ShopFigure(string Path, string Value, string Source);

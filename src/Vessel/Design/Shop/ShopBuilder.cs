@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Fills the shop's records from the sections of its file; nothing in them is at fault.</summary>
+internal static class ShopBuilder
+{
+    public static Shop Build(Section file, UserUnits units) => new(
+        file.Text("shop") ?? "",
+        Welding(file.Child("welding")!),
+        Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
+            family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),
+        [.. ShopFigures.Of(file, ShopKeys.File, units)]);
+
+    private static WeldingShop Welding(Section section) => new(
+        section.Number("rod_length"), section.Number("rod_stub"), Rate(section, WeldingRates.ArcShare));
+
+    /// <summary>The shop's figure takes the place of the likely one; low and high keep their proportion to it.</summary>
+    private static Estimate Rate(Section section, WorkRate rate)
+    {
+        var factor = section.Number(rate.Name) / rate.Likely;
+        var most = rate.Unit == "share" ? 1 : double.PositiveInfinity;
+        return section.Given.Contains(rate.Name)
+            ? new(factor * rate.Low, section.Number(rate.Name), Math.Min(most, factor * rate.High), ShopFigures.Given)
+            : new(rate.Low, rate.Likely, rate.High, rate.Source);
+    }
+}

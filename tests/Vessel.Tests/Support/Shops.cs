@@ -1,0 +1,13 @@
+namespace Vessel.Tests.Support;
+
+/// <summary>Shop files.</summary>
+internal static class Shops
+{
+    /// <summary>One with every key, each with a value other than its default.</summary>
+    public const string Whole = """
+        shop: Boatyard of the north quay
+        units: in
+        welding: { rod_length: 1000 mm, rod_stub: 50 mm, arc_share: 0.25 }
+        bends: { aluminium: 0.40, stainless: 0.44, mild_steel: 0.42 }
+        """;
+}
