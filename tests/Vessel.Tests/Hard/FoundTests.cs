@@ -39,4 +39,22 @@ public sealed class FoundTests
 
         Assert.Equal(FaultCodes.MissingKey, Assert.Single(faults).Code);
     }
+
+    [Fact]
+    public void A_discs_height_is_not_judged_against_a_sleeve_without_a_length()
+    {
+        var faults = DesignReader.Read("""
+            vessel: Bilge breather
+            material: stainless 304
+            shell: { outside_diameter: 110, wall: 2, height: 180, made_from: sheet }
+            top: { shape: flat, thickness: 3 }
+            bottom: { shape: hemisphere }
+            inside:
+              sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: .inf }
+              discs:
+                - { name: screen, fits: sleeve, at: { height: 300 }, thickness: 1.5, hole_diameter: 3, pitch: 5 }
+            """).Faults;
+
+        Assert.Equal("inside.sleeve.length", Assert.Single(faults).Path);
+    }
 }

@@ -98,9 +98,9 @@ internal static class InsideSizeCheck
         var (low, high) = sleeve is null
             ? (InsideRoom.LowerEnd(design), InsideRoom.UpperEnd(design))
             : (InsideBodies.Of(design, sleeve).Rings[0].Low, InsideRoom.Ceiling(design));
-        // A thickness at fault is NaN: there is no limit to judge the height by.
+        // A size at fault is NaN: there is no limit to judge the height by.
         var most = high - disc.Thickness;
-        if (double.IsNaN(most) || !(disc.Height < low - Ring.Hair || disc.Height > most + Ring.Hair))
+        if (double.IsNaN(low) || double.IsNaN(most) || !(disc.Height < low - Ring.Hair || disc.Height > most + Ring.Hair))
             return null;
         return new Fault(FaultCodes.OutsideTheInside, $"{disc.Path}.at.height",
             $"'{disc.Name}' does not stand inside {(sleeve is null ? "the shell" : $"'{sleeve.Name}'")}.",

@@ -1,0 +1,117 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Tests.Reassembly;
+
+/// <summary>Lids, what hangs inside, and the bracket.</summary>
+internal static class OtherMeetings
+{
+    public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
+    [
+        .. Lid(PortHost.Top, vessel, pieces),
+        .. Lid(PortHost.Bottom, vessel, pieces),
+        .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
+        .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
+        .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
+        .. vessel.Design.Bracket is { } bracket ? Bracket(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)]) : [],
+    ];
+
+    private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
+
+    /// <summary>An inset lid keeps its clearance from the bore; any lid's holes are round their ports' axes.</summary>
+    private static IEnumerable<Meeting> Lid(PortHost end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    {
+        if (vessel.Design.Head(end) is not FlatHead lid)
+            yield break;
+        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell);
+        var piece = pieces[name];
+        var (level, up) = end == PortHost.Top ? (shell.Height, 1) : (0, -1);
+        foreach (var at in piece.Outline)
+        {
+            var (outer, inner) = (piece.InVessel(at, 0), piece.InVessel(at, lid.Wall));
+            if (lid.Seat == Seat.Inset)
+            {
+                yield return new($"{name} in shell", Math.Abs(FromAxis(inner) + lid.Clearance - (shell.OuterRadius - shell.Wall)), piece.Allowed);
+                yield return new($"{name}'s recess", Math.Abs((up * (level - outer.Z)) - lid.Recess), piece.Allowed);
+            }
+            else
+            {
+                yield return new($"{name} on shell", Math.Abs(inner.Z - level), piece.Allowed);
+            }
+        }
+
+        var holes = piece.Holes.ToList();
+        foreach (var port in vessel.Design.Ports.Where(port => port.Host == end))
+        {
+            var axis = Point2.Polar(port.Place.Radius, port.Place.Angle);
+            var radius = port.Joint == PortJoint.SetOn ? port.Bore / 2 : (port.OutsideDiameter / 2) + port.Clearance;
+            double Off(Point2 at)
+            {
+                var p = piece.InVessel(at, 0);
+                return Math.Abs((new Point2(p.X, p.Y) - axis).Length - radius);
+            }
+
+            yield return new($"{port.Name} in {name}", holes.Min(hole => hole.Max(Off)), piece.Allowed);
+        }
+    }
+
+    /// <summary>A sleeve touches the head that it hangs from, and is as long as it was asked for.</summary>
+    private static IEnumerable<Meeting> Sleeve(SleeveDesign sleeve, Assembly vessel, CutPiece piece)
+    {
+        var heights = piece.InVessel(piece.Outline, 0).Select(p => p.Z).ToList();
+        var face = HeadSite.Of(sleeve.HangsFrom, vessel.Design).InnerFace;
+        var (near, far) = sleeve.HangsFrom == PortHost.Top ? (heights.Max(), heights.Min()) : (heights.Min(), heights.Max());
+        yield return new($"{sleeve.Name} on head", Math.Abs(near - face), piece.Allowed);
+        yield return new($"{sleeve.Name}'s length", Math.Abs(Math.Abs(far - near) - sleeve.Length), 2 * piece.Allowed);
+    }
+
+    /// <summary>Plate and skirt are flush outside and touch; a cup that opens up touches its head.</summary>
+    private static IEnumerable<Meeting> Cap(CapDesign cap, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    {
+        var (plate, skirt) = (pieces[Slug.Of(CapDesign.PlateOf(cap.Name))], pieces[Slug.Of(CapDesign.SkirtOf(cap.Name))]);
+        var up = cap.Opens == CapOpening.Up;
+        var heights = skirt.InVessel(skirt.Outline, 0).Select(p => p.Z).ToList();
+        var allowed = plate.Allowed + skirt.Allowed;
+        foreach (var at in plate.Outline)
+        {
+            yield return new($"{cap.Name} plate's rim", Math.Abs(FromAxis(plate.InVessel(at, 0)) - (cap.OutsideDiameter / 2)), plate.Allowed);
+            // The flat shows the outside of the cup; the skirt stands on the other face.
+            yield return new($"{cap.Name} skirt on plate", Math.Abs(plate.InVessel(at, cap.Wall).Z - (up ? heights.Min() : heights.Max())), allowed);
+        }
+
+        foreach (var p in skirt.InVessel(skirt.Outline, 0))
+            yield return new($"{cap.Name} skirt's outside", Math.Abs(FromAxis(p) - (cap.OutsideDiameter / 2)), skirt.Allowed);
+        if (up)
+            yield return new($"{cap.Name} on head", Math.Abs(heights.Max() - HeadSite.Of(cap.HangsFrom, vessel.Design).InnerFace), skirt.Allowed);
+    }
+
+    private static IEnumerable<Meeting> Disc(DiscDesign disc, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    {
+        var piece = pieces[Slug.Of(disc.Name)];
+        var sleeve = vessel.Design.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
+        var seat = sleeve is null ? vessel.Design.Shell.InnerRadius : (sleeve.OutsideDiameter / 2) - sleeve.Wall;
+        return piece.Outline.Select(at => new Meeting(
+            $"{disc.Name} in its seat", Math.Abs(FromAxis(piece.InVessel(at, 0)) + disc.Clearance - seat), piece.Allowed));
+    }
+
+    /// <summary>The ends of both ears lie on the shell: at the ends all through, at the sides along the edge nearer to the axis.</summary>
+    private static IEnumerable<Meeting> Bracket(BracketDesign bracket, ShellDesign shell, CutPiece piece)
+    {
+        var atSides = bracket.Ears == BracketEars.Sides;
+        double Along(Point2 p) => atSides ? p.U : p.V;
+        double Beside(Point2 p) => atSides ? p.V : p.U;
+        var (low, high) = (piece.Outline.Min(Beside), piece.Outline.Max(Beside));
+        var middle = (piece.Outline.Min(Along) + piece.Outline.Max(Along)) / 2;
+        // The straight sides of the sheet run from ear to ear across the bends.
+        var ends = piece.Outline.Where(p => Beside(p) > low + piece.Allowed && Beside(p) < high - piece.Allowed
+            && Math.Abs(Along(p) - middle) > middle / 2);
+        foreach (var at in ends)
+        {
+            var off = Enumerable.Range(0, 5).Select(i => FromAxis(piece.InVessel(at, bracket.Thickness * i / 4)) - shell.OuterRadius).ToList();
+            yield return new($"{bracket.Name} on shell", Math.Abs(off.Min()), piece.Allowed);
+            if (!atSides)
+                yield return new($"{bracket.Name} on shell", Math.Abs(off.Max()), piece.Allowed);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Reassembly;
+
+/// <summary>
+/// Parts cut from the written DXF, bent or rolled and put together, meet as the tool says: of every design and of 200
+/// random ones. Every point is measured in the vessel, so a flat of the wrong hand is found, too.
+/// </summary>
+public sealed class ReassemblyTests
+{
+    private const int Batches = 20;
+    private const int InBatch = 10;
+
+    public static TheoryData<int> RandomBatches => new(Enumerable.Range(0, Batches));
+
+    [Theory]
+    [MemberData(nameof(Repository.DesignFiles), MemberType = typeof(Repository))]
+    public void A_design_goes_together_as_cut(string file) =>
+        AssertMeets(Assembly.Of(Compiler.Read(Repository.Design(file)).Value!), 20);
+
+    [Theory]
+    [MemberData(nameof(RandomBatches))]
+    public void Random_vessels_go_together_as_cut(int batch)
+    {
+        for (var seed = batch * InBatch; seed < (batch + 1) * InBatch; seed++)
+            AssertMeets(Assembly.Of(RandomDesigns.At(seed)), 3);
+    }
+
+    /// <param name="least">Meetings that there must be at the least, lest nothing was measured.</param>
+    private static void AssertMeets(Assembly vessel, int least)
+    {
+        var pieces = vessel.Parts
+            .Where(part => part.Flat is { Kind: not FlatKind.Blank, From: not GoreDevelopment })
+            .ToDictionary(part => part.Id, CutPiece.Of);
+        var meetings = ShellMeetings.Of(vessel, pieces).Concat(OtherMeetings.Of(vessel, pieces)).ToList();
+
+        Assert.True(meetings.Count >= least, $"only {meetings.Count} places were measured");
+        Assert.All(meetings, meeting => Assert.True(
+            meeting.Off <= meeting.Allowed, $"{meeting.What} is off by {meeting.Off}, allowed are {meeting.Allowed}"));
+    }
+}
