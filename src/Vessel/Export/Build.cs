@@ -51,9 +51,13 @@ public sealed record Build(
     ImmutableArray<BuiltPart> Parts,
     ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds,
     ImmutableArray<Finding> Findings,
-    BuildOptions Options,
-    AxialSection Section)
+    BuildOptions Options)
 {
+    private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
+
+    /// <summary>Cut when the first of its files is written.</summary>
+    public AxialSection Section => _section.Value;
+
     public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options)
     {
         var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
@@ -67,7 +71,6 @@ public sealed record Build(
                     weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]], assembly.Design.Shop.Welding))),
             ],
             findings,
-            options,
-            AxialSection.Of(parts, options.SectionAngle));
+            options);
     }
 }

@@ -23,7 +23,7 @@ public static class OutputFolder
     public static CommitResult Commit(string folder, IEnumerable<OutputFile> files) => Commit(folder, files, _ => { });
 
     /// <param name="folder">Is made if need be.</param>
-    /// <param name="files">Written once each, in their order.</param>
+    /// <param name="files">Written once each, several at a time.</param>
     /// <param name="before">Called with a relative path before each change that can be seen from outside.</param>
     internal static CommitResult Commit(string folder, IEnumerable<OutputFile> files, Action<string> before)
     {
@@ -109,8 +109,8 @@ public static class OutputFolder
     {
         try
         {
-            var manifest = new Manifest([.. files.Select(staging.Add).OrderBy(file => file.Path, StringComparer.Ordinal)]);
-            staging.Add(new(Manifest.FileName, manifest.Write));
+            var manifest = new Manifest([.. staging.Add(files).OrderBy(file => file.Path, StringComparer.Ordinal)]);
+            staging.Add([new(Manifest.FileName, manifest.Write)]);
             return Plan(root, manifest, old);
         }
         catch

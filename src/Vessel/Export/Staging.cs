@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using System.Security.Cryptography;
 
 namespace Vessel.Export;
@@ -6,6 +8,9 @@ namespace Vessel.Export;
 internal sealed class Staging(string folder)
 {
     public const string Name = OutputPath.OwnPrefix + "staging";
+
+    // More than there are processors, since a writer waits for the disk most of the time.
+    private const int Writers = 8;
 
     private readonly string _root = Path.Combine(folder, Name);
 
@@ -26,7 +31,23 @@ internal sealed class Staging(string folder)
             Directory.Delete(_root, recursive: true);
     }
 
-    public ManifestEntry Add(OutputFile file)
+    /// <summary>Written side by side; the entries are in the files' order.</summary>
+    public ImmutableArray<ManifestEntry> Add(ImmutableArray<OutputFile> files)
+    {
+        var entries = new ManifestEntry[files.Length];
+        try
+        {
+            Parallel.For(0, files.Length, new() { MaxDegreeOfParallelism = Writers }, i => entries[i] = Add(files[i]));
+        }
+        catch (AggregateException e)
+        {
+            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
+        }
+
+        return [.. entries];
+    }
+
+    private ManifestEntry Add(OutputFile file)
     {
         var path = Path.Combine(_root, file.Path);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
