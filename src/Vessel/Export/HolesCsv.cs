@@ -42,18 +42,19 @@ public static class HolesCsv
         hole.Depth is { } depth ? depth : "through",
         hole.Thread?.Thread,
         hole.Thread?.TapDrill,
-        MadeBy(hole),
+        MadeBy(hole.Made, hole.Diameter),
         hole.Purpose,
     ];
 
-    private static string MadeBy(Hole hole) => hole.Made switch
+    /// <summary>In words.</summary>
+    internal static string MadeBy(HoleMethod made, double diameter) => made switch
     {
         HoleMethod.Drill => "drill",
-        HoleMethod.StepDrill when hole.Diameter > HoleMethods.StepDrillReach => "hole saw, or cut and file: too large for a step drill",
+        HoleMethod.StepDrill when diameter > HoleMethods.StepDrillReach => "hole saw, or cut and file: too large for a step drill",
         HoleMethod.StepDrill => "step drill",
         HoleMethod.HoleSaw => "hole saw",
         HoleMethod.CutOrFile => "cut or file",
         HoleMethod.DrillAndTap => "drill and tap",
-        _ => throw new ArgumentException($"no such way to make a hole: {hole.Made}"),
+        _ => throw new ArgumentException($"no such way to make a hole: {made}"),
     };
 }

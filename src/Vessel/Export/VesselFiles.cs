@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Export.Dxf;
+using Vessel.Export.Report;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Export.Summary;
@@ -23,6 +24,7 @@ public static class VesselFiles
         new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
+        new(ReportPage.FileName, to => ReportPage.Write(build, to)),
         new("summary.json", to => SummaryJson.Write(build, to)),
     ];
 

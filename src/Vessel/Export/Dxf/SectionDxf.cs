@@ -29,7 +29,8 @@ internal static class SectionDxf
         DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. notes])), options.Release, to);
     }
 
-    private static ImmutableArray<Point2> Plain(ImmutableArray<Point2> outline)
+    /// <summary>Without the points that hardly leave the line between their neighbours.</summary>
+    internal static ImmutableArray<Point2> Plain(ImmutableArray<Point2> outline)
     {
         var kept = new List<Point2>();
         for (var i = 0; i < outline.Length; i++)

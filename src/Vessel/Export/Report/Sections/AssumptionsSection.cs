@@ -1,0 +1,11 @@
+namespace Vessel.Export.Report.Sections;
+
+internal static class AssumptionsSection
+{
+    public static ReportSection Section { get; } = new("assumptions", "What the figures rest on", (report, html) =>
+        html.Tag("ul", () =>
+        {
+            foreach (var assumption in Assumptions.Of(report.Build.Assembly))
+                html.Tag("li", assumption);
+        }));
+}

@@ -1,0 +1,65 @@
+using Vessel.Export.Report.Drawing;
+using Vessel.Function;
+
+namespace Vessel.Export.Report.Sections;
+
+/// <summary>What the vessel holds, upright and leaning, and what happens as it fills.</summary>
+internal static class CapacitySection
+{
+    public static ReportSection Section { get; } = new("capacity", "How much it holds", Write)
+    {
+        AppliesTo = report => report.Build.Assembly.Capacity.Levels.Length > 1,
+    };
+
+    private static void Write(ReportContext report, Html html)
+    {
+        var (capacity, sizes) = (report.Build.Assembly.Capacity, report.Sizes);
+        html.Tag("p", $"Usable {Sizes.Litres(capacity.Usable)} L upright: {capacity.LimitedBy}. "
+            + $"Brim {Sizes.Litres(capacity.Brim)} L, fillable {Sizes.Litres(capacity.Fillable)} L"
+            + (capacity.Leaning.IsEmpty ? "." : $"; leaning, at least {Sizes.Litres(capacity.Worst.Usable)} L stay usable."));
+        html.Tag("figure", () =>
+        {
+            CapacityPicture.Draw(capacity, sizes, html);
+            html.Tag("figcaption", "Volume against level, upright; numbers as in the table below.");
+        });
+        if (!capacity.Events.IsEmpty)
+        {
+            html.Table(
+                "event-table",
+                "What happens as it fills, upright",
+                ["No.", Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L"), "What happens"],
+                [.. capacity.Events.Select((e, i) => new Cell[] { Sizes.Count(i + 1), sizes.Length(e.Height), Sizes.Litres(e.Volume), e.What })]);
+        }
+
+        WriteLeaning(capacity, html);
+        html.Tag("details", () =>
+        {
+            html.Tag("summary", "Table for a dipstick or gauge");
+            html.Table(
+                "level-table",
+                "Volume at each level, upright; levels from the shell's lower edge",
+                [Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L")],
+                [.. capacity.Levels.Select(level => new Cell[] { sizes.Length(level.Height), Sizes.Litres(level.Volume) })]);
+        });
+    }
+
+    private static void WriteLeaning(Capacity capacity, Html html)
+    {
+        if (capacity.Leaning.IsEmpty)
+            return;
+        html.Table(
+            "lean-table",
+            "Leaning: the direction that leaves least of each lean",
+            [Column.Figure("Lean, deg"), Column.Figure("Top tips to, deg"), Column.Figure("Usable, L"), "What limits it", "Because of"],
+            [
+                .. capacity.Leaning
+                    .GroupBy(filling => (filling.Lean.Angle, filling.Because))
+                    .Select(lean => lean.MinBy(filling => filling.Usable)!)
+                    .Select(filling => new Cell[]
+                    {
+                        Sizes.Degrees(filling.Lean.Angle), Sizes.Degrees(filling.Lean.Toward), Sizes.Litres(filling.Usable),
+                        filling.LimitedBy, filling.Because.Length == 0 ? "standing askew" : filling.Because,
+                    }),
+            ]);
+    }
+}

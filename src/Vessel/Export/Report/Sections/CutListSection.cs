@@ -1,0 +1,56 @@
+using Vessel.Parts;
+
+namespace Vessel.Export.Report.Sections;
+
+/// <summary>What is taken off the rack, and what is bought.</summary>
+internal static class CutListSection
+{
+    public static ReportSection Section { get; } = new("cut-list", "Cut list", Write);
+
+    private static void Write(ReportContext report, Html html)
+    {
+        var (sizes, unit) = (report.Sizes, report.Sizes.Unit);
+        var parts = report.Build.Parts.Select(built => built.Part).ToList();
+        html.Table(
+            "stock",
+            "Stock, one row a part",
+            [
+                "Part", Column.Figure("Pieces"), "Material", "Form", Column.Figure($"Length, {unit}"),
+                Column.Figure($"Width or diameter, {unit}"), Column.Figure($"Wall, {unit}"), Column.Figure("Stock, g each"),
+                Column.Figure("Finished, g each"),
+            ],
+            [
+                .. parts.Select(part => new Cell[]
+                {
+                    Cell.Link($"#part-{part.Id}", part.Name),
+                    Sizes.Count(part.Quantity),
+                    part.Material.Name,
+                    part.Stock.Form,
+                    sizes.Length(part.Stock.Length),
+                    sizes.Length(part.Stock.Width),
+                    part.Stock.Wall > 0 ? sizes.Fine(part.Stock.Wall) : null,
+                    Sizes.Text(part.Stock.Mass, 0),
+                    Sizes.Text(part.Mass, 0),
+                }),
+                [
+                    "All pieces", Sizes.Count(parts.Sum(part => part.Quantity)), null, null, null, null, null,
+                    Sizes.Text(parts.Sum(part => part.Stock.Mass * part.Quantity), 0),
+                    Sizes.Text(parts.Sum(part => part.Mass * part.Quantity), 0),
+                ],
+            ],
+            hasTotal: true);
+        var bought = BoughtItems.Of(report.Build.Assembly.Design, report.Build.Assembly.Sites).ToList();
+        if (bought.Count == 0)
+            return;
+        html.Table(
+            "bought",
+            "Bought finished",
+            ["For", Column.Figure("Pieces"), "What to ask for", Column.Figure("Mass, g")],
+            [
+                .. bought.Select(item => new Cell[]
+                {
+                    item.Name, Sizes.Count(item.Quantity), item.What, item.Mass is { } mass ? Sizes.Text(mass, 1) : null,
+                }),
+            ]);
+    }
+}

@@ -1,0 +1,125 @@
+using Vessel.Export.Report.Drawing;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Report.Sections;
+
+/// <summary>Each part with its flat, its holes and its files.</summary>
+internal static class PartsSection
+{
+    public static ReportSection Section { get; } = new("parts", "Parts: flats and holes", (report, html) =>
+    {
+        html.Tag("p", "Every flat is drawn with the finished part's outside face up. Names and numbers are those on the drawings.");
+        foreach (var built in report.Build.Parts)
+            WritePart(built, report.Sizes, html);
+    });
+
+    private static void WritePart(BuiltPart built, Sizes sizes, Html html)
+    {
+        var part = built.Part;
+        html.Tag(
+            "details",
+            () =>
+            {
+                html.Tag("summary", () =>
+                {
+                    html.Tag("h3", part.Name);
+                    html.Text($" {Sizes.Count(part.Quantity)} of {part.Material.Name}, {sizes.Fine(part.Thickness)} {sizes.Unit}");
+                });
+                if (part.Flat is { } flat)
+                    WriteFlat(built, flat, sizes, html);
+                WriteHoles(part, sizes, html);
+                WritePatterns(part, sizes, html);
+                html.Tag(
+                    "p",
+                    () =>
+                    {
+                        html.Text("Files:");
+                        foreach (var (_, path) in PartFiles.Of(part))
+                        {
+                            html.Text(" ");
+                            html.Link(path, path);
+                        }
+                    },
+                    ("class", "files"));
+            },
+            ("id", $"part-{part.Id}"),
+            ("class", "part"),
+            ("open", string.Empty));
+    }
+
+    private static void WriteFlat(BuiltPart built, Flat flat, Sizes sizes, Html html)
+    {
+        html.Tag("figure", () =>
+        {
+            FlatPicture.Draw(built, sizes, html);
+            var figures = built.Figures!;
+            html.Tag("figcaption", $"{Kind(flat)}: {sizes.Length(figures.WidthMm)} x {sizes.Length(figures.HeightMm)} {sizes.Unit}, "
+                + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} pierces. "
+                + $"Taken on the {flat.Governing}.");
+        });
+        if (FlatPicture.Leaves(built.Part))
+            html.Tag("p", "The pattern has too many holes to be shown here; the drawing has them all.");
+        if (flat.Bends.IsEmpty)
+            return;
+        html.Table(
+            $"bends-{built.Part.Id}",
+            $"Bends of {built.Part.Name}, in the order in which they are drawn",
+            ["No.", "Turn", Column.Figure($"Inside radius, {sizes.Unit}"), Column.Figure("K")],
+            [
+                .. flat.Bends.Select((bend, i) => new Cell[]
+                {
+                    Sizes.Count(i + 1), $"{(bend.Angle > 0 ? "up" : "down")} {Sizes.Degrees(Math.Abs(bend.Angle))} deg",
+                    sizes.Fine(bend.InsideRadius), Sizes.Text(bend.K, 2),
+                }),
+            ]);
+    }
+
+    private static void WriteHoles(Part part, Sizes sizes, Html html)
+    {
+        if (part.Holes.IsEmpty)
+            return;
+        var unit = sizes.Unit;
+        html.Table(
+            $"holes-{part.Id}",
+            $"Holes of {part.Name}, from the flat's origin",
+            [
+                "No.", "For", Column.Figure($"x, {unit}"), Column.Figure($"y, {unit}"), Column.Figure($"Diameter, {unit}"),
+                "Depth", "Made by",
+            ],
+            [
+                .. part.Holes.Select(hole => new Cell[]
+                {
+                    Sizes.Count(hole.Number), hole.Purpose, sizes.Length(hole.Center.U), sizes.Length(hole.Center.V),
+                    sizes.Fine(hole.Diameter), hole.Depth is { } depth ? sizes.WithUnit(depth) : "through",
+                    HolesCsv.MadeBy(hole.Made, hole.Diameter)
+                        + (hole.Thread is { } thread ? $" {thread.Thread}, tap drill {sizes.Fine(thread.TapDrill)} {unit}" : string.Empty),
+                }),
+            ]);
+    }
+
+    private static void WritePatterns(Part part, Sizes sizes, Html html)
+    {
+        foreach (var field in part.Fields)
+        {
+            html.Tag("p", $"{field.Purpose}: {Sizes.Count(field.Lattice.Count)} holes of {sizes.Fine(field.Diameter)} {sizes.Unit} at a "
+                + $"pitch of {sizes.Fine(field.Lattice.Pitch)} {sizes.Unit}, {Kind(field.Lattice)}, "
+                + $"{HolesCsv.MadeBy(field.Made, field.Diameter)}. Each one's place is in the table of holes among the files.");
+        }
+    }
+
+    private static string Kind(Lattice2 lattice) => lattice switch
+    {
+        GridLattice2 { Kind: GridKind.Square } => "in squares",
+        GridLattice2 { Kind: GridKind.Staggered45 } => "staggered by 45 degrees",
+        GridLattice2 => "staggered by 60 degrees",
+        _ => "in rings",
+    };
+
+    private static string Kind(Flat flat) => flat.Kind switch
+    {
+        FlatKind.Wrap => "Wrap for the tube, never to be cut from sheet",
+        FlatKind.Blank => "Blank for forming, starting size",
+        _ => "Sheet to cut",
+    };
+}
