@@ -24,7 +24,7 @@ internal static class DesignBuilder
             top,
             bottom,
             ports,
-            Flow(file.Child("flow") ?? Section.Absent("flow")),
+            FlowBuilder.Build(file.Child("flow") ?? Section.Absent("flow"), file.Child("engine")),
             places)
         {
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
@@ -143,12 +143,6 @@ internal static class DesignBuilder
             (int)section.Number("directions"),
             section.Number("sideways"),
             section.Number("table_step"));
-
-    private static FlowDesign Flow(Section flow) => new(
-        flow.Path,
-        flow.Has("blow_by") ? flow.Number("blow_by") : null,
-        flow.Number("oil_density"),
-        flow.Number("temperature"));
 
     /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
     public static Material Metal(Section section) => section.Material ?? Materials.All[0];

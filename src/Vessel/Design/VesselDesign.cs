@@ -178,9 +178,3 @@ public sealed record PortDesign(
 
     public double Wall => (OutsideDiameter - Bore) / 2;
 }
-
-/// <summary>What flows through; read now, used by the function checks.</summary>
-/// <param name="BlowBy">Gas flow, L/min; null when not given.</param>
-/// <param name="OilDensity">kg/m3.</param>
-/// <param name="Temperature">Degrees Celsius.</param>
-public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, double Temperature);

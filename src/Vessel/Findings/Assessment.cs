@@ -15,6 +15,7 @@ public static class Assessment
         .. HoleRules.Of(assembly),
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),
+        .. FlowRules.Of(assembly),
         .. BracketRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),

@@ -149,7 +149,7 @@ internal static class BracketRules
         };
     }
 
-    private static Finding Warning(Assembly assembly, string code, string message, Figure[] figures, string key)
+    private static Finding Warning(Assembly assembly, string code, string message, FindingFigure[] figures, string key)
     {
         var bracket = assembly.Design.Bracket!;
         return new(

@@ -16,11 +16,11 @@ public enum Severity
 /// <param name="Message">What is ill-advised, by how much, and what to change.</param>
 /// <param name="At">The design's key that it goes back to.</param>
 public sealed record Finding(
-    string Code, Severity Severity, ImmutableArray<string> Parts, string Message, ImmutableArray<Figure> Figures, Span? At)
+    string Code, Severity Severity, ImmutableArray<string> Parts, string Message, ImmutableArray<FindingFigure> Figures, Span? At)
 {
     /// <summary>The reason that the file gives for taking it; null when it is not accepted.</summary>
     public string? AcceptedBecause { get; init; }
 }
 
 /// <summary>A figure behind a finding. <paramref name="Limit"/> is null where there is none.</summary>
-public sealed record Figure(string Name, double Value, double? Limit, string Unit);
+public sealed record FindingFigure(string Name, double Value, double? Limit, string Unit);

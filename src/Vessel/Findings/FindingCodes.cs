@@ -33,6 +33,9 @@ public static class FindingCodes
     public const string WebTooNarrow = "web-too-narrow";
     public const string LooseDisc = "loose-disc";
     public const string PackingWithoutScreen = "packing-without-screen";
+    public const string StageBelowInlet = "stage-below-inlet";
+    public const string MediaBypassed = "media-bypassed";
+    public const string LossTooGreat = "loss-too-great";
     public const string UnlikeMetals = "unlike-metals";
 
     public static ImmutableArray<FindingCode> All { get; } =
@@ -66,6 +69,9 @@ public static class FindingCodes
         new(EarGapTooWide, "A bracket's ear, cut square, stands too far off the shell where it is welded.", "Grind the ears' ends to the shell, make the bracket narrower, or take ears: ends."),
         new(EarTooFlat, "A bracket's ear meets the shell too flatly for a fillet.", "Make the bracket narrower, bevel the ears' ends, or take ears: ends."),
         new(SeamUnderBracket, "The shell's long seam runs under a bracket's ear.", "Turn the seam."),
+        new(StageBelowInlet, "A stage of the gas's way is narrower than the inlet.", "Widen it: more or larger windows or holes, more room round or under the sleeve."),
+        new(MediaBypassed, "Gas has a way from inlet to vent that does not pass the packing.", "Close that way, or set the packing where all gas has to pass it."),
+        new(LossTooGreat, "The gas loses more pressure from inlet to vent than the design takes; a choked crankcase pushes oil past its seals.", "Widen the stages that lose most, or raise flow.most_loss if the engine's maker allows more."),
     ];
 }
 

@@ -12,6 +12,7 @@ internal static class ReferenceCheck
             .. inside.IsAtFault("discs") ? [] : inside.Items("packing").SelectMany(p => Between(p, inside)),
             .. file.IsAtFault("ports") || file.Items("ports").Any(p => !p.Has("in")) ? []
                 : inside.Items("cap").Select(c => Outlet(c, design)).OfType<Fault>(),
+            .. FlowOrderCheck.Find(file, design),
         ];
     }
 

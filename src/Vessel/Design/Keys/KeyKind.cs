@@ -12,6 +12,15 @@ public enum KeyKind
     Flow,
     Density,
     Temperature,
+    Pressure,
+
+    /// <summary>Kinematic.</summary>
+    Viscosity,
+
+    /// <summary>Of turning.</summary>
+    Speed,
+    Volume,
+    Duration,
 
     /// <summary>A plain number.</summary>
     Ratio,
@@ -51,10 +60,22 @@ internal static class KeyKinds
         KeyKind.Flow => Unit.LitrePerMinute,
         KeyKind.Density => Unit.KilogramPerCubicMetre,
         KeyKind.Temperature => Unit.Celsius,
+        KeyKind.Pressure => Unit.Millibar,
+        KeyKind.Viscosity => Unit.SquareMillimetrePerSecond,
+        KeyKind.Speed => Unit.TurnPerMinute,
+        KeyKind.Volume => Unit.OneLitre,
+        KeyKind.Duration => Unit.Hour,
         KeyKind.Ratio or KeyKind.Count => Unit.None,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "has no unit"),
     };
 
-    /// <summary>What a held value (see <see cref="Unit"/>) is divided by for the model: L/min, not mm3/min.</summary>
-    public static double ModelFactor(this KeyKind kind) => kind == KeyKind.Flow ? Unit.LitrePerMinute.Factor : 1;
+    /// <summary>
+    /// What a held value (see <see cref="Unit"/>) is divided by for the model: L/min, Pa, mm2/s, L and h there.
+    /// </summary>
+    public static double ModelFactor(this KeyKind kind) => kind switch
+    {
+        KeyKind.Flow or KeyKind.Viscosity or KeyKind.Volume or KeyKind.Duration => kind.ShownUnit(UserUnits.Millimetres).Factor,
+        KeyKind.Pressure => Unit.Pascal.Factor,
+        _ => 1,
+    };
 }

@@ -165,19 +165,6 @@ public static class KeyTable
         CommonKeys.Material,
     ]);
 
-    public static KeyMap Flow { get; } = new("what flows through",
-    [
-        new("blow_by", KeyKind.Flow, "Gas that the engine blows in")
-        {
-            DefaultRule = "not known", Range = new(0.01, 100_000),
-        },
-        new("oil_density", KeyKind.Density, "Of the oil") { Default = "870 kg/m3", Range = new(500, 1500) },
-        new("temperature", KeyKind.Temperature, "Of gas and oil") { Default = "80 degC", Range = new(-60, 250) },
-    ])
-    {
-        MayBeEmpty = true,
-    };
-
     public static KeyMap Accept { get; } = new("an accepted finding",
     [
         new("code", KeyKind.Text, "Of a warning or note, as it is reported") { IsRequired = true },
@@ -203,7 +190,11 @@ public static class KeyTable
         {
             DefaultRule = "none", Map = BracketKeys.Bracket,
         },
-        new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = Flow },
+        new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = FlowKeys.Flow },
+        new("engine", KeyKind.Mapping, "The engine whose crankcase breathes; its blow-by is estimated")
+        {
+            DefaultRule = "not known", Map = FlowKeys.Engine,
+        },
         new("capacity", KeyKind.Mapping, "Leans and steps for which the capacity is worked out")
         {
             DefaultRule = "its own defaults", Map = CapacityKeys.Capacity,

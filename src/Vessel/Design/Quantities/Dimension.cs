@@ -17,6 +17,14 @@ internal readonly record struct Dimension(int Length, int Angle, int Mass, int T
 
     public static Dimension OfTemperature => new(0, 0, 0, 0, 1);
 
+    public static Dimension OfPressure => new(-1, 0, 1, -2, 0);
+
+    public static Dimension OfViscosity => new(2, 0, 0, -1, 0);
+
+    public static Dimension OfSpeed => new(0, 0, 0, -1, 0);
+
+    public static Dimension OfTime => new(0, 0, 0, 1, 0);
+
     public static Dimension operator *(Dimension a, Dimension b) => new(
         a.Length + b.Length, a.Angle + b.Angle, a.Mass + b.Mass, a.Time + b.Time, a.Temperature + b.Temperature);
 
@@ -32,6 +40,10 @@ internal readonly record struct Dimension(int Length, int Angle, int Mass, int T
         : this == OfFlow ? "a flow"
         : this == OfDensity ? "a density"
         : this == OfTemperature ? "a temperature"
+        : this == OfPressure ? "a pressure"
+        : this == OfViscosity ? "a kinematic viscosity"
+        : this == OfSpeed ? "a speed of turning"
+        : this == OfTime ? "a time"
         : this == new Dimension(2, 0, 0, 0, 0) ? "an area"
         : "neither a length nor an angle nor any other kind of value used here";
 }

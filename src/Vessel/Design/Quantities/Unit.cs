@@ -28,6 +28,21 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
 
     public static Unit Celsius { get; } = Temperature(TemperatureUnit.DegreeCelsius, "degC", "°C");
 
+    public static Unit Pascal { get; } = Pressure(PressureUnit.Pascal, "Pa");
+
+    public static Unit Millibar { get; } = Pressure(PressureUnit.Millibar, "mbar");
+
+    /// <summary>The kinematic unit of oil tables: a centistokes.</summary>
+    public static Unit SquareMillimetrePerSecond { get; } =
+        new(["mm2/s", "cSt"], Dimension.OfViscosity, UnitsNet.Duration.From(1, DurationUnit.Minute).Seconds);
+
+    public static Unit TurnPerMinute { get; } = new(["rpm"], Dimension.OfSpeed, 1);
+
+    public static Unit OneLitre { get; } = Volume(VolumeUnit.Liter, "L", "l", "litre", "litres", "liter", "liters");
+
+    public static Unit Hour { get; } = new(
+        ["hours", "hour"], Dimension.OfTime, UnitsNet.Duration.From(1, DurationUnit.Hour).Minutes);
+
     /// <summary>Of plain numbers; never written.</summary>
     public static Unit None { get; } = new([""], Dimension.None, 1);
 
@@ -44,7 +59,7 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
         Gauge,
         Degree,
         Angle(AngleUnit.Radian, "rad", "radian", "radians"),
-        Volume(VolumeUnit.Liter, "L", "l", "litre", "litres", "liter", "liters"),
+        OneLitre,
         Volume(VolumeUnit.Milliliter, "mL", "ml"),
         Volume(VolumeUnit.UsGallon, "gal"),
         LitrePerMinute,
@@ -55,6 +70,14 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
         Density(DensityUnit.GramPerCubicCentimeter, "g/cm3"),
         Celsius,
         Temperature(TemperatureUnit.DegreeFahrenheit, "degF", "°F"),
+        Pascal,
+        Pressure(PressureUnit.Kilopascal, "kPa"),
+        Millibar,
+        Pressure(PressureUnit.Bar, "bar"),
+        Pressure(PressureUnit.PoundForcePerSquareInch, "psi"),
+        SquareMillimetrePerSecond,
+        TurnPerMinute,
+        Hour,
     ];
 
     public static Unit? Find(string word) => All.FirstOrDefault(u => u.Words.Contains(word));
@@ -74,6 +97,10 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
 
     private static Unit Density(DensityUnit unit, params ImmutableArray<string> words) =>
         new(words, Dimension.OfDensity, UnitsNet.Density.From(1, unit).KilogramsPerCubicMeter);
+
+    /// <summary>1 Pa = 1 kg/(m s2): 1e9 micrograms over 1000 mm and the square of a sixtieth of a minute.</summary>
+    private static Unit Pressure(PressureUnit unit, params ImmutableArray<string> words) =>
+        new(words, Dimension.OfPressure, UnitsNet.Pressure.From(1, unit).Pascals * 1e6 * 3600);
 
     private static Unit Temperature(TemperatureUnit unit, params ImmutableArray<string> words)
     {

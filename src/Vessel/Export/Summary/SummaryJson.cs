@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Export.Solids;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
@@ -36,6 +37,7 @@ internal static class SummaryJson
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));
+            json.List("function", FunctionFigures.Of(build.Assembly), group => FunctionJson.Write(group, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));
             json.List("assumptions", Assumptions.Of(build.Assembly), json.Value);
             json.List("cautions", Cautions.Of(build.Assembly), json.Value);

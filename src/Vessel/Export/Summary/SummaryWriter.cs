@@ -48,6 +48,14 @@ internal sealed class SummaryWriter(Stream to) : IDisposable
 
     public void Value(double figure) => _json.WriteRawValue(Numbers.Text(figure));
 
+    public void Value(double? figure)
+    {
+        if (figure is { } value)
+            Value(value);
+        else
+            _json.WriteNullValue();
+    }
+
     public void Put(string name, string? text) => _json.WriteString(name, text);
 
     public void Put(string name, bool flag) => _json.WriteBoolean(name, flag);

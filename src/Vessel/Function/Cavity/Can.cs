@@ -9,7 +9,7 @@ namespace Vessel.Function;
 /// <param name="Inner">Heights of the space inside, mm in the vessel's frame.</param>
 /// <param name="Outer">Heights of the whole thing, walls included.</param>
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
-/// <param name="Plate">Area and place of the holes in the plate that closes an end; null for none.</param>
+/// <param name="Plate">Area, edges and place of the holes in the plate that closes an end; null for none.</param>
 /// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
 /// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Can(
@@ -19,9 +19,10 @@ internal sealed record Can(
     Interval Inner,
     Interval Outer,
     double? OpenEnd,
-    (double Area, OpeningShape Shape)? Plate,
+    (double Area, double Perimeter, OpeningShape Shape)? Plate,
     (WindowsDesign Design, double Sill)? Windows,
-    ImmutableArray<RoomPiece> InWalls)
+    ImmutableArray<RoomPiece> InWalls,
+    string Path)
 {
     /// <summary>Below this a plate counts as shut, mm2: what is left is rounding.</summary>
     private const double LeastOpening = 1e-6;
@@ -52,7 +53,8 @@ internal sealed record Can(
                 sleeve.Windows,
                 heights.Start + (sleeve.Windows?.Up ?? 0),
                 Wall(sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length) - parts.Single(part => part.Id == Slug.Of(sleeve.Name)).Volume,
-                new(sleeve.InnerRadius, sleeve.OutsideDiameter / 2)));
+                new(sleeve.InnerRadius, sleeve.OutsideDiameter / 2)),
+            sleeve.Path);
     }
 
     private static Can OfCap(CapDesign cap, VesselDesign vessel, ImmutableArray<Part> parts)
@@ -72,14 +74,15 @@ internal sealed record Can(
             cap.Name, radius - cap.Wall, radius, site.Skirt,
             up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
             up ? null : site.Skirt.Start,
-            open > LeastOpening ? (open, Holes(plate, site.Plate.Start)) : null,
+            open > LeastOpening ? (open, Edges(plate, cap), Holes(plate, site.Plate.Start)) : null,
             cap.Windows is { } own ? (own, sill) : null,
             [
                 .. InWindows(
                     cap.Windows, sill, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume, new(radius - cap.Wall, radius)),
                 .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open, 0, radius) } : [],
                 .. cap.Outlet is { } outlet ? new[] { PrismPiece.Cylinder(site.Plate, Outlet(outlet, vessel).OuterRadius) } : [],
-            ]);
+            ],
+            cap.Path);
     }
 
     /// <summary>The tube takes its own metal out of the room again.</summary>
@@ -102,6 +105,11 @@ internal sealed record Can(
             height,
             height);
     }
+
+    /// <summary>Of drain and pattern, mm.</summary>
+    private static double Edges(Part plate, CapDesign cap) =>
+        (cap.Outlet is null ? plate.Holes.Sum(hole => Math.PI * hole.Diameter) : 0)
+        + plate.Fields.Sum(field => Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count);
 
     /// <summary>Of a tube's whole wall, mm3.</summary>
     private static double Wall(double outsideDiameter, double wall, double length) =>

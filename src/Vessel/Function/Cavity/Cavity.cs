@@ -33,6 +33,12 @@ public sealed record Room(
     ImmutableArray<RoomPiece> Taken,
     ImmutableArray<StandingTube> Tubes)
 {
+    /// <summary>Name of the sleeve or cap whose space it is part of; null for the vessel's own.</summary>
+    public string? Within { get; init; }
+
+    /// <summary>Sleeves and caps that stand in it, walls included, over its own heights.</summary>
+    public ImmutableArray<StandingCan> Standing { get; init; } = [];
+
     /// <summary>mm3 below a level, upright.</summary>
     public double VolumeBelow(double level) => VolumeBelow(level, Lean.Upright);
 
@@ -42,6 +48,9 @@ public sealed record Room(
         - Taken.Sum(piece => piece.VolumeBelow(level, lean))
         - Tubes.Sum(tube => tube.VolumeBelow(level, lean.Up));
 }
+
+/// <summary>A sleeve or cap as the room round it sees it.</summary>
+public sealed record StandingCan(string Name, Interval Heights, double OuterRadius);
 
 /// <summary>A way from one room to another, or to the outside.</summary>
 /// <param name="Name">In words: <c>rim of sleeve</c>; a port's name for a port.</param>
@@ -62,4 +71,16 @@ public sealed record Opening(
     public double Highest { get; } = Shape.Along(Vector3.UnitZ).End;
 
     public bool IsPort => To == Outside;
+
+    /// <summary>The free end of a sleeve or cap, round which the gas turns.</summary>
+    public bool IsRim { get; init; }
+
+    /// <summary>Length of the edges that the gas passes, mm.</summary>
+    public double Perimeter { get; init; }
+
+    /// <summary>Through the metal, or along a port's tube, mm.</summary>
+    public double Depth { get; init; }
+
+    /// <summary>What makes it, in the design.</summary>
+    public string Path { get; init; } = "inside";
 }

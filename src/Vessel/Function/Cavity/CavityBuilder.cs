@@ -49,7 +49,14 @@ internal sealed class CavityBuilder
                 [.. Pieces(can, new(floor, ceiling)), .. i < discs.Count ? new[] { OpenPartOf(discs[i], can) } : []],
                 [.. Inside(can).Select(child => Taken(child, span)).OfType<RoomPiece>()],
                 [.. _sites.Where(site => site.Port.Joint == PortJoint.SetIn && MouthRoom(site) == RoomName(can, i, discs.Count))
-                    .Select(site => new StandingTube(site))]);
+                    .Select(site => new StandingTube(site))])
+            {
+                Within = can?.Name,
+                Standing = [.. from child in Inside(can)
+                               let clipped = Clipped(child.Outer, span)
+                               where clipped is not null
+                               select new StandingCan(child.Name, clipped.Value, child.OuterRadius)],
+            };
             floor = next;
         }
     }
@@ -103,10 +110,14 @@ internal sealed class CavityBuilder
 
     private Can? ParentOf(Can can) => _cans.LastOrDefault(other => other.Holds(can));
 
-    private static PrismPiece? Taken(Can child, Interval span)
+    private static PrismPiece? Taken(Can child, Interval span) =>
+        Clipped(child.Outer, span) is { } heights ? PrismPiece.Cylinder(heights, child.OuterRadius) : null;
+
+    /// <summary>Null where nothing is left.</summary>
+    private static Interval? Clipped(Interval heights, Interval span)
     {
-        var (from, to) = (Math.Max(child.Outer.Start, span.Start), Math.Min(child.Outer.End, span.End));
-        return from < to ? PrismPiece.Cylinder(new(from, to), child.OuterRadius) : null;
+        var (from, to) = (Math.Max(heights.Start, span.Start), Math.Min(heights.End, span.End));
+        return from < to ? new(from, to) : null;
     }
 
     private List<DiscDesign> DiscsOf(Can? can) =>
@@ -132,7 +143,12 @@ internal sealed class CavityBuilder
 
     private IEnumerable<Opening> Ports() => _sites.Select(site => new Opening(
         site.Port.Name, MouthRoom(site), Opening.Outside, site.Port.Thread is not null,
-        Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, Mouth.Of(site)));
+        Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, Mouth.Of(site))
+    {
+        Perimeter = Turns.Full * site.Port.BoreRadius,
+        Depth = site.Port.Length + (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength + site.HostWall : 0),
+        Path = site.Port.Path,
+    });
 
     private IEnumerable<Opening> WaysOf(Can can)
     {
@@ -141,13 +157,23 @@ internal sealed class CavityBuilder
         {
             yield return new(
                 $"rim of {can.Name}", RoomIn(can, rim), RoomIn(parent, rim), false,
-                Math.PI * can.InnerRadius * can.InnerRadius, new RoundEdge(can.InnerRadius, rim, rim));
+                Math.PI * can.InnerRadius * can.InnerRadius, new RoundEdge(can.InnerRadius, rim, rim))
+            {
+                IsRim = true,
+                Perimeter = Turns.Full * can.InnerRadius,
+                Path = can.Path,
+            };
         }
 
         if (can.Plate is { } plate)
         {
             var below = plate.Shape.Along(Vector3.UnitZ).Start;
-            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, below), false, plate.Area, plate.Shape);
+            yield return new($"plate of {can.Name}", RoomIn(can, can.Inner.Start), RoomIn(parent, below), false, plate.Area, plate.Shape)
+            {
+                Perimeter = plate.Perimeter,
+                Depth = can.OuterRadius - can.InnerRadius,
+                Path = can.Path,
+            };
         }
 
         if (can.Windows is { } windows)
@@ -157,7 +183,12 @@ internal sealed class CavityBuilder
             var middle = windows.Sill + (design.Height / 2);
             yield return new(
                 $"windows of {can.Name}", RoomIn(can, middle), RoomIn(parent, middle), false,
-                design.Count * one, WindowEdges(can, design, windows.Sill));
+                design.Count * one, WindowEdges(can, design, windows.Sill))
+            {
+                Perimeter = design.Count * ((2 * (design.Width + design.Height)) - ((8 - Turns.Full) * design.Corner)),
+                Depth = can.OuterRadius - can.InnerRadius,
+                Path = design.Path,
+            };
         }
     }
 
@@ -166,7 +197,39 @@ internal sealed class CavityBuilder
         var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
         return new(
             disc.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false,
-            OpenPartOf(disc, can).Area, HolesOf(disc, can));
+            Math.Max(0, OpenPartOf(disc, can).Area - PassingArea(disc, can)), HolesOf(disc, can))
+        {
+            Perimeter = Edges(disc, can),
+            Depth = disc.Thickness,
+            Path = disc.Path,
+        };
+    }
+
+    /// <summary>What stands through a disc's bore fills it, but for the gap.</summary>
+    private double PassingArea(DiscDesign disc, Can? can)
+    {
+        bool Passes(Interval heights) => heights.Start < disc.Height && heights.End > disc.Height;
+        return Inside(can).Where(child => Passes(child.Outer)).Sum(child => Math.PI * child.OuterRadius * child.OuterRadius)
+            + _sites.Where(site => site.Port is { Joint: PortJoint.SetIn, Host: not PortHost.Shell } && Passes(Standing(site)))
+                .Sum(site => Math.PI * site.Port.OuterRadius * site.Port.OuterRadius);
+    }
+
+    /// <summary>Heights of a head's set-in port from its inner end to its foot.</summary>
+    private static Interval Standing(PortSite site)
+    {
+        var (end, foot) = (site.Frame.ToOuter(new(0, 0, site.InnerEnd)).Z, site.Frame.Origin.Z);
+        return new(Math.Min(end, foot), Math.Max(end, foot));
+    }
+
+    /// <summary>Of the holes, and of the gap where there is one.</summary>
+    private double Edges(DiscDesign disc, Can? can)
+    {
+        var bore = 2 * (can?.InnerRadius ?? _vessel.Shell.InnerRadius);
+        var gap = disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
+        var holes = _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] }
+            ? Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count
+            : 0;
+        return gap + holes + (Math.PI * disc.Bore);
     }
 
     /// <summary>The gap round the disc is left out where there are holes: oil or gas takes those first.</summary>

@@ -8,6 +8,13 @@ public sealed record StandingTube(PortSite Site)
 {
     private const int Turnings = 180;
 
+    /// <summary>Heights over which a head's tube stands upright, from its inner end to its foot; none for a shell's.</summary>
+    public Interval Upright => Site.Port.Host == Design.PortHost.Shell
+        ? new(double.NegativeInfinity, double.NegativeInfinity)
+        : (Site.Frame.ToOuter(new(0, 0, Site.InnerEnd)).Z, Site.Frame.Origin.Z) is var (end, foot) && end < foot
+            ? new(end, foot)
+            : new(foot, end);
+
     /// <summary>Two-point Gauss through the wall.</summary>
     private static readonly double[] _depths = [0.5 - (0.5 / Math.Sqrt(3)), 0.5 + (0.5 / Math.Sqrt(3))];
 

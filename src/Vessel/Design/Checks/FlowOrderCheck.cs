@@ -1,0 +1,51 @@
+namespace Vessel.Design;
+
+/// <summary>Names in <c>flow.order</c> that are not openings, and ends that are not ports.</summary>
+internal static class FlowOrderCheck
+{
+    public static IEnumerable<Fault> Find(Section file, VesselDesign design)
+    {
+        var order = design.Flow.Order;
+        // While a list of what is named is at fault nothing can be said.
+        if (order.IsEmpty || file.IsAtFault("ports") || file.IsAtFault("inside"))
+            yield break;
+        var ports = design.Ports.Where(port => port.Thread is null).Select(port => port.Name).ToList();
+        var between = Openings(design.Inside).ToList();
+        for (var i = 0; i < order.Length; i++)
+        {
+            var isEnd = i == 0 || i == order.Length - 1;
+            var known = isEnd ? ports : between;
+            if (known.Contains(order[i]))
+                continue;
+            yield return new Fault(
+                FaultCodes.PartNotFound,
+                $"{design.Flow.Path}.order[{i}]",
+                isEnd ? $"'{order[i]}' is not a port with a tube, where the gas could come in or leave."
+                    : $"'{order[i]}' is not an opening inside.",
+                order[i],
+                null,
+                Nearest.Hint(order[i], known)
+                    ?? (known.Count == 0 ? "There is none: add one." : $"Use one of: {string.Join(", ", known)}."));
+        }
+    }
+
+    private static IEnumerable<string> Openings(InsideDesign inside)
+    {
+        foreach (var name in inside.Sleeves.Select(sleeve => sleeve.Name)
+            .Concat(inside.Caps.Where(cap => cap.Opens == CapOpening.Down).Select(cap => cap.Name)))
+        {
+            yield return $"rim of {name}";
+        }
+
+        foreach (var name in inside.Sleeves.Where(sleeve => sleeve.Windows is not null).Select(sleeve => sleeve.Name)
+            .Concat(inside.Caps.Where(cap => cap.Windows is not null).Select(cap => cap.Name)))
+        {
+            yield return $"windows of {name}";
+        }
+
+        foreach (var cap in inside.Caps.Where(cap => cap.DrainHole > 0 || cap.Pattern is not null))
+            yield return $"plate of {cap.Name}";
+        foreach (var disc in inside.Discs)
+            yield return disc.Name;
+    }
+}

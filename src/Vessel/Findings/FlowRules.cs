@@ -1,0 +1,58 @@
+using System.Globalization;
+using Vessel.Function;
+
+namespace Vessel.Findings;
+
+/// <summary>Whether the gas gets through, and through the media.</summary>
+internal static class FlowRules
+{
+    private const double PascalsPerMillibar = 100;
+
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        if (FlowPath.Of(assembly) is not { } path)
+            yield break;
+        var design = assembly.Design;
+        // A stage that only rounds off at the inlet's own area is not narrower.
+        foreach (var stage in path.Stages.Where(stage => stage.Area < path.InletArea * (1 - 1e-9)))
+        {
+            yield return new(
+                FindingCodes.StageBelowInlet,
+                Severity.Warning,
+                [],
+                $"{stage.Name} leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of {path.Inlet}: the gas speeds "
+                + "up there, tears oil off and loses pressure; widen it.",
+                [new("open area", stage.Area, path.InletArea, "mm2")],
+                design.PlaceOf(stage.Path));
+        }
+
+        if (path.PastMedia)
+        {
+            yield return new(
+                FindingCodes.MediaBypassed,
+                Severity.Warning,
+                [],
+                $"gas can go from {path.Inlet} to {path.Vent} past the packing: most of it will, as that way is the freer one; close it.",
+                [],
+                design.PlaceOf("inside"));
+        }
+
+        if (path.Loss is { IsFinite: true } loss && loss.Likely > design.Flow.MostLoss)
+        {
+            yield return new(
+                FindingCodes.LossTooGreat,
+                Severity.Warning,
+                [],
+                $"from {path.Inlet} to {path.Vent} the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
+                + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
+                + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} that is taken; most of it in {Greatest(path)}.",
+                [new("loss", loss.Likely / PascalsPerMillibar, design.Flow.MostLoss / PascalsPerMillibar, "mbar")],
+                design.PlaceOf("flow"));
+        }
+    }
+
+    private static string Greatest(FlowPath path) =>
+        path.Stages[path.Losses(path.Gas.Flow!.Value).Select((loss, i) => (loss.Likely, -i)).Max().Item2 * -1].Name;
+
+    private static string Text(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+}

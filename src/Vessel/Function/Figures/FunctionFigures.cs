@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Function;
+
+/// <summary>Whether the vessel does its work: every figure, by chapters.</summary>
+public static class FunctionFigures
+{
+    /// <summary>In the order of a report; chapters of which the design tells nothing are left out. Microseconds to milliseconds.</summary>
+    public static ImmutableArray<FigureGroup> Of(Assembly assembly)
+    {
+        var path = FlowPath.Of(assembly);
+        FigureGroup?[] all =
+        [
+            path is null ? null : FlowFigures.Of(path, assembly.Design.Flow),
+        ];
+        return [.. all.OfType<FigureGroup>()];
+    }
+}

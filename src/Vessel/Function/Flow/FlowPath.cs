@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Function;
+
+/// <summary>The gas's way through the vessel, stage by stage.</summary>
+/// <param name="Inlet">Name of the port.</param>
+/// <param name="Vent">Name of the port.</param>
+/// <param name="InletArea">Of the narrower of the inlet's tube and fitting, mm2.</param>
+/// <param name="PastMedia">A way leads past the packing.</param>
+public sealed record FlowPath(
+    string Inlet, string Vent, double InletArea, bool PastMedia, ImmutableArray<FlowStage> Stages, GasStream Gas)
+{
+    /// <summary>Null where no gas gets through, or the order that is given names what is not there.</summary>
+    public static FlowPath? Of(Assembly assembly)
+    {
+        var (cavity, design) = (assembly.Cavity, assembly.Design);
+        var route = !design.Flow.Order.IsEmpty ? FlowRoute.ByHand(cavity, design.Flow.Order)
+            : FlowEnds.Of(cavity, design) is var (inlet, vent) ? FlowRoute.Find(cavity, inlet, vent)
+            : null;
+        if (route is null)
+            return null;
+        var stages = new FlowStages(route, assembly).List();
+        return new(
+            route.Inlet.Name,
+            route.Vent.Name,
+            stages.Where(stage => stage.Kind == StageKind.Bore && stage.Path.StartsWith(route.Inlet.Path, StringComparison.Ordinal))
+                .Min(stage => stage.Area),
+            Media.IsBypassed(cavity, design, route.Inlet, route.Vent),
+            stages,
+            GasStream.Of(design.Flow));
+    }
+
+    /// <summary>The first of the narrowest.</summary>
+    public FlowStage Smallest => Stages.MinBy(stage => stage.Area)!;
+
+    /// <summary>Of each stage, Pa, as the flow ranges.</summary>
+    public ImmutableArray<Amount> Losses(Amount flow) =>
+    [
+        .. Stages.Select((stage, i) =>
+        {
+            // The hose goes on at the inlet; behind the vent the gas is in the open.
+            var before = i == 0 ? stage.Area : Stages[i - 1].Area;
+            var after = i == Stages.Length - 1 ? double.PositiveInfinity : Stages[i + 1].Area;
+            Amount At(double q) => StageLoss.Of(stage, before, after, q, Gas);
+            return new Amount(At(flow.Low).Low, At(flow.Likely).Likely, At(flow.High).High);
+        }),
+    ];
+
+    /// <summary>From inlet to vent, Pa; null where no flow is known.</summary>
+    public Amount? Loss => Gas.Flow is { } flow ? Losses(flow).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss) : null;
+}
