@@ -179,13 +179,13 @@ public sealed class FlowPathTests
     {
         var design = Flowing(_up.Design, null);
         var engine = new EngineDesign("engine", 2, 3000, 0, EngineCondition.Sound);
-        double Likely(EngineDesign of) => GasStream.Of(design.Flow with { Engine = of }).Flow!.Value.Likely;
+        double Likely(EngineDesign of) => MovingGas.Of(design.Flow with { Engine = of }).Flow!.Value.Likely;
 
         Assert.True(Likely(engine) < Likely(engine with { Condition = EngineCondition.Worn }));
         Near.Relative(2 * Likely(engine), Likely(engine with { Boost = Air.Atmosphere }), 1e-12);
-        Assert.False(GasStream.Of(design.Flow with { Engine = engine }).Flow!.Value.IsSingle);
+        Assert.False(MovingGas.Of(design.Flow with { Engine = engine }).Flow!.Value.IsSingle);
         // What is measured goes before what is estimated.
-        Near.Relative(30.0 / 60_000, GasStream.Of(design.Flow with { Engine = engine, BlowBy = 30 }).Flow!.Value.Likely, 1e-12);
+        Near.Relative(30.0 / 60_000, MovingGas.Of(design.Flow with { Engine = engine, BlowBy = 30 }).Flow!.Value.Likely, 1e-12);
     }
 
     [Theory]

@@ -52,11 +52,11 @@ internal static class FlowFigures
     }
 
     public static FigureInput FlowInput(Amount flow) =>
-        new("Q", "flow of gas", GasStream.LitresPerMinute * flow, "L/min", "gas-flow");
+        new("Q", "flow of gas", MovingGas.LitresPerMinute * flow, "L/min", "gas-flow");
 
     private static Figure Flow(Amount flow, FlowDesign design)
     {
-        var shown = GasStream.LitresPerMinute * flow;
+        var shown = MovingGas.LitresPerMinute * flow;
         if (design.BlowBy is not null || design.Engine is not { } engine)
         {
             return new(

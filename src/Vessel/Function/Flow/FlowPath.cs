@@ -8,7 +8,7 @@ namespace Vessel.Function;
 /// <param name="InletArea">Of the narrower of the inlet's tube and fitting, mm2.</param>
 /// <param name="PastMedia">A way leads past the packing.</param>
 public sealed record FlowPath(
-    string Inlet, string Vent, double InletArea, bool PastMedia, ImmutableArray<FlowStage> Stages, GasStream Gas)
+    string Inlet, string Vent, double InletArea, bool PastMedia, ImmutableArray<FlowStage> Stages, MovingGas Gas)
 {
     /// <summary>Null where no gas gets through, or the order that is given names what is not there.</summary>
     public static FlowPath? Of(Assembly assembly)
@@ -27,7 +27,7 @@ public sealed record FlowPath(
                 .Min(stage => stage.Area),
             Media.IsBypassed(cavity, design, route.Inlet, route.Vent),
             stages,
-            GasStream.Of(design.Flow));
+            MovingGas.Of(design.Flow));
     }
 
     /// <summary>The first of the narrowest.</summary>

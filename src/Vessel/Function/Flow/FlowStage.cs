@@ -41,6 +41,6 @@ public sealed record FlowStage(
     /// <param name="flow">m3/s.</param>
     public double Velocity(double flow) => flow / (Area * 1e-6);
 
-    public double Reynolds(double flow, GasStream gas) =>
+    public double Reynolds(double flow, MovingGas gas) =>
         Velocity(flow) * HydraulicDiameter * 1e-3 * gas.Density / gas.Viscosity;
 }

@@ -23,7 +23,7 @@ internal static class StageLoss
     /// <param name="before">Area of the stage before, mm2; infinite from the open.</param>
     /// <param name="after">Area of the stage behind, mm2; infinite to the open.</param>
     /// <param name="flow">m3/s.</param>
-    public static Amount Of(FlowStage stage, double before, double after, double flow, GasStream gas)
+    public static Amount Of(FlowStage stage, double before, double after, double flow, MovingGas gas)
     {
         if (flow <= 0)
             return 0;
@@ -73,7 +73,7 @@ internal static class StageLoss
 
     private static double Past(double ratio) => Math.Max(0, 1 - ratio);
 
-    private static double Friction(FlowStage stage, double v, GasStream gas)
+    private static double Friction(FlowStage stage, double v, MovingGas gas)
     {
         var (length, d) = (stage.Length * 1e-3, stage.HydraulicDiameter * 1e-3);
         var reynolds = v * d * gas.Density / gas.Viscosity;
@@ -83,10 +83,10 @@ internal static class StageLoss
     }
 
     /// <summary>Of round holes of the stage's hydraulic diameter: 3 mu Q / r^3 is 3 pi mu v / r.</summary>
-    private static double Creeping(FlowStage stage, double v, GasStream gas) =>
+    private static double Creeping(FlowStage stage, double v, MovingGas gas) =>
         3 * Math.PI * gas.Viscosity * v / (stage.HydraulicDiameter * 1e-3 / 2);
 
-    private static Amount Wool(FlowStage stage, double v, GasStream gas)
+    private static Amount Wool(FlowStage stage, double v, MovingGas gas)
     {
         if (FibreShare(stage.Packing!) is not { } share)
             return 0;

@@ -6,11 +6,11 @@ namespace Vessel.Function;
 /// <param name="Flow">m3/s as it is in the vessel; null where nothing says how much.</param>
 /// <param name="Density">kg/m3.</param>
 /// <param name="Viscosity">Pa s.</param>
-public sealed record GasStream(Amount? Flow, double Density, double Viscosity)
+public sealed record MovingGas(Amount? Flow, double Density, double Viscosity)
 {
     public const double LitresPerMinute = 60_000;
 
-    public static GasStream Of(FlowDesign design) => new(
+    public static MovingGas Of(FlowDesign design) => new(
         FlowOf(design) is { } flow ? 1 / LitresPerMinute * flow : null,
         Air.Density(design.Temperature, Air.Atmosphere + design.Pressure),
         Air.Viscosity(design.Temperature));
