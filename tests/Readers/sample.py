@@ -16,7 +16,7 @@ GIRTH = 2 * math.pi * NEUTRAL - GAP
 
 
 def write(folder, version="R2000"):
-    for name in ("flats", "wraps", "solids", "holes"):
+    for name in ("flats", "wraps", "solids", "holes", "templates"):
         (folder / name).mkdir(parents=True)
     drawing(folder / "flats/shell.dxf", version, draw_rectangle(GIRTH, HEIGHT))
     drawing(folder / "flats/lid.dxf", version, draw_lid)
@@ -24,7 +24,7 @@ def write(folder, version="R2000"):
     parts = [
         part("shell", "shell", 2, 1, frame(0, 0), {"flat": "flats/shell.dxf"}, rectangle(GIRTH, HEIGHT, "rolled", NEUTRAL, GAP)),
         part("lid", "lid", 3, 1, frame(80, 30), {"flat": "flats/lid.dxf"}, lid()),
-        part("inlet", "branch", 2, 2, frame(100, 0) + frame(-60, 0), {"wrap": "wraps/inlet.dxf"},
+        part("inlet", "branch", 2, 2, frame(100, 0) + frame(-60, 0), {"wrap": "wraps/inlet.dxf", "template": "templates/inlet.pdf"},
              rectangle(32 * math.pi, 50, "wrapped", 16, 0)),
     ]
     bodies = []
@@ -38,6 +38,7 @@ def write(folder, version="R2000"):
     write_stl(folder / "solids/assembly.stl", numpy.concatenate(bodies))
     write_3mf(folder / "solids/assembly.3mf", parts, folder)
     write_glb(folder / "solids/assembly.glb", parts, folder)
+    write_template(folder / "templates/inlet.pdf")
     (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
     (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
     (folder / "report.html").write_text("<!doctype html><html><body><p>Sample</p><svg><use href='#a'/></svg></body></html>\n")
@@ -59,7 +60,7 @@ def save(folder, name, value):
 def summary(parts):
     welds = [{"name": "lid", "between": ["shell", "lid"], "length_mm": 301.5, "leg_mm": {"min": 2, "max": 2}, "filler_g": 7.1, "arc_min": 3.25},
              {"name": "inlet", "between": ["shell", "inlet"], "length_mm": 104.25, "leg_mm": {"min": 2, "max": 2.5}, "filler_g": 2.4, "arc_min": 1.5}]
-    return {"schema": 1, "parts": parts, "welds": welds, "findings": [],
+    return {"schema": 1, "options": {"paper": "a4", "paper_thickness_mm": 0.1}, "parts": parts, "welds": welds, "findings": [],
             "totals": {"weld_length_mm": 405.75, "filler_g": 9.5, "arc_min": 4.75, "job_min": {"low": 30, "likely": 45, "high": 90},
                        "mass_g": round(sum(p["mass_g"] * p["quantity"] for p in parts), 6)}}
 
@@ -194,6 +195,25 @@ def pack_3mf(file, model, time=(1980, 1, 1, 0, 0, 0)):
 def unpack_3mf(file):
     with zipfile.ZipFile(file) as z:
         return z.read("3D/3dmodel.model").decode()
+
+
+def write_template(file):
+    """One page, uncompressed: two scales, the wrap of the inlet and what it must say."""
+    width = round(math.pi * 32.1, 4)
+    content = (f"2.834645669 0 0 2.834645669 0 0 cm 0.2 w 10 24 m 110 24 l S 10 23 m 111.6 23 l S "
+               f"20 150 m {20 + width} 150 l {20 + width} 200 l 20 200 l h S BT /F 3 Tf 10 280 Td (inlet: wrap, sheet 1 of 1) Tj "
+               "0 -10 Td (MEASURE THESE SCALES FIRST) Tj ET")
+    bodies = ["<< /Type /Catalog /Pages 2 0 R >>", "<< /Type /Pages /Count 1 /Kids [3 0 R] >>",
+              "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595.2756 841.8898] /Resources << /Font << /F 4 0 R >> >> /Contents 5 0 R >>",
+              "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>", f"<< /Length {len(content)} >>\nstream\n{content}\nendstream",
+              "<< /Title (template) >>"]
+    data, starts = b"%PDF-1.7\n", []
+    for number, body in enumerate(bodies, 1):
+        starts.append(len(data))
+        data += f"{number} 0 obj\n{body}\nendobj\n".encode()
+    table = "".join(f"{start:010} 00000 n \n" for start in starts)
+    file.write_bytes(data + f"xref\n0 7\n0000000000 65535 f \n{table}trailer\n<< /Size 7 /Root 1 0 R /Info 6 0 R >>\n"
+                     f"startxref\n{len(data)}\n%%EOF\n".encode())
 
 
 def write_glb(file, parts, folder):

@@ -13,7 +13,7 @@ import numpy
 from checks import flat_file, run_reader
 from solid_check import placements
 
-KINDS = {".dxf", ".stl", ".csv", ".json", ".html", ".3mf", ".glb"}  # of file that some reader here opens
+KINDS = {".dxf", ".stl", ".csv", ".json", ".html", ".3mf", ".glb", ".pdf"}  # of file that some reader here opens
 SECTIONS = {"flats/", "wraps/", "solids/", "holes/", "templates/", "mockup/", "section/"}
 ADDED_UP = {"length_mm": "weld_length_mm", "filler_g": "filler_g", "arc_min": "arc_min"}
 
@@ -90,7 +90,7 @@ def check_part(part, folder, where, checks):
     who = f"part {part['id']}"
     for role, name in part["files"].items():
         checks.that((folder / name).is_file(), where, f"{who}: no file {name}")
-        checks.that(name.startswith({"flat": "flats/", "wrap": "wraps/", "solid": "solids/", "holes": "holes/"}.get(role, "")),
+        checks.that(name.startswith({"flat": "flats/", "wrap": "wraps/", "solid": "solids/", "holes": "holes/", "template": "templates/"}.get(role, "")),
                     where, f"{who}: {role} is {name}")
     checks.that(bool(part.get("flat")) == bool(flat_file(part)), where, f"{who}: figures of a flat without file, or the reverse")
     checks.that(part.get("solid") and part["files"].get("solid"), where, f"{who} has no solid")

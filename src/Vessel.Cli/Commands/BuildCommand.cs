@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Vessel.Export;
 using Vessel.Export.Dxf;
+using Vessel.Export.Paper;
 
 namespace Vessel.Cli.Commands;
 
@@ -26,11 +27,14 @@ internal static class BuildCommand
         var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", 0.05, (0.005, 1));
         var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", 15, (2, 45));
         var section = Arguments.Number("--section", "Direction round the vessel of the cut through its axis, degrees", 0, (0, 360));
+        var paper = new Option<string>("--paper") { Description = "What templates and drawings are printed on: a4 (unless given) or letter.", DefaultValueFactory = _ => "a4" };
+        paper.AcceptOnlyFromAmong("a4", "letter");
+        var paperThickness = Arguments.Number("--paper-thickness", "Of the paper that is wrapped round tubes, mm", PaperOptions.OfficePaper, (0, 1));
         var quiet = new Option<bool>("--quiet") { Description = "Print nothing but faults and findings." };
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
         {
-            output, dxf, cutOnly, tolerance, chord, angle, section, quiet, json,
+            output, dxf, cutOnly, tolerance, chord, angle, section, paper, paperThickness, quiet, json,
         };
         input.AddTo(command);
         command.SetAction(parsed =>
@@ -46,6 +50,7 @@ internal static class BuildCommand
             {
                 Settings = design.Settings,
                 ShopHash = design.Shop is { } shop ? Compiler.HashOf(shop.Text) : null,
+                Paper = new(parsed.GetValue(paper) == "letter" ? PaperSize.Letter : PaperSize.A4, parsed.GetValue(paperThickness)),
                 SectionAngle = parsed.GetValue(section) * Math.PI / 180,
             };
             var folder = parsed.GetValue(output) ?? Path.Combine("out", design.FolderName);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Dxf;
+using Vessel.Export.Paper;
 using Vessel.Export.Solids;
 using Vessel.Findings;
 using Vessel.Geometry;
@@ -24,6 +25,9 @@ public sealed record BuildOptions(
 
     /// <summary>Of the section through the vessel's axis, radians round it.</summary>
     public double SectionAngle { get; init; }
+
+    /// <summary>For templates and drawings.</summary>
+    public PaperOptions Paper { get; init; } = new(PaperSize.A4);
 }
 
 /// <summary>A part with what is worked out once for several files.</summary>

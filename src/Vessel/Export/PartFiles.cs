@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Export.Paper;
 using Vessel.Parts;
 
 namespace Vessel.Export;
@@ -15,6 +16,8 @@ internal static class PartFiles
                 : ("flat", $"flats/{Stem(part)}.dxf");
         }
 
+        if (TemplatesPdf.Has(part))
+            yield return ("template", $"templates/{part.Id}.pdf");
         yield return ("solid", $"solids/{part.Id}.stl");
         if (part.Holes.IsEmpty && part.Fields.IsEmpty)
             yield break;

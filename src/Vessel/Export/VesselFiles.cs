@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Export.Dxf;
+using Vessel.Export.Paper;
 using Vessel.Export.Report;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
@@ -12,7 +13,7 @@ public static class VesselFiles
 {
     public static IEnumerable<OutputFile> Of(Build build) =>
     [
-        .. build.Parts.SelectMany(part => OfPart(part, build.Options)),
+        .. build.Parts.SelectMany(part => OfPart(part, build)),
         new("solids/assembly.stl", to => StlWriter.Write(
             [.. build.Parts.SelectMany(part => part.Part.Placements.Select(frame => (part.Mesh, frame)))],
             build.Assembly.Design.Name,
@@ -28,14 +29,15 @@ public static class VesselFiles
         new("summary.json", to => SummaryJson.Write(build, to)),
     ];
 
-    private static IEnumerable<OutputFile> OfPart(BuiltPart built, BuildOptions options)
+    private static IEnumerable<OutputFile> OfPart(BuiltPart built, Build build)
     {
-        var part = built.Part;
+        var (part, options) = (built.Part, build.Options);
         foreach (var (role, path) in PartFiles.Of(part))
         {
             yield return new(path, role switch
             {
                 "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
+                "template" => to => TemplatesPdf.Write(part, build, to),
                 "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
                 "holes" => to => HolesCsv.Write(part, to),
                 "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),

@@ -24,7 +24,8 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     /// only the label.
     /// </summary>
     /// <param name="bottom">Where the flat's lower edge lies at x.</param>
-    public void AddVertical(double x, string label, double letter, double bottom = 0)
+    /// <param name="beside">Where it lies highest under the label; as at x unless given.</param>
+    public void AddVertical(double x, string label, double letter, double bottom = 0, double? beside = null)
     {
         var from = bottom + Margin;
         foreach (var (low, high) in _boxes.Where(box => box.Min.U - Margin < x && x < box.Max.U + Margin).OrderBy(box => box.Min.V))
@@ -36,7 +37,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddLine(x, from, height - Margin);
 
         // A letter's height of room, for an edge that rises beside the line.
-        AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), bottom + Margin + (1.5 * letter)), letter);
+        AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), (beside ?? bottom) + Margin + (1.5 * letter)), letter);
     }
 
     public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));

@@ -49,6 +49,12 @@ public sealed record Part(
     /// <summary>Patterns of holes, on the flat; each counts its holes after <see cref="Holes"/>.</summary>
     public ImmutableArray<HoleField> Fields { get; init; } = [];
 
+    /// <summary>Laid round a finished part that is rolled from sheet, to mark its holes; null for others.</summary>
+    public Flat? Wrap { get; init; }
+
+    /// <summary>What is laid round the outside: of a tube its flat itself; null for what is not round.</summary>
+    public Flat? OnOutside => Flat is { Kind: FlatKind.Wrap } ? Flat : Wrap;
+
     public int Quantity => Placements.Length;
 
     /// <summary>Of one piece, grams.</summary>

@@ -15,11 +15,28 @@ internal static class ShellFlat
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds)
+    public static Flat Of(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds) =>
+        vessel.Shell.MadeFrom == StockForm.Sheet
+            ? Drawn(vessel, openings, welds, Rolled(vessel.Shell))
+            : Drawn(vessel, openings, welds, Wrapped(vessel.Shell, openings));
+
+    /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
+    public static Flat Around(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds)
     {
         var shell = vessel.Shell;
-        var rolled = shell.MadeFrom == StockForm.Sheet;
-        var (development, radius, width) = rolled ? Rolled(shell) : Wrapped(shell, openings);
+        var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
+        return Drawn(vessel, openings, welds, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
+    }
+
+    private static Flat Drawn(
+        VesselDesign vessel,
+        ImmutableArray<ShellOpening> openings,
+        WeldNumbers welds,
+        (Development Development, double Radius, double Width) laid)
+    {
+        var shell = vessel.Shell;
+        var (development, radius, width) = laid;
+        var rolled = development is RolledDevelopment;
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
             [.. openings.Select(opening => opening.OnFlat(development, radius))]);
@@ -96,19 +113,27 @@ internal static class ShellFlat
     {
         var shell = vessel.Shell;
         var size = $"outside {NoteText.Length(shell.OutsideDiameter)} mm, wall {NoteText.Length(shell.Wall)} mm, height {NoteText.Length(shell.Height)} mm";
-        return development is not WrappedDevelopment wrapped
-            ?
+        return development switch
+        {
+            WrappedDevelopment wrapped when shell.MadeFrom == StockForm.Sheet =>
+            [
+                $"ROLLED SHELL, {shell.Material.Name}, {size}",
+                "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
+                $"Left edge on the middle of the long seam, at {NoteText.Degrees(wrapped.Start)} deg. Not for a shell whose holes were cut in the flat.",
+            ],
+            WrappedDevelopment wrapped =>
+            [
+                $"SHELL FROM TUBE, {shell.Material.Name}, {size}",
+                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
+                $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
+            ],
+            _ =>
             [
                 $"SHELL, {shell.Material.Name}, {size}",
                 "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
                 $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(shell.SeamAngle)} deg, root gap {NoteText.Length(shell.RootGap)} mm.",
                 "Blank on the mean diameter; rolls leave flat ends: pre-bend or trim.",
-            ]
-            :
-            [
-                $"SHELL FROM TUBE, {shell.Material.Name}, {size}",
-                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
-                $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
-            ];
+            ],
+        };
     }
 }

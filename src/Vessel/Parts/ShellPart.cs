@@ -38,7 +38,10 @@ internal static class ShellPart
             gross - openings.Sum(opening => opening.Volume(shell)),
             flat,
             [.. openings.Select((opening, i) => Drilled(i + 1, opening, flat, shell))],
-            shell.Path);
+            shell.Path)
+        {
+            Wrap = shell.MadeFrom == StockForm.Sheet && !openings.IsEmpty ? ShellFlat.Around(vessel, openings, welds) : null,
+        };
     }
 
     private static Hole Drilled(int number, ShellOpening opening, Flat flat, ShellDesign shell)

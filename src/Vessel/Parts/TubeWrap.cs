@@ -35,7 +35,12 @@ internal static class TubeWrap
         var marks = new FlatMarks(width, height, []);
         var sides = Sides(port.Host);
         for (var quarter = 0; quarter < sides.Length; quarter++)
-            marks.AddVertical(quarter * width / 4, sides[quarter], LetterHeight, end.Outer(quarter * Math.PI / 2) + lift);
+        {
+            var phi = quarter * Math.PI / 2;
+            marks.AddVertical(
+                quarter * width / 4, sides[quarter], LetterHeight, end.Outer(phi) + lift, Highest(end, phi, LabelRoom(sides[quarter]) / radius) + lift);
+        }
+
         if (port.Joint == PortJoint.SetIn)
             AddWeldLine(marks, site, wrapped, radius);
         marks.AddTitle($"{port.Name} {welds[port.Path]}", LetterHeight);
@@ -59,6 +64,12 @@ internal static class TubeWrap
         for (var i = 0; i < pieces; i++)
             marks.AddLine(At(i), At(i + 1));
     }
+
+    private static double LabelRoom(string label) => TextMark.Width(label, LetterHeight) + LetterHeight;
+
+    /// <summary>Of the end under a label, at a few places.</summary>
+    private static double Highest(TubeEnd end, double from, double room) =>
+        Enumerable.Range(0, 9).Max(i => end.Outer(from + (room * i / 8)));
 
     /// <summary>The lowest place of the end on the outside, to a hair; where the wrap's y = 0 lies.</summary>
     private static double Lowest(TubeEnd end)

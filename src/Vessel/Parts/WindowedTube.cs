@@ -59,7 +59,17 @@ internal sealed record WindowedTube(
             ((Turns.Full * MidRadius * Length) - opened) * Wall,
             flat,
             Table(holes),
-            Path);
+            Path)
+        {
+            Wrap = rolled && !holes.IsEmpty ? Around() : null,
+        };
+    }
+
+    /// <summary>What is wrapped round the tube once it is rolled.</summary>
+    private Flat Around()
+    {
+        var wrapped = new WrappedDevelopment(OuterRadius, SeamAngle, 0);
+        return Flat(false, wrapped, Turns.Full * OuterRadius, Holes(wrapped, OuterRadius));
     }
 
     private ImmutableArray<Loop2> Holes(Development development, double radius)

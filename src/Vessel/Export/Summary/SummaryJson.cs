@@ -51,6 +51,8 @@ internal static class SummaryJson
         json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
         json.Put("chord_mm", options.Solids.Chord);
         json.Put("angle_deg", Turns.ToDegrees(options.Solids.Angle));
+        json.Put("paper", options.Paper.Size.Name.ToLowerInvariant());
+        json.Put("paper_thickness_mm", options.Paper.Thickness);
         json.Put("variant", options.Settings.Variant);
         json.List("with", options.Settings.With, json.Value);
     }

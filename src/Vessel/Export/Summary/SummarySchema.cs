@@ -43,6 +43,8 @@ public static class SummarySchema
         ("flat_tolerance_mm", Number("Greatest deviation of flats")),
         ("chord_mm", Number("Greatest deviation of solids")),
         ("angle_deg", Number("Greatest turn between facets")),
+        ("paper", Choice("Of templates and drawings", "a4", "letter")),
+        ("paper_thickness_mm", Number("Of the paper that is wrapped round tubes")),
         ("variant", Nullable(Text("Variant of the design file; null for the file as it stands"))),
         ("with", List("Values set from outside the file", Text("As path=value"))));
 
@@ -55,7 +57,7 @@ public static class SummarySchema
         ("quantity", Count("How many alike")),
         ("mass_g", Number("Of one")),
         ("volume_mm3", Number("Of its metal, exact")),
-        ("files", Map("By role: flat, wrap, solid, holes, holes_drawing", Text("Path in the output folder"))),
+        ("files", Map("By role: flat, wrap, template, solid, holes, holes_drawing", Text("Path in the output folder"))),
         ("placement", Any("4 x 4 matrix by rows that takes the part to its place, mm; a list of them for several",
             List("Rows", List("A row", Number("An element"))),
             List("Places", List("Rows", List("A row", Number("An element")))))),

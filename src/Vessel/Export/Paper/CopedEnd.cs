@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Export.Pdf;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>Which edge of the wall the line of a coped end is for.</summary>
+internal static class CopedEnd
+{
+    private const int Steps = 360;
+
+    private const double Letter = 1.8;
+
+    public static IEnumerable<PdfItem> Items(PortSite site, TubeEnd end, FlatInk ink, WrappedDevelopment wrapped)
+    {
+        Point2 At(double phi, double along) => ink.On(new(wrapped.Radius * phi, along + wrapped.Lift));
+        if (end.Ground)
+        {
+            return
+            [
+                new PdfStroke(
+                    [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => At(phi, end.Inner(phi)))],
+                    Pens.Hidden),
+            ];
+        }
+
+        return Stretches(site).SelectMany(stretch =>
+        {
+            var (start, middle) = (At(stretch.From, end.Outer(stretch.From)), (stretch.From + stretch.To) / 2);
+            var room = At(stretch.To, 0).U - start.U;
+            var tick = PdfStroke.Line(start, start - new Point2(0, 6), Pens.Thin);
+            return Strokes.Width(stretch.Edge, Letter) > room
+                ? new PdfItem[] { tick }
+                : [tick, PdfText.Middle(stretch.Edge, At(middle, end.Outer(middle)) - new Point2(0, 5), Letter)];
+        });
+    }
+
+    public static ImmutableArray<string> Notes(PortSite site) =>
+    [
+        "Hatched side of the line: waste.",
+        site.Port.Cut == EndCut.Square
+            ? "The line governs for the whole wall, cut square through: below it stands which edge of the wall touches the host there."
+            : "The solid line is the wall's OUTER edge and governs; dashed: where the inner edge ends. Grind the end face from the one to the other.",
+    ];
+
+    /// <summary>Angles over which the same edge of the wall touches.</summary>
+    private static IEnumerable<(double From, double To, string Edge)> Stretches(PortSite site)
+    {
+        string Edge(double phi)
+        {
+            var (bore, outside) = (site.Port.BoreRadius, site.Port.OuterRadius);
+            var governs = site.Outside.GoverningRadius(bore, outside, phi);
+            return governs == outside ? "outer edge" : governs == bore ? "inner edge" : "within";
+        }
+
+        var from = 0;
+        double Angle(int i) => Turns.Full * i / Steps;
+        for (var i = 1; i <= Steps; i++)
+        {
+            if (i < Steps && Edge(Angle(i) + (Math.PI / Steps)) == Edge(Angle(from) + (Math.PI / Steps)))
+                continue;
+            yield return (Angle(from), Angle(i), Edge(Angle(from) + (Math.PI / Steps)));
+            from = i;
+        }
+    }
+}

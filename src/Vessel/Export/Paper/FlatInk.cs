@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Export.Pdf;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>The pieces of a flat as lines on paper.</summary>
+/// <param name="Stretch">Along x: paper round a tube lies further out than the metal.</param>
+internal sealed record FlatInk(Flat Flat, double Stretch)
+{
+    /// <summary>Finer than any printer's dot.</summary>
+    private const double Chord = 0.01;
+
+    private const double HatchStep = 3;
+
+    private const int MostHatches = 1000;
+
+    private const double HatchLength = 2.2;
+
+    /// <summary>Beyond the tool's circle, mm.</summary>
+    private const double Overreach = 2;
+
+    public Point2 On(Point2 flat) => new(flat.U * Stretch, flat.V);
+
+    public ImmutableArray<Point2> Outline(Loop2 loop) => [.. Chords.Of(loop, Chord).Select(On)];
+
+    public ImmutableArray<Point2> Along(Curve2 curve) => [.. Chords.Of(curve, Chord).Select(On)];
+
+    public IEnumerable<PdfItem> Cut() =>
+        Flat.Cut.Holes.Append(Flat.Cut.Outer).Select(loop => new PdfStroke(Outline(loop), Pens.Edge, Closed: true));
+
+    public IEnumerable<PdfItem> Marks() => Flat.Marks.Select(mark => mark switch
+    {
+        LineMark line => (PdfItem)PdfStroke.Line(On(line.A), On(line.B), Pens.Thin),
+        TextMark text => PdfText.Middle(text.Text, On(text.Center), text.Height, text.Angle),
+        _ => throw new ArgumentException($"no such mark: {mark}"),
+    });
+
+    public IEnumerable<PdfItem> Bends() => Flat.Bends.SelectMany((bend, i) =>
+    {
+        var way = (bend.B - bend.A).Unit();
+        var words = $"bend {i + 1}: {NoteText.Degrees(Math.Abs(bend.Angle))} deg {(bend.Angle > 0 ? "up" : "down")}, inside R {NoteText.Length(bend.InsideRadius)}";
+        // Beside the line's first third, so that it stands off marks in the middle.
+        return new PdfItem[]
+        {
+            PdfStroke.Line(On(bend.A), On(bend.B), Pens.Chain),
+            PageFrame.Fitted(words, On(bend.A) + (2 * way) + (1.2 * way.Turned), 2.5, (bend.B - bend.A).Length - 4) with { Angle = way.Angle },
+        };
+    });
+
+    /// <summary>Where the tool goes: its circle, a cross beyond it, and its number in the table of holes.</summary>
+    /// <param name="center">On the flat.</param>
+    public IEnumerable<PdfItem> Drilled(Hole hole, Point2 center)
+    {
+        var (at, letter) = (On(center), Math.Clamp(hole.Diameter / 4, 1.8, 3));
+        var words = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {NoteText.Length(hole.Diameter)}");
+        // Inside where there is room for it, else beside.
+        var inside = Strokes.Width(words, letter) + 3 < hole.Diameter / 2;
+        var start = inside ? at + new Point2(1.5, 1.5) : at + ((hole.Diameter / 2 * 0.75) + 1) * new Point2(1, 1);
+        return [.. Cross(at, (hole.Diameter / 2) + Overreach), PdfText.Left(words, start, letter)];
+    }
+
+    public static IEnumerable<PdfItem> Cross(Point2 at, double arm) =>
+    [
+        PdfStroke.Line(at - new Point2(arm, 0), at + new Point2(arm, 0), Pens.Thin),
+        PdfStroke.Line(at - new Point2(0, arm), at + new Point2(0, arm), Pens.Thin),
+    ];
+
+    /// <summary>Short strokes on the right of a path: where the metal is on its left, on the waste.</summary>
+    public static IEnumerable<PdfItem> Hatch(ImmutableArray<Point2> path)
+    {
+        var length = path.Zip(path.Skip(1)).Sum(pair => (pair.Second - pair.First).Length);
+        var pitch = Math.Max(HatchStep, length / MostHatches);
+        var rest = pitch / 2;
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            var step = path[i + 1] - path[i];
+            for (; rest < step.Length; rest += pitch)
+            {
+                var at = path[i] + (rest / step.Length * step);
+                var slant = (step.Unit() - step.Unit().Turned).Unit();
+                yield return PdfStroke.Line(at, at + (HatchLength * slant), Pens.Thin);
+            }
+
+            rest -= step.Length;
+        }
+    }
+
+    public IEnumerable<PdfItem> HatchedHoles() =>
+        Flat.Cut.Holes.SelectMany(hole => Hatch(Outline(hole) is var path ? path.Add(path[0]) : []));
+}

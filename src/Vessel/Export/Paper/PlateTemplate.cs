@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using Vessel.Export.Pdf;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>Paper to be stuck on sheet: outline, centres to punch, bend lines; and for bends a gauge to hold against them.</summary>
+internal static class PlateTemplate
+{
+    /// <summary>Nobody punches more than this by hand.</summary>
+    private const int MostOfField = 2000;
+
+    /// <summary>Length of a gauge's legs, mm.</summary>
+    private const double Leg = 50;
+
+    public static IEnumerable<Template> Of(Part part)
+    {
+        var flat = part.Flat!;
+        var ink = new FlatInk(flat, 1);
+        yield return new(
+            $"{part.Name}: lay on the sheet",
+            [
+                .. ink.Cut(),
+                .. ink.Marks(),
+                .. ink.Bends(),
+                .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => ink.Drilled(hole, hole.Center)),
+                .. part.Fields.Where(IsDrawn).SelectMany(Punched),
+            ],
+            [
+                .. flat.Notes,
+                .. part.Holes.IsEmpty ? Array.Empty<string>() : ["At each centre: number in the table of holes, and the tool's diameter in mm. Punch where the cross meets."],
+                .. part.Fields.Select(field => IsDrawn(field)
+                    ? $"{field.Purpose}: punch {field.Lattice.Count} crosses, drill {NoteText.Length(field.Diameter)} mm."
+                    : $"{field.Purpose}: {field.Lattice.Count} holes, too many to punch by hand; see the DXF."),
+                .. flat.Bends.IsEmpty ? Array.Empty<string>() : ["Chain line: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
+            ]);
+        foreach (var bend in flat.Bends.GroupBy(bend => (Degrees: NoteText.Degrees(Math.Abs(bend.Angle)), bend.InsideRadius)).Select(same => same.First()))
+            yield return Gauge(part, bend);
+    }
+
+    private static bool IsDrawn(HoleField field) => field.Lattice.Count <= MostOfField;
+
+    private static IEnumerable<PdfItem> Punched(HoleField field) => field.Lattice.Centers().SelectMany(center =>
+        FlatInk.Cross(center, Math.Min(field.Diameter / 2, 2)));
+
+    /// <summary>
+    /// A piece of card whose corner fits into the bend: legs at the angle that stays, the corner rounded as the bend is
+    /// inside.
+    /// </summary>
+    private static Template Gauge(Part part, BendLine bend)
+    {
+        var (inside, r) = (Math.PI - Math.Abs(bend.Angle), bend.InsideRadius);
+        // The corner's circle touches both legs; its centre lies on the half of the angle.
+        var (right, left) = (Point2.Polar(1, (Math.PI - inside) / 2), Point2.Polar(1, (Math.PI + inside) / 2));
+        var setback = r / Math.Tan(inside / 2);
+        var corner = new Arc2(new(0, r / Math.Sin(inside / 2)), r, left.Angle + (Math.PI / 2), Math.Abs(bend.Angle));
+        var reach = setback + Leg;
+        var words = $"{NoteText.Degrees(inside)} deg inside, R {NoteText.Length(r)}";
+        return new(
+            $"{part.Name}: gauge for the bends",
+            [
+                new PdfStroke([.. Chords.Of(corner, 0.01), reach * right, reach * left], Pens.Edge, Closed: true),
+                PdfText.Middle(words, new(0, reach * right.V * 0.8), 2.5),
+                PdfText.Middle(part.Name, new(0, (reach * right.V * 0.8) - 5), 2.5),
+            ],
+            [
+                $"Stick on card, cut out, hold inside the bend: turned by {NoteText.Degrees(Math.Abs(bend.Angle))} deg, so {NoteText.Degrees(inside)} deg are left between the legs.",
+                "Overbend for spring-back until the gauge fits without light.",
+            ]);
+    }
+}

@@ -1,0 +1,33 @@
+using Vessel.Export.Pdf;
+using Vessel.Parts;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>The templates of one part.</summary>
+internal static class TemplatesPdf
+{
+    /// <summary>
+    /// Tubes and rolled parts with something to mark on them, and sheet with holes, bends or curved sides. A plain disc is
+    /// drawn quicker with dividers.
+    /// </summary>
+    public static bool Has(Part part) => part.Flat switch
+    {
+        null => false,
+        { Kind: FlatKind.Wrap } => true,
+        { Kind: FlatKind.Blank } flat => flat.Cut.Outer.AsCircle is null,
+        var flat => part.Wrap is not null || flat.Cut.Holes.Length > 0 || !part.Fields.IsEmpty || !flat.Bends.IsEmpty,
+    };
+
+    public static void Write(Part part, Build build, Stream to)
+    {
+        var (design, paper) = (build.Assembly.Design, build.Options.Paper);
+        var site = build.Assembly.Sites.FirstOrDefault(site => Design.Slug.Of(site.Port.Name) == part.Id);
+        var templates = part.OnOutside is null ? PlateTemplate.Of(part) : [WrapTemplate.Of(part, site, paper)];
+        var vessel = design.Revision.Length > 0 ? $"{design.Name}, revision {design.Revision}" : design.Name;
+        PdfDocument.Write(
+            $"{design.Name}: template of {part.Name}",
+            $"vessel {build.Options.ToolVersion}",
+            [.. templates.SelectMany(template => TemplatePages.Of(template, paper.Size, vessel))],
+            to);
+    }
+}

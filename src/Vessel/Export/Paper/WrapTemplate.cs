@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Export.Pdf;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>
+/// Paper to be laid round a tube. Its middle lies half its thickness outside the metal, so everything is stretched round
+/// the girth by (R + t/2) / R; heights stay.
+/// </summary>
+internal static class WrapTemplate
+{
+    private const int ClockSteps = 24;
+
+    private const double Letter = 2;
+
+    private const double Tick = 1.6;
+
+    /// <param name="site">Of a port's tube; null for other parts.</param>
+    public static Template Of(Part part, PortSite? site, PaperOptions paper)
+    {
+        var flat = part.OnOutside!;
+        var wrapped = (WrappedDevelopment)flat.From;
+        var ink = new FlatInk(flat, 1 + (paper.Thickness / 2 / wrapped.Radius));
+        var end = site is null ? null : TubeEnd.Of(site);
+        var (_, top) = CurveMeasures.Bounds(flat.Cut.Outer);
+        var (words, lines) = (ink.Marks().OfType<PdfText>().ToList(), ink.Marks().OfType<PdfStroke>());
+        return new(
+            $"{part.Name}: wrap round the outside",
+            [
+                .. ink.Cut(),
+                .. ink.HatchedHoles(),
+                .. flat.Cut.Outer.Edges.OfType<GraphCurve2>().SelectMany(cope => FlatInk.Hatch(ink.Along(cope))),
+                .. lines,
+                .. words,
+                .. Clock(ink, wrapped, top.V, words),
+                .. part.Holes.Where(hole => hole.Outline is not null)
+                    .SelectMany(hole => ink.Drilled(hole, flat.From.Flatten(part.Flat!.From.Raise(hole.Center)))),
+                .. end is null || end.IsPlain ? [] : CopedEnd.Items(site!, end, ink, wrapped),
+                .. Ends(ink, flat, end),
+            ],
+            [
+                .. flat.Notes,
+                .. end is null || end.IsPlain ? [] : CopedEnd.Notes(site!),
+                $"Numbers at the upper edge: degrees {(site is null ? "round the vessel" : "round the tube")}, towards the right.",
+                Round(wrapped, paper),
+            ]);
+    }
+
+    /// <summary>The two side edges meet, or lap where the wrap was drawn longer than the girth.</summary>
+    private static string Round(WrappedDevelopment wrapped, PaperOptions paper)
+    {
+        var (metal, girth) = (Turns.Full * wrapped.Radius, Turns.Full * (wrapped.Radius + (paper.Thickness / 2)));
+        return $"Drawn for paper {NoteText.Length(paper.Thickness)} mm thick: once round is {NoteText.Length(girth)} mm on it, {NoteText.Length(metal)} mm on the metal. "
+            + "After one turn the left edge must be met within 0.5 mm: a gap or a lap is the error of print or tube.";
+    }
+
+    /// <summary>Ticks every 15 degrees along the upper edge, each with its number where no mark is in the way.</summary>
+    private static IEnumerable<PdfItem> Clock(FlatInk ink, WrappedDevelopment wrapped, double top, List<PdfText> words)
+    {
+        var taken = words.Select(PdfPlacing.Bounds).ToList();
+        for (var i = 0; i < ClockSteps; i++)
+        {
+            var angle = Turns.Full * i / ClockSteps;
+            var at = ink.On(wrapped.Flatten(new(angle, top - wrapped.Lift)));
+            yield return PdfStroke.Line(at, at - new Point2(0, Tick), Pens.Thin);
+            var number = PdfText.Left(NoteText.Degrees(angle), at + new Point2(0.8, -Tick - 1 - Letter), Letter);
+            if (i % 2 == 0 && !taken.Any(box => Meet(box, PdfPlacing.Bounds(number))))
+                yield return number;
+        }
+    }
+
+    private static bool Meet(Box2 a, Box2 b) =>
+        a.Min.U < b.Max.U && b.Min.U < a.Max.U && a.Min.V < b.Max.V && b.Min.V < a.Max.V;
+
+    /// <summary>Which way up it goes: above the upper edge, outside what is cut out.</summary>
+    private static IEnumerable<PdfItem> Ends(FlatInk ink, Flat flat, TubeEnd? end)
+    {
+        var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
+        var middle = ink.On(new(bounds.Max.U / 2, bounds.Max.V + 4));
+        var words = PdfText.Middle(end is null ? "UP" : "FREE END", middle, 3);
+        yield return words;
+        foreach (var side in new[] { -1, 1 })
+        {
+            var foot = middle + new Point2(side * ((words.Width / 2) + 4), -2.5);
+            var tip = foot + new Point2(0, 5);
+            yield return PdfStroke.Line(foot, tip, Pens.Edge);
+            yield return new PdfStroke([tip + new Point2(-1.2, -2), tip, tip + new Point2(1.2, -2)], Pens.Edge);
+        }
+
+        yield return PdfText.Middle(end is null ? "LOWER END" : end.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
+    }
+}
