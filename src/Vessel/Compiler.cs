@@ -4,11 +4,12 @@ using System.Text;
 using Vessel.Design;
 using Vessel.Export;
 using Vessel.Findings;
+using Vessel.Planning;
 
 namespace Vessel;
 
 /// <summary>
-/// The whole way from text to files, one step after the other: read and check, build, assess, export. Pure: only
+/// The whole way from text to files, one step after the other: read and check, build, plan, assess, export. Pure: only
 /// <see cref="OutputFolder"/> writes.
 /// </summary>
 public static class Compiler
@@ -22,8 +23,10 @@ public static class Compiler
     public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);
 
     /// <summary>All findings, those that the design accepts marked.</summary>
-    public static ImmutableArray<Finding> Assess(Assembly assembly) =>
-        Acceptance.Mark(Assessment.Of(assembly), assembly.Design);
+    public static ImmutableArray<Finding> Assess(Assembly assembly) => Assess(Plan.Of(assembly));
+
+    public static ImmutableArray<Finding> Assess(Plan plan) =>
+        Acceptance.Mark(Assessment.Of(plan.Assembly), plan.Assembly.Design);
 
     /// <summary>Faults of what the design accepts; nothing is written when there are any.</summary>
     public static ImmutableArray<Fault> Misaccepted(VesselDesign design, ImmutableArray<Finding> findings) =>
@@ -31,8 +34,8 @@ public static class Compiler
 
     public static Build Compile(VesselDesign design, BuildOptions options)
     {
-        var assembly = Assemble(design);
-        return Vessel.Export.Build.Of(assembly, Assess(assembly), options);
+        var plan = Plan.Of(Assemble(design));
+        return Vessel.Export.Build.Of(plan, Assess(plan), options);
     }
 
     /// <summary>Lazy: each file is made when it is written.</summary>

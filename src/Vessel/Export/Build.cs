@@ -7,6 +7,7 @@ using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Export;
 
@@ -55,15 +56,20 @@ public sealed record Build(
     ImmutableArray<BuiltPart> Parts,
     ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds,
     ImmutableArray<Finding> Findings,
-    BuildOptions Options)
+    BuildOptions Options,
+    Plan Plan)
 {
     private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
 
     /// <summary>Cut when the first of its files is written.</summary>
     public AxialSection Section => _section.Value;
 
-    public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options)
+    public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options) =>
+        Of(Plan.Of(assembly), findings, options);
+
+    public static Build Of(Plan plan, ImmutableArray<Finding> findings, BuildOptions options)
     {
+        var assembly = plan.Assembly;
         var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
         ImmutableArray<BuiltPart> parts =
             [.. assembly.Parts.AsParallel().AsOrdered().Select(part => BuiltPart.Of(part, options))];
@@ -72,9 +78,11 @@ public sealed record Build(
             parts,
             [
                 .. assembly.Welds.Select(weld => (
-                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]], assembly.Design.Shop.Welding))),
+                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]],
+                    assembly.Design.Flow.Temperature, assembly.Design.Shop.Welding))),
             ],
             findings,
-            options);
+            options,
+            plan);
     }
 }

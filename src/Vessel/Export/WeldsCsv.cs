@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Planning;
 
 namespace Vessel.Export;
 
@@ -12,7 +13,9 @@ internal static class WeldsCsv
     [
         "number", "weld", "kind", "length_mm", "throat_mm", "leg_min_mm", "leg_max_mm", "angle_min_deg", "angle_max_deg",
         "gap_normal_mm", "gap_axial_mm", "deposit_mm3", "filler", "filler_g", "filler_high_g", "rod_mm", "rods", "rods_high",
-        "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min",
+        "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min", "passes", "preparation", "least_leg_mm",
+        "tungsten_mm", "cup", "amps_low", "amps_high", "gas_l_per_min", "volts", "heat_kj_per_mm", "strength_n_per_mm", "purge",
+        "notes",
     ];
 
     public static void Write(Build build, Stream to)
@@ -21,7 +24,11 @@ internal static class WeldsCsv
         Csv.Write(
             to,
             _columns,
-            [.. build.Welds.Select(weld => Row(weld.Figures, weld.Cost, shop)), Totals(build.Welds, shop)]);
+            [
+                .. build.Welds.Zip(build.Plan.Procedures).Select(weld => Row(weld.First.Figures, weld.First.Cost, shop)
+                    .Concat(Procedure(weld.Second)).ToArray()),
+                Totals(build.Welds, shop),
+            ]);
     }
 
     private static CsvCell[] Row(WeldFigures figures, WeldCost cost, WeldingShop shop)
@@ -38,6 +45,13 @@ internal static class WeldsCsv
         ];
     }
 
+    private static CsvCell[] Procedure(WeldProcedure weld) =>
+    [
+        weld.Passes, weld.Preparation, weld.LeastLeg, weld.Tungsten.Diameter, weld.Tungsten.Cup,
+        Math.Round(weld.Settings.Low), Math.Round(weld.Settings.High), Math.Round(weld.Settings.Gas, 1), Math.Round(weld.Volts, 1), weld.HeatInput.Likely, weld.Strength.Value,
+        weld.Purged ? "argon" : null, string.Join("; ", weld.Notes),
+    ];
+
     private static CsvCell[] Totals(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, WeldingShop shop)
     {
         var totals = WeldTotals.Of(welds, shop);
@@ -47,6 +61,7 @@ internal static class WeldsCsv
             welds.Sum(weld => weld.Figures.Deposit), default, totals.FillerMass.Likely, totals.FillerMass.High, default,
             totals.Rods.Likely, totals.Rods.High, default, totals.ArcMinutes,
             totals.JobMinutes.Low, totals.JobMinutes.Likely, totals.JobMinutes.High,
+            .. Enumerable.Repeat(default(CsvCell), 13),
         ];
     }
 }

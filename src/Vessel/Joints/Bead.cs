@@ -29,7 +29,7 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
     }
 
     /// <summary>
-    /// Square butt: gap times wall and two thirds of width times height for cap and, where melted through, root. The
+    /// Butt: gap times wall, the bevel of a thick one, and two thirds of width times height for cap and, where melted through, root. The
     /// metal lies on the root line as near as it matters.
     /// </summary>
     private static Bead Edge(Joint joint, Station at)
@@ -37,6 +37,7 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
         var square = joint.Wall * joint.Wall;
         var cap = 2.0 / 3 * CapWidth * CapHeight * square;
         var root = joint.Kind == JointKind.Butt ? 2.0 / 3 * RootWidth * RootHeight * square : 0;
-        return new(0, (joint.Throat * at.GapNormal) + cap + root, Vector3.Zero);
+        var bevel = EdgePreparation.Area(joint.Kind, joint.Wall);
+        return new(0, (joint.Throat * at.GapNormal) + bevel + cap + root, Vector3.Zero);
     }
 }

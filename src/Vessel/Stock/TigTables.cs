@@ -59,16 +59,6 @@ public static class TigTables
         return walls.Select(wall => (wall, Travel(family, form, wall)));
     }
 
-    private static Datum At(ImmutableArray<double> walls, ImmutableArray<double> speeds, double wall, string source)
-    {
-        if (wall < walls[0])
-            return new(speeds[0], $"{source}; the first row, as the wall is thinner than the table");
-        if (wall > walls[^1])
-            return new(speeds[^1], $"{source}; the last row, as the wall is thicker than the table");
-        var upper = 1;
-        while (walls[upper] < wall)
-            upper++;
-        var share = (wall - walls[upper - 1]) / (walls[upper] - walls[upper - 1]);
-        return new(speeds[upper - 1] + (share * (speeds[upper] - speeds[upper - 1])), source);
-    }
+    private static Datum At(ImmutableArray<double> walls, ImmutableArray<double> speeds, double wall, string source) =>
+        new(WallTable.At(walls, speeds, wall), WallTable.Sourced(walls, wall, source));
 }

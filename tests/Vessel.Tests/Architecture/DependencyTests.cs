@@ -14,9 +14,10 @@ public sealed partial class DependencyTests
         ["Parts"] = ["Geometry", "Stock", "Design"],
         ["Joints"] = ["Geometry", "Stock", "Design", "Parts"],
         ["Function"] = ["Geometry", "Stock", "Design", "Parts", "Joints"],
-        ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function"],
+        ["Planning"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function"],
+        ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning"],
         ["Starting"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
-        ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
+        ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Findings"],
     };
 
     public static TheoryData<string> Folders => [.. _mayUse.Keys];

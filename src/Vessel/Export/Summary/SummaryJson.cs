@@ -32,7 +32,7 @@ internal static class SummaryJson
             json.Object("options", () => WriteOptions(build.Options, json));
             json.List("parts", build.Parts, part => PartJson.Write(part, json));
             json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
-            json.List("welds", build.Welds, weld => WeldJson.Write(weld, build.Assembly, json));
+            json.List("welds", build.Welds.Zip(build.Plan.Procedures), weld => WeldJson.Write(weld.First, weld.Second, build.Assembly, json));
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));

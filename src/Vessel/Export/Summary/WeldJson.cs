@@ -1,12 +1,13 @@
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Planning;
 
 namespace Vessel.Export.Summary;
 
 /// <summary>One entry of summary.json's <c>welds</c>.</summary>
 internal static class WeldJson
 {
-    public static void Write((WeldFigures Figures, WeldCost Cost) weld, Assembly assembly, SummaryWriter json)
+    public static void Write((WeldFigures Figures, WeldCost Cost) weld, WeldProcedure procedure, Assembly assembly, SummaryWriter json)
     {
         var (figures, cost) = weld;
         var joint = figures.Joint;
@@ -32,8 +33,27 @@ internal static class WeldJson
             json.Put("gap_normal_mm", figures.GapNormal);
             json.Put("gap_axial_mm", figures.GapAxial);
             json.Put("lip_mm", Lip(joint, assembly));
+            json.Object("procedure", () => WriteProcedure(procedure, json));
             json.List("stations", figures.Stations, station => WriteStation(joint, station.Parameter, station.At, json));
         });
+    }
+
+    private static void WriteProcedure(WeldProcedure weld, SummaryWriter json)
+    {
+        json.Put("preparation", weld.Preparation);
+        json.Put("least_leg_mm", weld.LeastLeg);
+        json.Put("passes", weld.Passes);
+        json.Put("tungsten_mm", weld.Tungsten.Diameter);
+        json.Put("cup", weld.Tungsten.Cup);
+        json.Limits("amps", weld.Settings.Low, weld.Settings.High);
+        json.Put("gas_l_per_min", weld.Settings.Gas);
+        json.Put("settings_source", weld.Settings.Source);
+        json.Put("volts", weld.Volts);
+        json.Put("heat_kj_per_mm", weld.HeatInput);
+        json.Put("strength_n_per_mm", weld.Strength.Value);
+        json.Put("strength_source", weld.Strength.Source);
+        json.Put("purged", weld.Purged);
+        json.List("notes", weld.Notes, json.Value);
     }
 
     private static double Lip(Joint joint, Assembly assembly) =>

@@ -1,0 +1,37 @@
+using Vessel.Stock;
+
+namespace Vessel.Planning;
+
+/// <summary>What to heed at a weld, in words.</summary>
+internal static class WeldNotes
+{
+    /// <summary>From this wall on aluminium takes heat away faster than a small machine brings it, mm. Common practice.</summary>
+    private const double ThickAluminium = 5;
+
+    /// <summary>From this wall on mild steel is preheated, mm: AWS D1.1, from memory.</summary>
+    private const double ThickSteel = 19;
+
+    public static string Heat(MaterialFamily family, double wall) => family switch
+    {
+        MaterialFamily.Aluminium when wall >= ThickAluminium =>
+            "preheat to 90 degC and never above 120: more softens a 6xxx alloy (common practice, no source)",
+        MaterialFamily.Aluminium => "no preheat; let it cool below 60 degC between seams (common practice, no source)",
+        MaterialFamily.Stainless => "no preheat; below 150 degC between passes and seams (common practice, no source)",
+        _ when wall > ThickSteel => "preheat to 65 degC (AWS D1.1, from memory)",
+        _ => "no preheat above 0 degC; dry it, and warm it to the hand below 10 (AWS D1.1, from memory)",
+    };
+
+    public static string Distortion(WeldRole role) => role switch
+    {
+        WeldRole.LongSeam or WeldRole.SkirtSeam =>
+            "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
+        WeldRole.GoreSeam => "seams in turn on opposite sides, each from the rim to the pole; check the rim's girth after every second",
+        WeldRole.CrownSeam => "in quarters, opposite ones after each other",
+        WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
+        WeldRole.PortSeam => "in halves from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
+        WeldRole.CapRim or WeldRole.CapHold or WeldRole.SleeveHold => "in quarters, opposite ones after each other; check that it stands square after the tacks",
+        WeldRole.DiscHold => "short beads opposite to each other; the disc buckles when it is run round at once",
+        WeldRole.BracketEar => "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",
+        _ => throw new ArgumentOutOfRangeException(nameof(role)),
+    };
+}

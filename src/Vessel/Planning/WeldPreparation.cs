@@ -1,0 +1,36 @@
+using System.Globalization;
+using Vessel.Joints;
+
+namespace Vessel.Planning;
+
+/// <summary>What is done to the edges before they are tacked.</summary>
+internal static class WeldPreparation
+{
+    /// <summary>Root opening of a bevelled edge, mm: the example of a V in weld tables. Common practice.</summary>
+    private const double BevelGap = 1.6;
+
+    /// <summary>As <c>RootGap.Aim</c> of the findings: a quarter of the wall. Common practice, no source.</summary>
+    private const double AimShare = 0.25;
+
+    public static string Of(WeldFigures weld)
+    {
+        var joint = weld.Joint;
+        var gap = Text(weld.GapNormal);
+        if (EdgePreparation.IsBevelled(joint.Kind, joint.Wall))
+        {
+            return $"bevel to a V of 60 deg, root face {Text(EdgePreparation.RootFace)} mm, gap {Text(BevelGap)} mm; "
+                + $"as drawn the gap is {gap} mm";
+        }
+
+        if (joint.Kind == JointKind.Fillet)
+        {
+            return weld.GrooveShare > 0
+                ? $"bevel the attached part where the surfaces open beyond 135 deg ({Text(100 * weld.GrooveShare)} % of the way); gap to {gap} mm"
+                : $"square, fitted; gap to {gap} mm";
+        }
+
+        return $"square edges, gap {gap} mm, at most {Text(AimShare * joint.Wall)} mm";
+    }
+
+    private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

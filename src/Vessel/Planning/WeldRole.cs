@@ -1,0 +1,75 @@
+using Vessel.Design;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>What a weld is to the vessel; decides when it is laid and what to heed.</summary>
+public enum WeldRole
+{
+    /// <summary>Up the rolled shell.</summary>
+    LongSeam,
+
+    /// <summary>Between two gores.</summary>
+    GoreSeam,
+
+    /// <summary>Round the polar cap of a half sphere of gores.</summary>
+    CrownSeam,
+
+    /// <summary>Between a head and the shell.</summary>
+    HeadSeam,
+
+    /// <summary>Round a port, on its host's outside.</summary>
+    PortSeam,
+
+    /// <summary>Up the rolled skirt of a cap.</summary>
+    SkirtSeam,
+
+    /// <summary>Between a cap's plate and skirt.</summary>
+    CapRim,
+
+    /// <summary>What holds a cap: to its head, or to the outlet's tube.</summary>
+    CapHold,
+
+    /// <summary>What holds a sleeve to its head.</summary>
+    SleeveHold,
+
+    /// <summary>Round a disc, or its tacks.</summary>
+    DiscHold,
+
+    /// <summary>Along an ear of the bracket.</summary>
+    BracketEar,
+}
+
+/// <summary>Tells a weld's role from the path of the design that asks for it.</summary>
+internal static class WeldRoles
+{
+    public static WeldRole Of(Joint joint, VesselDesign design)
+    {
+        var path = joint.Path;
+        if (path == WeldNumbers.LongSeam)
+            return WeldRole.LongSeam;
+        if (path == design.Top.Path || path == design.Bottom.Path)
+            return WeldRole.HeadSeam;
+        if (design.Ports.Any(port => port.Path == path))
+            return WeldRole.PortSeam;
+        if (design.Inside.Sleeves.Any(sleeve => WeldNumbers.Fixing(sleeve.Path) == path))
+            return WeldRole.SleeveHold;
+        if (design.Inside.Discs.Any(disc => WeldNumbers.Fixing(disc.Path) == path))
+            return WeldRole.DiscHold;
+        if (design.Inside.Caps.FirstOrDefault(cap => path.StartsWith(cap.Path + ".", StringComparison.Ordinal)) is { } cap)
+        {
+            return path == WeldNumbers.Seam(cap.Path) ? WeldRole.SkirtSeam
+                : path == WeldNumbers.Rim(cap.Path) ? WeldRole.CapRim
+                : WeldRole.CapHold;
+        }
+
+        if (design.Bracket is { } bracket && path.StartsWith(bracket.Path + ".", StringComparison.Ordinal))
+            return WeldRole.BracketEar;
+        return path.EndsWith(']') ? WeldRole.GoreSeam : WeldRole.CrownSeam;
+    }
+
+    /// <summary>Whether it closes the wall that parts the inside from the air.</summary>
+    public static bool IsWall(this WeldRole role) => role
+        is WeldRole.LongSeam or WeldRole.GoreSeam or WeldRole.CrownSeam or WeldRole.HeadSeam or WeldRole.PortSeam;
+}

@@ -1,0 +1,95 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Joints;
+using Vessel.Planning;
+using Vessel.Stock;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Planning;
+
+public sealed class WeldProcedureTests
+{
+    public static TheoryData<string> DesignFiles() => Repository.DesignFiles();
+
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void A_leg_is_never_below_the_published_least(string file)
+    {
+        var plan = Plans.Of(file);
+
+        Assert.Equal(plan.Assembly.Welds.Length, plan.Procedures.Length);
+        Assert.All(plan.Procedures.Where(p => p.Joint.Kind == JointKind.Fillet && p.LeastLeg is not null), p =>
+            // On a right angle; what opens further takes longer legs, what closes carries on its throat.
+            Assert.True(p.Joint.Throat * Math.Sqrt(2) >= p.LeastLeg - 1e-9));
+    }
+
+    [Fact]
+    public void Stainless_walls_are_purged_and_other_welds_are_not()
+    {
+        var plan = Plans.Of("harbour-launch-breather.yaml");
+
+        Assert.All(plan.Procedures, p => Assert.Equal(p.Role.IsWall(), p.Purged));
+        Assert.Contains(plan.Procedures, p => p.Purged);
+        Assert.Contains(plan.Procedures, p => !p.Purged);
+        Assert.DoesNotContain(Plans.Of("shop-compressor-catch-can.yaml").Procedures, p => p.Purged);
+    }
+
+    [Fact]
+    public void Every_role_is_told_apart()
+    {
+        var rolled = Plans.OfText(Repository.Design("harbour-launch-breather.yaml"), "inside.cap.made_from=sheet");
+
+        var roles = Repository.DesignFiles().Select(f => Plans.Of(f.Data)).Append(rolled)
+            .SelectMany(p => p.Procedures).Select(p => p.Role).Distinct();
+
+        Assert.Equal(Enum.GetValues<WeldRole>(), roles.Order());
+    }
+
+    /// <summary>Weld tables: t 6, root face 1.5, gap 1.6, 60 degrees: 21.2913 mm2 of groove; cap and root of the butt are on top.</summary>
+    [Fact]
+    public void A_thick_butt_is_bevelled()
+    {
+        var vessel = Designs.Vessel(Designs.Shell(wall: 6) with { RootGap = 1.6 });
+        var joint = LongSeam.Of(vessel.Shell, WeldNumbers(vessel));
+        var square = Bead.Of(joint, joint.Along(10)).Area - EdgePreparation.Area(joint.Kind, 6);
+        var capAndRoot = square - (1.6 * 6);
+
+        Near.Printed("21.2913", Bead.Of(joint, joint.Along(10)).Area - capAndRoot);
+        Assert.Equal(0, EdgePreparation.Area(JointKind.Butt, EdgePreparation.SquareTo));
+        Assert.Equal(0, EdgePreparation.Area(JointKind.Fillet, 6));
+    }
+
+    [Theory]
+    [InlineData(2, 1)]
+    [InlineData(4.8, 1)]
+    [InlineData(5, 2)]
+    [InlineData(10, 5)]
+    public void Passes_follow_the_section(double wall, int passes)
+    {
+        var vessel = Designs.Vessel(Designs.Shell(400, wall, 400), Designs.Branch("p", 60, wall, new(200, 0, 0, 0, 0)));
+        var site = Vessel.Parts.PortSite.Of(vessel.Ports[0], vessel);
+        // Lap of a straight ring: the section is wall squared over two, as on a right angle.
+        var straight = PortSeam.Of(site, vessel, WeldNumbers(vessel)) with
+        {
+            Along = t => new(
+                new(1e6 * Math.Cos(t), 1e6 * Math.Sin(t), 0), new(-1e6 * Math.Sin(t), 1e6 * Math.Cos(t), 0),
+                new(Math.Cos(t), Math.Sin(t), 0), Vector3.UnitZ, Math.PI / 2, 0, 0),
+        };
+
+        Assert.Equal(passes, WeldPasses.Of(WeldFigures.Of(straight)));
+        Assert.Equal(passes, (int)Math.Ceiling(wall * wall / 2 / WeldPasses.MostArea));
+    }
+
+    [Fact]
+    public void Hot_service_changes_the_rod_of_5052()
+    {
+        var metal = Materials.Find("aluminium 5052")!;
+
+        Assert.Equal("ER5356", Fillers.Between(metal, metal, 65)!.Name);
+        Assert.Equal("ER5554", Fillers.Between(metal, metal, 66)!.Name);
+        Assert.Equal("ER4043", Fillers.Between(metal, Materials.Find("aluminium 6061")!, 120)!.Name);
+    }
+
+    private static Vessel.Parts.WeldNumbers WeldNumbers(VesselDesign vessel) => Vessel.Parts.WeldNumbers.Of(vessel);
+}
