@@ -8,6 +8,8 @@ public static class Assessment
     public static ImmutableArray<Finding> Of(Assembly assembly) =>
     [
         .. FitRules.Of(assembly),
+        .. LigamentRules.Of(assembly),
+        .. InsertionRules.Of(assembly),
         .. ShellRules.Of(assembly),
         .. HeadRules.Of(assembly),
         .. TemperRules.Of(assembly),

@@ -92,7 +92,8 @@ internal static class BracketRules
     private static Finding? Gap(Assembly assembly, BracketSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
-        var (aim, most) = (RootGap.Aim(bracket.Thickness), RootGap.Most(bracket.Thickness));
+        var shop = assembly.Design.Shop.Welding;
+        var (aim, most) = (RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop));
         if (weld.GapNormal <= aim)
             return null;
         var grave = weld.GapNormal > most;

@@ -37,6 +37,8 @@ public static class FindingCodes
     public const string MediaBypassed = "media-bypassed";
     public const string LossTooGreat = "loss-too-great";
     public const string UnlikeMetals = "unlike-metals";
+    public const string LigamentTooNarrow = "ligament-too-narrow";
+    public const string InsertBeforePort = "insert-before-port";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -62,6 +64,8 @@ public static class FindingCodes
         new(LooseDisc, "A disc is held by nothing.", "Fix it, unless something else holds it."),
         new(PackingWithoutScreen, "Packing has no disc on one side: loose media can leave.", "Put it between two discs."),
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
+        new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
+        new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

@@ -28,7 +28,8 @@ internal static class FitRules
     private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld)
     {
         var port = site.Port;
-        var (aim, most) = (RootGap.Aim(port.Wall), RootGap.Most(port.Wall));
+        var shop = assembly.Design.Shop.Welding;
+        var (aim, most) = (RootGap.Aim(port.Wall, shop), RootGap.Most(port.Wall, shop));
         if (port.Joint == PortJoint.SetIn || weld.GapNormal <= aim)
             return null;
         var grave = weld.GapNormal > most;

@@ -23,16 +23,18 @@ internal static class InsideReachCheck
             .SelectMany(p => bodies.Select(b => Find(shown, design.Shell, p, b)).OfType<Fault>().Take(1));
     }
 
-    private static Fault? Find(Shown shown, ShellDesign shell, PortDesign port, InsideBody body)
-    {
-        var met = body.Rings.SelectMany(ring => Enumerable.Range(0, Lines)
+    /// <summary>How far the tube may reach in before it meets the body, along its axis from the shell's inside, mm; null
+    /// where it does not.</summary>
+    public static double? FirstMeeting(ShellDesign shell, PortDesign port, InsideBody body) =>
+        body.Rings.SelectMany(ring => Enumerable.Range(0, Lines)
             .Select(i => Line(shell, port, Turns.Full * i / Lines).FirstMeeting(ring, port.InsideLength))).Min();
-        return met is not { } reach
+
+    private static Fault? Find(Shown shown, ShellDesign shell, PortDesign port, InsideBody body) =>
+        FirstMeeting(shell, port, body) is not { } reach
             ? null
             : new Fault(FaultCodes.PartsCollide, $"{port.Path}.inside_length",
                 $"The inner end of '{port.Name}' runs into '{body.Name}'.", shown.Length(port.InsideLength),
                 $"at most {shown.Length(reach)}", "Make its inside length smaller.");
-    }
 
     private static LineInward Line(ShellDesign shell, PortDesign port, double phi)
     {

@@ -17,6 +17,18 @@ public static class ShopKeys
         {
             Default = "2.5 in", Range = new(0, 90), Source = Rods.StubSource,
         },
+        new("gap_aim", KeyKind.Ratio, "Root opening of a square cut to aim for, as a share of the wall")
+        {
+            Default = "0.25", Range = new(0.01, 1), Source = WeldingRates.Practice,
+        },
+        new("gap_most", KeyKind.Ratio, "Root opening that is refused, as a share of the wall")
+        {
+            Default = "0.5", Range = new(0.01, 2), Source = WeldingRates.Practice,
+        },
+        new("gap_limit", KeyKind.Length, "Root opening that is refused on any wall")
+        {
+            Default = "1 mm", Range = new(0.05, 10), Source = WeldingRates.Practice,
+        },
         .. WeldingRates.All.Select(Rate),
     ])
     {

@@ -21,8 +21,12 @@ public sealed record Shop(
 
 /// <param name="RodLength">mm.</param>
 /// <param name="RodStub">What is thrown away of each rod, mm.</param>
+/// <param name="GapAim">Root opening to aim for, as a share of the wall.</param>
+/// <param name="GapMost">That is refused, as a share of the wall.</param>
+/// <param name="GapLimit">That is refused on any wall, mm.</param>
 /// <param name="ArcShare">Arc time as a share of elapsed time.</param>
-public sealed record WeldingShop(double RodLength, double RodStub, Estimate ArcShare)
+public sealed record WeldingShop(
+    double RodLength, double RodStub, double GapAim, double GapMost, double GapLimit, Estimate ArcShare)
 {
     public double StubShare => RodStub / RodLength;
 }

@@ -14,7 +14,12 @@ internal static class ShopBuilder
         [.. ShopFigures.Of(file, ShopKeys.File, units)]);
 
     private static WeldingShop Welding(Section section) => new(
-        section.Number("rod_length"), section.Number("rod_stub"), Rate(section, WeldingRates.ArcShare));
+        section.Number("rod_length"),
+        section.Number("rod_stub"),
+        section.Number("gap_aim"),
+        section.Number("gap_most"),
+        section.Number("gap_limit"),
+        Rate(section, WeldingRates.ArcShare));
 
     /// <summary>The shop's figure takes the place of the likely one; low and high keep their proportion to it.</summary>
     private static Estimate Rate(Section section, WorkRate rate)

@@ -1,0 +1,41 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Findings;
+
+/// <summary>What hangs from the top goes in from above, and may not pass what reaches in through the shell.</summary>
+/// <remarks>
+/// Everything inside goes all round the axis, so turning it on its way changes nothing: it is tried along the axis only. Its
+/// way is each of its rings, drawn out to the shell's upper end.
+/// </remarks>
+internal static class InsertionRules
+{
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        var ways = design.Inside.Sleeves.Select(sleeve => InsideBodies.Of(design, sleeve))
+            .Concat(design.Inside.Caps.Select(cap => InsideBodies.Of(design, cap)))
+            .Concat(design.Inside.Discs.Select(InsideBodies.Of))
+            .Select(body => body with { Rings = [.. body.Rings.Select(ring => ring with { High = InsideRoom.UpperEnd(design) })] })
+            .ToList();
+        foreach (var port in design.Ports.Where(port => port.Host == PortHost.Shell && port.InsideLength > 0))
+        {
+            if (ways.Select(way => (way.Name, Reach: InsideReachCheck.FirstMeeting(design.Shell, port, way)))
+                .Where(met => met.Reach is not null).OrderBy(met => met.Reach).Select(met => ((string, double?)?)met).FirstOrDefault()
+                is not var (name, reach))
+            {
+                continue;
+            }
+
+            yield return new(
+                FindingCodes.InsertBeforePort,
+                Severity.Warning,
+                [Slug.Of(name), Slug.Of(port.Name)],
+                $"{name} goes in from above, straight or turning, and does not pass the inner end of {port.Name}: put {port.Name} in "
+                + $"after it, or let it reach in by no more than {NoteText.Length(reach!.Value)} mm.",
+                [new("inside length", port.InsideLength, reach, "mm")],
+                design.PlaceOf($"{port.Path}.inside_length"));
+        }
+    }
+}
