@@ -2,14 +2,23 @@ using System.Collections.Immutable;
 
 namespace Vessel.Geometry;
 
+/// <summary>A point where open edges end, one vertex for all of them. Identity is by reference.</summary>
+public sealed class Corner3(Vector3 at)
+{
+    public Vector3 At { get; } = at;
+}
+
 /// <summary>
-/// A closed curve in space where two faces of a solid meet. Flattened once, so that both faces get the same points.
-/// Identity is by reference.
+/// A curve in space where two faces of a solid meet, closed unless it has ends. Flattened once, so that both faces get the
+/// same points. Identity is by reference.
 /// </summary>
-/// <param name="at">Position at a parameter of <paramref name="domain"/>; both ends are the same point.</param>
+/// <param name="at">Position at a parameter of <paramref name="domain"/>; both ends of a closed one are the same point.</param>
 /// <param name="breaks">Parameters that must become vertices: corners; ascending, inside the domain.</param>
 public sealed class Edge3(Func<double, Vector3> at, Interval domain, ImmutableArray<double> breaks)
 {
+    /// <summary>Where the domain starts and ends; null for a closed edge.</summary>
+    public (Corner3 Start, Corner3 End)? Ends { get; init; }
+
     public Interval Domain { get; } = domain;
 
     public ImmutableArray<double> Breaks { get; } = breaks;
@@ -30,7 +39,7 @@ public abstract record Face
     }
 }
 
-/// <summary>One boundary of a skin: an edge and its image in the surface's chart.</summary>
+/// <summary>One boundary of a skin, or a piece of one: an edge and its image in the surface's chart.</summary>
 /// <param name="Winding">How often the image goes round a surface that comes round again: 0, 1 or -1.</param>
 public sealed record Bound(Edge3 Edge, Func<double, Point2> Image, int Winding = 0);
 
@@ -39,7 +48,7 @@ public sealed record Bound(Edge3 Edge, Func<double, Point2> Image, int Winding =
 public sealed record Skin(Surface On, ImmutableArray<Bound> Bounds, bool Outward) : Face;
 
 /// <summary>
-/// The wall between two edges of one domain: straight from A(t) to B(t), or bulged along <paramref name="Through"/>.
+/// The wall between two closed edges of one domain: straight from A(t) to B(t), or bulged along <paramref name="Through"/>.
 /// </summary>
 /// <param name="Through">Position at (t, w) with w from 0 on A to 1 on B; null for a straight wall.</param>
 public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face;
@@ -76,15 +85,29 @@ public sealed record Solid
     public ImmutableArray<Face> Faces { get; }
 
     /// <summary>
-    /// Handles: 0 for a ball, 1 for a ring. A skin with n bounds has Euler characteristic 2 - n and a wall 0; those
-    /// of the faces add up (they meet in circles, which count 0) to 2 - 2 genus. A hole of a field bounds two skins.
+    /// Handles: 0 for a ball, 1 for a ring. A skin with n bounds has Euler characteristic 2 - n, a wall and a closed edge 0, an
+    /// open edge without its ends -1, a corner 1; they add up to 2 - 2 genus. A hole of a field bounds two skins.
     /// </summary>
-    public int Genus => 1 - (Faces.Sum(face => face switch
+    public int Genus => 1 - ((Faces.Sum(face => face switch
     {
-        Skin skin => 2 - skin.Bounds.Length,
+        Skin skin => 2 - Loops(skin),
         PerforatedFaces plate => 2 * (2 - plate.Bounds.Length - plate.Field.Count),
         _ => 0,
-    }) / 2);
+    }) + Corners(Faces.SelectMany(EdgesOf)).Count - Faces.SelectMany(EdgesOf).Distinct().Count(edge => edge.Ends is not null)) / 2);
+
+    /// <summary>Closed bounds, and rings of open ones.</summary>
+    private static int Loops(Skin skin)
+    {
+        var open = skin.Bounds.Where(bound => bound.Edge.Ends is not null).Select(bound => bound.Edge).ToList();
+        var ringOf = Corners(open).ToDictionary(corner => corner, corner => corner);
+        Corner3 Ring(Corner3 corner) => ringOf[corner] == corner ? corner : ringOf[corner] = Ring(ringOf[corner]);
+        foreach (var edge in open)
+            ringOf[Ring(edge.Ends!.Value.Start)] = Ring(edge.Ends.Value.End);
+        return skin.Bounds.Length - open.Count + ringOf.Count(pair => pair.Key == pair.Value);
+    }
+
+    private static HashSet<Corner3> Corners(IEnumerable<Edge3> edges) =>
+        [.. edges.SelectMany(edge => edge.Ends is var (start, end) ? new[] { start, end } : [])];
 
     private static IEnumerable<Edge3> EdgesOf(Face face) => face switch
     {

@@ -30,6 +30,20 @@ public abstract record Surface
     public abstract Vector3 Normal(Point2 chart);
 }
 
+/// <summary>Another surface, moved to where the frame stands.</summary>
+public sealed record PlacedSurface(Surface On, Frame3 Frame) : Surface
+{
+    public override double? Period => On.Period;
+
+    public override double WeightOfV => On.WeightOfV;
+
+    public override ImmutableArray<Crease> Creases => On.Creases;
+
+    public override Vector3 At(Point2 chart) => Frame.ToOuter(On.At(chart));
+
+    public override Vector3 Normal(Point2 chart) => Frame.Turn(On.Normal(chart));
+}
+
 /// <summary>The plane through the frame's X and Y.</summary>
 public sealed record PlaneSurface(Frame3 Frame) : Surface
 {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Joints;
+using Vessel.Mockups;
 using Vessel.Parts;
 
 namespace Vessel;
@@ -15,6 +16,11 @@ public sealed record Assembly(
     Cavity Cavity,
     Capacity Capacity)
 {
+    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(Design, Sites, Mockups.Mockup.UsualWall));
+
+    /// <summary>Worked out when it is first asked for.</summary>
+    public MockupPlan Mockup => _mockup.Value;
+
     public static Assembly Of(VesselDesign design)
     {
         var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();

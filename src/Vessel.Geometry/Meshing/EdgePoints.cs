@@ -26,11 +26,12 @@ internal static class EdgePoints
         IReadOnlyList<Edge3> group, IEnumerable<double> demanded, Accuracy accuracy)
     {
         var domain = group[0].Domain;
+        var leastPieces = group[0].Ends is null ? LeastPieces : 1;
         var anchors = Anchors(domain, demanded.Concat(group.SelectMany(edge => edge.Breaks)));
         var chosen = new List<double> { domain.Start };
         for (var i = 0; i + 1 < anchors.Count; i++)
         {
-            var least = (int)Math.Ceiling(LeastPieces * (anchors[i + 1] - anchors[i]) / domain.Length);
+            var least = (int)Math.Ceiling(leastPieces * (anchors[i + 1] - anchors[i]) / domain.Length);
             Divide(group, new(anchors[i], anchors[i + 1]), least, accuracy, chosen);
         }
 

@@ -9,6 +9,7 @@ internal sealed class MeshBuilder
     private readonly ImmutableArray<Triangle>.Builder _triangles = ImmutableArray.CreateBuilder<Triangle>();
     private readonly HashSet<(int, int)> _alongRings = [];
     private readonly Dictionary<Edge3, List<(double Parameter, int Vertex)>> _rings = [];
+    private readonly Dictionary<Corner3, int> _corners = [];
     private int _ringVertices;
     private ulong _open;
 
@@ -41,16 +42,40 @@ internal sealed class MeshBuilder
     public bool Runs(int a, int b) => _alongRings.Contains((a, b));
 
     /// <summary>
-    /// Makes the edge's vertices; the last parameter is the first point again and gets none. All rings come before any
-    /// other vertex.
+    /// Makes the edge's vertices; the last parameter of a closed one is the first point again and gets none. All rings come
+    /// before any other vertex.
     /// </summary>
     public void AddRing(Edge3 edge, ImmutableArray<double> parameters)
     {
-        var ring = new List<(double, int)>(parameters.Length - 1);
+        var ring = new List<(double, int)>(parameters.Length);
         for (var i = 0; i + 1 < parameters.Length; i++)
-            ring.Add((parameters[i], AddVertex(edge.At(parameters[i]))));
+        {
+            ring.Add((
+                parameters[i],
+                i == 0 && edge.Ends is var (start, _) ? VertexOf(start) : AddVertex(edge.At(parameters[i]))));
+        }
+
+        if (edge.Ends is var (_, end))
+            ring.Add((parameters[^1], VertexOf(end)));
         _rings.Add(edge, ring);
         _ringVertices = _vertices.Count;
+    }
+
+    /// <summary>Sides of the flattened edge, each from one vertex to the next; a closed one comes back to its first.</summary>
+    public IEnumerable<((double Parameter, int Vertex) From, (double Parameter, int Vertex) To)> SidesOf(Edge3 edge)
+    {
+        var ring = _rings[edge];
+        for (var i = 0; i + 1 < ring.Count; i++)
+            yield return (ring[i], ring[i + 1]);
+        if (edge.Ends is null)
+            yield return (ring[^1], ring[0]);
+    }
+
+    private int VertexOf(Corner3 corner)
+    {
+        if (!_corners.TryGetValue(corner, out var vertex))
+            _corners.Add(corner, vertex = AddVertex(corner.At));
+        return vertex;
     }
 
     public List<(double Parameter, int Vertex)> RingOf(Edge3 edge) => _rings[edge];

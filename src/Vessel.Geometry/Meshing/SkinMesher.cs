@@ -37,10 +37,8 @@ internal sealed class SkinMesher
     {
         foreach (var bound in _skin.Bounds)
         {
-            var ring = _mesh.RingOf(bound.Edge);
-            for (var i = 0; i < ring.Count; i++)
+            foreach (var (from, to) in _mesh.SidesOf(bound.Edge))
             {
-                var (from, to) = (ring[i], ring[(i + 1) % ring.Count]);
                 var (a, b) = (Unrolled(bound.Image(from.Parameter)), Unrolled(bound.Image(to.Parameter)));
                 // A point on the cut stands on both of its sides; each segment takes the side it lies on.
                 _segments.Add((Node(from.Vertex, a, b), Node(to.Vertex, b, a)));

@@ -8,6 +8,9 @@ namespace Vessel.Geometry;
 /// <param name="Grazes">The line runs along the surface there: it only just meets it.</param>
 public readonly record struct LineHit(double Along, Vector3 At, Vector3 Normal, int Piece, bool Grazes)
 {
+    /// <summary>Arc length from the profile's start at which it is met, mm.</summary>
+    public double Station { get; init; }
+
     /// <summary>Lines that meet a surface under less than this, as a sine, graze it: rounding decides whether they meet at all.</summary>
     internal const double Touch = 1e-6;
 }

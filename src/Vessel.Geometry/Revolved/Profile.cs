@@ -82,6 +82,10 @@ public sealed record Profile
     public bool IsCorner(int piece) =>
         Math.Abs(Pieces[piece].Normal(Pieces[piece].Length).Cross(Pieces[piece + 1].Normal(0))) > Smooth;
 
+    /// <summary>Whether it turns inward at some corner, so that a line may meet one part of it and then another.</summary>
+    public bool HasInnerCorner => Enumerable.Range(0, Pieces.Length - 1).Any(i =>
+        IsCorner(i) && Pieces[i].Normal(Pieces[i].Length).Cross(Pieces[i + 1].Normal(0)) < 0);
+
     /// <summary>What lies between two arc lengths.</summary>
     public Profile Part(Interval along) => new(
     [
@@ -116,7 +120,10 @@ public sealed record Profile
                 continue;
             var at = point + (entry.Along * direction);
             var normal = ProfilePiece.Turned(at, entry.Foot.Normal);
-            first = new(entry.Along, at, normal, i, Math.Abs(normal.Dot(direction)) <= LineHit.Touch);
+            first = new(entry.Along, at, normal, i, Math.Abs(normal.Dot(direction)) <= LineHit.Touch)
+            {
+                Station = _starts[i] + entry.Foot.Along,
+            };
         }
 
         return first;

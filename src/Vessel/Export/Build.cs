@@ -6,6 +6,7 @@ using Vessel.Export.Solids;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Planning;
 
@@ -61,8 +62,13 @@ public sealed record Build(
 {
     private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
 
+    private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Of(plan) : null);
+
     /// <summary>Cut when the first of its files is written.</summary>
     public AxialSection Section => _section.Value;
+
+    /// <summary>Meshed when the first of its files is written; null where something stands in its way.</summary>
+    public Mockup? Mockup => _mockup.Value;
 
     public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options) =>
         Of(Plan.Of(assembly), findings, options);

@@ -23,6 +23,7 @@ public static class VesselFiles
         new("section/assembly.3mf", to => ThreeMfWriter.Write(
             [.. build.Section.Pieces.Select(piece => piece.Body)], build.Assembly.Design.Name, to)),
         new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
+        .. MockupFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
         new(ReportPage.FileName, to => ReportPage.Write(build, to)),

@@ -21,5 +21,6 @@ public static class Assessment
         .. BracketRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),
+        .. MockupRules.Of(assembly),
     ];
 }

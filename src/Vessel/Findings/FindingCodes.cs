@@ -39,6 +39,7 @@ public static class FindingCodes
     public const string UnlikeMetals = "unlike-metals";
     public const string LigamentTooNarrow = "ligament-too-narrow";
     public const string InsertBeforePort = "insert-before-port";
+    public const string NoMockup = "no-mock-up";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -63,6 +64,7 @@ public static class FindingCodes
         new(WebTooNarrow, "Holes of a pattern leave less than a thickness between them.", "Widen the pitch, or take smaller holes or thinner sheet."),
         new(LooseDisc, "A disc is held by nothing.", "Fix it, unless something else holds it."),
         new(PackingWithoutScreen, "Packing has no disc on one side: loose media can leave.", "Put it between two discs."),
+        new(NoMockup, "Parts graze, cross or nearly touch, so that the outside is no clean solid: no mock-up to print is written.", "Move them apart by 0.2 mm, or leave the mock-up out."),
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),

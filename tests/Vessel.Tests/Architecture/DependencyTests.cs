@@ -15,9 +15,10 @@ public sealed partial class DependencyTests
         ["Joints"] = ["Geometry", "Stock", "Design", "Parts"],
         ["Function"] = ["Geometry", "Stock", "Design", "Parts", "Joints"],
         ["Planning"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function"],
-        ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning"],
+        ["Mockups"] = ["Geometry", "Stock", "Design", "Parts"],
+        ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups"],
         ["Starting"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
-        ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Findings"],
+        ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups", "Findings"],
     };
 
     public static TheoryData<string> Folders => [.. _mayUse.Keys];

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Mockups;
+
+/// <summary>Where a footprint lies on a profile.</summary>
+/// <param name="Stations">Arc lengths that it takes up, mm.</param>
+/// <param name="Wide">The same of a section that is wider all round by the least distance, as far as it meets the body.</param>
+internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide)
+{
+    /// <summary>A quarter of a turn is a whole number of steps, so that the flattest lines are among those looked at.</summary>
+    private const int Coarse = 36;
+
+    private const int Fine = 144;
+
+    public Interval Stations => Place.Stations;
+
+    public double Steepness => Place.Steepness;
+
+    /// <summary>With room on both sides for facets that are not needles.</summary>
+    public Interval Taken => new(Stations.Start - Obstacle.Least, Stations.End + Obstacle.Least);
+
+    private ImprintPlace Closely => Print.Place(Fine) ?? Place;
+
+    private Ball Around => Ball.Round([new Hull(Place.Points)]);
+
+    public static Footmark? Of(Imprint print, Func<double, Imprint> widened)
+    {
+        if (print.Place(Coarse) is not { } place)
+            return null;
+        // Without inner corners a line beside the section meets what lies beside the footprint.
+        var wide = print.On.HasInnerCorner && widened(Obstacle.Least).Place(Coarse) is { } found ? found.Stations : place.Stations;
+        return new(print, place, new(Math.Min(place.Stations.Start, wide.Start), Math.Max(place.Stations.End, wide.End)));
+    }
+
+    /// <summary>Between two footprints, mm; no more than a lower bound where they are far apart.</summary>
+    public double DistanceTo(Footmark other)
+    {
+        var apart = Around.DistanceTo(other.Around);
+        // A coarse polygon stays within a hundredth of its size of the curve.
+        return apart > Obstacle.Least + (0.01 * (Around.Radius + other.Around.Radius))
+            ? apart
+            : Closely.DistanceTo(other.Closely);
+    }
+}
+
+/// <summary>Something that stands on the vessel, for questions of distance.</summary>
+/// <param name="Id">Of its part.</param>
+/// <param name="What">In words.</param>
+/// <param name="Footprints">Null where a line misses the vessel.</param>
+/// <param name="Bodies">Outside the vessel, but for what <paramref name="Strands"/> tell.</param>
+/// <param name="Strands">Lines of its surface between footprint and bodies.</param>
+/// <param name="Around">Holds all of it.</param>
+internal sealed record Attached(
+    string Id,
+    string What,
+    string Path,
+    ImmutableArray<Footmark?> Footprints,
+    ImmutableArray<ConvexBody> Bodies,
+    ImmutableArray<Hull> Strands,
+    Ball Around)
+{
+    public static Attached Of(PortForm port)
+    {
+        var site = port.Site;
+        var print = Mark(port.Outside);
+        var top = print?.Place.Reach.End ?? 0;
+        ImmutableArray<ConvexBody> bodies = [.. port.Bars(top)];
+        return new(
+            port.Id,
+            site.Port.Name,
+            site.Port.Path,
+            [print],
+            bodies,
+            [
+                .. (print?.Place.Points ?? []).Select(point => new Hull(
+                    [point, point + ((top - (point - site.Frame.Origin).Dot(site.Frame.Z)) * site.Frame.Z)])),
+            ],
+            Ball.Round([.. port.Bars(print?.Place.Reach.Start ?? 0)]));
+    }
+
+    /// <summary>The bore where it meets the room inside.</summary>
+    public static Attached BoreOf(PortForm port) => new(
+        port.Id, $"the bore of {port.Site.Port.Name}", port.Site.Port.Path, [Mark(port.Bore!)], [], [], default);
+
+    public static IEnumerable<Attached> Of(BracketForm bracket)
+    {
+        var marks = bracket.Ears.Select(ear => Footmark.Of(ear, _ => ear)).ToImmutableArray();
+        var reach = marks.Min(mark => mark?.Place.Reach.Start ?? 0);
+        ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(reach)];
+        yield return new(
+            bracket.Id, bracket.Site.Bracket.Name, bracket.Site.Bracket.Path, marks, hulls, [], Ball.Round(hulls));
+    }
+
+    /// <summary>Between the parts of both that stand outside the vessel, mm; zero when they meet.</summary>
+    public double DistanceInAir(Attached other)
+    {
+        var mine = Bodies.Concat(Strands);
+        return mine.Min(a => other.Bodies.Concat(other.Strands).Min(b => ConvexDistance.Between(a, b).Start));
+    }
+
+    /// <summary>Of a round section, which may be widened.</summary>
+    private static Footmark? Mark(Imprint print) => Footmark.Of(
+        print,
+        by =>
+        {
+            var radius = print.Section.At(print.Section.Domain.Start).Length + by;
+            return print with { Section = LoopPath.Of(Loop2.Circle(default, radius)) };
+        });
+}
+
+/// <summary>A ball that holds some bodies.</summary>
+internal readonly record struct Ball(Vector3 Centre, double Radius)
+{
+    public static Ball Round(IReadOnlyCollection<ConvexBody> bodies)
+    {
+        Vector3[] ways = [Vector3.UnitX, Vector3.UnitY, Vector3.UnitZ];
+        double Most(Vector3 way) => bodies.Max(body => body.Furthest(way).Dot(way));
+        var (low, high) = (
+            new Vector3(-Most(-ways[0]), -Most(-ways[1]), -Most(-ways[2])), new Vector3(Most(ways[0]), Most(ways[1]), Most(ways[2])));
+        return new(0.5 * (low + high), (high - low).Length / 2);
+    }
+
+    public double DistanceTo(Ball other) => (Centre - other.Centre).Length - Radius - other.Radius;
+}

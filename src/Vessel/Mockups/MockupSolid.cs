@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Mockups;
+
+/// <summary>
+/// The mock-up as one solid whose faces share edges: the outside profile turned about the axis less the footprints, each
+/// attached part from its footprint outward, and the room inside less the bores.
+/// </summary>
+internal static class MockupSolid
+{
+    /// <summary>Of a plan without obstacles.</summary>
+    public static Solid Of(MockupPlan plan)
+    {
+        var faces = ImmutableArray.CreateBuilder<Face>();
+        var (onOutside, onInside) = (ImmutableArray.CreateBuilder<Opening>(), ImmutableArray.CreateBuilder<Opening>());
+        foreach (var port in plan.Ports)
+            AddPort(port, faces, onOutside, onInside);
+        if (plan.Bracket is { } bracket)
+        {
+            var (own, ears) = bracket.Build();
+            faces.AddRange(own);
+            onOutside.AddRange(ears.Select((edges, i) => Opened(edges, bracket.Ears[i], bracket.Site.Bracket.Angle)));
+        }
+
+        faces.AddRange(TurnedFaces.Of(plan.Outside, onOutside.ToImmutable(), true));
+        if (plan.Inside is { } inside)
+            faces.AddRange(TurnedFaces.Of(inside, onInside.ToImmutable(), false));
+        return new(faces.ToImmutable());
+    }
+
+    private static void AddPort(
+        PortForm port,
+        ImmutableArray<Face>.Builder faces,
+        ImmutableArray<Opening>.Builder onOutside,
+        ImmutableArray<Opening>.Builder onInside)
+    {
+        var last = EdgeOf(port.Outside);
+        onOutside.Add(Opened([last], port.Outside, port.Angle));
+        foreach (var ring in port.Rings)
+        {
+            var next = port.Ring(ring);
+            faces.Add(new Wall(last, next));
+            last = next;
+        }
+
+        if (port.Bore is { } bore)
+        {
+            var end = EdgeOf(bore);
+            onInside.Add(Opened([end], bore, port.Angle));
+            faces.Add(new Wall(last, end));
+        }
+        else
+        {
+            var plane = port.Site.Frame with { Origin = port.Site.Frame.ToOuter(new(0, 0, port.Rings[^1].V)) };
+            faces.Add(new Skin(new PlaneSurface(plane), [new(last, t => plane.ToLocal(last.At(t)) is var at ? new(at.X, at.Y) : default)], true));
+        }
+    }
+
+    private static Edge3 EdgeOf(Imprint print) => new(print.At, print.Section.Domain, print.Section.Breaks);
+
+    private static Opening Opened(ImmutableArray<Edge3> edges, Imprint print, double angle) =>
+        new(edges, Footmark.Of(print, _ => print)!.Taken, angle);
+}

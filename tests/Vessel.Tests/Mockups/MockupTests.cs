@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Geometry;
+using Vessel.Mockups;
+using Vessel.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Mockups;
+
+public sealed class MockupTests
+{
+    private const int Most = 25;
+
+    public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Every_design_prints_as_one_closed_solid_of_the_volume_of_its_formula(string file)
+    {
+        var vessel = Compiler.Assemble(
+            Compiler.Read(File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == file))).Value!);
+
+        AssertSolid(vessel, Mockup.Of(vessel.Mockup));
+    }
+
+    [Fact]
+    public void Random_designs_print_or_say_what_is_in_the_way()
+    {
+        var (printed, refused) = (0, 0);
+        foreach (var seed in Enumerable.Range(0, Most))
+        {
+            var vessel = RandomDesigns.Built(seed);
+            var plan = MockupPlan.Of(vessel.Design, vessel.Sites, 0);
+            if (!plan.Obstacles.IsEmpty)
+            {
+                refused++;
+                continue;
+            }
+
+            printed++;
+            AssertSolid(vessel, Mockup.Of(plan));
+        }
+
+        // Seven ports a vessel, a quarter of them as far out as can be: many graze.
+        Assert.InRange(printed, Most / 2, Most - refused);
+    }
+
+    [Theory]
+    [InlineData(BracketEars.Sides)]
+    [InlineData(BracketEars.Ends)]
+    public void Ears_of_either_kind_grow_out_of_the_shell(BracketEars ears)
+    {
+        var bracket = (ears == BracketEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
+        var vessel = Assembly.Of(Designs.Sound with { Bracket = bracket });
+
+        AssertSolid(vessel, Mockup.Of(vessel.Mockup));
+    }
+
+    [Theory]
+    [InlineData(33.3, false)]
+    [InlineData(33.1, true)]
+    public void Footprints_closer_than_a_fifth_of_a_millimetre_leave_no_mock_up(double apart, bool refused)
+    {
+        // Tubes of 32 mm, one above the other: 1.2 - 0.9 mm between them; 0.2 would be 32.2 at a shell's flank.
+        var design = Designs.Vessel(
+            Designs.Shell(), Designs.Branch("lower", 33, 2, new(60, 0, 0, 0, 0)), Designs.Branch("upper", 33, 2, new(60 + apart, 0, 0, 0, 0)));
+
+        var findings = Compiler.Assess(Assembly.Of(design)).Where(f => f.Code == FindingCodes.NoMockup).ToList();
+
+        Assert.Equal(refused, findings.Count > 0);
+        if (refused)
+            Near.Absolute(0.1, findings[0].Figures.Single().Value, 0.01);
+    }
+
+    [Theory]
+    [InlineData(0.5, false)]
+    [InlineData(0.03, true)]
+    public void A_port_that_grazes_the_shell_leaves_no_mock_up(double left, bool refused)
+    {
+        // Flattest at the side: the sine is sqrt(1 - ((e + r) / R)^2), 0.13 and 0.033 of 55 mm; 0.05 is asked for.
+        var design = Designs.Vessel(Designs.Shell(), Designs.Branch("edge", 32, 2, new(90, 0, 55 - 16 - left, 0, 0)));
+
+        Assert.Equal(refused, Found(design));
+    }
+
+    [Theory]
+    [InlineData(130, false)]
+    [InlineData(98, true)]
+    public void Tubes_that_cross_in_the_air_leave_no_mock_up(double height, bool refused)
+    {
+        // From 60 mm the lower one climbs at 45 degrees past the level one's side.
+        var design = Designs.Vessel(
+            Designs.Shell(),
+            Designs.Branch("lower", 20, 2, new(60, 0, 0, Math.PI / 4, 0)) with { Length = 70 },
+            Designs.Branch("level", 20, 2, new(height, 0, 0, 0, 0)) with { Length = 70 });
+
+        Assert.Equal(refused, Found(design));
+    }
+
+    [Fact]
+    public void The_edge_of_the_outline_is_kept_clear_of()
+    {
+        // A lid stands over the shell's upper edge, 180 mm up.
+        bool Refused(double height) => Found(
+            Designs.Vessel(Designs.Shell(), Designs.Branch("high", 20, 2, new(height, 0, 0, 0, 0))) with { Top = Designs.Overlay("top", 130) });
+
+        Assert.True(Refused(169.9));
+        Assert.False(Refused(169.7));
+    }
+
+    [Fact]
+    public void Half_the_chord_is_a_quarter_of_the_error_of_volume()
+    {
+        var vessel = Assembly.Of(Designs.Sound);
+        var solid = MockupSolid.Of(vessel.Mockup);
+        double Error(double chord) => Math.Abs(Mesher.Flatten(solid, new(chord, Math.PI)).Volume - MockupVolume.Of(vessel));
+
+        // Chord over four: facets a half as long. Whole numbers of pieces on small circles leave some play.
+        Assert.InRange(Error(0.2) / Error(0.05), 2.5, 6.5);
+    }
+
+    private static bool Found(VesselDesign design) =>
+        Compiler.Assess(Assembly.Of(design)).Any(f => f.Code == FindingCodes.NoMockup);
+
+    private static void AssertSolid(Assembly vessel, Mockup mockup)
+    {
+        var ports = vessel.Sites.Length;
+        var bolts = vessel.Design.Bracket is { } bracket ? BracketSite.Of(bracket, vessel.Design).BoltPlaces.Length + 1 : 0;
+        // Two skins joined by so many bores have one handle less; a bracket makes a loop with the shell, each bolt hole one.
+        MeshLaws.Hold(mockup.Mesh, Math.Max(0, ports - 1) + bolts);
+        if (ports > 0)
+            Near.Absolute(MockupVolume.Of(vessel), mockup.Mesh.Volume, mockup.Mesh.Area * mockup.Chord);
+    }
+}
