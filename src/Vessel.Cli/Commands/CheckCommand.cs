@@ -19,7 +19,8 @@ internal static class CheckCommand
                 return ReportJson.Check(design, console);
             if (design.Check(console) is not { } vessel)
                 return ExitCodes.Faults;
-            var findings = Compiler.Assess(Compiler.Assemble(vessel));
+            var assembly = Compiler.Assemble(vessel);
+            var findings = Compiler.Assess(assembly);
             if (Compiler.Misaccepted(vessel, findings) is { IsEmpty: false } faults)
             {
                 FaultText.Write(design, faults, console);
@@ -27,6 +28,7 @@ internal static class CheckCommand
             }
 
             FindingText.Write(design, findings, console.Output, console.Style);
+            FunctionText.Write(assembly, console.Output);
             console.Output.WriteLine(
                 findings.IsEmpty ? $"{design.Shown}: sound, no findings." : $"{design.Shown}: sound, {FindingText.Count(findings)}.");
             return FindingText.ExitCode(findings);

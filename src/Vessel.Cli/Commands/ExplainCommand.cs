@@ -5,7 +5,10 @@ using Vessel.Findings;
 
 namespace Vessel.Cli.Commands;
 
-/// <summary><c>explain</c>: what the code of a fault or finding means and what to do, or the list of all of them.</summary>
+/// <summary>
+/// <c>explain</c>: what the code of a fault or finding means and what to do, or the list of all of them; of a design, what a
+/// figure is worked out from.
+/// </summary>
 internal static class ExplainCommand
 {
     private const string LimitsWord = "limits";
@@ -14,13 +17,20 @@ internal static class ExplainCommand
     {
         var code = new Argument<string?>("code")
         {
-            Description = "The code of a fault or finding, or 'limits'; all are listed unless given.",
+            Description = "The code of a fault or finding, 'limits', or with --of the name of a figure; all are listed unless given.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         code.CompletionSources.Add(_ => Known().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
+        var of = new Option<string?>("--of")
+        {
+            Description = "A design file whose figure is meant: its formula, inputs, source and range; all are listed without a name.",
+            HelpName = "FILE",
+        };
         var page = new Option<bool>("--page") { Description = "All codes with cause and remedy as a page of Markdown." };
-        var command = new Command("explain", "Say what a fault or finding means and what to do about it.") { code, page };
-        command.SetAction(parsed => parsed.GetValue(page) ? WritePage(console) : Explain(parsed.GetValue(code), console));
+        var command = new Command("explain", "Say what a fault or finding means, or what a figure rests on.") { code, of, page };
+        command.SetAction(parsed => parsed.GetValue(page) ? WritePage(console)
+            : parsed.GetValue(of) is { } file ? FigureCommand.Explain(file, parsed.GetValue(code), console)
+            : Explain(parsed.GetValue(code), console));
         return command;
     }
 
@@ -35,7 +45,7 @@ internal static class ExplainCommand
         if (FindingCodes.All.FirstOrDefault(f => f.Code == code) is { } finding)
             return One(code, "a finding: the files are written, and it is reported with its figures", finding.Cause, finding.Remedy, console);
         console.Error.WriteLine($"error: there is no code '{code}'. {Nearest.Hint(code, Known())}".TrimEnd());
-        console.Error.WriteLine("'explain' alone lists them all.");
+        console.Error.WriteLine("'explain' alone lists them all; a figure's name needs '--of FILE'.");
         return ExitCodes.Usage;
     }
 

@@ -8,10 +8,12 @@ public static class FunctionFigures
     /// <summary>In the order of a report; chapters of which the design tells nothing are left out. Microseconds to milliseconds.</summary>
     public static ImmutableArray<FigureGroup> Of(Assembly assembly)
     {
+        var design = assembly.Design;
         var path = FlowPath.Of(assembly);
         FigureGroup?[] all =
         [
-            path is null ? null : FlowFigures.Of(path, assembly.Design.Flow),
+            path is null ? null : FlowFigures.Of(path, design.Flow),
+            Separation.Of(path, design) is { } separation ? SeparationFigures.Of(separation, design) : null,
         ];
         return [.. all.OfType<FigureGroup>()];
     }

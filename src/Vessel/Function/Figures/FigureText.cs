@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace Vessel.Function;
+
+/// <summary>Figures as they are read: three digits that count, or whole where there are more before the point.</summary>
+public static class FigureText
+{
+    private const int Digits = 3;
+
+    /// <summary>With its unit: <c>3.87 to 11.1 Pa, likely 5.98</c>.</summary>
+    public static string Of(Amount value, string unit)
+    {
+        var after = unit.Length == 0 ? string.Empty : unit == "%" ? " %" : $" {unit}";
+        var (low, likely, high) = (Of(value.Low), Of(value.Likely), Of(value.High));
+        return low == high ? $"{likely}{after}" : $"{low} to {high}{after}, likely {likely}";
+    }
+
+    public static string Of(double value)
+    {
+        if (value == 0 || !double.IsFinite(value))
+            return value == 0 ? "0" : "-";
+        var power = (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        if (power is < -5 or > 9)
+            return value.ToString("0.###e0", CultureInfo.InvariantCulture);
+        var rounded = Math.Round(value, Math.Clamp(Digits - 1 - power, 0, 12));
+        return rounded.ToString("0.############", CultureInfo.InvariantCulture);
+    }
+}

@@ -1,0 +1,204 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Design;
+
+namespace Vessel.Function;
+
+/// <summary>The chapter on how much oil stays in the vessel.</summary>
+internal static class SeparationFigures
+{
+    public static FigureGroup Of(Separation separation, VesselDesign design) => new(
+        "separation",
+        "Separation of oil",
+        [.. Figures(separation, design).Where(figure => figure.Value.IsFinite)],
+        [Caught(separation), .. separation.Rises.IsEmpty ? new FigureTable[] { } : [Rises(separation)]],
+        [.. Words(separation)]);
+
+    private static IEnumerable<Figure> Figures(Separation separation, VesselDesign design)
+    {
+        var (path, flow) = (separation.Path, separation.Path.Gas.Flow!.Value);
+        var oil = new FigureInput("rho_p", "density of the oil", separation.OilDensity, "kg/m3", "flow.oil_density");
+        var q = FlowFigures.FlowInput(flow);
+        if (separation.Slowest is { } slowest)
+        {
+            var carried = separation.Carried(slowest);
+            yield return new(
+                "carried-up", "d", $"largest drop that rises with the gas where it rises slowest: {slowest.Name}", carried, "um",
+                "v(d) = Q / A, with v from 4 g d (rho_p - rho) / 3 = C_D rho v^2, C_D = 24 / Re (1 + 0.15 Re^0.687); at most at twice that speed",
+                [q, new("A", "open area there", slowest.Area, "mm2", "stages"), oil],
+                Droplet.Source,
+                new(Droplet.Range, carried.Low >= 1 && carried.High <= 1000));
+        }
+
+        if (separation.JetCut is { } jet && flow.Low > 0)
+        {
+            var speed = flow.Likely / (path.InletArea * 1e-6);
+            var reynolds = speed * separation.Jet!.Value.Bore * path.Gas.Density / path.Gas.Viscosity;
+            yield return new(
+                "jet-cut", "d50", $"drop of which half strikes what stands before {path.Inlet}", jet, "um",
+                "d50 = 0.49 sqrt(9 mu D / (rho_p v))",
+                [q, new("D", "diameter of the jet", separation.Jet.Value.Bore * 1e3, "mm", path.Inlet), oil],
+                Impaction.JetSource,
+                new(Impaction.JetRange, separation.JetHolds && reynolds is >= 500 and <= 3000));
+        }
+
+        if (separation.SwirlCut is { } swirl)
+        {
+            yield return new(
+                "swirl-cut", "d50", $"drop of which the swirl from {path.Inlet} can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
+                "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho))), N = 3 turns; likely and high: 2 and 5 times that",
+                [q, oil],
+                "Lapple 1951 for cyclones (from memory), used as a bound: a can with an offset inlet is no cyclone",
+                new("cyclones of the standard shape; no published correlation covers a plain can", false));
+        }
+
+        foreach (var pad in separation.Pads)
+        {
+            var speed = flow.Through(f => separation.PadSpeed(pad, f));
+            var packing = pad.Packing!;
+            var fibre = packing.FibreDiameter!.Value;
+            var name = separation.Pads.Length == 1 ? "half-caught" : $"half-caught-{Slug.Of(packing.Name)}";
+            yield return new(
+                name, "d50", $"drop of which {packing.Name} catches half", Half(separation), "um",
+                "1 - exp(-(2/3) S L E / pi) = 0.5, S = 4 a / D, E(d) of one fibre",
+                [
+                    new("v", "speed of the gas in it", speed, "m/s", "stages"),
+                    new("a", "share of fibre", StageLoss.FibreShare(packing)!.Value, "", $"{packing.Path}.density"),
+                    new("D", "fibre diameter", fibre, "mm", $"{packing.Path}.fibre_diameter"),
+                    new("L", "depth", pad.Length, "mm", "stages"),
+                    oil,
+                ],
+                Impaction.FibreSource,
+                new(Impaction.FibreRange, speed.Likely * fibre * 1e-3 * path.Gas.Density / path.Gas.Viscosity is < 0.2 or (> 5 and < 20)));
+            var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, path.Gas.Density);
+            yield return new(
+                separation.Pads.Length == 1 ? "pad-load" : $"pad-load-{Slug.Of(packing.Name)}", "s",
+                $"speed of the gas in {packing.Name} as a share of that at which pads let oil through",
+                100 / greatest * speed, "%", "s = v / (0.107 sqrt((rho_p - rho) / rho))",
+                [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
+                SoudersBrown.Source,
+                new("knitted mesh pads 100 to 200 mm deep; they work best from 30 to 100 %, far below it impaction is weak", 100 / greatest * speed.Likely is >= 30 and <= 100));
+        }
+
+        foreach (var figure in Cooling(path, flow, design))
+            yield return figure;
+    }
+
+    private static IEnumerable<Figure> Cooling(FlowPath path, Amount flow, VesselDesign design)
+    {
+        if (flow.Low <= 0)
+            yield break;
+        var (wall, given) = (Condensation.Wall(design), design.Flow);
+        double Leaves(double transfer, double q) =>
+            Condensation.Leaves(given.Temperature, given.Surroundings, transfer, wall, q, path.Gas.Density);
+        var (a, b) = (Leaves(Condensation.Transfer.High, flow.Low), Leaves(Condensation.Transfer.Low, flow.High));
+        var leaves = new Amount(Math.Min(a, b), Leaves(Condensation.Transfer.Likely, flow.Likely), Math.Max(a, b));
+        FigureInput[] inputs =
+        [
+            FlowFigures.FlowInput(flow),
+            new("T", "temperature of the gas", given.Temperature, "degC", "flow.temperature"),
+            new("Ta", "temperature of the air round it", given.Surroundings, "degC", "flow.surroundings"),
+            new("A", "outside of shell and heads", wall, "m2", "the vessel's own geometry"),
+            new("U", "heat transfer", Condensation.Transfer, "W/(m2 K)", "common practice, no source"),
+        ];
+        var validity = new Validity("still air round the vessel, no lagging; bounds, not a forecast", true);
+        yield return new(
+            "gas-leaves-at", "To", "temperature of the gas at the vent", leaves, "degC",
+            "To = Ta + (T - Ta) exp(-U A / (rho Q cp))", [.. inputs], Condensation.Source, validity);
+        if (leaves.Likely >= given.Temperature || given.Temperature is < 0 or > 100 || leaves.Low < -40)
+            yield break;
+        var pressure = Air.Atmosphere + given.Pressure;
+        double Water(double vapour, double to, double q) => Condensation.Water(vapour, pressure, given.Temperature, to, q);
+        yield return new(
+            "water-left", "W", "water that may fall out in the vessel", new(
+                0,
+                Water(Condensation.Vapour.Likely, leaves.Likely, flow.Likely),
+                // More gas brings more water but cools less: the greater of both ends.
+                Math.Max(
+                    Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.High), flow.High),
+                    Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.Likely), flow.Likely))), "g/h",
+            "W = (min(x p, es(T)) - es(To)) Q / (461.5 (T + 273.15)), none below zero; x = 0, 0.05, 0.13",
+            [.. inputs, new("x", "share of vapour in the gas", Condensation.Vapour, "", "common practice, no source")],
+            Condensation.Source,
+            validity);
+    }
+
+    /// <summary>um: where each bound of what the packings catch passes a half; the bound that catches most comes first.</summary>
+    private static Amount Half(Separation separation)
+    {
+        double At(Func<Amount, double> bound)
+        {
+            // Shares rise with size: halve the logarithm of 0.01 um to 1 cm.
+            var (low, high) = (-2.0, 4.0);
+            for (var i = 0; i < 60; i++)
+            {
+                var middle = (low + high) / 2;
+                (low, high) = bound(separation.ByPads(Math.Pow(10, middle))) < 0.5 ? (middle, high) : (low, middle);
+            }
+
+            return Math.Pow(10, high);
+        }
+
+        return new(At(share => share.High), At(share => share.Likely), At(share => share.Low));
+    }
+
+    private static FigureTable Caught(Separation separation) => new(
+        "caught",
+        "Share of the oil that stays, by the size of drops",
+        "size",
+        [
+            new("fall_mm_s", "speed of fall in still gas", "mm/s"),
+            new("caught_low_percent", "caught, at least", "%"),
+            new("caught_percent", "caught, likely", "%"),
+            new("caught_high_percent", "caught, at most", "%"),
+        ],
+        [
+            .. from size in Separation.Sizes
+               let share = separation.Caught(size)
+               select new FigureRow(
+                   string.Create(CultureInfo.InvariantCulture, $"{size} um"),
+                   [
+                       Droplet.Fall(size * 1e-6, separation.OilDensity, separation.Path.Gas) * 1000,
+                       100 * share.Low, 100 * share.Likely, 100 * share.High,
+                   ]),
+        ]);
+
+    private static FigureTable Rises(Separation separation) => new(
+        "rises",
+        "Stages that take the gas upward",
+        "stage",
+        [
+            new("speed_m_s", "speed", "m/s"),
+            new("carried_low_um", "largest drop carried, at least", "um"),
+            new("carried_um", "largest drop carried, likely", "um"),
+            new("carried_high_um", "largest drop carried, at most", "um"),
+        ],
+        [
+            .. from stage in separation.Rises
+               let carried = separation.Carried(stage)
+               where carried.IsFinite
+               select new FigureRow(
+                   stage.Name,
+                   [stage.Velocity(separation.Path.Gas.Flow!.Value.Likely), carried.Low, carried.Likely, carried.High]),
+        ]);
+
+    private static IEnumerable<string> Words(Separation separation)
+    {
+        yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of this size "
+            + "does not catch it: it holds back splashes and what has already gathered into large drops. The slowest rise sets that cut; faster "
+            + "stages only tear oil off again.";
+        if (separation.Path.Stages.All(stage => stage.Kind != StageKind.Packing))
+            yield return "No packing stands in the gas's way: next to nothing here catches mist below 10 um.";
+        else if (separation.Pads.IsEmpty)
+            yield return "What the packing catches is not told: give it a metal wool and its fibre_diameter.";
+        else
+            yield return "What wool catches of fine mist spans a wide range: no published correlation covers so slow a gas through so coarse a wool. "
+                + "Finer fibres, a deeper and evenly stuffed bed help most; gaps at its edge undo it.";
+        yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can; where such a figure stands "
+            + "it is a bound. Drops below 0.5 um are caught by diffusion too and are not reckoned.";
+        yield return "Sizes are no shares of mass: how much of an engine's oil comes in which size is not known here, so no total is given. Weigh what "
+            + "it catches, and what a filter behind it catches.";
+        if (separation.Path.PastMedia)
+            yield return "Gas can go past the packing: what goes that way is not caught by it.";
+    }
+}

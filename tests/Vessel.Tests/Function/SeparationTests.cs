@@ -1,0 +1,177 @@
+using Vessel.Design;
+using Vessel.Function;
+using Vessel.Tests.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Function;
+
+/// <summary>What holds oil back: limits, order and honesty of the bounds.</summary>
+public sealed class SeparationTests
+{
+    private static readonly VesselDesign _bare = FlowPathTests.Flowing(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)), 60);
+
+    private static readonly VesselDesign _packed = FlowPathTests.Packed(_bare);
+
+    private static readonly MovingGas _air = new(null, Air.Density(80, Air.Atmosphere), Air.Viscosity(80));
+
+    [Fact]
+    public void The_drop_that_is_carried_just_falls_at_that_speed()
+    {
+        // Re from 1e-4 to 900; both are roots found to rounding, and the fall's slope in d is at most 2 in logarithms.
+        for (var speed = 1e-4; speed < 8; speed *= 1.7)
+            Near.Relative(speed, Droplet.Fall(Droplet.Carried(speed, 870, _air), 870, _air), 1e-9);
+    }
+
+    [Fact]
+    public void Small_drops_fall_by_Stokes_and_large_ones_slower()
+    {
+        Near.Relative(Droplet.Stokes(1e-6, 870, _air), Droplet.Fall(1e-6, 870, _air), 1e-4);
+        for (var d = 1e-6; d < 2e-3; d *= 2)
+        {
+            Assert.True(Droplet.Fall(d, 870, _air) < Droplet.Stokes(d, 870, _air));
+            Assert.True(Droplet.Fall(d, 870, _air) < Droplet.Fall(2 * d, 870, _air));
+        }
+    }
+
+    [Fact]
+    public void Gas_that_stands_carries_nothing_and_faster_gas_larger_drops()
+    {
+        Assert.Equal(0, Droplet.Carried(0, 870, _air));
+        for (var speed = 1e-5; speed < 50; speed *= 1.5)
+            Assert.True(Droplet.Carried(speed, 870, _air) < Droplet.Carried(1.5 * speed, 870, _air));
+    }
+
+    [Fact]
+    public void The_slowest_rise_sets_the_cut()
+    {
+        var separation = Of(_packed);
+
+        Assert.All(separation.Rises, stage => Assert.True(
+            separation.Carried(separation.Slowest!).Likely <= separation.Carried(stage).Likely));
+        // The sleeve's bore of 86.
+        var speed = 60.0 / 60_000 / (Math.PI / 4 * Math.Pow(0.086, 2));
+        Near.Relative(Droplet.Carried(speed, 870, _air) * 1e6, separation.Carried(separation.Slowest!).Likely, 1e-9);
+    }
+
+    [Fact]
+    public void More_flow_carries_larger_drops()
+    {
+        var carried = new[] { 5, 20, 80, 320 }
+            .Select(flow => Of(FlowPathTests.Flowing(_packed, flow)))
+            .Select(separation => separation.Carried(separation.Slowest!).Likely)
+            .ToList();
+
+        Assert.Equal(carried.Order(), carried);
+        Assert.Distinct(carried);
+    }
+
+    [Fact]
+    public void No_packing_catches_nothing_and_a_packing_something()
+    {
+        Assert.All(Separation.Sizes, size => Assert.Equal(new Amount(0, 0, 0), Of(_bare).ByPads(size)));
+        Assert.All(Separation.Sizes, size => Assert.True(Of(_packed).ByPads(size).Low > 0));
+    }
+
+    [Fact]
+    public void Fine_mist_is_not_said_to_fall()
+    {
+        // At most what an uneven stream lets fall: speed of fall over speed of rise, below a thousandth for 1 um.
+        Assert.All(Separation.Sizes.Where(size => size <= 1), size =>
+        {
+            Assert.Equal(0, Of(_bare).Caught(size).Likely);
+            Assert.True(Of(_bare).Caught(size).High < 1e-3);
+        });
+        var group = FunctionFigures.Of(Assembly.Of(_bare)).Single(g => g.Name == "separation");
+        Assert.Contains(group.Words, word => word.Contains("Gravity in a can of this size does not catch it", StringComparison.Ordinal));
+        Assert.Contains(group.Words, word => word.Contains("No packing", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(60)]
+    [InlineData(2000)]
+    public void Shares_lie_in_order_and_rise_with_the_size(double flow)
+    {
+        var separation = Of(FlowPathTests.Flowing(_packed, flow));
+        var shares = Enumerable.Range(0, 60).Select(i => separation.Caught(0.3 * Math.Pow(1.15, i))).ToList();
+
+        Assert.All(shares, share => Assert.True(share is { Low: >= 0, High: <= 1 } && share.Low <= share.Likely && share.Likely <= share.High));
+        Assert.All(shares.Zip(shares.Skip(1)), pair => Assert.True(
+            pair.First.Low <= pair.Second.Low && pair.First.Likely <= pair.Second.Likely && pair.First.High <= pair.Second.High + 1e-12));
+    }
+
+    [Fact]
+    public void A_deeper_or_denser_packing_and_finer_fibres_catch_more()
+    {
+        Amount At(double share, double fibre, double length) => Impaction.Pad(5e-6, share, fibre, length, 0.2, 870, _air);
+        var plain = At(0.01, 5e-5, 0.02);
+
+        Assert.True(Above(At(0.01, 5e-5, 0.04), plain));
+        Assert.True(Above(At(0.02, 5e-5, 0.02), plain));
+        Assert.True(Above(At(0.01, 2.5e-5, 0.02), plain));
+        static bool Above(Amount a, Amount b) => a.Low > b.Low && a.Likely > b.Likely && a.High > b.High;
+    }
+
+    /// <summary>By the diameter-based number half is caught at about 0.3 to 0.5 (memory): S = 2 St, so that E = 0.5 at 0.5.</summary>
+    [Fact]
+    public void The_curve_of_one_fibre_passes_a_half_where_published_curves_do()
+    {
+        double Fibre(double stokes)
+        {
+            var d = Math.Sqrt(stokes * 18 * _air.Viscosity * 5e-5 / (870 * 0.5));
+            return Impaction.Inertia(d, 5e-5, 0.5, 870, _air);
+        }
+
+        Assert.True(Fibre(0.3) < 0.5 && Fibre(0.52) > 0.5);
+        Near.Relative(1, Fibre(1e4), 1e-3);
+    }
+
+    /// <summary>St on the jet's radius, rho d^2 v / (9 mu D), is 0.49^2 at the cut.</summary>
+    [Fact]
+    public void A_jet_cuts_at_its_Stokes_number()
+    {
+        var cut = Impaction.JetCut(0.03, 1.4, 870, _air);
+
+        Near.Relative(0.49 * 0.49, 2 * Impaction.Stokes(cut, 0.03, 1.4, 870, _air), 1e-12);
+        Assert.True(Impaction.JetCut(0.03, 2.8, 870, _air) < cut);
+    }
+
+    [Fact]
+    public void An_offset_inlet_swirls_and_a_centred_one_does_not()
+    {
+        var offset = _packed.Ports.Single(port => port.Name == "inlet");
+        offset = offset with { Place = offset.Place with { Offset = 30 } };
+        var design = _packed with { Ports = [.. _packed.Ports.Where(port => port.Name != "inlet"), offset] };
+
+        Assert.Null(Of(_packed).SwirlCut);
+        Assert.True(Of(design).SwirlCut > 0);
+    }
+
+    /// <summary>Steam tables: 2339 Pa at 20 degC, 12 352 Pa at 50, 47 414 Pa at 80 (from memory); Magnus' form is for -40 to 50 degC.</summary>
+    [Theory]
+    [InlineData(20, 2339, 0.003)]
+    [InlineData(50, 12_352, 0.003)]
+    [InlineData(80, 47_414, 0.014)]
+    public void Vapour_pressure_is_that_of_steam_tables(double celsius, double pascals, double within) =>
+        Near.Relative(pascals, Condensation.Saturation(celsius), within);
+
+    [Fact]
+    public void Gas_leaves_between_its_own_and_the_airs_temperature()
+    {
+        double At(double flow) => Condensation.Leaves(80, 20, 6, 0.1, flow, 1);
+
+        Near.Relative(80, At(1e6), 1e-6);
+        Near.Absolute(20, At(1e-9), 1e-6);
+        Assert.True(At(1e-3) < At(2e-3));
+        // No colder than it comes in: nothing falls out; without vapour neither.
+        Assert.Equal(0, Condensation.Water(0.13, Air.Atmosphere, 80, 80, 1e-3));
+        Assert.Equal(0, Condensation.Water(0, Air.Atmosphere, 80, 20, 1e-3));
+    }
+
+    private static Separation Of(VesselDesign design)
+    {
+        var built = Assembly.Of(design);
+        return Separation.Of(FlowPath.Of(built), design)!;
+    }
+}
