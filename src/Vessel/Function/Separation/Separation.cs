@@ -66,7 +66,7 @@ internal sealed record Separation(
         : null;
 
     /// <summary>m/s in a packing.</summary>
-    public double PadSpeed(FlowStage pad, double flow) => pad.Velocity(flow) / (1 - StageLoss.FibreShare(pad.Packing!)!.Value);
+    public static double PadSpeed(FlowStage pad, double flow) => pad.Velocity(flow) / (1 - StageLoss.FibreShare(pad.Packing!)!.Value);
 
     /// <summary>Share of the drops of a size that all packings together catch.</summary>
     /// <param name="size">um.</param>

@@ -11,7 +11,7 @@ internal static class SeparationFigures
         "separation",
         "Separation of oil",
         [.. Figures(separation, design).Where(figure => figure.Value.IsFinite)],
-        [Caught(separation), .. separation.Rises.IsEmpty ? new FigureTable[] { } : [Rises(separation)]],
+        separation.Rises.IsEmpty ? [Caught(separation)] : [Caught(separation), Rises(separation)],
         [.. Words(separation)]);
 
     private static IEnumerable<Figure> Figures(Separation separation, VesselDesign design)
@@ -54,7 +54,7 @@ internal static class SeparationFigures
 
         foreach (var pad in separation.Pads)
         {
-            var speed = flow.Through(f => separation.PadSpeed(pad, f));
+            var speed = flow.Through(f => Separation.PadSpeed(pad, f));
             var packing = pad.Packing!;
             var fibre = packing.FibreDiameter!.Value;
             var name = separation.Pads.Length == 1 ? "half-caught" : $"half-caught-{Slug.Of(packing.Name)}";
