@@ -57,8 +57,8 @@ public sealed class SeparationTests
     [Fact]
     public void More_flow_carries_larger_drops()
     {
-        var carried = new[] { 5, 20, 80, 320 }
-            .Select(flow => Of(FlowPathTests.Flowing(_packed, flow)))
+        var carried = Enumerable.Range(1, 4)
+            .Select(i => Of(FlowPathTests.Flowing(_packed, Math.Pow(4, i))))
             .Select(separation => separation.Carried(separation.Slowest!).Likely)
             .ToList();
 
