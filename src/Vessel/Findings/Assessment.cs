@@ -8,6 +8,7 @@ public static class Assessment
     public static ImmutableArray<Finding> Of(Assembly assembly) =>
     [
         .. FitRules.Of(assembly),
+        .. SlipRules.Of(assembly),
         .. LigamentRules.Of(assembly),
         .. InsertionRules.Of(assembly),
         .. ShellRules.Of(assembly),

@@ -37,6 +37,7 @@ public static class FindingCodes
     public const string MediaBypassed = "media-bypassed";
     public const string LossTooGreat = "loss-too-great";
     public const string UnlikeMetals = "unlike-metals";
+    public const string FitUncertain = "fit-uncertain";
     public const string LigamentTooNarrow = "ligament-too-narrow";
     public const string InsertBeforePort = "insert-before-port";
     public const string NoMockup = "no-mock-up";
@@ -66,6 +67,7 @@ public static class FindingCodes
         new(PackingWithoutScreen, "Packing has no disc on one side: loose media can leave.", "Put it between two discs."),
         new(NoMockup, "Parts graze, cross or nearly touch, so that the outside is no clean solid: no mock-up to print is written.", "Move them apart by 0.2 mm, or leave the mock-up out."),
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
+        new(FitUncertain, "Sizes as far off as their processes let them be may use up a fit's clearance, or its press.", "Measure both parts before cutting, or give more clearance."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),

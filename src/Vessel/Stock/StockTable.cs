@@ -39,6 +39,10 @@ public sealed record StockTable(
         [
             .. Threads.All.Select(t => Row(t.Name, t.Thread, t.MajorDiameter, t.TapDrill, t.Bore, t.Source)),
         ]),
+        new("tolerances", ["process", "up_to_thickness_mm", "up_to_size_mm", "off_mm", "source"],
+        [
+            .. CuttingTolerances.All.Select(t => Row(t.Process, t.Thickness, t.Size, t.Off, t.Source)),
+        ]),
         new("fillers", ["filler", "density_g_cm3", "source"],
         [
             .. Fillers.All.Select(f => Row(f.Name, f.Density, f.Source)),

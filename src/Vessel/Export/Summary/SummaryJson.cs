@@ -33,6 +33,7 @@ internal static class SummaryJson
             json.List("parts", build.Parts, part => PartJson.Write(part, json));
             json.List("bought", BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), item => WriteBought(item, json));
             json.List("welds", build.Welds.Zip(build.Plan.Procedures), weld => WeldJson.Write(weld.First, weld.Second, build.Assembly, json));
+            json.List("fits", SlipFits.Of(build.Assembly.Design, build.Assembly.Sites), fit => FitJson.Write(fit, json));
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));

@@ -20,6 +20,7 @@ public static class SummarySchema
             ("parts", List("In the order of the file", Part())),
             ("bought", List("What is bought finished", Bought())),
             ("welds", List("In their order of numbers", Weld())),
+            ("fits", List("Where one part goes into another", Fit())),
             ("totals", Totals()),
             ("section", Section()),
             ("capacity", Capacity()),
@@ -70,6 +71,18 @@ public static class SummarySchema
             ("closed", Flag("Always true")),
             ("genus", Count("Handles")),
             ("chord_mm", Number("Greatest deviation")))));
+
+    private static JsonObject Fit() => Object("Whether one part goes into another",
+        ("name", Text("In words")),
+        ("parts", List("Outer and inner", Text("Id"))),
+        ("clearance_mm", Number("As drawn, of diameter; negative for a press fit")),
+        ("worst_mm", Number("Left when all sizes are off the same way")),
+        ("likely_mm", Number("Left by the root of the sum of squares")),
+        ("shares", List("What it hangs on", Object("A size",
+            ("what", Text("In words")),
+            ("size_mm", Number("As drawn")),
+            ("off_mm", Number("Either way")),
+            ("source", Text("Of the tolerance"))))));
 
     private static JsonObject Flat() => Object("What is cut",
         ("width_mm", Number("Of the cut lines")),

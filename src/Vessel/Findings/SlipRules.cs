@@ -1,0 +1,31 @@
+using Vessel.Design;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Findings;
+
+/// <summary>Whether parts that are to slip do, and parts that are to be pressed hold, with what their processes leave.</summary>
+internal static class SlipRules
+{
+    public static IEnumerable<Finding> Of(Assembly assembly) => SlipFits.Of(assembly.Design, assembly.Sites)
+        .Select(fit => Of(fit, assembly.Design)).OfType<Finding>();
+
+    private static Finding? Of(SlipFit fit, VesselDesign design)
+    {
+        var pressed = fit.Clearance < 0;
+        // A press fit is lost where the sizes are off the other way.
+        var left = pressed ? -fit.Clearance - fit.LikelySpread : fit.Likely;
+        if (left >= 0)
+            return null;
+        var shares = string.Join(", ", fit.Shares.Select(share => $"{share.What} +-{NoteText.Length(share.Off)} mm"));
+        return new(
+            FindingCodes.FitUncertain,
+            Severity.Note,
+            fit.Parts,
+            $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm of diameter {(pressed ? "to press" : "to slip")} against {shares}, together "
+            + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm): measure both before cutting"
+            + $"{(pressed ? ", or weld it" : $", or give a clearance of {NoteText.Length(fit.LikelySpread / 2)} mm")}.",
+            [new(pressed ? "interference left" : "clearance left", left, 0, "mm")],
+            design.PlaceOf(fit.Path));
+    }
+}

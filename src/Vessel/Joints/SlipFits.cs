@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Parts;
+using Vessel.Stock;
+
+namespace Vessel.Joints;
+
+/// <summary>Every place where one part is to go into another with a given clearance.</summary>
+/// <remarks>
+/// Sheet is taken as cut by laser; tubes, holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is
+/// as far off as its blank's length divided by pi; that the rolls leave it round is the welder's affair.
+/// </remarks>
+public static class SlipFits
+{
+    public static ImmutableArray<SlipFit> Of(VesselDesign vessel, ImmutableArray<PortSite> sites) =>
+    [
+        .. Lid(PortHost.Top, vessel),
+        .. Lid(PortHost.Bottom, vessel),
+        .. sites.Where(site => site.Port.Joint == PortJoint.SetIn).Select(site => Port(site, vessel)),
+        .. vessel.Inside.Discs.Select(disc => Disc(disc, vessel)),
+        .. vessel.Inside.Caps.Where(cap => cap.Outlet is not null).Select(cap => Cap(cap, vessel)),
+    ];
+
+    private static IEnumerable<SlipFit> Lid(PortHost end, VesselDesign vessel)
+    {
+        if (vessel.Head(end) is not FlatHead { Seat: Seat.Inset } lid)
+            yield break;
+        var name = Names.Of(end);
+        yield return new(
+            $"{name} in shell", [Names.Shell, name], 2 * lid.Clearance,
+            [ShellBore(vessel.Shell), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
+    }
+
+    private static SlipFit Port(PortSite site, VesselDesign vessel)
+    {
+        var (port, host) = (site.Port, Names.PortPart(site.Port.Host, vessel));
+        var hole = 2 * site.OpeningRadius;
+        var drilled = port.Host == PortHost.Shell ? vessel.Shell.MadeFrom == StockForm.Tube : vessel.Head(port.Host) is not FlatHead;
+        return new(
+            $"{port.Name} in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
+            [
+                drilled ? Shop($"hole in {Names.Of(port.Host)}", hole) : Laser($"hole in {Names.Of(port.Host)}", hole, site.HostWall),
+                Shop($"{port.Name}'s outside", port.OutsideDiameter),
+            ],
+            $"{port.Path}.clearance");
+    }
+
+    private static SlipFit Disc(DiscDesign disc, VesselDesign vessel)
+    {
+        var sleeve = vessel.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
+        return new(
+            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", [sleeve is null ? Names.Shell : Slug.Of(sleeve.Name), Slug.Of(disc.Name)],
+            2 * disc.Clearance,
+            [
+                sleeve is null ? ShellBore(vessel.Shell) : Shop($"{sleeve.Name}'s bore", 2 * sleeve.InnerRadius),
+                Laser($"{disc.Name}'s diameter", disc.OutsideDiameter, disc.Thickness),
+            ],
+            $"{disc.Path}.clearance");
+    }
+
+    private static SlipFit Cap(CapDesign cap, VesselDesign vessel)
+    {
+        var outlet = vessel.Ports.Single(port => port.Name == cap.Outlet);
+        return new(
+            $"{outlet.Name} in {cap.Name}", [CapParts.Ids(cap).Plate, Slug.Of(outlet.Name)], 2 * cap.Clearance,
+            [
+                Laser($"hole in {cap.Name}", outlet.OutsideDiameter + (2 * cap.Clearance), cap.Wall),
+                Shop($"{outlet.Name}'s outside", outlet.OutsideDiameter),
+            ],
+            $"{cap.Path}.clearance");
+    }
+
+    private static FitShare ShellBore(ShellDesign shell)
+    {
+        var bore = 2 * shell.InnerRadius;
+        if (shell.MadeFrom == StockForm.Tube)
+            return Shop("shell's bore", bore);
+        var blank = (Math.Tau * shell.MidRadius) - shell.RootGap;
+        return new(
+            "shell's bore, by its blank's length", bore, CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource);
+    }
+
+    private static FitShare Laser(string what, double size, double thickness) =>
+        new($"{what}, laser cut", size, CuttingTolerances.Laser(size, thickness), CuttingTolerances.LaserSource);
+
+    private static FitShare Shop(string what, double size) => new(what, size, CuttingTolerances.Shop(size), CuttingTolerances.ShopSource);
+}
