@@ -10,6 +10,7 @@ import dxf_audit
 import dxf_opens
 import glb_check
 import paper_check
+import picture_check
 import solid_check
 import stl_admesh
 import summary_check
@@ -18,7 +19,7 @@ from checks import Checks
 
 READERS = {"summary_check": summary_check.check, "dxf_audit": dxf_audit.check, "dxf_opens": dxf_opens.check,
            "stl_admesh": stl_admesh.check, "solid_check": solid_check.check, "threemf_check": threemf_check.check,
-           "glb_check": glb_check.check, "paper_check": paper_check.check}
+           "glb_check": glb_check.check, "paper_check": paper_check.check, "picture_check": picture_check.check}
 
 
 def read(folder, names=tuple(READERS), version="AC1015"):

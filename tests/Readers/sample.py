@@ -8,6 +8,7 @@ import zipfile
 
 import ezdxf
 import numpy
+from PIL import Image
 
 CHORD = 0.05
 LAYERS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
@@ -16,7 +17,7 @@ GIRTH = 2 * math.pi * NEUTRAL - GAP
 
 
 def write(folder, version="R2000"):
-    for name in ("flats", "wraps", "solids", "holes", "templates"):
+    for name in ("flats", "wraps", "solids", "holes", "templates", "pictures"):
         (folder / name).mkdir(parents=True)
     drawing(folder / "flats/shell.dxf", version, draw_rectangle(GIRTH, HEIGHT))
     drawing(folder / "flats/lid.dxf", version, draw_lid)
@@ -41,9 +42,18 @@ def write(folder, version="R2000"):
     write_template(folder / "templates/inlet.pdf")
     (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
     (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
+    write_picture(folder / "pictures/isometric.png")
     (folder / "report.html").write_text("<!doctype html><html><body><p>Sample</p><svg><use href='#a'/></svg></body></html>\n")
     save(folder, "summary.json", summary(parts))
     seal(folder)
+
+
+def write_picture(file, box=(30, 30, 170, 270), size=(200, 300)):
+    """A shaded box on white."""
+    picture = Image.new("RGB", size, "white")
+    for x in range(box[0], box[2]):
+        picture.paste((x, 200 - x // 2, 90), (x, box[1], x + 1, box[3]))
+    picture.save(file)
 
 
 def seal(folder):

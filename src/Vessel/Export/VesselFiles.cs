@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
+using Vessel.Export.Pictures;
 using Vessel.Export.Report;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
@@ -11,7 +12,9 @@ namespace Vessel.Export;
 /// <summary>All files of a build, in the order in which they are written; nothing is written before it is asked for.</summary>
 public static class VesselFiles
 {
-    public static IEnumerable<OutputFile> Of(Build build) =>
+    public static IEnumerable<OutputFile> Of(Build build) => Of(build, new StillPictures(build));
+
+    private static IEnumerable<OutputFile> Of(Build build, StillPictures pictures) =>
     [
         .. build.Parts.SelectMany(part => OfPart(part, build)),
         new("solids/assembly.stl", to => StlWriter.Write(
@@ -26,7 +29,9 @@ public static class VesselFiles
         .. MockupFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
-        new(ReportPage.FileName, to => ReportPage.Write(build, to)),
+        new("pictures/isometric.png", to => to.Write(pictures.Whole)),
+        new("pictures/section.png", to => to.Write(pictures.Section)),
+        new(ReportPage.FileName, to => ReportPage.Write(build, pictures, to)),
         new("summary.json", to => SummaryJson.Write(build, to)),
     ];
 

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Vessel.Export;
+using Vessel.Export.Pictures;
 using Vessel.Export.Report;
 
 namespace Vessel.Tests.Support;
@@ -12,7 +13,7 @@ internal sealed partial record PageProbe(string Text, XElement Root, IReadOnlyLi
     public static PageProbe Of(Build build)
     {
         using var stream = new MemoryStream();
-        ReportPage.Write(build, stream);
+        ReportPage.Write(build, new StillPictures(build, 160), stream);
         return Of(Encoding.UTF8.GetString(stream.ToArray()));
     }
 

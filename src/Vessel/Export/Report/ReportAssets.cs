@@ -11,7 +11,7 @@ internal static class ReportAssets
     /// <summary>In this order one script, so that one sum of it can be named in the policy.</summary>
     public static string Script { get; } = "\"use strict\";\n(() => {\n" + string.Concat(new[]
     {
-        "page.js",
+        "page.js", "mesh.js", "draw.js", "camera.js", "scene.js", "hands.js", "panel.js",
     }.Select(Read)) + "})();\n";
 
     /// <summary>Nothing is fetched; no script and no style runs but these two, whatever a name in the design holds.</summary>

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
+using Vessel.Export.Pictures;
 using Vessel.Findings;
 
 namespace Vessel.Export.Report;
 
 /// <summary>What the sections of the page are written from.</summary>
-internal sealed record ReportContext(Build Build, Sizes Sizes)
+internal sealed record ReportContext(Build Build, Sizes Sizes, StillPictures Pictures)
 {
-    public static ReportContext Of(Build build) => new(build, new(build.Assembly.Design.Units));
+    public static ReportContext Of(Build build, StillPictures pictures) => new(build, new(build.Assembly.Design.Units), pictures);
 
     /// <summary>Gravest first, accepted ones last.</summary>
     public ImmutableArray<Finding> Findings =>

@@ -1,4 +1,5 @@
 using System.Text;
+using Vessel.Export.Pictures;
 
 namespace Vessel.Export.Report;
 
@@ -6,15 +7,15 @@ namespace Vessel.Export.Report;
 /// report.html: everything about a build on one page that needs no network, no server, and neither script nor WebGL to be
 /// read. Its own policy forbids it to fetch anything and to run any script but its own.
 /// </summary>
-public static class ReportPage
+internal static class ReportPage
 {
     public const string FileName = "report.html";
 
-    public static void Write(Build build, Stream to)
+    public static void Write(Build build, StillPictures pictures, Stream to)
     {
         using var text = new StreamWriter(to, new UTF8Encoding(false), 1 << 16, leaveOpen: true) { NewLine = "\n" };
         var html = new Html(text);
-        var report = ReportContext.Of(build);
+        var report = ReportContext.Of(build, pictures);
         var sections = ReportSection.All.Where(section => section.AppliesTo(report)).ToList();
         html.Raw("<!doctype html>\n");
         html.Tag(

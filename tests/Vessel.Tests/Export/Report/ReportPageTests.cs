@@ -6,6 +6,7 @@ using Vessel.Design;
 using Vessel.Export;
 using Vessel.Export.Report;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Tests.Support;
 using Xunit;
@@ -66,7 +67,15 @@ public sealed class ReportPageTests
             built => Assert.Equal(built.Part.Holes.Length, Rows($"holes-{built.Part.Id}")));
         Assert.Equal(build.Parts.Length, Rows("stock"));
         Assert.Equal(build.Welds.Length, Rows("weld-table"));
+        Assert.Equal(build.Welds.Length, Rows("procedure-table"));
         Assert.Equal(FindingCodes.All.Length, Rows("check-table"));
+        Assert.All(FunctionFigures.Of(build.Assembly), group =>
+        {
+            Assert.Equal(group.Figures.Length, Rows($"figures-{group.Name}"));
+            Assert.All(group.Tables, table => Assert.Equal(table.Rows.Length, Rows($"table-{table.Name}")));
+            Assert.All(group.Figures, figure => Assert.Contains(figure.Formula, page.Shown, StringComparison.Ordinal));
+            Assert.All(group.Figures, figure => Assert.Contains(figure.Source, page.Shown, StringComparison.Ordinal));
+        });
         Assert.Equal(build.Assembly.Capacity.Levels.Length, Rows("level-table"));
     }
 
@@ -83,7 +92,7 @@ public sealed class ReportPageTests
             page.Values("aria-labelledby").Concat(page.Values("aria-describedby")).SelectMany(value => value.Split(' ')),
             id => Assert.Contains(id, ids));
         Assert.All(page.Values("for"), id => Assert.Contains(id, ids));
-        Assert.All(page.Values("href"), link =>
+        Assert.All(page.All("a").Select(a => a.Attribute("href")!.Value), link =>
         {
             if (link.StartsWith('#'))
                 Assert.Contains(link[1..], ids);
@@ -128,7 +137,7 @@ public sealed class ReportPageTests
         Assert.StartsWith("default-src 'none'; img-src data:; ", policy, StringComparison.Ordinal);
         Assert.Contains($"script-src {Sum(Assert.Single(run))};", policy, StringComparison.Ordinal);
         Assert.Contains($"style-src {Sum(Assert.Single(page.Styles))};", policy, StringComparison.Ordinal);
-        Assert.All(page.Values("src"), source => Assert.StartsWith("data:image/png;base64,", source, StringComparison.Ordinal));
+        Assert.All(page.Values("src").Concat(page.All("image").Select(image => image.Attribute("href")!.Value)), source => Assert.StartsWith("data:image/png;base64,", source, StringComparison.Ordinal));
         Assert.DoesNotContain(
             page.Root.DescendantsAndSelf().SelectMany(tag => tag.Attributes()),
             a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Name == "style");

@@ -1,0 +1,56 @@
+using Vessel.Planning;
+
+namespace Vessel.Export.Report.Sections;
+
+/// <summary>How each weld is laid: edges, machine, gas, and what to heed.</summary>
+internal static class ProceduresSection
+{
+    public static ReportSection Section { get; } = new("procedures", "How each weld is laid", Write)
+    {
+        AppliesTo = report => !report.Build.Plan.Procedures.IsEmpty,
+    };
+
+    private static void Write(ReportContext report, Html html)
+    {
+        var (sizes, welds) = (report.Sizes, report.Build.Plan.Procedures);
+        html.Tag("p", "A start for a trial on scrap of the same metal and wall; no qualified procedure.");
+        html.Table(
+            "procedure-table",
+            "TIG by hand, weld by weld",
+            [
+                "Weld", "Edges", Column.Figure("Passes"), Column.Figure("Amps"), Column.Figure($"Tungsten, {sizes.Unit}"),
+                Column.Figure("Cup"), Column.Figure("Argon, L/min"), Column.Figure("Heat, kJ/mm"),
+                Column.Figure("Carries, N/mm"), "Root side", "Heed",
+            ],
+            [.. welds.Select(weld => Row(weld, sizes))]);
+        html.Tag("details", () =>
+        {
+            html.Tag("summary", "Sources");
+            html.Tag("ul", () =>
+            {
+                var sources = welds.SelectMany(weld => new[]
+                {
+                    $"Amps and gas: {weld.Settings.Source}", $"Travel: {weld.Travel.Source}", $"Heat: {weld.HeatInput.Basis}",
+                    $"Strength: {weld.Strength.Source}",
+                });
+                foreach (var source in sources.Distinct())
+                    html.Tag("li", source);
+            });
+        });
+    }
+
+    private static Cell[] Row(WeldProcedure weld, Sizes sizes) =>
+    [
+        Cell.Link($"#weld-{weld.Joint.Number}", weld.Joint.Number),
+        weld.Preparation,
+        Sizes.Count(weld.Passes),
+        $"{Sizes.Text(weld.Settings.Low, 0)} to {Sizes.Text(weld.Settings.High, 0)}",
+        sizes.Fine(weld.Tungsten.Diameter),
+        Sizes.Count(weld.Tungsten.Cup),
+        Sizes.Text(weld.Settings.Gas, 1),
+        $"{Sizes.Text(weld.HeatInput.Low, 2)} to {Sizes.Text(weld.HeatInput.High, 2)}",
+        Sizes.Text(weld.Strength.Value, 0),
+        weld.Purged ? "argon" : "open",
+        string.Join("; ", weld.Notes),
+    ];
+}
