@@ -1,5 +1,6 @@
 #!/usr/bin/python3
 """Opens every PDF with poppler: page sizes, the scales on templates, their sheets, the girth of wraps, text that can be found."""
+import csv
 import math
 import re
 import subprocess
@@ -20,9 +21,14 @@ def check(folder, checks):
         where = f"{folder.name}/{file.relative_to(folder)}"
         name = file.relative_to(folder).as_posix()
         pages = read_pages(file, where, checks)
-        if name.startswith("templates/") and pages is not None:
+        if pages is None:
+            continue
+        if name != "drawing.pdf":
             for number, page in enumerate(pages, 1):
                 checks.that(same(page.size, size) or same(page.size, size[::-1]), where, f"page {number} is {page.size}, not {size}")
+        if name == "drill-sheets.pdf":
+            check_drill_sheets(pages, folder, summary, where, checks)
+        if name.startswith("templates/"):
             check_template(pages, where, checks)
             if checks.that(name in parts or name == "templates/dipstick.pdf", where, "of no part") and name in parts:
                 check_part(parts[name], pages, summary["options"], where, checks)
@@ -43,6 +49,19 @@ def check_template(pages, where, checks):
             runs[-1][1].append(number)
     for count, numbers in runs:
         checks.that(numbers == list(range(1, count + 1)), where, f"sheets {numbers} of {count}")
+
+
+def check_drill_sheets(pages, folder, summary, where, checks):
+    """Every drilled part has its page, and every single hole its purpose on it."""
+    for part in (p for p in summary["parts"] if "holes" in p["files"]):
+        text = "".join(page.text for page in pages if f"{part['name']}: drill sheet" in page.text)
+        if checks.that(text, where, f"no page of {part['name']}"):
+            with open(folder / part["files"]["holes"], encoding="utf-8", newline="") as table:
+                purposes = {row["purpose"] for row in csv.DictReader(table)}
+            # Columns may break a line; letters and digits stay in order.
+            flat = re.sub(r"\W", "", text)
+            missing = [p for p in purposes if re.sub(r"\W", "", p) not in flat]
+            checks.that(not missing, where, f"{part['name']}: no word of {missing}")
 
 
 def check_part(part, pages, options, where, checks):

@@ -24,7 +24,7 @@ def write(folder, version="R2000"):
     drawing(folder / "wraps/inlet.dxf", version, draw_rectangle(32 * math.pi, 50))
     parts = [
         part("shell", "shell", 2, 1, frame(0, 0), {"flat": "flats/shell.dxf"}, rectangle(GIRTH, HEIGHT, "rolled", NEUTRAL, GAP)),
-        part("lid", "lid", 3, 1, frame(80, 30), {"flat": "flats/lid.dxf"}, lid()),
+        part("lid", "lid", 3, 1, frame(80, 30), {"flat": "flats/lid.dxf", "holes": "holes/lid.csv"}, lid()),
         part("inlet", "branch", 2, 2, frame(100, 0) + frame(-60, 0), {"wrap": "wraps/inlet.dxf", "template": "templates/inlet.pdf"},
              rectangle(32 * math.pi, 50, "wrapped", 16, 0)),
     ]
@@ -40,6 +40,7 @@ def write(folder, version="R2000"):
     write_3mf(folder / "solids/assembly.3mf", parts, folder)
     write_glb(folder / "solids/assembly.glb", parts, folder)
     write_template(folder / "templates/inlet.pdf")
+    write_pdf(folder / "drill-sheets.pdf", "BT /F 9 Tf 20 800 Td (lid: drill sheet) Tj 0 -20 Td (1 0.00 0.00 30.00 bore, of outlet) Tj ET")
     (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
     (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
     write_picture(folder / "pictures/isometric.png")
@@ -213,6 +214,10 @@ def write_template(file):
     content = (f"2.834645669 0 0 2.834645669 0 0 cm 0.2 w 10 24 m 110 24 l S 10 23 m 111.6 23 l S "
                f"20 150 m {20 + width} 150 l {20 + width} 200 l 20 200 l h S BT /F 3 Tf 10 280 Td (inlet: wrap, sheet 1 of 1) Tj "
                "0 -10 Td (MEASURE THESE SCALES FIRST) Tj ET")
+    write_pdf(file, content)
+
+
+def write_pdf(file, content):
     bodies = ["<< /Type /Catalog /Pages 2 0 R >>", "<< /Type /Pages /Count 1 /Kids [3 0 R] >>",
               "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595.2756 841.8898] /Resources << /Font << /F 4 0 R >> >> /Contents 5 0 R >>",
               "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>", f"<< /Length {len(content)} >>\nstream\n{content}\nendstream",

@@ -27,6 +27,7 @@ public static class VesselFiles
             [.. build.Section.Pieces.Select(piece => piece.Body)], build.Assembly.Design.Name, to)),
         new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
         .. MockupFiles.Of(build),
+        .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
         new("pictures/isometric.png", to => to.Write(pictures.Whole)),

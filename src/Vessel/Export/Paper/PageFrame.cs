@@ -27,7 +27,15 @@ internal sealed record PageFrame(PaperSize Size)
     /// <param name="left">Of the title line: what it is.</param>
     /// <param name="right">Which sheet.</param>
     /// <param name="below">Of which vessel.</param>
-    public ImmutableArray<PdfItem> Items(string left, string right, string below)
+    public ImmutableArray<PdfItem> Items(string left, string right, string below) =>
+    [
+        .. Title(left, right, below),
+        .. Scales(new(Margin, Margin + 4)),
+        .. Demand(Margin + 116, Size.Width - (2 * Margin) - 116),
+    ];
+
+    /// <summary>Without the scales, for what is not at its true size.</summary>
+    public ImmutableArray<PdfItem> Title(string left, string right, string below)
     {
         var (top, room) = (Size.Height - Margin - 4, Size.Width - (2 * Margin));
         var sheet = PdfText.Right(right, new(Size.Width - Margin, top), Letter);
@@ -36,8 +44,6 @@ internal sealed record PageFrame(PaperSize Size)
             Fitted(left, new(Margin, top), 4, room - sheet.Width - 5),
             sheet,
             Fitted(below, new(Margin, top - 4.5), Letter, room),
-            .. Scales(new(Margin, Margin + 4)),
-            .. Demand(Margin + 116, Size.Width - (2 * Margin) - 116),
         ];
     }
 

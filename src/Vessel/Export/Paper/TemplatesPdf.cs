@@ -23,11 +23,13 @@ internal static class TemplatesPdf
         var (design, paper) = (build.Assembly.Design, build.Options.Paper);
         var site = build.Assembly.Sites.FirstOrDefault(site => Design.Slug.Of(site.Port.Name) == part.Id);
         var templates = part.OnOutside is null ? PlateTemplate.Of(part) : [WrapTemplate.Of(part, site, paper)];
-        var vessel = design.Revision.Length > 0 ? $"{design.Name}, revision {design.Revision}" : design.Name;
         PdfDocument.Write(
             $"{design.Name}: template of {part.Name}",
             $"vessel {build.Options.ToolVersion}",
-            [.. templates.SelectMany(template => TemplatePages.Of(template, paper.Size, vessel))],
+            [.. templates.SelectMany(template => TemplatePages.Of(template, paper.Size, VesselName(design)))],
             to);
     }
+
+    public static string VesselName(Design.VesselDesign design) =>
+        design.Revision.Length > 0 ? $"{design.Name}, revision {design.Revision}" : design.Name;
 }

@@ -1,0 +1,12 @@
+namespace Vessel.Export.Paper;
+
+/// <summary>What is printed, besides the templates of single parts.</summary>
+internal static class PaperFiles
+{
+    public static IEnumerable<OutputFile> Of(Build build)
+    {
+        yield return new("templates/dipstick.pdf", to => DipstickPdf.Write(build, to));
+        if (DrillSheetsPdf.Has(build.Assembly))
+            yield return new("drill-sheets.pdf", to => DrillSheetsPdf.Write(build, to));
+    }
+}
