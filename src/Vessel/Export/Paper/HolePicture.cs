@@ -46,7 +46,7 @@ internal static class HolePicture
         return part.Holes.Select(hole => Circle(hole.Center, hole.Diameter, Pens.Edge)).Prepend(Circle(default, 2 * radius, Pens.Edge));
     }
 
-    private static PdfItem Circle(Point2 center, double diameter, Pen pen) =>
+    private static PdfStroke Circle(Point2 center, double diameter, Pen pen) =>
         new PdfStroke([.. Chords.Of(Loop2.Circle(center, diameter / 2), 0.02)], pen, Closed: true);
 
     private static IEnumerable<PdfItem> Numbered(Hole hole, Point2 at, double scale)
