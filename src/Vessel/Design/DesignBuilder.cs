@@ -30,6 +30,14 @@ internal static class DesignBuilder
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
             Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket, workshop) : null,
             Shop = workshop,
+            Finish = file.Text("finish") switch
+            {
+                "painted" => Finish.Painted,
+                "powder_coated" => Finish.PowderCoated,
+                "anodised" => Finish.Anodised,
+                "passivated" => Finish.Passivated,
+                _ => Finish.None,
+            },
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
         };
     }

@@ -23,6 +23,8 @@ public sealed record VesselDesign(
     /// <summary>Null when there is none.</summary>
     public BracketDesign? Bracket { get; init; }
 
+    public Finish Finish { get; init; }
+
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
 
     /// <summary>Who makes it, with what.</summary>
@@ -43,6 +45,16 @@ public enum UserUnits
 {
     Millimetres,
     Inches,
+}
+
+/// <summary>What is done to the surface when all is welded.</summary>
+public enum Finish
+{
+    None,
+    Painted,
+    PowderCoated,
+    Anodised,
+    Passivated,
 }
 
 /// <summary>Rolled from sheet with a long seam, or cut from tube.</summary>

@@ -18,6 +18,7 @@ internal static class Assumptions
             "Welding time: arc time over the shop's arc share. Cutting, fitting, tacking and cleaning are not in it.",
             "Capacity: still oil, level in all rooms at once; bungs plugged, tubes open; bores through the walls do not count.",
             "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (from memory), and twice that, which is also 0.58 g sideways.",
+            "Order of assembly, tacks, preheat and distortion notes: common practice, no source, but where one is named; amps and gas are a start for a trial on scrap.",
             "Solids are drawn closed, as welded, without weld metal and without threads.",
         ];
         if (design.Shell.MadeFrom == StockForm.Sheet)

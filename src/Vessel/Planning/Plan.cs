@@ -4,16 +4,22 @@ namespace Vessel.Planning;
 
 /// <summary>The day's work: how each weld is laid, in what order, and what it takes. For one assembly in its shop.</summary>
 /// <param name="Procedures">In the order of the welds' numbers.</param>
-public sealed record Plan(Assembly Assembly, ImmutableArray<WeldProcedure> Procedures)
+/// <param name="Purge">Of the closed vessel.</param>
+/// <param name="Order">What must be done before what.</param>
+/// <param name="Steps">The day's list.</param>
+public sealed record Plan(
+    Assembly Assembly, ImmutableArray<WeldProcedure> Procedures, Purge Purge, WorkOrder Order, ImmutableArray<Step> Steps)
 {
     public static Plan Of(Assembly assembly)
     {
         var parts = assembly.Parts.ToDictionary(part => part.Id);
-        return new(
-            assembly,
-            [
-                .. assembly.Welds.Select(weld => WeldProcedure.Of(
-                    weld, parts[weld.Joint.Between[0]], parts[weld.Joint.Between[1]], assembly.Design)),
-            ]);
+        ImmutableArray<WeldProcedure> welds =
+        [
+            .. assembly.Welds.Select(weld => WeldProcedure.Of(
+                weld, parts[weld.Joint.Between[0]], parts[weld.Joint.Between[1]], assembly.Design)),
+        ];
+        var order = WorkOrder.Of(assembly.Design, assembly.Sites, assembly.Parts, [.. assembly.Welds.Select(weld => weld.Joint)]);
+        var purge = Purge.Of(assembly);
+        return new(assembly, welds, purge, order, Step.Of(order, assembly, welds, purge));
     }
 }

@@ -9,10 +9,8 @@ internal static class WeldPreparation
     /// <summary>Root opening of a bevelled edge, mm: the example of a V in weld tables. Common practice.</summary>
     private const double BevelGap = 1.6;
 
-    /// <summary>As <c>RootGap.Aim</c> of the findings: a quarter of the wall. Common practice, no source.</summary>
-    private const double AimShare = 0.25;
-
-    public static string Of(WeldFigures weld)
+    /// <param name="aim">Root opening to aim for, as a share of the wall.</param>
+    public static string Of(WeldFigures weld, double aim)
     {
         var joint = weld.Joint;
         var gap = Text(weld.GapNormal);
@@ -29,7 +27,7 @@ internal static class WeldPreparation
                 : $"square, fitted; gap to {gap} mm";
         }
 
-        return $"square edges, gap {gap} mm, at most {Text(AimShare * joint.Wall)} mm";
+        return $"square edges, gap {gap} mm, at most {Text(aim * joint.Wall)} mm";
     }
 
     private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

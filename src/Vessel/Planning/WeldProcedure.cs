@@ -50,7 +50,7 @@ public sealed record WeldProcedure(
         return new(
             weld,
             role,
-            WeldPreparation.Of(weld),
+            WeldPreparation.Of(weld, design.Shop.Welding.GapAim),
             LeastFillet.Leg(family, Math.Min(host.Thickness, part.Thickness), Math.Max(host.Thickness, part.Thickness)),
             WeldPasses.Of(weld),
             cost.Filler,

@@ -190,6 +190,10 @@ public static class KeyTable
         {
             DefaultRule = "none", Map = BracketKeys.Bracket,
         },
+        new("finish", KeyKind.Choice, "What is done to the surface when all is welded")
+        {
+            Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",
+        },
         new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = FlowKeys.Flow },
         new("engine", KeyKind.Mapping, "The engine whose crankcase breathes; its blow-by is estimated")
         {

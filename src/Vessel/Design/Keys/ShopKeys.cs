@@ -29,6 +29,14 @@ public static class ShopKeys
         {
             Default = "1 mm", Range = new(0.05, 10), Source = WeldingRates.Practice,
         },
+        new("purge_flow", KeyKind.Flow, "Argon into a closed vessel before its root is welded")
+        {
+            Default = "5 L/min", Range = new(0.5, 50), Source = $"{WeldingRates.Practice}: low and steady, never under pressure",
+        },
+        new("purge_oxygen", KeyKind.Ratio, "Oxygen that may be left when the arc is struck, ppm")
+        {
+            Default = "100", Range = new(1, 20_000), Source = "100 ppm for a bright root, 1000 in general: weld purging guides",
+        },
         .. WeldingRates.All.Select(Rate),
     ])
     {

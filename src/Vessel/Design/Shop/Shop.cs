@@ -24,9 +24,18 @@ public sealed record Shop(
 /// <param name="GapAim">Root opening to aim for, as a share of the wall.</param>
 /// <param name="GapMost">That is refused, as a share of the wall.</param>
 /// <param name="GapLimit">That is refused on any wall, mm.</param>
+/// <param name="PurgeFlow">L/min.</param>
+/// <param name="PurgeOxygen">ppm that may be left.</param>
 /// <param name="ArcShare">Arc time as a share of elapsed time.</param>
 public sealed record WeldingShop(
-    double RodLength, double RodStub, double GapAim, double GapMost, double GapLimit, Estimate ArcShare)
+    double RodLength,
+    double RodStub,
+    double GapAim,
+    double GapMost,
+    double GapLimit,
+    double PurgeFlow,
+    double PurgeOxygen,
+    Estimate ArcShare)
 {
     public double StubShare => RodStub / RodLength;
 }

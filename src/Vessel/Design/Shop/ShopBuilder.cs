@@ -19,6 +19,8 @@ internal static class ShopBuilder
         section.Number("gap_aim"),
         section.Number("gap_most"),
         section.Number("gap_limit"),
+        section.Number("purge_flow"),
+        section.Number("purge_oxygen"),
         Rate(section, WeldingRates.ArcShare));
 
     /// <summary>The shop's figure takes the place of the likely one; low and high keep their proportion to it.</summary>

@@ -37,6 +37,7 @@ internal static class SummaryJson
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
+            json.Object("plan", () => PlanJson.Write(build.Plan, json));
             json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));
             json.List("function", FunctionFigures.Of(build.Assembly), group => FunctionJson.Write(group, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));

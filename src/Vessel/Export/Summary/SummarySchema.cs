@@ -24,6 +24,7 @@ public static class SummarySchema
             ("totals", Totals()),
             ("section", Section()),
             ("capacity", Capacity()),
+            ("plan", PlanSchema.Write()),
             ("shop", Object("The shop that the estimates hold for",
                 ("name", Text("As its file says; may be empty")),
                 ("figures", List("In use", Object("A figure",
@@ -277,17 +278,17 @@ public static class SummarySchema
             ("line", Count("From 1")),
             ("column", Count("From 1")))));
 
-    private static JsonObject MinMax(string description) =>
+    internal static JsonObject MinMax(string description) =>
         Object(description, ("min", Number("Least")), ("max", Number("Greatest")));
 
-    private static JsonObject Range(string description) => Object(description,
+    internal static JsonObject Range(string description) => Object(description,
         ("low", Number("At least")),
         ("likely", Number("Likely")),
         ("high", Number("At most")),
         ("basis", Text("Where the range comes from")));
 
     /// <summary>No other names than these; one that ends in a question mark may be left out.</summary>
-    private static JsonObject Object(string description, params (string Name, JsonObject Schema)[] fields)
+    internal static JsonObject Object(string description, params (string Name, JsonObject Schema)[] fields)
     {
         var properties = new JsonObject();
         foreach (var (name, schema) in fields)
@@ -305,13 +306,13 @@ public static class SummarySchema
     private static JsonObject Map(string description, JsonObject values) =>
         new() { ["description"] = description, ["type"] = "object", ["additionalProperties"] = values };
 
-    private static JsonObject List(string description, JsonObject items) =>
+    internal static JsonObject List(string description, JsonObject items) =>
         new() { ["description"] = description, ["type"] = "array", ["items"] = items };
 
-    private static JsonObject Any(string description, params JsonObject[] ways) =>
+    internal static JsonObject Any(string description, params JsonObject[] ways) =>
         new() { ["description"] = description, ["anyOf"] = new JsonArray([.. ways]) };
 
-    private static JsonObject Nullable(JsonObject schema)
+    internal static JsonObject Nullable(JsonObject schema)
     {
         schema["type"] = new JsonArray((string)schema["type"]!, "null");
         return schema;
@@ -320,16 +321,16 @@ public static class SummarySchema
     private static JsonObject Constant(string value, string description) =>
         new() { ["description"] = description, ["const"] = value };
 
-    private static JsonObject Choice(string description, params string[] words) =>
+    internal static JsonObject Choice(string description, params string[] words) =>
         new() { ["description"] = description, ["enum"] = new JsonArray([.. words.Select(w => JsonValue.Create(w))]) };
 
-    private static JsonObject Text(string description) => Plain("string", description);
+    internal static JsonObject Text(string description) => Plain("string", description);
 
-    private static JsonObject Number(string description) => Plain("number", description);
+    internal static JsonObject Number(string description) => Plain("number", description);
 
-    private static JsonObject Count(string description) => Plain("integer", description);
+    internal static JsonObject Count(string description) => Plain("integer", description);
 
-    private static JsonObject Flag(string description) => Plain("boolean", description);
+    internal static JsonObject Flag(string description) => Plain("boolean", description);
 
     private static JsonObject Plain(string type, string description) =>
         new() { ["description"] = description, ["type"] = type };

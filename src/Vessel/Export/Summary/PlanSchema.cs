@@ -1,0 +1,27 @@
+using System.Text.Json.Nodes;
+using static Vessel.Export.Summary.SummarySchema;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>JSON Schema of summary.json's <c>plan</c>.</summary>
+internal static class PlanSchema
+{
+    public static JsonObject Write() => Object("The day's work",
+        ("purge", Object("Of the closed vessel, where its roots are welded in argon",
+            ("volume_l", Number("To be filled")),
+            ("flow_l_per_min", Number("Argon")),
+            ("changes", Number("Of the volume")),
+            ("gas_l", Number("Argon")),
+            ("min", Number("Before the arc is struck")))),
+        ("order", List("What must be done before what", Object("A link",
+            ("before", Text("Task")),
+            ("after", Text("Task")),
+            ("why", Text("Reason"))))),
+        ("steps", List("In their order", Object("A step",
+            ("step", Count("From 1")),
+            ("do", Text("make, fit, tack, weld, cool, check ...")),
+            ("task", Text("As in order")),
+            ("weld", Nullable(Text("Number, of a weld's step"))),
+            ("parts", List("Ids", Text("Id"))),
+            ("what", Text("For the bench"))))));
+}

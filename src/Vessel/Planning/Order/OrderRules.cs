@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>What must be done before what, and why; common practice, no source, where no reason of geometry stands behind it.</summary>
+internal sealed class OrderRules
+{
+    private readonly VesselDesign _design;
+    private readonly ImmutableArray<PlannedWeld> _welds;
+    private readonly ImmutableHashSet<string> _ids;
+
+    private OrderRules(VesselDesign design, ImmutableArray<PlannedWeld> welds, ImmutableArray<WorkTask> tasks)
+    {
+        (_design, _welds) = (design, welds);
+        _ids = [.. tasks.Select(task => task.Id)];
+    }
+
+    public static ImmutableArray<WorkLink> Of(
+        VesselDesign design, ImmutableArray<PlannedWeld> welds, ImmutableArray<WorkTask> tasks)
+    {
+        var rules = new OrderRules(design, welds, tasks);
+        return
+        [
+            .. new[] { Parts(tasks), rules.Rolled(), rules.Shell(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
+                .SelectMany(links => links)
+                .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After))
+                .DistinctBy(link => (link.Before, link.After)),
+        ];
+    }
+
+    /// <summary>A part is made before anything is done with it.</summary>
+    private static IEnumerable<WorkLink> Parts(ImmutableArray<WorkTask> tasks) =>
+        from task in tasks
+        where task.Kind != WorkKind.Make
+        from part in task.Parts
+        select new WorkLink($"make {part}", task.Id, "it must be there");
+
+    private IEnumerable<WorkLink> Rolled() =>
+        from seam in _welds.Where(weld => weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam)
+        let round = WorkTasks.Rounding(seam)
+        let part = seam.Joint.Between[0]
+        from link in new[] { new WorkLink(Id(seam), round, "the seam draws it out of round") }
+            .Concat(_welds.Where(weld => weld != seam && weld.Joint.Between.Contains(part))
+                .Select(weld => new WorkLink(round, Id(weld), "it must be round before anything is fitted to it")))
+            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Id(disc.Fits) == part)
+                .Select(disc => new WorkLink(round, WorkTasks.Fitting(disc.Path), "it must be round before anything is fitted to it")))
+        select link;
+
+    /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
+    private IEnumerable<WorkLink> Shell() =>
+        from first in _design.Ports.Where(port => port.Host == PortHost.Shell)
+            .SelectMany(port => new[] { At(port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port) })
+            .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null).SelectMany(Held))
+        from head in Ends().Select(end => At(_design.Head(end).Path))
+        select new WorkLink(first, head, "its root and lip are reached from the open ends");
+
+    /// <summary>A head is whole before it closes the shell.</summary>
+    private IEnumerable<WorkLink> Heads()
+    {
+        foreach (var end in Ends())
+        {
+            var (head, seam) = (_design.Head(end), At(_design.Head(end).Path));
+            var ports = _design.Ports.Where(port => port.Host == end).ToList();
+            foreach (var port in ports)
+                yield return new(At(port.Path), seam, "both sides of a loose head are in reach");
+            if (head is not HemisphereHead { Gores: { } gores })
+                continue;
+            var crown = At(WeldNumbers.CapSeam(gores));
+            foreach (var port in ports)
+                yield return new(At(port.Path), crown, "both sides of a loose cap are in reach");
+            for (var i = 0; i < gores.Count; i++)
+                yield return new(At(WeldNumbers.GoreSeam(gores, i)), crown, "the cap closes what the gores leave");
+            yield return new(crown, seam, "the head is whole before it is fitted");
+        }
+    }
+
+    private IEnumerable<WorkLink> Ports()
+    {
+        foreach (var port in _design.Ports)
+        {
+            yield return new(WorkTasks.Plugging(port), At(port.Path), "heat and spatter spoil a bare thread");
+            yield return new(At(port.Path), WorkTasks.Chasing(port), "a thread draws in as the bead cools");
+            yield return new(At(port.Path), WorkTasks.Dressing(port), "the lip is dressed with the bead");
+        }
+    }
+
+    private IEnumerable<WorkLink> Inside()
+    {
+        var inside = _design.Inside;
+        foreach (var cap in inside.Caps)
+        {
+            yield return new(At(WeldNumbers.Rim(cap.Path)), At(WeldNumbers.Fixing(cap.Path)), "the cup is whole before it hangs");
+            if (cap.Outlet is { } outlet)
+            {
+                var port = _design.Ports.Single(p => p.Name == outlet);
+                yield return new(At(WeldNumbers.Fixing(cap.Path)), At(port.Path), "between lid and plate there is no room for a torch");
+            }
+
+            yield return new(At(WeldNumbers.Fixing(cap.Path)), At(_design.Head(cap.HangsFrom).Path), "it goes in with its head");
+        }
+
+        // Each is welded on its outside, so what is narrower comes first.
+        var held = inside.Caps.Where(cap => cap.Outlet is null).Select(cap => (cap.OutsideDiameter, cap.HangsFrom, Held: At(WeldNumbers.Fixing(cap.Path))))
+            .Concat(inside.Sleeves.Select(sleeve => (sleeve.OutsideDiameter, sleeve.HangsFrom, Held: Hold(sleeve))))
+            .ToList();
+        foreach (var (narrow, wide) in from a in held from b in held where a.HangsFrom == b.HangsFrom && a.OutsideDiameter < b.OutsideDiameter select (a, b))
+            yield return new(narrow.Held, wide.Held, "it is welded on its outside, which the wider one hides");
+
+        foreach (var sleeve in inside.Sleeves)
+        {
+            yield return new(Hold(sleeve), At(_design.Head(sleeve.HangsFrom).Path), "it goes in with its head");
+            foreach (var disc in inside.Discs.Where(disc => disc.Fits == sleeve.Name).SelectMany(Held))
+                yield return new(disc, Hold(sleeve), "its bead is reached from the sleeve's open end");
+        }
+
+        foreach (var (lower, upper) in from a in inside.Discs from b in inside.Discs where a.Fits == b.Fits && a.Height < b.Height select (a, b))
+        {
+            foreach (var first in Held(lower))
+                yield return new(first, Held(upper).First(), "its upper face is welded, which the next one hides");
+        }
+
+        foreach (var packing in inside.Packings)
+        {
+            var stuffing = WorkTasks.Fitting(packing.Path);
+            foreach (var disc in inside.Discs)
+            {
+                var task = Held(disc).First();
+                if (disc.Name == packing.Lower)
+                    yield return new(task, stuffing, "it lies on the lower disc");
+                if (disc.Name == packing.Upper)
+                    yield return new(stuffing, task, "the upper disc shuts it in");
+            }
+
+            foreach (var end in Ends())
+                yield return new(stuffing, At(_design.Head(end).Path), "it goes in while there is a way");
+        }
+    }
+
+    /// <summary>The closing seam after everything but test and finish, over a clean inside.</summary>
+    private IEnumerable<WorkLink> Closing(ImmutableArray<WorkTask> tasks)
+    {
+        var closing = At(_design.Head(WorkTasks.ClosingEnd(_design)).Path);
+        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && task.Id != closing))
+            yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");
+        yield return new(WorkTasks.Cleaning, closing, "a closed can traps swarf");
+        yield return new(closing, WorkTasks.Testing, "it must be closed");
+        yield return new(WorkTasks.Testing, WorkTasks.Finishing, "a leak is welded before it is finished");
+    }
+
+    private static PortHost[] Ends() => [PortHost.Top, PortHost.Bottom];
+
+    private string Hold(SleeveDesign sleeve) =>
+        sleeve.Fixed == Fixing.Weld ? At(WeldNumbers.Fixing(sleeve.Path)) : WorkTasks.Fitting(sleeve.Path);
+
+    /// <summary>The one task that holds a disc.</summary>
+    private IEnumerable<string> Held(DiscDesign disc) =>
+        [DiscSeam.IsWelded(disc) ? At(WeldNumbers.Fixing(disc.Path)) : WorkTasks.Fitting(disc.Path)];
+
+    /// <summary>The task of the weld at that path; an id that no task has where there is none.</summary>
+    private string At(string path) =>
+        _welds.FirstOrDefault(weld => weld.Joint.Path == path) is { } weld ? Id(weld) : $"no weld at {path}";
+
+    private static string Id(PlannedWeld weld) => WorkTask.Welding(weld.Joint.Number);
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+public enum WorkKind
+{
+    /// <summary>Mark, cut, roll, bend, drill one part.</summary>
+    Make,
+
+    /// <summary>A weld with its fit-up, tacks, cooling and check.</summary>
+    Weld,
+
+    /// <summary>Round a rolled part over a former.</summary>
+    Round,
+
+    /// <summary>Bring in what is not welded.</summary>
+    Fit,
+
+    /// <summary>Shut a thread against heat and spatter.</summary>
+    Plug,
+
+    /// <summary>Run the tap through a thread again, and face what seals.</summary>
+    Chase,
+
+    /// <summary>Take down a bead or lip that would be out of reach later.</summary>
+    Dress,
+
+    /// <summary>Of everything that closing shuts in.</summary>
+    Clean,
+
+    /// <summary>Find leaks.</summary>
+    Test,
+
+    /// <summary>Passivate, paint and the like.</summary>
+    Finish,
+}
+
+/// <summary>One thing to be done, before it has its place in the day.</summary>
+/// <param name="Id">Unique: <c>weld W3</c>, <c>make shell</c>.</param>
+/// <param name="What">One line for the bench.</param>
+/// <param name="Rank">Which comes first of those that could be done next; low first.</param>
+/// <param name="Parts">Ids of the parts that it touches.</param>
+/// <param name="Weld">Null for all but welds.</param>
+public sealed record WorkTask(
+    string Id, WorkKind Kind, string What, int Rank, ImmutableArray<string> Parts, PlannedWeld? Weld = null)
+{
+    /// <summary>Whether its parts hold together from then on.</summary>
+    public bool Joins => Kind is WorkKind.Weld or WorkKind.Fit;
+
+    internal static string Making(Part part) => $"make {part.Id}";
+
+    internal static string Welding(string number) => $"weld {number}";
+}
+
+/// <summary>A joint and what it is to the vessel.</summary>
+public sealed record PlannedWeld(Joint Joint, WeldRole Role);
+
+/// <summary>One task must be done before another.</summary>
+public sealed record WorkLink(string Before, string After, string Why);

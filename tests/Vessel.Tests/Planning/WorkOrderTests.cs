@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Joints;
+using Vessel.Parts;
+using Vessel.Planning;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Planning;
+
+public sealed class WorkOrderTests
+{
+    private const string Launch = "harbour-launch-breather.yaml";
+
+    public static TheoryData<string> DesignFiles() => Repository.DesignFiles();
+
+    [Fact]
+    public void Two_hundred_random_vessels_have_an_order_that_keeps_every_link()
+    {
+        for (var seed = 0; seed < 200; seed++)
+        {
+            var design = RandomDesigns.At(seed) with { Inside = RandomInsides.At(seed) };
+            if (design.Inside.Caps.Any(cap => cap.Outlet is not null))
+                design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
+            var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
+
+            AssertKept(WorkOrder.Of(design, sites, [], VesselJoints.Of(design, sites, WeldNumbers.Of(design))));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void Every_design_has_an_order_that_keeps_every_link(string file) => AssertKept(Plans.Of(file).Order);
+
+    [Fact]
+    public void Tasks_that_wait_for_each_other_are_a_bug_that_is_told()
+    {
+        ImmutableArray<WorkTask> tasks = [new("a", WorkKind.Fit, "a", 0, []), new("b", WorkKind.Fit, "b", 0, [])];
+
+        Assert.Throws<InvalidOperationException>(() => WorkOrder.Of(tasks, [new("a", "b", ""), new("b", "a", "")]));
+        Assert.Equal(["b", "a"], WorkOrder.Of(tasks, [new("b", "a", "")]).Tasks.Select(t => t.Id));
+    }
+
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void The_closing_seam_is_the_last_weld_over_a_clean_inside_with_a_port_open(string file)
+    {
+        var plan = Plans.Of(file);
+        var welds = plan.Order.Tasks.Where(t => t.Kind == WorkKind.Weld).ToList();
+        var ids = plan.Order.Tasks.Select(t => t.Id).ToList();
+
+        Assert.Equal(WeldRole.HeadSeam, welds[^1].Weld!.Role);
+        Assert.Equal(ids.IndexOf(welds[^1].Id) - 1, ids.IndexOf("clean"));
+        Assert.Equal(ids.IndexOf(welds[^1].Id) + 1, ids.IndexOf("leak test"));
+        Assert.Contains("stays open as vent", plan.Steps.Single(s => s.Task == welds[^1] && s.Kind == StepKind.Weld).What, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("weld W1", "round shell")]
+    [InlineData("round shell", "weld W4")]
+    [InlineData("weld W4", "weld W3")]
+    [InlineData("weld W6", "weld W3")]
+    [InlineData("weld W10", "fit inside.packing")]
+    [InlineData("fit inside.packing", "weld W11")]
+    [InlineData("weld W9", "weld W7")]
+    [InlineData("plug ports[2]", "weld W6")]
+    [InlineData("weld W6", "chase ports[2]")]
+    [InlineData("dress ports[0]", "weld W2")]
+    [InlineData("weld W12", "clean")]
+    public void The_launch_breather_is_built_in_order(string before, string after)
+    {
+        var ids = Plans.Of(Launch).Order.Tasks.Select(t => t.Id).ToList();
+
+        Assert.Contains(before, ids);
+        Assert.InRange(ids.IndexOf(before), 0, ids.IndexOf(after) - 1);
+    }
+
+    [Fact]
+    public void A_cap_that_hangs_from_the_outlet_is_welded_to_it_before_the_lid_is_in_the_way()
+    {
+        var plan = Plans.Of("shop-compressor-catch-can.yaml");
+        string Id(WeldRole role, string path) => plan.Order.Tasks.Single(t => t.Weld?.Role == role && t.Weld.Joint.Path.StartsWith(path, StringComparison.Ordinal)).Id;
+        var outlet = plan.Assembly.Design.Ports.Single(p => p.Name == plan.Assembly.Design.Inside.Caps[0].Outlet);
+
+        Assert.Contains(plan.Order.Links, l => l.Before == Id(WeldRole.CapHold, "") && l.After == Id(WeldRole.PortSeam, outlet.Path));
+    }
+
+    [Fact]
+    public void The_parts_at_a_weld_are_those_that_hang_together_by_then()
+    {
+        var order = Plans.Of(Launch).Order;
+        ImmutableHashSet<string> At(string id) => order.PartsAt(order.Tasks.Single(t => t.Id == id));
+
+        Assert.Equal(["shell"], At("weld W1"));
+        Assert.Equal(["bottom", "drain"], At("weld W6").Order());
+        Assert.Equal(["cap-plate", "cap-skirt", "top"], At("weld W9").Order());
+        Assert.Equal(["lower-screen", "sleeve"], At("weld W10").Order());
+        // All of them at last.
+        Assert.Equal(Plans.Of(Launch).Assembly.Parts.Select(p => p.Id).Order(), At("weld W2").Order());
+    }
+
+    [Fact]
+    public void Each_weld_is_five_steps_and_steps_are_numbered_through()
+    {
+        var plan = Plans.Of(Launch);
+
+        Assert.Equal(Enumerable.Range(1, plan.Steps.Length), plan.Steps.Select(s => s.Number));
+        Assert.All(plan.Procedures, weld => Assert.Equal(
+            [StepKind.Fit, StepKind.Tack, StepKind.Weld, StepKind.Cool, StepKind.Check],
+            plan.Steps.Where(s => s.Task.Weld?.Joint == weld.Joint).Select(s => s.Kind)));
+    }
+
+    /// <summary>Every part but the bracket's own bending is a cut of its own; the drain's thread is plugged and chased.</summary>
+    [Theory]
+    [InlineData(StepKind.Make, 12)]
+    [InlineData(StepKind.Plug, 1)]
+    [InlineData(StepKind.Chase, 1)]
+    [InlineData(StepKind.Dress, 1)]
+    [InlineData(StepKind.Round, 1)]
+    [InlineData(StepKind.Clean, 1)]
+    [InlineData(StepKind.Test, 1)]
+    [InlineData(StepKind.Finish, 0)]
+    public void The_launch_breather_takes_so_many(StepKind kind, int count) =>
+        Assert.Equal(count, Plans.Of(Launch).Steps.Count(s => s.Kind == kind));
+
+    [Theory]
+    [InlineData("passivated", "pickle")]
+    [InlineData("painted", "prime")]
+    [InlineData("powder_coated", "oven")]
+    [InlineData("anodised", "anodise")]
+    public void A_finish_is_the_last_step(string finish, string word) =>
+        Assert.Contains(word, Plans.OfText(Repository.Design(Launch), $"finish={finish}").Steps[^1].What, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("aluminium 6061", true)]
+    [InlineData("aluminium 5052", false)]
+    public void Anodising_shows_what_the_rod_does(string metal, bool darkens) => Assert.Equal(
+        darkens,
+        Plans.OfText(Repository.Design(Launch), "finish=anodised", $"material={metal}", "inside.packing.material=aluminium wool")
+            .Steps[^1].What.Contains("ER4043", StringComparison.Ordinal));
+
+    /// <summary>Weld purging guides: 3 L at 5 L/min take 3.0 min for 5 changes and 6.0 for 10; 7.65 changes leave 100 ppm.</summary>
+    [Theory]
+    [InlineData(1411.6, 3.0)]
+    [InlineData(100, 4.588)]
+    [InlineData(9.511, 6.0)]
+    public void Purge_time(double oxygen, double minutes) => Assert.Equal(minutes, Purge.Of(3, 5, oxygen).Minutes, 1e-3);
+
+    private static void AssertKept(WorkOrder order)
+    {
+        var place = order.Tasks.Select((t, i) => (t.Id, i)).ToDictionary(t => t.Id, t => t.i);
+
+        Assert.All(order.Links, link => Assert.InRange(place[link.Before], 0, place[link.After] - 1));
+    }
+}
