@@ -16,7 +16,7 @@ public sealed record Assembly(
     Cavity Cavity,
     Capacity Capacity)
 {
-    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(Design, Sites, Mockups.Mockup.UsualWall));
+    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(Design, Sites));
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;

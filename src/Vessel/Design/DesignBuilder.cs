@@ -39,6 +39,7 @@ internal static class DesignBuilder
                 _ => Finish.None,
             },
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
+            Mockup = MockupBuilder.Build(file.Child("mockup") ?? Section.Absent("mockup")),
         };
     }
 

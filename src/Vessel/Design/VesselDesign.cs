@@ -27,6 +27,8 @@ public sealed record VesselDesign(
 
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
 
+    public MockupDesign Mockup { get; init; } = MockupDesign.Usual;
+
     /// <summary>Who makes it, with what.</summary>
     public Shop Shop { get; init; } = Shop.Usual;
 

@@ -22,6 +22,7 @@ public static class Assessment
         .. BracketRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),
+        .. RoomRules.Of(assembly),
         .. MockupRules.Of(assembly),
     ];
 }

@@ -83,20 +83,30 @@ internal sealed record Attached(
     public static Attached BoreOf(PortForm port) => new(
         port.Id, $"the bore of {port.Site.Port.Name}", port.Site.Port.Path, [Mark(port.Bore!)], [], [], default);
 
-    public static IEnumerable<Attached> Of(BracketForm bracket)
+    /// <summary>A drain hole on the outside or inside.</summary>
+    public static Attached Of(Imprint print, DrainForm drain)
+    {
+        var mark = Mark(print);
+        return new(
+            "bottom", "a drain hole", drain.Hole.Path, [mark], [], [], mark is null ? default : Ball.Round([new Hull(mark.Place.Points)]));
+    }
+
+    public static Attached Of(BracketForm bracket)
     {
         var marks = bracket.Ears.Select(ear => Footmark.Of(ear, _ => ear)).ToImmutableArray();
         var reach = marks.Min(mark => mark?.Place.Reach.Start ?? 0);
         ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(reach)];
-        yield return new(
+        return new(
             bracket.Id, bracket.Site.Bracket.Name, bracket.Site.Bracket.Path, marks, hulls, [], Ball.Round(hulls));
     }
 
     /// <summary>Between the parts of both that stand outside the vessel, mm; zero when they meet.</summary>
     public double DistanceInAir(Attached other)
     {
-        var mine = Bodies.Concat(Strands);
-        return mine.Min(a => other.Bodies.Concat(other.Strands).Min(b => ConvexDistance.Between(a, b).Start));
+        var (mine, theirs) = (Bodies.Concat(Strands).ToList(), other.Bodies.Concat(other.Strands).ToList());
+        return mine.Count == 0 || theirs.Count == 0
+            ? double.PositiveInfinity
+            : mine.Min(a => theirs.Min(b => ConvexDistance.Between(a, b).Start));
     }
 
     /// <summary>Of a round section, which may be widened.</summary>

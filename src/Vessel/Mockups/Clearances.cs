@@ -10,12 +10,21 @@ internal static class Clearances
     /// <summary>A line that meets a surface more flatly grazes it, as a sine: below it facets of both would cross.</summary>
     private const double LeastSteepness = 0.05;
 
-    public static IEnumerable<Obstacle> Of(
-        Profile outside, Profile? inside, ImmutableArray<PortForm> ports, BracketForm? bracket)
+    public static IEnumerable<Obstacle> Of(MockupPlan plan)
     {
-        var attached = ports.Select(Attached.Of).Concat(bracket is null ? [] : Attached.Of(bracket)).ToList();
+        var (outside, inside, ports) = (plan.Outside, plan.Inside, plan.Ports);
+        List<Attached> attached =
+        [
+            .. ports.Select(Attached.Of),
+            .. plan.Drains.Select(drain => Attached.Of(drain.Outside, drain)),
+            .. plan.Bracket is { } bracket ? new[] { Attached.Of(bracket) } : [],
+        ];
         var obstacles = attached.SelectMany(part => OnOutline(part, outside)).ToList();
-        var rooms = ports.Where(port => port.Bore is not null).Select(Attached.BoreOf).ToList();
+        List<Attached> rooms =
+        [
+            .. ports.Where(port => port.Bore is not null).Select(Attached.BoreOf),
+            .. plan.Drains.Select(drain => Attached.Of(drain.Inside, drain)),
+        ];
         obstacles.AddRange(rooms.SelectMany(bore => OnOutline(bore, inside!)));
         obstacles.AddRange(ports.SelectMany(port => FittingOverVessel(port, outside)));
         // What does not lie properly has no distance to others.
@@ -109,8 +118,8 @@ internal static class Clearances
 
     private static IEnumerable<Obstacle> Apart(Attached a, Attached b)
     {
-        // Two ears are one bracket; and most pairs are far from each other.
-        if (a.Id == b.Id || a.Around.DistanceTo(b.Around) > Obstacle.Least)
+        // Most pairs are far from each other.
+        if (a.Around.DistanceTo(b.Around) > Obstacle.Least)
             return [];
         var air = a.DistanceInAir(b);
         return FootprintsApart(a, b).Concat(air >= Obstacle.Least
@@ -120,8 +129,6 @@ internal static class Clearances
 
     private static IEnumerable<Obstacle> FootprintsApart(Attached a, Attached b)
     {
-        if (a.Id == b.Id)
-            return [];
         var distance = a.Footprints.Min(one => b.Footprints.Min(other => one!.DistanceTo(other!)));
         return distance >= Obstacle.Least
             ? []

@@ -11,37 +11,45 @@ namespace Vessel.Mockups;
 /// </summary>
 public sealed record MockupPlan
 {
-    private MockupPlan(
-        Profile outside, Profile? inside, ImmutableArray<PortForm> ports, BracketForm? bracket, ImmutableArray<Obstacle> obstacles)
+    private MockupPlan(MockupDesign options, Profile outside, Profile? inside)
     {
-        (Outside, Inside, Ports, Bracket, Obstacles) = (outside, inside, ports, bracket, obstacles);
+        (Options, Outside, Inside) = (options, outside, inside);
     }
 
-    public ImmutableArray<Obstacle> Obstacles { get; }
+    public MockupDesign Options { get; }
+
+    public ImmutableArray<Obstacle> Obstacles { get; private init; } = [];
 
     public Profile Outside { get; }
 
-    /// <summary>Null where walls leave no room, or nothing opens into it.</summary>
+    /// <summary>Null where it is filled: by choice, because walls leave no room, or because nothing opens into it.</summary>
     public Profile? Inside { get; }
 
-    internal ImmutableArray<PortForm> Ports { get; }
+    internal ImmutableArray<PortForm> Ports { get; private init; } = [];
 
-    internal BracketForm? Bracket { get; }
+    internal ImmutableArray<DrainForm> Drains { get; private init; } = [];
 
-    /// <summary>Handles of the solid: bores that meet in one room, bolt holes, and the loop that a bracket makes with the vessel.</summary>
-    public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) - 1)
+    internal BracketForm? Bracket { get; private init; }
+
+    /// <summary>Handles of the solid: ways into one room, bolt holes, and the loop that a bracket makes with the vessel.</summary>
+    public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
         + (Bracket is null ? 0 : Bracket.Site.BoltPlaces.Length + 1);
 
-    public static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites, double leastWall)
+    public static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites)
     {
+        var options = design.Mockup;
         var outside = BodyProfiles.Outside(design);
-        var inside = BodyProfiles.Inside(design, leastWall);
-        ImmutableArray<PortForm> Forms(Profile? room) => [.. sites.Select(site => PortForm.Of(site, outside, room, leastWall))];
-        var ports = Forms(inside);
+        var plan = With(options.IsSolid ? null : BodyProfiles.Inside(design, options.LeastWall));
         // A room that nothing opens into would be a hollow that no resin or powder leaves.
-        if (inside is not null && ports.All(port => port.Bore is null))
-            (inside, ports) = (null, Forms(null));
-        var bracket = design.Bracket is { } given ? new BracketForm(BracketSite.Of(given, design), outside) : null;
-        return new(outside, inside, ports, bracket, [.. Clearances.Of(outside, inside, ports, bracket)]);
+        if (plan.Inside is not null && plan.Drains.IsEmpty && plan.Ports.All(port => port.Bore is null))
+            plan = With(null);
+        return plan with { Obstacles = [.. Clearances.Of(plan)] };
+
+        MockupPlan With(Profile? inside) => new(options, outside, inside)
+        {
+            Ports = [.. sites.Select(site => PortForm.Of(site, outside, inside, options))],
+            Drains = inside is null ? [] : [.. options.DrainHoles.Select(hole => DrainForm.Of(hole, outside, inside, options.Scale))],
+            Bracket = design.Bracket is { } given ? new BracketForm(BracketSite.Of(given, design), outside) : null,
+        };
     }
 }

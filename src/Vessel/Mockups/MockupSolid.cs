@@ -16,6 +16,14 @@ internal static class MockupSolid
         var (onOutside, onInside) = (ImmutableArray.CreateBuilder<Opening>(), ImmutableArray.CreateBuilder<Opening>());
         foreach (var port in plan.Ports)
             AddPort(port, faces, onOutside, onInside);
+        foreach (var drain in plan.Drains)
+        {
+            var (outer, inner) = (EdgeOf(drain.Outside), EdgeOf(drain.Inside));
+            onOutside.Add(Opened([outer], drain.Outside, drain.Angle));
+            onInside.Add(Opened([inner], drain.Inside, drain.Angle));
+            faces.Add(new Wall(outer, inner));
+        }
+
         if (plan.Bracket is { } bracket)
         {
             var (own, ears) = bracket.Build();

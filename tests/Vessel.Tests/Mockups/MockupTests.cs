@@ -32,7 +32,7 @@ public sealed class MockupTests
         foreach (var seed in Enumerable.Range(0, Most))
         {
             var vessel = RandomDesigns.Built(seed);
-            var plan = MockupPlan.Of(vessel.Design, vessel.Sites, 0);
+            var plan = MockupPlan.Of(vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3 } }, vessel.Sites);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;

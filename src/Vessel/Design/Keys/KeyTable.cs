@@ -203,6 +203,10 @@ public static class KeyTable
         {
             DefaultRule = "its own defaults", Map = CapacityKeys.Capacity,
         },
+        new("mockup", KeyKind.Mapping, "How the mock-up from the 3D printer is made, and the room for hoses")
+        {
+            DefaultRule = "its own defaults", Map = MockupKeys.Mockup,
+        },
         new("variants", KeyKind.Variants, "Named variants: for each the values that differ, by their paths")
         {
             DefaultRule = "none",

@@ -8,6 +8,9 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
     /// <summary>Of a printed mock-up.</summary>
     public static Colour Plastic { get; } = new(0xD9, 0x8C, 0x3C);
 
+    /// <summary>Of room that must stay free.</summary>
+    public static Colour Room { get; } = new(0x7C, 0xB3, 0x6A);
+
     public static Colour Of(MaterialFamily family) => family switch
     {
         MaterialFamily.Aluminium => new(0xD6, 0xDA, 0xDE),

@@ -36,6 +36,7 @@ internal static class SummaryJson
             json.List("fits", SlipFits.Of(build.Assembly.Design, build.Assembly.Sites), fit => FitJson.Write(fit, json));
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
+            json.Object("mockup", () => MockupJson.Write(build, json));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.Object("plan", () => PlanJson.Write(build.Plan, json));
             json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));

@@ -1,0 +1,52 @@
+namespace Vessel.Design;
+
+/// <summary>The keys under <c>mockup</c>.</summary>
+internal static class MockupKeys
+{
+    public static KeyMap Bed { get; } = new("the bed of a printer",
+    [
+        new("width", KeyKind.Length, "From left to right") { Default = "220 mm", Range = new(20, 5000) },
+        new("depth", KeyKind.Length, "From front to back") { Default = "220 mm", Range = new(20, 5000) },
+        new("height", KeyKind.Length, "Upward") { Default = "250 mm", Range = new(20, 5000) },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap DrainHole { get; } = new("a drain hole of the mock-up",
+    [
+        new("diameter", KeyKind.Length, "As printed") { Default = "4 mm", Range = new(1, 100) },
+        new("radius", KeyKind.Length, "Of its axis from the vessel's axis, in the bottom")
+        {
+            Default = "0 mm", Range = CommonKeys.FromZero,
+        },
+        CommonKeys.Angle,
+    ]);
+
+    public static KeyMap Mockup { get; } = new("the mock-up from the 3D printer",
+    [
+        new("inside", KeyKind.Choice, "With its room inside and open bores, or filled")
+        {
+            Choices = ["open", "solid"], Default = "open",
+        },
+        new("wall", KeyKind.Length, "Least thickness of a wall as printed") { Default = "1.2 mm", Range = new(0.2, 50) },
+        new("scale", KeyKind.Ratio, "Of the print to the vessel") { Default = "1", Range = new(0.05, 4) },
+        new("clearance", KeyKind.Length, "As printed, all round: taken off tubes, and left round threads in bungs; 0 for neither")
+        {
+            Default = "0 mm", Range = new(0, 2),
+        },
+        new("bed", KeyKind.Mapping, "What the printer takes") { DefaultRule = "its own defaults", Map = Bed },
+        new("drain_holes", KeyKind.List, "Upright through the bottom, to let resin or powder out")
+        {
+            DefaultRule = "none", Map = DrainHole,
+        },
+        new("hose_wall", KeyKind.Length, "Thickness of the hoses, for the room that they take") { Default = "5 mm", Range = new(0, 100) },
+        new("hose_straight", KeyKind.Ratio, "Outside diameters of its port that a hose runs straight before it may bend")
+        {
+            Default = "1", Range = new(0, 20),
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+}

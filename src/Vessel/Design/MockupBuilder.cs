@@ -1,0 +1,26 @@
+namespace Vessel.Design;
+
+/// <summary>Fills the mock-up's record from its section; see <see cref="DesignBuilder"/>.</summary>
+internal static class MockupBuilder
+{
+    /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
+    public static MockupDesign Build(Section section)
+    {
+        if (!section.Has("inside"))
+            return MockupDesign.Usual;
+        var bed = section.Child("bed") ?? Section.Absent($"{section.Path}.bed");
+        return new(
+            section.Path,
+            section.Text("inside") == "solid",
+            section.Number("wall"),
+            section.Number("scale"),
+            section.Number("clearance"),
+            new(bed.Number("width"), bed.Number("depth"), bed.Number("height")),
+            [
+                .. section.Items("drain_holes").Select(hole => new DrainHoleDesign(
+                    hole.Path, hole.Number("diameter"), hole.Number("radius"), Geometry.Turns.From(hole.Number("angle"), 0))),
+            ],
+            section.Number("hose_wall"),
+            section.Number("hose_straight"));
+    }
+}

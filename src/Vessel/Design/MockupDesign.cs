@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>How the mock-up is printed, and the room that hoses and spanners want round the ports.</summary>
+/// <param name="IsSolid">Filled through; else with the room inside, so that bores are open.</param>
+/// <param name="Wall">Least thickness of a printed wall, mm of the print; thicker walls stay as they are.</param>
+/// <param name="Scale">Of the print to the vessel.</param>
+/// <param name="Clearance">For what is slipped on or in: taken off tubes' outsides all round, and left round threads in bungs, mm of the
+/// print; zero prints tubes as they are and bungs with their tap drill.</param>
+/// <param name="Bed">Of the printer.</param>
+/// <param name="DrainHoles">Upright through the bottom, for resin or powder.</param>
+/// <param name="HoseWall">Thickness of a hose, mm.</param>
+/// <param name="HoseStraight">Length that a hose runs straight beyond a port, in outside diameters of the port.</param>
+public sealed record MockupDesign(
+    string Path,
+    bool IsSolid,
+    double Wall,
+    double Scale,
+    double Clearance,
+    BedDesign Bed,
+    ImmutableArray<DrainHoleDesign> DrainHoles,
+    double HoseWall,
+    double HoseStraight)
+{
+    /// <summary>What holds where the file says nothing.</summary>
+    public static MockupDesign Usual { get; } = new("mockup", false, 1.2, 1, 0, new(220, 220, 250), [], 5, 1);
+
+    /// <summary>Least thickness of a wall, mm of the vessel.</summary>
+    public double LeastWall => Wall / Scale;
+}
+
+/// <summary>What a printer takes, mm.</summary>
+public sealed record BedDesign(double Width, double Depth, double Height);
+
+/// <param name="Diameter">mm of the print.</param>
+/// <param name="Radius">Of its axis from the vessel's, mm.</param>
+/// <param name="Angle">Radians.</param>
+public sealed record DrainHoleDesign(string Path, double Diameter, double Radius, double Angle);

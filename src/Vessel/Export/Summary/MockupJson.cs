@@ -1,0 +1,34 @@
+using Vessel.Mockups;
+
+namespace Vessel.Export.Summary;
+
+/// <summary>summary.json's <c>mockup</c>; null figures where none is written.</summary>
+internal static class MockupJson
+{
+    public static void Write(Build build, SummaryWriter json)
+    {
+        var (plan, mockup) = (build.Assembly.Mockup, build.Mockup);
+        json.Put("written", mockup is not null);
+        json.List("because", plan.Obstacles.Select(obstacle => obstacle.What), json.Value);
+        json.Put("inside", plan.Inside is null ? "solid" : "open");
+        json.Put("scale", plan.Options.Scale);
+        json.Put("least_wall_mm", plan.Options.Wall);
+        if (mockup is null)
+            return;
+        var (mesh, bed) = (mockup.Mesh, plan.Options.Bed);
+        json.Object("print", () =>
+        {
+            json.Put("width_mm", mockup.Size.X);
+            json.Put("depth_mm", mockup.Size.Y);
+            json.Put("height_mm", mockup.Size.Z);
+            json.Put("volume_mm3", mesh.Volume);
+            json.Put("area_mm2", mesh.Area);
+            json.Put("triangles", mesh.Triangles.Length);
+            json.Put("genus", plan.Genus);
+            json.Put("chord_mm", mockup.Chord);
+            json.Put("mass_g", Plastic.Mass(mesh));
+            json.Put("fits_bed", Plastic.Fits(mockup.Size, bed));
+            json.List("bed_mm", new[] { bed.Width, bed.Depth, bed.Height }, json.Value);
+        });
+    }
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Mockups;
+
+/// <summary>Something in the room of a hose or spanner.</summary>
+/// <param name="Distance">Holds the true one, mm; zero at both ends where it reaches in.</param>
+internal sealed record RoomClash(PortRoom Room, string OtherId, string Other, Interval Distance);
+
+/// <summary>What comes too near to the room of a hose or spanner: other ports and their rooms, the bracket, what it is bolted to.</summary>
+internal static class RoomClashes
+{
+    /// <summary>Everything else stays so far off, mm: common practice, no source.</summary>
+    public const double Least = 1;
+
+    public static IEnumerable<RoomClash> Of(MockupPlan plan)
+    {
+        var rooms = plan.Ports.SelectMany(port => PortRoom.Of(port, plan.Options)).ToList();
+        var bodies = plan.Ports.Select(port => (port.Id, Attached.Of(port))).ToList();
+        for (var i = 0; i < rooms.Count; i++)
+        {
+            var (room, bar) = (rooms[i], rooms[i].Bar);
+            foreach (var (id, body) in bodies.Where(body => body.Id != room.Port.Id))
+            {
+                if (Near(bar, body.Bodies) is { } distance)
+                    yield return new(room, id, body.What, distance);
+            }
+
+            // Each pair of rooms once, told of the later.
+            foreach (var other in rooms.Take(i).Where(other => other.Port.Id != room.Port.Id))
+            {
+                if (Near(bar, [other.Bar]) is { } distance)
+                    yield return new(room, other.Port.Id, other.What, distance);
+            }
+
+            if (plan.Bracket is { } bracket)
+            {
+                foreach (var clash in WithBracket(room, bar, bracket))
+                    yield return clash;
+            }
+        }
+    }
+
+    private static IEnumerable<RoomClash> WithBracket(PortRoom room, Bar bar, BracketForm bracket)
+    {
+        var site = bracket.Site;
+        if (Near(bar, bracket.Hulls(site.EarEnd).CastArray<ConvexBody>()) is { } distance)
+        {
+            // The bends bulge out of their slices by that much.
+            yield return new(
+                room, bracket.Id, site.Bracket.Name, new(Math.Max(0, distance.Start - bracket.Sagitta), distance.End));
+        }
+
+        var level = site.BackLevel + site.Bracket.Thickness;
+        var clear = level - bar.Furthest(site.Way.Z).Dot(site.Way.Z);
+        if (clear < Least)
+            yield return new(room, bracket.Id, $"what {site.Bracket.Name} is bolted to", new(Math.Max(0, clear), Math.Max(0, clear)));
+    }
+
+    /// <summary>The least distance where it is too small.</summary>
+    private static Interval? Near(Bar bar, ImmutableArray<ConvexBody> others)
+    {
+        var around = Ball.Round([bar]);
+        Interval? least = null;
+        foreach (var other in others)
+        {
+            if (around.DistanceTo(Ball.Round([other])) > Least)
+                continue;
+            var distance = ConvexDistance.Between(bar, other);
+            if (distance.Start < Least && distance.End < (least?.End ?? double.PositiveInfinity))
+                least = distance;
+        }
+
+        return least;
+    }
+}

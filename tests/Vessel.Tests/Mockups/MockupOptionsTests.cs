@@ -1,0 +1,109 @@
+using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Geometry;
+using Vessel.Mockups;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Mockups;
+
+public sealed class MockupOptionsTests
+{
+    private static readonly Assembly _sound = Assembly.Of(Designs.Sound);
+
+    [Fact]
+    public void A_scale_of_a_half_prints_an_eighth_with_walls_twice_as_thick_at_least()
+    {
+        var half = Printed(MockupDesign.Usual with { Scale = 0.5, Wall = 1 });
+        var whole = Printed(MockupDesign.Usual with { Wall = 2 });
+
+        Near.Relative(whole.Size.Z / 2, half.Size.Z, 1e-9);
+        Near.Relative(whole.Mesh.Volume / 8, half.Mesh.Volume, 1e-9);
+    }
+
+    [Fact]
+    public void A_least_wall_thickens_the_shell_from_inside()
+    {
+        // Walls of 2 and a lid of 3 mm become 6; ports' bores get narrower, so the room's volume is compared by the shell's share alone.
+        var (thin, thick) = (Printed(MockupDesign.Usual with { Wall = 2 }), Printed(MockupDesign.Usual with { Wall = 6 }));
+
+        Assert.Equal(thin.Size, thick.Size);
+        Assert.Equal(49, thick.Plan.Inside!.Pieces.OfType<LinePiece>().Max(line => line.A.U));
+        // Of the walls more is left than the shell's share: pi (53^2 - 49^2) over 170 mm of height.
+        Assert.InRange(thick.Mesh.Volume - thin.Mesh.Volume, Math.PI * ((53 * 53) - (49 * 49)) * 170, double.PositiveInfinity);
+    }
+
+    [Fact]
+    public void A_solid_one_is_filled_but_for_blind_bores()
+    {
+        var solid = Printed(MockupDesign.Usual with { IsSolid = true });
+
+        MeshLaws.Hold(solid.Mesh, 0);
+        Assert.Null(solid.Plan.Inside);
+        // Shell and half sphere are full: 55 mm of radius over 180 mm, and two thirds of a ball's cylinder.
+        Assert.InRange(solid.Mesh.Volume, 0.99 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)), 1.1 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)));
+    }
+
+    [Fact]
+    public void Without_a_port_it_is_filled_unless_a_drain_hole_opens_it()
+    {
+        var closed = Designs.Vessel(Designs.Shell());
+        var drained = closed with { Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", 5, 0, 0), new("mockup.drain_holes[1]", 4, 30, 1)] } };
+
+        Assert.Null(Assembly.Of(closed).Mockup.Inside);
+        var mockup = Mockup.Of(Assembly.Of(drained).Mockup);
+        // Two ways into one room.
+        MeshLaws.Hold(mockup.Mesh, 1);
+    }
+
+    [Fact]
+    public void A_drain_hole_under_a_port_is_refused()
+    {
+        var design = Designs.Sound with { Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", 4, 12, 0)] } };
+
+        // The drain's bung reaches 11 mm out, the hole in to 10.
+        Assert.Contains(Compiler.Assess(Assembly.Of(design)), finding => finding.Code == FindingCodes.NoMockup);
+    }
+
+    [Fact]
+    public void Clearance_is_left_round_threads_and_taken_off_tubes()
+    {
+        var (tight, loose) = (Printed(MockupDesign.Usual with { Wall = 0.5 }), Printed(MockupDesign.Usual with { Wall = 0.5, Clearance = 0.3 }));
+
+        double Outer(Mockup mockup, string port) => mockup.Plan.Ports.Single(p => p.Id == port).Rings[0].U;
+        double Bore(Mockup mockup, string port) => mockup.Plan.Ports.Single(p => p.Id == port).Rings[^1].U;
+        Near.Absolute(0.3, Outer(tight, "outlet") - Outer(loose, "outlet"), 1e-12);
+        Near.Absolute((Designs.Thread.MajorDiameter / 2) + 0.3, Bore(loose, "drain"), 1e-12);
+        Assert.Equal(Designs.Thread.TapDrill / 2, Bore(tight, "drain"));
+    }
+
+    [Fact]
+    public void The_file_sets_them()
+    {
+        var text = File.ReadAllText(Repository.Designs.First()) + "\nmockup: { inside: solid, scale: 0.5, wall: 2, bed: { height: 300 } }\n";
+
+        var design = Compiler.Read(text).Value!;
+
+        Assert.Empty(design.Mockup.DrainHoles);
+        Assert.Equal(
+            MockupDesign.Usual with { IsSolid = true, Scale = 0.5, Wall = 2, Bed = new(220, 220, 300), DrainHoles = design.Mockup.DrainHoles }, design.Mockup);
+    }
+
+    [Theory]
+    [InlineData(219, 200, true)]
+    [InlineData(200, 219, true)]
+    [InlineData(230, 200, false)]
+    public void A_bed_takes_it_turned_by_a_quarter_too(double width, double depth, bool fits) =>
+        Assert.Equal(fits, Plastic.Fits(new(width, depth, 200), new(210, 220, 250)));
+
+    [Fact]
+    public void Mass_lies_between_sparse_and_full()
+    {
+        var mass = Plastic.Mass(Printed(MockupDesign.Usual with { IsSolid = true }).Mesh);
+
+        Assert.True(mass.Low < mass.Likely && mass.Likely < mass.High);
+    }
+
+    private static Mockup Printed(MockupDesign options) =>
+        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Sites));
+}
