@@ -1,0 +1,110 @@
+// Answers questions about solids with Open CASCADE. One question a line of standard input, in postfix: numbers and shapes are
+// pushed, operations take what they need off the stack; one number a line of output, with 15 digits.
+//   x y z dx dy dz r h cylinder   x y z r ball   z0 r0 z1 r1 cone (about Z)   a b cut   a b common   a b fuse
+//   a volume   a area   a b meet (length of the curves in which their surfaces meet)
+#include <BRepAlgoAPI_Common.hxx>
+#include <BRepAlgoAPI_Cut.hxx>
+#include <BRepAlgoAPI_Fuse.hxx>
+#include <BRepAlgoAPI_Section.hxx>
+#include <BRepGProp.hxx>
+#include <BRepPrimAPI_MakeCone.hxx>
+#include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakeSphere.hxx>
+#include <GProp_GProps.hxx>
+#include <TopoDS_Shape.hxx>
+#include <gp_Ax2.hxx>
+#include <cstdio>
+#include <iostream>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace {
+
+std::vector<double> numbers;
+std::vector<TopoDS_Shape> shapes;
+
+double number() {
+    if (numbers.empty()) throw std::runtime_error("a number is missing");
+    double last = numbers.back();
+    numbers.pop_back();
+    return last;
+}
+
+TopoDS_Shape shape() {
+    if (shapes.empty()) throw std::runtime_error("a shape is missing");
+    TopoDS_Shape last = shapes.back();
+    shapes.pop_back();
+    return last;
+}
+
+void cylinder() {
+    double h = number(), r = number(), dz = number(), dy = number(), dx = number(), z = number(), y = number(), x = number();
+    shapes.push_back(BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(x, y, z), gp_Dir(dx, dy, dz)), r, h).Shape());
+}
+
+void ball() {
+    double r = number(), z = number(), y = number(), x = number();
+    shapes.push_back(BRepPrimAPI_MakeSphere(gp_Pnt(x, y, z), r).Shape());
+}
+
+void cone() {
+    double r1 = number(), z1 = number(), r0 = number(), z0 = number();
+    shapes.push_back(BRepPrimAPI_MakeCone(gp_Ax2(gp_Pnt(0, 0, z0), gp_Dir(0, 0, 1)), r0, r1, z1 - z0).Shape());
+}
+
+template <class Operation> void combine() {
+    TopoDS_Shape b = shape(), a = shape();
+    Operation operation(a, b);
+    if (!operation.IsDone()) throw std::runtime_error("the operation failed");
+    shapes.push_back(operation.Shape());
+}
+
+void measure(const std::string &word) {
+    GProp_GProps found;
+    if (word == "volume") {
+        BRepGProp::VolumeProperties(shape(), found, 1e-9);
+    } else if (word == "area") {
+        BRepGProp::SurfaceProperties(shape(), found, 1e-9);
+    } else {
+        TopoDS_Shape b = shape(), a = shape();
+        BRepAlgoAPI_Section section(a, b, false);
+        section.Approximation(true);
+        section.Build();
+        BRepGProp::LinearProperties(section.Shape(), found);
+    }
+    numbers.push_back(found.Mass());
+}
+
+void take(const std::string &word) {
+    if (word == "cylinder") cylinder();
+    else if (word == "ball") ball();
+    else if (word == "cone") cone();
+    else if (word == "cut") combine<BRepAlgoAPI_Cut>();
+    else if (word == "common") combine<BRepAlgoAPI_Common>();
+    else if (word == "fuse") combine<BRepAlgoAPI_Fuse>();
+    else if (word == "volume" || word == "area" || word == "meet") measure(word);
+    else numbers.push_back(std::stod(word));
+}
+
+}  // namespace
+
+int main() {
+    std::string line, word;
+    while (std::getline(std::cin, line)) {
+        numbers.clear();
+        shapes.clear();
+        std::istringstream words(line);
+        try {
+            while (words >> word) take(word);
+            std::printf("%.15g\n", number());
+        } catch (const Standard_Failure &failure) {
+            std::printf("nan\n");
+            std::cerr << line << ": " << failure.GetMessageString() << "\n";
+        } catch (const std::exception &error) {
+            std::printf("nan\n");
+            std::cerr << line << ": " << error.what() << "\n";
+        }
+    }
+}
