@@ -42,8 +42,8 @@ internal static class BuildText
             output.WriteLine();
         }
 
-        output.WriteLine($"{written.Written.Length} files in {folder}");
-        output.WriteLine("A vented vessel, not rated for pressure; cautions and assumptions are in summary.json.");
+        output.WriteLine($"{written.Written.Length} files in {folder}: open report.html first");
+        output.WriteLine("A vented vessel, not rated for pressure; cautions and assumptions are in report.html.");
     }
 
     private static string[] Row(WeldFigures figures, WeldCost cost) =>

@@ -38,10 +38,13 @@ internal static class Png
         {
             var stride = Depth * width;
             var line = new byte[stride + 1];
+            ReadOnlySpan<byte> above = new byte[stride];
             for (var row = 0; row < height; row++)
             {
-                Filtered(pixels, row, stride, line);
+                var here = pixels.AsSpan(row * stride, stride);
+                Filter(here, above, line);
                 zlib.Write(line);
+                above = here;
             }
         }
 
@@ -49,24 +52,20 @@ internal static class Png
     }
 
     /// <summary>Told from the pixel above or the one to the left, whichever leaves less (the specification's own advice).</summary>
-    private static void Filtered(byte[] pixels, int row, int stride, byte[] line)
+    private static void Filter(ReadOnlySpan<byte> here, ReadOnlySpan<byte> above, byte[] line)
     {
-        var (left, above) = (0L, 0L);
-        for (var i = 0; i < stride; i++)
+        var (fromLeft, fromAbove) = (0L, 0L);
+        for (var i = 0; i < here.Length; i++)
         {
-            left += Math.Abs((int)(sbyte)(At(pixels, row, stride, i) - (i < Depth ? 0 : At(pixels, row, stride, i - Depth))));
-            above += Math.Abs((int)(sbyte)(At(pixels, row, stride, i) - At(pixels, row - 1, stride, i)));
+            fromLeft += Math.Abs((int)(sbyte)(here[i] - (i < Depth ? 0 : here[i - Depth])));
+            fromAbove += Math.Abs((int)(sbyte)(here[i] - above[i]));
         }
 
-        line[0] = (byte)(above <= left ? 2 : 1);
-        for (var i = 0; i < stride; i++)
-        {
-            var guess = above <= left ? At(pixels, row - 1, stride, i) : i < Depth ? 0 : At(pixels, row, stride, i - Depth);
-            line[i + 1] = (byte)(At(pixels, row, stride, i) - guess);
-        }
+        var isUp = fromAbove <= fromLeft;
+        line[0] = (byte)(isUp ? 2 : 1);
+        for (var i = 0; i < here.Length; i++)
+            line[i + 1] = (byte)(here[i] - (isUp ? above[i] : i < Depth ? 0 : here[i - Depth]));
     }
-
-    private static int At(byte[] pixels, int row, int stride, int i) => row < 0 ? 0 : pixels[(row * stride) + i];
 
     private static void Chunk(MemoryStream to, string kind, byte[] content)
     {

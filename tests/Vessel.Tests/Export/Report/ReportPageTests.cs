@@ -5,6 +5,7 @@ using System.Text;
 using Vessel.Design;
 using Vessel.Export;
 using Vessel.Export.Report;
+using Vessel.Export.Report.Sections;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
@@ -76,7 +77,7 @@ public sealed class ReportPageTests
             Assert.All(group.Figures, figure => Assert.Contains(figure.Formula, page.Shown, StringComparison.Ordinal));
             Assert.All(group.Figures, figure => Assert.Contains(figure.Source, page.Shown, StringComparison.Ordinal));
         });
-        Assert.Equal(build.Assembly.Capacity.Levels.Length, Rows("level-table"));
+        Assert.Equal(CapacitySection.Rows(build.Assembly.Capacity).Length, Rows("level-table"));
     }
 
     [Theory]
@@ -194,6 +195,22 @@ public sealed class ReportPageTests
         {
             CultureInfo.CurrentCulture = before;
         }
+    }
+
+    [Theory]
+    [InlineData(10, 10)]
+    [InlineData(150, 150)]
+    [InlineData(151, 77)]
+    [InlineData(10_000, 150)]
+    public void A_very_long_gauge_table_is_thinned_but_keeps_its_ends(int levels, int rows)
+    {
+        var capacity = _builds[0].Value.Assembly.Capacity with { Levels = [.. Enumerable.Range(0, levels).Select(i => ((double)i, (double)i))] };
+
+        var shown = CapacitySection.Rows(capacity);
+
+        // Every second of 151 from the first on is 76, which ends with the last; of 10,000 every 67th is 150, and the last.
+        Assert.InRange(shown.Length, rows - 1, rows + 1);
+        Assert.Equal((capacity.Levels[0], capacity.Levels[^1]), (shown[0], shown[^1]));
     }
 
     [Fact]

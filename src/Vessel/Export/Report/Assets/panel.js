@@ -93,7 +93,9 @@ const panel = () => {
   const label = () => {
     const all = box("names").checked;
     const seam = seams.find(s => s.number === state.seam);
-    const wanted = pieces.filter(p => p.shown && (all || p.part === state.chosen)).map(p => [p.name, stage.middle(p)]);
+    // Of several alike the first stands for all.
+    const wanted = pieces.filter(p => p.shown && (all || p.part === state.chosen) && names(p.part)[0] === p)
+      .map(p => [p.name, stage.middle(p)]);
     if (seam) {
       const line = seam.lines[0], at = 3 * (line.length / 6 | 0), carrier = names(seam.part)[0];
       wanted.push([seam.number, [0, 1, 2].map(i => line[at + i] + (carrier ? state.apart * carrier.move[i] : 0))]);

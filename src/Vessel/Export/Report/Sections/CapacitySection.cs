@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Export.Report.Drawing;
 using Vessel.Function;
 
@@ -6,6 +7,8 @@ namespace Vessel.Export.Report.Sections;
 /// <summary>What the vessel holds, upright and leaning, and what happens as it fills.</summary>
 internal static class CapacitySection
 {
+    private const int MostRows = 150;
+
     public static ReportSection Section { get; } = new("capacity", "How much it holds", Write)
     {
         AppliesTo = report => report.Build.Assembly.Capacity.Levels.Length > 1,
@@ -39,8 +42,16 @@ internal static class CapacitySection
                 "level-table",
                 "Volume at each level, upright; levels from the shell's lower edge",
                 [Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L")],
-                [.. capacity.Levels.Select(level => new Cell[] { sizes.Length(level.Height), Sizes.Litres(level.Volume) })]);
+                [.. Rows(capacity).Select(level => new Cell[] { sizes.Length(level.Height), Sizes.Litres(level.Volume) })]);
         });
+    }
+
+    /// <summary>Every so many of the levels where they are very many, and the last.</summary>
+    internal static ImmutableArray<(double Height, double Volume)> Rows(Capacity capacity)
+    {
+        var levels = capacity.Levels;
+        var step = (levels.Length + MostRows - 1) / MostRows;
+        return step <= 1 ? levels : [.. levels.Where((_, i) => i % step == 0 || i == levels.Length - 1)];
     }
 
     private static void WriteLeaning(Capacity capacity, Html html)
