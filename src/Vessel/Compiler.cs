@@ -26,7 +26,7 @@ public static class Compiler
     public static ImmutableArray<Finding> Assess(Assembly assembly) => Assess(Plan.Of(assembly));
 
     public static ImmutableArray<Finding> Assess(Plan plan) =>
-        Acceptance.Mark(Assessment.Of(plan.Assembly), plan.Assembly.Design);
+        Acceptance.Mark(Assessment.Of(plan), plan.Assembly.Design);
 
     /// <summary>Faults of what the design accepts; nothing is written when there are any.</summary>
     public static ImmutableArray<Fault> Misaccepted(VesselDesign design, ImmutableArray<Finding> findings) =>

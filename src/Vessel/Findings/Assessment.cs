@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using Vessel.Planning;
 
 namespace Vessel.Findings;
 
 /// <summary>All that is ill-advised about a vessel, in the order of the rules, then of the file.</summary>
 public static class Assessment
 {
+    /// <summary>With what the day's work shows.</summary>
+    public static ImmutableArray<Finding> Of(Plan plan) => [.. Of(plan.Assembly), .. AccessRules.Of(plan)];
+
     public static ImmutableArray<Finding> Of(Assembly assembly) =>
     [
         .. FitRules.Of(assembly),

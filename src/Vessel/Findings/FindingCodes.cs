@@ -37,6 +37,8 @@ public static class FindingCodes
     public const string MediaBypassed = "media-bypassed";
     public const string LossTooGreat = "loss-too-great";
     public const string UnlikeMetals = "unlike-metals";
+    public const string JointOutOfReach = "joint-out-of-reach";
+    public const string SealedRoom = "sealed-room";
     public const string FitUncertain = "fit-uncertain";
     public const string LigamentTooNarrow = "ligament-too-narrow";
     public const string InsertBeforePort = "insert-before-port";
@@ -72,6 +74,8 @@ public static class FindingCodes
         new(FitUncertain, "Sizes as far off as their processes let them be may use up a fit's clearance, or its press.", "Measure both parts before cutting, or give more clearance."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
+        new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),
+        new(SealedRoom, "A room has no way to any port: heating it builds pressure.", "Give it windows, a drain hole or a free rim."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

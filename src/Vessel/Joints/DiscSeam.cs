@@ -5,7 +5,10 @@ using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>The fillet on the upper face of a disc, against the bore that it fits: all round, or three tacks.</summary>
+/// <summary>
+/// The fillet on a disc's face, against the bore that it fits: all round, or three tacks. On the upper face, but for the lowest
+/// disc of a bore that lies nearer to its lower end.
+/// </summary>
 internal static class DiscSeam
 {
     /// <summary>Common practice, no source; half of the path at most.</summary>
@@ -26,13 +29,23 @@ internal static class DiscSeam
             JointKind.Fillet,
             Interval.Turn,
             [],
-            Ring.Along(radius, disc.Height + disc.Thickness, Way.Axial(1), Way.Inward, Math.Max(0, disc.Clearance)),
+            Side(disc, vessel) > 0
+                ? Ring.Along(radius, disc.Height + disc.Thickness, Way.Axial(1), Way.Inward, Math.Max(0, disc.Clearance))
+                : Ring.Along(radius, disc.Height, Way.Axial(-1), Way.Inward, Math.Max(0, disc.Clearance)),
             FilletThroat.Of(wall),
             wall,
             WeldNumbers.Fixing(disc.Path))
         {
             Runs = disc.Fixed == Fixing.Tabs ? Tacked(radius) : [],
         };
+    }
+
+    /// <summary>+1 for the upper face, -1 for the lower one.</summary>
+    private static int Side(DiscDesign disc, VesselDesign vessel)
+    {
+        var bore = InternalHost.Heights(disc.Fits, vessel);
+        var isLowest = vessel.Inside.Discs.All(other => other.Fits != disc.Fits || other.Height >= disc.Height);
+        return isLowest && disc.Height - bore.Start < bore.End - disc.Height - disc.Thickness ? -1 : 1;
     }
 
     /// <summary>Round 60, 180 and 300 degrees.</summary>

@@ -84,8 +84,8 @@ internal static class DiscPart
                 + $"{PatternName(disc.Holes.Pattern)}; {NoteText.Length(100 * open)} % of the disc is open.",
             disc.Fixed switch
             {
-                Fixing.Weld => $"Welded all round on the upper face, {NoteText.Length(disc.Clearance)} mm clear.",
-                Fixing.Tabs => "Held by three tacks on the upper face, at 60, 180 and 300 deg.",
+                Fixing.Weld => $"Welded all round on one face, {NoteText.Length(disc.Clearance)} mm clear.",
+                Fixing.Tabs => "Held by three tacks on one face, at 60, 180 and 300 deg.",
                 Fixing.Screws => $"Held by three M4 screws at 60, 180 and 300 deg, {NoteText.Length(BoughtItems.ScrewHole)} mm holes, drilled on fitting.",
                 Fixing.Press => $"Pressed in, {NoteText.Length(-2 * disc.Clearance)} mm larger than its seat.",
                 Fixing.Loose => $"Lies loose, {NoteText.Length(disc.Clearance)} mm clear.",

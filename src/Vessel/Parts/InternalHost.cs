@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Stock;
 
 namespace Vessel.Parts;
@@ -14,6 +15,15 @@ internal static class InternalHost
     /// <summary>mm.</summary>
     public static double InnerRadius(string? fits, VesselDesign design) =>
         Sleeve(fits, design)?.InnerRadius ?? design.Shell.InnerRadius;
+
+    /// <summary>Its lower and upper end, mm in the vessel's frame.</summary>
+    public static Interval Heights(string? fits, VesselDesign design)
+    {
+        if (Sleeve(fits, design) is not { } sleeve)
+            return new(0, design.Shell.Height);
+        var face = HeadSite.Of(sleeve.HangsFrom, design).InnerFace;
+        return sleeve.HangsFrom == PortHost.Top ? new(face - sleeve.Length, face) : new(face, face + sleeve.Length);
+    }
 
     /// <summary>mm.</summary>
     public static double Wall(string? fits, VesselDesign design) => Sleeve(fits, design)?.Wall ?? design.Shell.Wall;

@@ -9,6 +9,7 @@ internal static class Shops
         units: in
         welding:
           { rod_length: 1000 mm, rod_stub: 50 mm, gap_aim: 0.2, gap_most: 0.4, gap_limit: 0.8 mm, arc_share: 0.25, purge_flow: 8, purge_oxygen: 200 }
+        torch: { cup_diameter: 16 mm, stick_out: 15 mm }
         bends: { aluminium: 0.40, stainless: 0.44, mild_steel: 0.42 }
         """;
 }

@@ -43,6 +43,21 @@ public static class ShopKeys
         MayBeEmpty = true,
     };
 
+    public static KeyMap Torch { get; } = new("the shop's torch",
+    [
+        new("cup_diameter", KeyKind.Length, "Outside of the gas cup")
+        {
+            Default = "12.5 mm", Range = new(4, 60), Source = $"{WeldingRates.Practice}: a cup of 3/8 in bore (number 6) on a small torch",
+        },
+        new("stick_out", KeyKind.Length, "From the cup's edge to the root: electrode and arc")
+        {
+            Default = "13 mm", Range = new(3, 60), Source = $"{WeldingRates.Practice}: up to a cup's bore with a gas lens, and the arc",
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
     public static KeyMap Bends { get; } = new("the shop's bends",
     [
         .. Enum.GetValues<MaterialFamily>().Select(Neutral),
@@ -56,6 +71,7 @@ public static class ShopKeys
         new("shop", KeyKind.Text, "Name of the shop") { DefaultRule = "no name" },
         new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
         new("welding", KeyKind.Mapping, "Rods and welding times") { DefaultRule = "its own defaults", Map = Welding },
+        new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {
             DefaultRule = "its own defaults", Map = Bends,

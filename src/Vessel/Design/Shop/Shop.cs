@@ -10,6 +10,7 @@ namespace Vessel.Design;
 public sealed record Shop(
     string Name,
     WeldingShop Welding,
+    TorchShop Torch,
     ImmutableDictionary<MaterialFamily, double> BendLines,
     ImmutableArray<ShopFigure> Figures)
 {
@@ -18,6 +19,10 @@ public sealed record Shop(
     /// <summary>No file: every figure is its default.</summary>
     public static Shop Usual => _usual.Value;
 }
+
+/// <param name="CupDiameter">Outside, mm.</param>
+/// <param name="StickOut">From the cup's edge to the root, mm.</param>
+public sealed record TorchShop(double CupDiameter, double StickOut);
 
 /// <param name="RodLength">mm.</param>
 /// <param name="RodStub">What is thrown away of each rod, mm.</param>

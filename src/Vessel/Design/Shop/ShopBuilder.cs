@@ -9,6 +9,7 @@ internal static class ShopBuilder
     public static Shop Build(Section file, UserUnits units) => new(
         file.Text("shop") ?? "",
         Welding(file.Child("welding")!),
+        new(file.Child("torch")!.Number("cup_diameter"), file.Child("torch")!.Number("stick_out")),
         Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
             family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),
         [.. ShopFigures.Of(file, ShopKeys.File, units)]);

@@ -21,6 +21,13 @@ internal static class PlanJson
             json.Put("after", link.After);
             json.Put("why", link.Why);
         }));
+        json.List("access", plan.Access, access => json.Object(() =>
+        {
+            json.Put("weld", access.Joint.Number);
+            json.Put("free_share", access.FreeShare);
+            json.Put("reached_share", access.ReachedShare);
+            json.Put("in_the_way", access.InTheWay);
+        }));
         json.List("steps", plan.Steps, step => json.Object(() =>
         {
             json.Put("step", step.Number);

@@ -119,7 +119,7 @@ internal sealed class OrderRules
         foreach (var (lower, upper) in from a in inside.Discs from b in inside.Discs where a.Fits == b.Fits && a.Height < b.Height select (a, b))
         {
             foreach (var first in Held(lower))
-                yield return new(first, Held(upper).First(), "its upper face is welded, which the next one hides");
+                yield return new(first, Held(upper).First(), "from above it would be hidden by the next one");
         }
 
         foreach (var packing in inside.Packings)

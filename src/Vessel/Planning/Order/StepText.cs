@@ -35,6 +35,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         var passes = weld.Passes == 1 ? "one pass" : Text($"{weld.Passes} passes");
         var machine = Text(
             $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Settings.Low:0} to {weld.Settings.High:0} A, argon {weld.Settings.Gas:0.#} L/min, cup {weld.Tungsten.Cup}, electrode {weld.Tungsten.Diameter:0.0} mm");
+        if (weld.Role == WeldRole.DiscHold)
+            size = $"on the {(weld.Joint.Along(0).AlongHost.Z > 0 ? "upper" : "lower")} face: {size}";
         return $"{size}; {passes}; {machine}{Vented(weld)}{Purged(weld)}";
     }
 

@@ -1,0 +1,71 @@
+using Vessel.Design;
+using Vessel.Function;
+using Vessel.Parts;
+using Vessel.Planning;
+
+namespace Vessel.Findings;
+
+/// <summary>What cannot be welded as drawn: out of reach, or shut in.</summary>
+internal static class AccessRules
+{
+    public static IEnumerable<Finding> Of(Plan plan)
+    {
+        foreach (var access in plan.Access.Where(access => access.ReachedShare < 1))
+            yield return OutOfReach(access, plan.Assembly);
+        foreach (var room in SealedRooms(plan.Assembly.Cavity))
+            yield return Sealed(room, plan.Assembly.Design);
+    }
+
+    private static Finding OutOfReach(TorchAccess access, Assembly assembly)
+    {
+        var joint = access.Joint;
+        var missing = Math.Round(100 * (1 - access.ReachedShare));
+        var torch = assembly.Design.Shop.Torch;
+        return new(
+            FindingCodes.JointOutOfReach,
+            Severity.Error,
+            [.. joint.Between.Distinct()],
+            $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(torch.CupDiameter)} mm) and rod along {missing} % "
+            + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access, assembly)}.",
+            [new("reached share", access.ReachedShare, 1, string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
+            assembly.Design.PlaceOf(joint.Path));
+    }
+
+    private static string Remedy(TorchAccess access, Assembly assembly) => WeldRoles.Of(access.Joint, assembly.Design) switch
+    {
+        WeldRole.DiscHold => "move the disc nearer to the open end, or hold it with screws or a press fit (fixed)",
+        WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim => "widen the room round it, or hold it otherwise (fixed)",
+        WeldRole.HeadSeam => "give less recess, or take an overlay seat",
+        _ => "move it away from its neighbour, tilt it less, or make the neighbour shorter",
+    };
+
+    /// <summary>Rooms from which no way leads to a port, be it a bung with its plug out; none where there is no port at all.</summary>
+    private static IEnumerable<Room> SealedRooms(Cavity cavity)
+    {
+        if (!cavity.Openings.Any(opening => opening.IsPort))
+            return [];
+        var vented = cavity.Openings.Where(opening => opening.IsPort).Select(opening => opening.From).ToHashSet();
+        for (var before = -1; before < vented.Count;)
+        {
+            before = vented.Count;
+            foreach (var way in cavity.Openings.Where(way => !way.IsPort && way.Area > 0))
+            {
+                if (vented.Contains(way.From))
+                    vented.Add(way.To);
+                else if (vented.Contains(way.To))
+                    vented.Add(way.From);
+            }
+        }
+
+        return cavity.Rooms.Where(room => !vented.Contains(room.Name));
+    }
+
+    private static Finding Sealed(Room room, VesselDesign design) => new(
+        FindingCodes.SealedRoom,
+        Severity.Error,
+        [],
+        $"the room {room.Name} has no way to any port: it is shut in when the vessel is welded and bursts when it is heated "
+        + "(20 to 600 degC triples the pressure); give it windows, a drain hole or a free rim.",
+        [],
+        design.PlaceOf("inside"));
+}

@@ -1,0 +1,87 @@
+using Vessel.Geometry;
+
+namespace Vessel.Planning;
+
+/// <summary>
+/// The shape of a part as far as it keeps a torch away, in closed form. A closed set: <see cref="RingBody"/>,
+/// <see cref="HalfBall"/>, <see cref="BoxBody"/>. Openings in it are not seen.
+/// </summary>
+/// <param name="Part">Id.</param>
+internal abstract record Obstacle(string Part)
+{
+    /// <summary>Shapes are this much smaller than the parts, so that a ray along a face is free, mm.</summary>
+    protected const double Skin = 0.01;
+
+    /// <summary>Whether turning it round the vessel's axis changes nothing.</summary>
+    public virtual bool IsCoaxial => true;
+
+    /// <summary>Whether a ray meets it. <paramref name="way"/> is a unit vector.</summary>
+    public abstract bool Stops(Vector3 from, Vector3 way);
+
+    /// <summary>
+    /// Whether a |d|^2-like quadratic a t^2 + 2 b t + c takes a value between two squares somewhere on a span of t >= 0:
+    /// it is convex, so its least value lies at its vertex and its greatest at an end; between them it takes every value.
+    /// </summary>
+    protected static bool Meets((double Start, double End) span, (double A, double B, double C) q, double inner, double outer)
+    {
+        if (!(span.Start <= span.End))
+            return false;
+        double At(double t) => double.IsInfinity(t) ? (q.A > 0 ? t : q.C) : (((q.A * t) + (2 * q.B)) * t) + q.C;
+        var lowest = At(q.A > 0 ? Math.Clamp(-q.B / q.A, span.Start, span.End) : span.Start);
+        return lowest <= outer * outer && Math.Max(At(span.Start), At(span.End)) >= inner * inner;
+    }
+
+    /// <summary>Where along a ray a coordinate lies between two values; empty (start beyond end) where it never does.</summary>
+    protected static (double Start, double End) Slab(double at, double speed, double low, double high, (double Start, double End) within)
+    {
+        if (speed == 0)
+            return at >= low && at <= high ? within : (1, 0);
+        var (a, b) = ((low - at) / speed, (high - at) / speed);
+        return (Math.Max(within.Start, Math.Min(a, b)), Math.Min(within.End, Math.Max(a, b)));
+    }
+
+    protected static (double Start, double End) Ahead => (0, double.PositiveInfinity);
+}
+
+/// <summary>A tube, ring or disc along the Z of its frame.</summary>
+/// <param name="Inner">Radius of its bore, mm; zero for a disc.</param>
+internal sealed record RingBody(string Part, Frame3 Frame, double Inner, double Outer, double Low, double High) : Obstacle(Part)
+{
+    public override bool IsCoaxial =>
+        Math.Abs(Frame.Z.Z) > 1 - 1e-12 && Math.Abs(Frame.Origin.X) < 1e-9 && Math.Abs(Frame.Origin.Y) < 1e-9;
+
+    public override bool Stops(Vector3 from, Vector3 way)
+    {
+        var o = Frame.ToLocal(from);
+        var (x, y, z) = (way.Dot(Frame.X), way.Dot(Frame.Y), way.Dot(Frame.Z));
+        var span = Slab(o.Z, z, Low + Skin, High - Skin, Ahead);
+        return Meets(
+            span, ((x * x) + (y * y), (o.X * x) + (o.Y * y), (o.X * o.X) + (o.Y * o.Y)), Inner > 0 ? Inner + Skin : 0, Outer - Skin);
+    }
+}
+
+/// <summary>Half a hollow ball; its rim lies in the plane of the frame, its pole along Z.</summary>
+internal sealed record HalfBall(string Part, Frame3 Frame, double Inner, double Outer) : Obstacle(Part)
+{
+    public override bool Stops(Vector3 from, Vector3 way)
+    {
+        var o = Frame.ToLocal(from);
+        var span = Slab(o.Z, way.Dot(Frame.Z), Skin, double.MaxValue, Ahead);
+        return Meets(span, (1, (from - Frame.Origin).Dot(way), o.Dot(o)), Inner + Skin, Outer - Skin);
+    }
+}
+
+/// <summary>A box square to its frame.</summary>
+internal sealed record BoxBody(string Part, Frame3 Frame, Vector3 Low, Vector3 High) : Obstacle(Part)
+{
+    public override bool IsCoaxial => false;
+
+    public override bool Stops(Vector3 from, Vector3 way)
+    {
+        var o = Frame.ToLocal(from);
+        var span = Slab(o.X, way.Dot(Frame.X), Low.X + Skin, High.X - Skin, Ahead);
+        span = Slab(o.Y, way.Dot(Frame.Y), Low.Y + Skin, High.Y - Skin, span);
+        span = Slab(o.Z, way.Dot(Frame.Z), Low.Z + Skin, High.Z - Skin, span);
+        return span.Start <= span.End;
+    }
+}

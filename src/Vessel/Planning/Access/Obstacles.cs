@@ -1,0 +1,87 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>What each part of a vessel puts in a torch's way.</summary>
+internal static class Obstacles
+{
+    private const int Samples = 24;
+
+    public static IEnumerable<Obstacle> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        var shell = design.Shell;
+        yield return Ring(Names.Shell, shell.InnerRadius, shell.OuterRadius, 0, shell.Height);
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            foreach (var body in Head(end, design))
+                yield return body;
+        }
+
+        foreach (var site in assembly.Sites)
+            yield return Port(site);
+        foreach (var sleeve in design.Inside.Sleeves)
+        {
+            var (low, high) = (InternalHost.Heights(sleeve.Name, design).Start, InternalHost.Heights(sleeve.Name, design).End);
+            yield return Ring(Slug.Of(sleeve.Name), sleeve.InnerRadius, sleeve.OutsideDiameter / 2, low, high);
+        }
+
+        foreach (var cap in design.Inside.Caps)
+        {
+            var (site, (skirt, plate)) = (CapSite.Of(cap, design), CapParts.Ids(cap));
+            yield return Ring(skirt, (cap.OutsideDiameter / 2) - cap.Wall, cap.OutsideDiameter / 2, site.Skirt.Start, site.Skirt.End);
+            yield return Ring(plate, 0, cap.OutsideDiameter / 2, site.Plate.Start, site.Plate.End);
+        }
+
+        foreach (var disc in design.Inside.Discs)
+            yield return Ring(Slug.Of(disc.Name), disc.Bore / 2, disc.OutsideDiameter / 2, disc.Height, disc.Height + disc.Thickness);
+        if (design.Bracket is { } bracket)
+        {
+            foreach (var body in Bracket(BracketSite.Of(bracket, design)))
+                yield return body;
+        }
+    }
+
+    private static RingBody Ring(string part, double inner, double outer, double low, double high) =>
+        new(part, Frame3.Identity, inner, outer, low, high);
+
+    private static IEnumerable<Obstacle> Head(PortHost end, VesselDesign design)
+    {
+        var site = HeadSite.Of(end, design);
+        if (design.Head(end) is FlatHead lid)
+        {
+            yield return new RingBody(Names.Of(end), site.Frame, 0, lid.OutsideDiameter / 2, 0, lid.Wall);
+            yield break;
+        }
+
+        // Of a half sphere of gores either piece stands for the whole: all its welds are on the outside.
+        foreach (var part in new[] { Names.RimPart(end, design), Names.PortPart(end, design) }.Distinct())
+            yield return new HalfBall(part, site.Frame, site.Radius - design.Head(end).Wall, site.Radius);
+    }
+
+    private static RingBody Port(PortSite site)
+    {
+        var port = site.Port;
+        var foot = port.Joint == PortJoint.SetIn
+            ? site.InnerEnd
+            : Enumerable.Range(0, Samples).Min(i => site.Outside.Reach(port.OuterRadius, Turns.Full * i / Samples));
+        return new(Slug.Of(port.Name), site.Frame, port.BoreRadius, port.OuterRadius, foot, port.Length);
+    }
+
+    private static IEnumerable<Obstacle> Bracket(BracketSite site)
+    {
+        var (bracket, id) = (site.Bracket, Slug.Of(site.Bracket.Name));
+        var (w, h, t) = (bracket.Width / 2, bracket.PlateHeight / 2, bracket.Thickness);
+        yield return new BoxBody(id, site.Way, new(-w, -h, site.BackLevel), new(w, h, site.BackLevel + t));
+        foreach (var side in new[] { -1, 1 })
+        {
+            var (near, far) = site.AtSides ? (w - t, w) : (h - t, h);
+            var (low, high) = (Math.Min(side * near, side * far), Math.Max(side * near, side * far));
+            yield return site.AtSides
+                ? new BoxBody(id, site.Way, new(low, -h, site.EarEnd), new(high, h, site.BackLevel))
+                : new BoxBody(id, site.Way, new(-w, low, site.EarEnd), new(w, high, site.BackLevel));
+        }
+    }
+}

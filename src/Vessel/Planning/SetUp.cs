@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>One measured position for the bench; mm and degrees, null where it does not apply.</summary>
+/// <param name="What">Part or port.</param>
+/// <param name="Datum">What heights are measured from.</param>
+/// <param name="Height">From the datum.</param>
+/// <param name="Clock">Counter-clockwise from the front, seen from above.</param>
+/// <param name="Arc">Along the shell's outside from the front line, towards increasing angle.</param>
+/// <param name="FromAxis">From the vessel's axis: sideways offset of a port's axis in the shell, radius of one in a head.</param>
+/// <param name="Depth">Of the inner end inside its host, or of an internal part from the rim of the open end.</param>
+public sealed record SetUp(
+    string What, string Datum, double Height, double? Clock, double? Arc, double? FromAxis, double? Depth, string Remark)
+{
+    /// <summary>Ports, internals, bracket, seam: in that order.</summary>
+    public static ImmutableArray<SetUp> Of(Assembly assembly)
+    {
+        var design = assembly.Design;
+        return
+        [
+            .. design.Shell.MadeFrom == StockForm.Sheet
+                ? new[] { OnShell("long seam", design.Shell, 0, design.Shell.SeamAngle, null, null, "up the whole height") }
+                : [],
+            .. assembly.Sites.Select(site => Port(site, design)),
+            .. design.Inside.Sleeves.Select(sleeve => Inside(
+                sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}")),
+            .. design.Inside.Caps.Select(cap => Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate")),
+            .. design.Inside.Discs.Select(disc => Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}")),
+            .. design.Bracket is { } bracket
+                ? new[]
+                {
+                    OnShell(bracket.Name, design.Shell, bracket.Height, bracket.Angle, null, bracket.StandOff,
+                        "middle of the plate; depth is its stand-off from the shell"),
+                }
+                : [],
+        ];
+    }
+
+    private static SetUp Port(PortSite site, VesselDesign design)
+    {
+        var (port, place) = (site.Port, site.Port.Place);
+        var depth = port.Joint == PortJoint.SetIn ? port.InsideLength : 0;
+        if (port.Host == PortHost.Shell)
+        {
+            return OnShell(
+                port.Name, design.Shell, place.Height, place.Angle, place.Offset, depth,
+                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; free end {port.Length:0.##} mm out"));
+        }
+
+        return new(
+            port.Name, $"outer face of the {Names.Of(port.Host)}", 0, Turns.ToDegrees(place.Angle), null, place.Radius, depth,
+            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; free end {port.Length:0.##} mm out"));
+    }
+
+    private static SetUp OnShell(
+        string what, ShellDesign shell, double height, double angle, double? offset, double? depth, string remark) => new(
+        what, "shell's lower edge", height, Turns.ToDegrees(Turns.From(angle, 0)), shell.OuterRadius * Turns.From(angle, 0), offset, depth, remark);
+
+    private static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
+        new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height, remark + "; depth from the shell's upper edge");
+}
