@@ -9,7 +9,7 @@ namespace Vessel.Findings;
 internal static class FitRules
 {
     /// <summary>A lip below this is gone with the burr.</summary>
-    private const double LipWorthNaming = 0.5;
+    internal const double LipWorthNaming = 0.5;
 
     public static IEnumerable<Finding> Of(Assembly assembly)
     {

@@ -10,7 +10,7 @@ internal static class ShellRules
     private const double LargeShare = 0.25;
 
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
-    private const double MeanLineRatio = 5;
+    internal const double MeanLineRatio = 5;
 
     public static IEnumerable<Finding> Of(Assembly assembly)
     {

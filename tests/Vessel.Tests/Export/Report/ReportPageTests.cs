@@ -69,7 +69,10 @@ public sealed class ReportPageTests
         Assert.Equal(build.Parts.Length, Rows("stock"));
         Assert.Equal(build.Welds.Length, Rows("weld-table"));
         Assert.Equal(build.Welds.Length, Rows("procedure-table"));
+        Assert.Equal(build.Plan.Steps.Select(step => step.Kind + " " + step.What), page.All("ol").Single(list => list.Attribute("class")?.Value == "steps")
+            .Elements("li").Select(item => item.Element("label")!.Value.Trim()));
         Assert.Equal(FindingCodes.All.Length, Rows("check-table"));
+        Assert.Equal(Margins.Of(build.Assembly).Length, Rows("margin-table"));
         Assert.All(FunctionFigures.Of(build.Assembly), group =>
         {
             Assert.Equal(group.Figures.Length, Rows($"figures-{group.Name}"));

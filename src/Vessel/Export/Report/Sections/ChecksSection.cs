@@ -13,16 +13,33 @@ internal static class ChecksSection
         html.Table(
             "check-table",
             "Every check, those that found something first",
-            ["Check", "Looks for", "Result", "Margin"],
+            ["Check", "Looks for", "Result"],
             [
                 .. FindingCodes.All
                     .OrderByDescending(code => found[code.Code].Any())
                     .Select(code => new Cell[]
                     {
-                        code.Code, code.Cause, Result([.. found[code.Code]]), Margins([.. found[code.Code]]),
+                        code.Code, code.Cause, Result([.. found[code.Code]]),
                     }),
             ]);
+        if (Margins.Of(report.Build.Assembly) is { IsEmpty: false } margins)
+            WriteMargins([.. margins], report.Sizes, html);
     }
+
+    private static void WriteMargins(List<Margin> margins, Sizes sizes, Html html) => html.Table(
+        "margin-table",
+        "Margins of the checks that compare a figure with a limit, the least first",
+        ["Figure", Column.Figure("Is"), "Limit", Column.Figure("Left, % of the limit"), "Check"],
+        [
+            .. margins.OrderBy(margin => margin.Free ?? margin.Value).Select(margin => new Cell[]
+            {
+                margin.Of, Told(margin.Value, margin, sizes), $"{(margin.IsMost ? "at most" : "at least")} {Told(margin.Limit, margin, sizes)}",
+                margin.Free is { } free ? Sizes.Text(100 * free, 0) : null, $"{(margin.Holds ? "\u2714" : "\u25B2")} {margin.Code}",
+            }),
+        ]);
+
+    private static string Told(double value, Margin margin, Sizes sizes) =>
+        margin.Unit == "mm" ? $"{sizes.Fine(value)} {sizes.Unit}" : $"{Sizes.Text(value, 1)} {margin.Unit}".TrimEnd();
 
     private static string Result(List<Finding> findings) => findings.Count == 0
         ? "\u2714 not found"
@@ -30,15 +47,4 @@ internal static class ChecksSection
             .GroupBy(finding => (finding.Severity, Accepted: finding.AcceptedBecause is not null))
             .Select(group => $"{Sizes.Count(group.Count())} {(group.Key.Accepted ? "accepted " : string.Empty)}"
                 + group.Key.Severity.ToString().ToLowerInvariant()));
-
-    /// <summary>The figure as a share of its limit, for each that has one.</summary>
-    private static string? Margins(List<Finding> findings)
-    {
-        var shares = findings
-            .SelectMany(finding => finding.Figures)
-            .Where(figure => figure.Limit is { } limit && limit != 0)
-            .Select(figure => $"{figure.Name} {Sizes.Text(100 * figure.Value / figure.Limit!.Value, 0)} % of its limit")
-            .ToList();
-        return shares.Count == 0 ? null : string.Join("; ", shares);
-    }
 }

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Joints;
+using Vessel.Parts;
+using Vessel.Stock;
+
+namespace Vessel.Findings;
+
+/// <summary>How far a figure stands from the limit of its rule, whether or not the rule speaks.</summary>
+/// <param name="Code">Of the finding that there is, or would be.</param>
+/// <param name="Of">What it is a figure of, in words.</param>
+/// <param name="IsMost">The limit is the most that may be; else the least.</param>
+/// <param name="Unit">mm, deg, or empty for a plain number.</param>
+public sealed record Margin(string Code, string Of, double Value, double Limit, string Unit, bool IsMost)
+{
+    public bool Holds => IsMost ? Value <= Limit : Value >= Limit;
+
+    /// <summary>What is left to the limit, as a share of it; negative beyond; null where the limit is zero.</summary>
+    public double? Free => Limit == 0 ? null : (IsMost ? Limit - Value : Value - Limit) / Limit;
+}
+
+/// <summary>The margins of those rules that compare one figure with one limit.</summary>
+public static class Margins
+{
+    public static ImmutableArray<Margin> Of(Assembly assembly) =>
+    [
+        .. assembly.Sites.SelectMany(site => Port(site, assembly)),
+        .. Shell(assembly.Design.Shell),
+        .. assembly.Parts.SelectMany(Holes),
+        .. Bracket(assembly),
+        .. SlipFits.Of(assembly.Design, assembly.Sites).Where(fit => fit.Clearance >= 0).Select(fit =>
+            new Margin(FindingCodes.FitUncertain, $"clearance left, {fit.Name}", fit.Likely, 0, "mm", false)),
+    ];
+
+    private static IEnumerable<Margin> Port(PortSite site, Assembly assembly)
+    {
+        var (port, weld) = (site.Port, assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path));
+        if (port.Joint == PortJoint.SetOn)
+        {
+            var aim = RootGap.Aim(port.Wall, assembly.Design.Shop.Welding);
+            yield return new(FindingCodes.GapTooWide, $"gap at {port.Name}", weld.GapNormal, aim, "mm", true);
+        }
+
+        yield return new(
+            FindingCodes.LipInBore, $"lip in the bore of {port.Name}", PortFit.Lip(site, assembly.Design), FitRules.LipWorthNaming, "mm", true);
+        if (weld.Joint.Kind == JointKind.Fillet)
+            yield return Angle(FindingCodes.GrooveAtFlank, $"widest angle at {port.Name}", weld);
+    }
+
+    private static IEnumerable<Margin> Shell(ShellDesign shell)
+    {
+        if (shell.MadeFrom == StockForm.Sheet)
+            yield return new(FindingCodes.TightRoll, "shell's inside radius over its wall", shell.InnerRadius / shell.Wall, ShellRules.MeanLineRatio, string.Empty, false);
+    }
+
+    private static IEnumerable<Margin> Holes(Part part)
+    {
+        var least = CutterLimits.Aim * part.Thickness;
+        var cut = part.Flat is { Kind: FlatKind.Sheet } ? part.Holes.Where(hole => hole.Outline is not null).ToList() : [];
+        if (cut.Count > 0)
+            yield return new(FindingCodes.HoleTooSmallToCut, $"smallest hole of {part.Name}", cut.Min(hole => hole.Diameter), least, "mm", false);
+        foreach (var field in part.Fields)
+        {
+            yield return new(FindingCodes.HoleTooSmallToCut, $"holes, {field.Purpose}", field.Diameter, least, "mm", false);
+            yield return new(FindingCodes.WebTooNarrow, $"between holes, {field.Purpose}", field.Lattice.Pitch - field.Diameter, least, "mm", false);
+        }
+    }
+
+    private static IEnumerable<Margin> Bracket(Assembly assembly)
+    {
+        if (assembly.Design.Bracket is not { } bracket)
+            yield break;
+        var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.EarsOf(bracket)[0]);
+        yield return new(
+            FindingCodes.BendTooTight, $"inside radius of {bracket.Name}", bracket.InsideRadius,
+            BendRadii.Least(bracket.Material, bracket.Thickness).Value, "mm", false);
+        yield return new(
+            FindingCodes.EarGapTooWide, $"gap at the ears of {bracket.Name}", weld.GapNormal,
+            RootGap.Aim(bracket.Thickness, assembly.Design.Shop.Welding), "mm", true);
+        if (weld.Joint.Kind == JointKind.Fillet)
+            yield return Angle(FindingCodes.EarTooFlat, $"widest angle at the ears of {bracket.Name}", weld);
+    }
+
+    private static Margin Angle(string code, string of, WeldFigures weld) =>
+        new(code, of, Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg", true);
+}
