@@ -48,6 +48,7 @@ public sealed class PiecesTests
 
         Assert.True(build.Parts[index].Mesh.Triangles.Length > 60_000);
         Assert.InRange(shown.Triangles.Length, 8, 2000);
+        Assert.True(ShownMesh.LeavesHoles(build.Parts[index], shown));
         MeshLaws.IsClosed(shown);
         // A whole disc of its outline.
         var part = build.Parts[index].Part;

@@ -20,7 +20,7 @@ internal static class FlatPicture
     {
         var (part, fitted) = (built.Part, built.Fitted!);
         var box = CurveMeasures.Bounds(fitted.Flat.Cut.Outer);
-        var (xs, ys) = (Places(part, hole => hole.Center.U), Places(part, hole => hole.Center.V));
+        var (xs, ys) = (Places(part, hole => hole.Center.U, sizes), Places(part, hole => hole.Center.V, sizes));
         var sheet = Sheet.For(html, box, (60, 60, ys.Count > 0 ? 90 : 24, xs.Count > 0 ? 90 : 24));
         sheet.Draw(
             $"flat-{part.Id}",
@@ -111,12 +111,12 @@ internal static class FlatPicture
     }
 
     /// <summary>Of the holes' centres along one axis, each once; none where they are too many.</summary>
-    private static List<double> Places(Part part, Func<Hole, double> along)
+    private static List<double> Places(Part part, Func<Hole, double> along, Sizes sizes)
     {
         var places = part.Holes
             .Where(hole => hole.Outline is not null)
-            .Select(hole => Math.Round(along(hole), 2) + 0.0)
-            .Distinct()
+            .Select(along)
+            .DistinctBy(sizes.Length)
             .ToList();
         return places.Count > MostPlaces ? [] : places;
     }

@@ -25,9 +25,14 @@ internal static class ShownMesh
         return [.. parts.AsParallel().AsOrdered().Select(part => part.Mesh.Triangles.Length > most ? Fewer(part) : part.Mesh)];
     }
 
+    /// <summary>Whether the part is shown without the holes of its patterns.</summary>
+    public static bool LeavesHoles(BuiltPart built, Mesh shown) => shown != built.Mesh && HasVeryManyHoles(built);
+
+    private static bool HasVeryManyHoles(BuiltPart built) => built.Part.Fields.Sum(field => field.Lattice.Count) > MostHoles;
+
     private static Mesh Fewer(BuiltPart built)
     {
-        var solid = built.Part.Fields.Sum(field => field.Lattice.Count) > MostHoles ? Undrilled(built.Part.Solid) : built.Part.Solid;
+        var solid = HasVeryManyHoles(built) ? Undrilled(built.Part.Solid) : built.Part.Solid;
         var accuracy = new Accuracy(Math.Max(built.Chord, _coarse.Chord), _coarse.Angle);
         var fewer = Mesher.Flatten(solid, accuracy);
         return fewer.Triangles.Length < built.Mesh.Triangles.Length ? fewer : built.Mesh;

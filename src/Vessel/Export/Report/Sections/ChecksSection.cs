@@ -9,6 +9,8 @@ internal static class ChecksSection
 
     private static void Write(ReportContext report, Html html)
     {
+        if (Margins.Of(report.Build.Assembly) is { IsEmpty: false } margins)
+            WriteMargins([.. margins], report.Sizes, html);
         var found = report.Build.Findings.ToLookup(finding => finding.Code);
         html.Table(
             "check-table",
@@ -22,8 +24,6 @@ internal static class ChecksSection
                         code.Code, code.Cause, Result([.. found[code.Code]]),
                     }),
             ]);
-        if (Margins.Of(report.Build.Assembly) is { IsEmpty: false } margins)
-            WriteMargins([.. margins], report.Sizes, html);
     }
 
     private static void WriteMargins(List<Margin> margins, Sizes sizes, Html html) => html.Table(
@@ -42,7 +42,7 @@ internal static class ChecksSection
         margin.Unit == "mm" ? $"{sizes.Fine(value)} {sizes.Unit}" : $"{Sizes.Text(value, 1)} {margin.Unit}".TrimEnd();
 
     private static string Result(List<Finding> findings) => findings.Count == 0
-        ? "\u2714 not found"
+        ? "\u2714 nothing"
         : string.Join(", ", findings
             .GroupBy(finding => (finding.Severity, Accepted: finding.AcceptedBecause is not null))
             .Select(group => $"{Sizes.Count(group.Count())} {(group.Key.Accepted ? "accepted " : string.Empty)}"

@@ -76,12 +76,9 @@ internal static class FunctionSection
     private static string Told(Amount value) =>
         value.IsSingle ? Digits(value.Likely) : $"{Digits(value.Likely)} ({Digits(value.Low)} to {Digits(value.High)})";
 
-    /// <summary>To three digits or more.</summary>
-    private static string Digits(double value)
-    {
-        var size = Math.Abs(value);
-        return Sizes.Text(value, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.01 ? 4 : 6);
-    }
+    /// <summary>Three digits that count, and all before the point.</summary>
+    private static string Digits(double value) =>
+        Sizes.Text(value, value == 0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 6));
 
     private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

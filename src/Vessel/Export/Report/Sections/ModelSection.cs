@@ -14,8 +14,11 @@ internal static class ModelSection
     {
         html.Tag("div", () => WriteViewer(report, html), ("id", "viewer"), ("hidden", string.Empty));
         html.Tag("p", string.Empty, ("id", "model-said"), ("role", "status"));
+        var model = report.Pictures.Model;
+        foreach (var (built, shown) in model.Parts.Zip(model.Meshes).Where(pair => ShownMesh.LeavesHoles(pair.First, pair.Second)))
+            html.Tag("p", $"{built.Part.Name} is shown here without its pattern of holes: they are too many.");
         html.Tag("div", () => WriteStills(report, html), ("class", "stills"));
-        html.Tag("script", () => html.Raw(ModelJson.Of(report.Pictures.Model)), ("type", "application/json"), ("id", "model-data"));
+        html.Tag("script", () => html.Raw(ModelJson.Of(model)), ("type", "application/json"), ("id", "model-data"));
     }
 
     private static void WriteStills(ReportContext report, Html html)
