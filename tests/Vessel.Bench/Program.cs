@@ -23,6 +23,7 @@ if (args is [var file])
     for (var run = 0; run < 3; run++)
         Console.WriteLine($"{file}: {Build(File.ReadAllText(file)):F1} ms");
     Build(File.ReadAllText(file), tellsFiles: true);
+    Console.WriteLine($"peak {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB");
     return;
 }
 

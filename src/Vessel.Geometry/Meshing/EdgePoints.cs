@@ -131,44 +131,50 @@ internal static class EdgePoints
             || edge.At(from + (0.75 * (to - from))).DistanceToSegment(a, b) > limit;
     }
 
-    /// <summary>Parameters where the image of a bound crosses u = <paramref name="cut"/>, counted round the period.</summary>
-    public static IEnumerable<double> Crossings(Bound bound, double cut, double period) => Crossings(
-        bound.Edge.Domain,
-        t =>
-        {
-            var turned = (bound.Image(t).U - cut) / period;
-            return turned - Math.Round(turned);
-        },
-        // Opposite signs near half a period are the far side, not a crossing.
-        0.5);
-
     /// <summary>
-    /// Parameters where the image of a bound crosses a crease. One that only grazes it does not: two vertices a hair apart
-    /// would make needles of the facets there.
+    /// Parameters where the image of a bound crosses u = <paramref name="cut"/>, counted round the period, or a crease. One that
+    /// only grazes a crease does not: two vertices a hair apart would make needles of the facets there.
     /// </summary>
-    public static IEnumerable<double> Crossings(Bound bound, Crease crease)
+    public static IEnumerable<double> Crossings(Bound bound, double? cut, double period, ImmutableArray<Crease> creases)
     {
-        var all = Crossings(bound.Edge.Domain, t => crease.Beyond(bound.Image(t)), double.PositiveInfinity).ToList();
-        for (var i = 0; i < all.Count; i++)
+        if (cut is null && creases.IsEmpty)
+            yield break;
+        // Open edges are short and plain.
+        var steps = bound.Edge.Ends is null ? 512 : 64;
+        var samples = Enumerable.Range(0, steps + 1)
+            .Select(i => bound.Edge.Domain.At((double)i / steps))
+            .Select(t => (T: t, Image: bound.Image(t)))
+            .ToList();
+        if (cut is { } line)
         {
-            if (i + 1 < all.Count && crease.Holds(bound.Image((all[i] + all[i + 1]) / 2)))
-                i++;
-            else
-                yield return all[i];
+            // Opposite signs near half a period are the far side, not a crossing.
+            foreach (var t in Crossings(bound, samples, image => (image.U - line) / period is var turned ? turned - Math.Round(turned) : 0, 0.5))
+                yield return t;
+        }
+
+        foreach (var crease in creases)
+        {
+            var all = Crossings(bound, samples, crease.Beyond, double.PositiveInfinity).ToList();
+            for (var i = 0; i < all.Count; i++)
+            {
+                if (i + 1 < all.Count && crease.Holds(bound.Image((all[i] + all[i + 1]) / 2)))
+                    i++;
+                else
+                    yield return all[i];
+            }
         }
     }
 
-    private static IEnumerable<double> Crossings(Interval domain, Func<double, double> beyond, double jump)
+    private static IEnumerable<double> Crossings(
+        Bound bound, List<(double T, Point2 Image)> samples, Func<Point2, double> beyond, double jump)
     {
-        const int steps = 512;
-        for (var i = 0; i < steps; i++)
+        for (var i = 0; i + 1 < samples.Count; i++)
         {
-            var (from, to) = (domain.At((double)i / steps), domain.At((i + 1.0) / steps));
-            var (a, b) = (beyond(from), beyond(to));
+            var (a, b) = (beyond(samples[i].Image), beyond(samples[i + 1].Image));
             if (a == 0)
-                yield return from;
+                yield return samples[i].T;
             else if (a * b < 0 && Math.Abs(a - b) < jump)
-                yield return Brent.FindRoot(beyond, from, to, 1e-15, 200);
+                yield return Brent.FindRoot(t => beyond(bound.Image(t)), samples[i].T, samples[i + 1].T, 1e-15, 200);
         }
     }
 }

@@ -34,10 +34,7 @@ public static class Mesher
 
     /// <summary>Where a bound must get vertices for its skin's sake: on the cut and on creases.</summary>
     private static IEnumerable<double> Demanded(Bound bound, Surface on, double? cut) =>
-    [
-        .. cut is { } line ? EdgePoints.Crossings(bound, line, on.Period!.Value) : [],
-        .. on.Creases.SelectMany(crease => EdgePoints.Crossings(bound, crease)),
-    ];
+        EdgePoints.Crossings(bound, cut, on.Period ?? 0, on.Creases);
 
     /// <summary>Beside a field of holes facets of the rim stay well within the margin.</summary>
     private static Accuracy Near(Solid solid, List<Edge3> group, Accuracy accuracy) => solid.Faces

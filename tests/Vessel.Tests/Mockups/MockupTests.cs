@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Export.Stl;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Mockups;
@@ -11,7 +12,10 @@ namespace Vessel.Tests.Mockups;
 
 public sealed class MockupTests
 {
-    private const int Most = 25;
+    /// <summary>Where random mock-ups are kept for a reader, and then more of them: <c>VESSEL_MOCKUPS=folder</c>.</summary>
+    private static readonly string? _kept = Environment.GetEnvironmentVariable("VESSEL_MOCKUPS");
+
+    private static readonly int _most = _kept is null ? 20 : 100;
 
     public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
 
@@ -29,7 +33,7 @@ public sealed class MockupTests
     public void Random_designs_print_or_say_what_is_in_the_way()
     {
         var (printed, refused) = (0, 0);
-        foreach (var seed in Enumerable.Range(0, Most))
+        foreach (var seed in Enumerable.Range(0, _most))
         {
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3 } }, vessel.Sites);
@@ -40,11 +44,15 @@ public sealed class MockupTests
             }
 
             printed++;
-            AssertSolid(vessel, Mockup.Of(plan));
+            var mockup = Mockup.Of(plan);
+            AssertSolid(vessel, mockup);
+            Keep(mockup, $"random-{seed}.stl");
         }
 
+        if (_kept is not null)
+            File.WriteAllText(Path.Combine(_kept, "count"), $"{printed} printed, {refused} refused\n");
         // Seven ports a vessel, a quarter of them as far out as can be: many graze.
-        Assert.InRange(printed, Most / 2, Most - refused);
+        Assert.InRange(printed, _most / 2, _most - refused);
     }
 
     [Theory]
@@ -119,6 +127,15 @@ public sealed class MockupTests
 
         // Chord over four: facets a half as long. Whole numbers of pieces on small circles leave some play.
         Assert.InRange(Error(0.2) / Error(0.05), 2.5, 6.5);
+    }
+
+    private static void Keep(Mockup mockup, string name)
+    {
+        if (_kept is null)
+            return;
+        Directory.CreateDirectory(_kept);
+        using var file = File.Create(Path.Combine(_kept, name));
+        StlWriter.Write(mockup.Mesh, name, file);
     }
 
     private static bool Found(VesselDesign design) =>
