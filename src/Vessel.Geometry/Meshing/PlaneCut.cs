@@ -14,13 +14,14 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
     private const double Aside = 0.003;
 
     /// <summary>Keeps the side that the plane's Z points to.</summary>
-    public static PlaneCut Of(Mesh mesh, Frame3 plane)
+    /// <param name="pegs">On the cap, clear of its outlines and of each other.</param>
+    public static PlaneCut Of(Mesh mesh, Frame3 plane, params ImmutableArray<Peg> pegs)
     {
         for (var attempt = 1; ; attempt++)
         {
             try
             {
-                return new PlaneCutter(mesh, plane).Cut();
+                return new PlaneCutter(mesh, plane, pegs).Cut();
             }
             catch (InvalidOperationException) when (attempt < Attempts)
             {

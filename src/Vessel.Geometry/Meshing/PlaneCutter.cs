@@ -16,10 +16,11 @@ internal sealed class PlaneCutter
     private readonly sbyte[] _side;
     private readonly List<Triangle> _kept = [];
     private readonly Dictionary<(int, int), int> _cuts = [];
+    private readonly ImmutableArray<Peg> _pegs;
 
-    public PlaneCutter(Mesh mesh, Frame3 plane)
+    public PlaneCutter(Mesh mesh, Frame3 plane, ImmutableArray<Peg> pegs)
     {
-        (_mesh, _plane) = (mesh, plane);
+        (_mesh, _plane, _pegs) = (mesh, plane, pegs);
         _vertices = [.. mesh.Vertices];
         _side = [.. mesh.Vertices.Select(v => Height(v) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h))];
     }
@@ -37,7 +38,7 @@ internal sealed class PlaneCutter
             _kept[i] = new(Weld(_kept[i].A), Weld(_kept[i].B), Weld(_kept[i].C));
         _kept.RemoveAll(t => t.A == t.B || t.B == t.C || t.C == t.A);
         var sides = Rim();
-        var cap = Cap(sides);
+        var cap = Cap([.. sides, .. _pegs.SelectMany(AddPeg)]);
         _kept.AddRange(cap.Select(t => new Triangle(t.A, t.C, t.B)));
         var area = cap.Sum(t => (InPlaneAt(t.B) - InPlaneAt(t.A)).Cross(InPlaneAt(t.C) - InPlaneAt(t.A))) / 2;
         return new(Compact(_kept), Outlines(sides), area);
@@ -158,7 +159,7 @@ internal sealed class PlaneCutter
     }
 
     /// <summary>Triangles between the sides, counter-clockwise seen against the plane's Z.</summary>
-    private List<Triangle> Cap(HashSet<(int From, int To)> sides)
+    private List<Triangle> Cap(List<(int From, int To)> sides)
     {
         var order = sides.SelectMany(side => new[] { side.From, side.To }).Distinct().Order().ToList();
         if (order.Count == 0)
@@ -168,6 +169,33 @@ internal sealed class PlaneCutter
             .Between([.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))])
             .Select(t => new Triangle(order[t.A], order[t.B], order[t.C]))
             .ToList();
+    }
+
+    /// <summary>A peg's or socket's wall and end; its circle in the plane is left out of the cap.</summary>
+    private List<(int From, int To)> AddPeg(Peg peg)
+    {
+        const int sides = 24;
+        var first = _vertices.Count;
+        // The cap looks against the plane's Z, and so does a peg.
+        foreach (var (radius, height) in ((double, double)[])[(peg.Radius, 0), (peg.Tip, -peg.Depth)])
+        {
+            for (var i = 0; i < sides; i++)
+            {
+                var (x, y) = peg.Centre + Point2.Polar(radius, Turns.Full * i / sides);
+                _vertices.Add(_plane.ToOuter(new(x, y, height)));
+            }
+        }
+
+        for (var i = 0; i < sides; i++)
+        {
+            var (a, b) = (first + i, first + ((i + 1) % sides));
+            _kept.Add(new(b, a, a + sides));
+            _kept.Add(new(b, a + sides, b + sides));
+            if (i > 0 && i + 1 < sides)
+                _kept.Add(new(first + sides, b + sides, a + sides));
+        }
+
+        return [.. Enumerable.Range(0, sides).Select(i => (first + i, first + ((i + 1) % sides)))];
     }
 
     private ImmutableArray<ImmutableArray<Point2>> Outlines(HashSet<(int From, int To)> sides)

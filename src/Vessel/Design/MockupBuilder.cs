@@ -6,7 +6,7 @@ internal static class MockupBuilder
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
     public static MockupDesign Build(Section section)
     {
-        if (!section.Has("inside"))
+        if (!section.Has("inside") || !section.Has("split"))
             return MockupDesign.Usual;
         var bed = section.Child("bed") ?? Section.Absent($"{section.Path}.bed");
         return new(
@@ -16,6 +16,8 @@ internal static class MockupBuilder
             section.Number("scale"),
             section.Number("clearance"),
             new(bed.Number("width"), bed.Number("depth"), bed.Number("height")),
+            section.Text("split") == "when_needed",
+            section.Number("stand"),
             [
                 .. section.Items("drain_holes").Select(hole => new DrainHoleDesign(
                     hole.Path, hole.Number("diameter"), hole.Number("radius"), Geometry.Turns.From(hole.Number("angle"), 0))),

@@ -9,6 +9,8 @@ namespace Vessel.Design;
 /// <param name="Clearance">For what is slipped on or in: taken off tubes' outsides all round, and left round threads in bungs, mm of the
 /// print; zero prints tubes as they are and bungs with their tap drill.</param>
 /// <param name="Bed">Of the printer.</param>
+/// <param name="Splits">Into pieces where it is larger than the bed.</param>
+/// <param name="Stand">Clear height that a ring to stand it in leaves under its lowest place, mm of the print; zero for no stand.</param>
 /// <param name="DrainHoles">Upright through the bottom, for resin or powder.</param>
 /// <param name="HoseWall">Thickness of a hose, mm.</param>
 /// <param name="HoseStraight">Length that a hose runs straight beyond a port, in outside diameters of the port.</param>
@@ -19,12 +21,14 @@ public sealed record MockupDesign(
     double Scale,
     double Clearance,
     BedDesign Bed,
+    bool Splits,
+    double Stand,
     ImmutableArray<DrainHoleDesign> DrainHoles,
     double HoseWall,
     double HoseStraight)
 {
     /// <summary>What holds where the file says nothing.</summary>
-    public static MockupDesign Usual { get; } = new("mockup", false, 1.2, 1, 0, new(220, 220, 250), [], 5, 1);
+    public static MockupDesign Usual { get; } = new("mockup", false, 1.2, 1, 0, new(220, 220, 250), true, 0, [], 5, 1);
 
     /// <summary>Least thickness of a wall, mm of the vessel.</summary>
     public double LeastWall => Wall / Scale;

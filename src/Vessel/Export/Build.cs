@@ -62,7 +62,7 @@ public sealed record Build(
 {
     private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
 
-    private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Of(plan) : null);
+    private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Printed(plan) : null);
 
     /// <summary>Cut when the first of its files is written.</summary>
     public AxialSection Section => _section.Value;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Geometry;
@@ -10,6 +11,9 @@ internal static class MockupFiles
 {
     private const string Plastic = "print plastic";
 
+    /// <summary>Between pieces on the bed, mm.</summary>
+    private const double Apart = 10;
+
     public static IEnumerable<OutputFile> Of(Build build)
     {
         var (plan, name) = (build.Assembly.Mockup, build.Assembly.Design.Name);
@@ -18,6 +22,10 @@ internal static class MockupFiles
             yield return new("mockup/print.stl", to => StlWriter.Write(build.Mockup!.Mesh, name, to));
             yield return new("mockup/print.3mf", to => ThreeMfWriter.Write(
                 [new("mock-up", build.Mockup!.Mesh, [Frame3.Identity], Plastic, Colour.Plastic)], name, to));
+            if (!build.Mockup!.Pieces.IsEmpty)
+                yield return new("mockup/pieces.3mf", to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces), name, to));
+            if (build.Mockup.Stand is { } stand)
+                yield return new("mockup/stand.stl", to => StlWriter.Write(stand.Mesh, "stand", to));
         }
 
         if (!build.Assembly.Sites.IsEmpty)
@@ -25,5 +33,17 @@ internal static class MockupFiles
             yield return new("mockup/room.3mf", to => ThreeMfWriter.Write(
                 [.. RoomSolids.Of(plan).Select(room => new Body(room.Name, room.Mesh, [Frame3.Identity], "room to keep free", Colour.Room))], name, to));
         }
+    }
+
+    private static List<Body> SideBySide(ImmutableArray<MockupPiece> pieces)
+    {
+        var (bodies, from) = (new List<Body>(pieces.Length), 0.0);
+        foreach (var piece in pieces)
+        {
+            bodies.Add(new(piece.Name, piece.Mesh, [Frame3.At(new(from, 0, 0))], Plastic, Colour.Plastic));
+            from += BedFit.Extent(piece.Mesh, Vector3.UnitX) + Apart;
+        }
+
+        return bodies;
     }
 }

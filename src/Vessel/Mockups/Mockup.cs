@@ -12,30 +12,28 @@ public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
     public const double UsualChord = 0.1;
 
     /// <summary>Along the printer's width, depth and height, mm.</summary>
-    public Vector3 Size { get; } = Most(Mesh);
+    public Vector3 Size { get; } = new(
+        BedFit.Extent(Mesh, Vector3.UnitX), BedFit.Extent(Mesh, Vector3.UnitY), BedFit.Extent(Mesh, Vector3.UnitZ));
 
-    /// <summary>Of a plan without obstacles.</summary>
+    /// <summary>Where the whole is larger than the bed; else none.</summary>
+    public ImmutableArray<MockupPiece> Pieces { get; private init; } = [];
+
+    /// <summary>Null where none is asked for or there is no room for one.</summary>
+    public Stand? Stand { get; private init; }
+
+    /// <summary>With all that is printed beside or instead of it.</summary>
+    public static Mockup Printed(MockupPlan plan)
+    {
+        var whole = Of(plan);
+        return whole with { Pieces = MockupPieces.Of(whole), Stand = Mockups.Stand.Of(plan) };
+    }
+
+    /// <summary>The whole, of a plan without obstacles.</summary>
     public static Mockup Of(MockupPlan plan)
     {
         // Footprints keep a fixed distance in the vessel's size, so facets may not grow where the print shrinks.
         var (scale, chord) = (plan.Options.Scale, UsualChord / Math.Max(1, plan.Options.Scale));
         var mesh = Mesher.Flatten(MockupSolid.Of(plan), Accuracy.Solids with { Chord = chord });
-        return new(plan, OnBed(mesh, scale), chord * scale);
-    }
-
-    private static Mesh OnBed(Mesh mesh, double scale)
-    {
-        var low = mesh.Vertices[0];
-        foreach (var v in mesh.Vertices)
-            low = new(Math.Min(low.X, v.X), Math.Min(low.Y, v.Y), Math.Min(low.Z, v.Z));
-        return mesh with { Vertices = [.. mesh.Vertices.Select(v => scale * (v - low))] };
-    }
-
-    private static Vector3 Most(Mesh mesh)
-    {
-        var most = Vector3.Zero;
-        foreach (var v in mesh.Vertices)
-            most = new(Math.Max(most.X, v.X), Math.Max(most.Y, v.Y), Math.Max(most.Z, v.Z));
-        return most;
+        return new(plan, BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => scale * v)] }), chord * scale);
     }
 }

@@ -3,7 +3,7 @@ using Vessel.Geometry;
 
 namespace Vessel.Mockups;
 
-/// <summary>What a print weighs and whether a printer takes it.</summary>
+/// <summary>What a print weighs.</summary>
 public static class Plastic
 {
     /// <summary>Of each surface is printed full: three lines of a usual nozzle, mm. Common practice, no source.</summary>
@@ -18,8 +18,4 @@ public static class Plastic
             1.04 * Filled(0.1), 1.24 * Filled(0.2), 1.27 * Filled(1),
             "1.2 mm of skin, the rest filled to 10, 20 or 100 %; ABS, PLA or PETG; without supports");
     }
-
-    /// <summary>Upright, as it is written, also turned by a quarter.</summary>
-    public static bool Fits(Vector3 size, BedDesign bed) => size.Z <= bed.Height
-        && ((size.X <= bed.Width && size.Y <= bed.Depth) || (size.Y <= bed.Width && size.X <= bed.Depth));
 }

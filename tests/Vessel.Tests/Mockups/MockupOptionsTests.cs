@@ -90,11 +90,34 @@ public sealed class MockupOptionsTests
     }
 
     [Theory]
-    [InlineData(219, 200, true)]
-    [InlineData(200, 219, true)]
-    [InlineData(230, 200, false)]
-    public void A_bed_takes_it_turned_by_a_quarter_too(double width, double depth, bool fits) =>
-        Assert.Equal(fits, Plastic.Fits(new(width, depth, 200), new(210, 220, 250)));
+    [InlineData(210, 220, 0)]
+    [InlineData(220, 210, 90)]
+    [InlineData(200, 200, null)]
+    [InlineData(170, 240, 30)]
+    public void A_bed_takes_it_turned_too(double width, double depth, int? turned)
+    {
+        // A box of 210 x 220 less a hair, and a bar of 250 x 10 that lies over a corner.
+        var mesh = turned == 30 ? Box(250, 10, 200) : Box(209.9, 219.9, 200);
+
+        Assert.Equal(turned is 30 ? Turned(250, 10, width, depth) : turned, BedFit.Of(mesh, new(width, depth, 250)));
+        Assert.Null(BedFit.Of(mesh, new(width, depth, 199)));
+    }
+
+    /// <summary>The first of the turns in steps of five degrees at which a rectangle fits a bed.</summary>
+    private static int? Turned(double x, double y, double width, double depth)
+    {
+        for (var turn = 0; turn < 180; turn += 5)
+        {
+            var (sin, cos) = (Math.Abs(Math.Sin(turn * Math.PI / 180)), Math.Abs(Math.Cos(turn * Math.PI / 180)));
+            if ((x * cos) + (y * sin) <= width && (x * sin) + (y * cos) <= depth)
+                return turn;
+        }
+
+        return null;
+    }
+
+    private static Mesh Box(double x, double y, double z) =>
+        Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(x, 0), new(x, y), new(0, y)), []), z), Accuracy.Solids);
 
     [Fact]
     public void Mass_lies_between_sparse_and_full()

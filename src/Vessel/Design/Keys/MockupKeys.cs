@@ -36,6 +36,14 @@ internal static class MockupKeys
             Default = "0 mm", Range = new(0, 2),
         },
         new("bed", KeyKind.Mapping, "What the printer takes") { DefaultRule = "its own defaults", Map = Bed },
+        new("split", KeyKind.Choice, "Into pieces with flat faces, and pegs where they are wide enough, when it is larger than the bed")
+        {
+            Choices = ["when_needed", "never"], Default = "when_needed",
+        },
+        new("stand", KeyKind.Length, "Clear height that a ring to stand it in leaves below it, as printed; 0 for no stand")
+        {
+            Default = "0 mm", Range = new(0, 500),
+        },
         new("drain_holes", KeyKind.List, "Upright through the bottom, to let resin or powder out")
         {
             DefaultRule = "none", Map = DrainHole,

@@ -27,8 +27,17 @@ internal static class MockupJson
             json.Put("genus", plan.Genus);
             json.Put("chord_mm", mockup.Chord);
             json.Put("mass_g", Plastic.Mass(mesh));
-            json.Put("fits_bed", Plastic.Fits(mockup.Size, bed));
+            json.Put("fits_bed", BedFit.Of(mesh, bed) is not null);
+            json.Put("turned_deg", (double?)BedFit.Of(mesh, bed));
             json.List("bed_mm", new[] { bed.Width, bed.Depth, bed.Height }, json.Value);
+            json.List("pieces", mockup.Pieces, piece => json.Object(() =>
+            {
+                json.Put("name", piece.Name);
+                json.Put("pegs", piece.Pegs);
+                json.Put("volume_mm3", piece.Mesh.Volume);
+                json.Put("fits_bed", BedFit.Of(piece.Mesh, bed) is not null);
+            }));
+            json.Put("stand_diameter_mm", 2 * mockup.Stand?.Radius);
         });
     }
 }

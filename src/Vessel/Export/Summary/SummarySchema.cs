@@ -221,8 +221,15 @@ public static class SummarySchema
             ("chord_mm", Number("Greatest deviation")),
             ("mass_g", Number("Of plastic, likely")),
             ("mass_g_range", Range("Of mass_g")),
-            ("fits_bed", Flag("Upright, or turned by a quarter")),
-            ("bed_mm", List("Of the printer", Number("Width, depth, height"))))));
+            ("fits_bed", Flag("Upright")),
+            ("turned_deg", Nullable(Number("On the bed, to fit; null where it does not"))),
+            ("bed_mm", List("Of the printer", Number("Width, depth, height"))),
+            ("pieces", List("Where the whole is larger than the bed", Object("A piece",
+                ("name", Text("As in mockup/pieces.3mf")),
+                ("pegs", Count("On the face that looks up or to the side, and sockets in the other")),
+                ("volume_mm3", Number("Of its mesh")),
+                ("fits_bed", Flag("Upright"))))),
+            ("stand_diameter_mm", Nullable(Number("Of the ring that it stands in; null where there is none"))))));
 
     private static JsonObject Capacity() => Object("What it holds",
         ("brim_ml", Number("Inside, less internals")),

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Mockups;
+
+/// <summary>A part of a mock-up that is larger than the printer, with flat cut faces.</summary>
+/// <param name="Mesh">Standing on the bed, in the octant where all coordinates are positive.</param>
+public sealed record MockupPiece(string Name, Mesh Mesh, int Pegs);
+
+/// <summary>Cuts a mock-up into pieces that the printer takes.</summary>
+/// <remarks>
+/// Slices of equal height first; then, where a slice is too wide however it is turned, across. Pegs stand on the face that looks up
+/// or towards increasing x or y, sockets in the other: where the face is wide enough, that is in walls of 3.2 mm and more.
+/// </remarks>
+public static class MockupPieces
+{
+    private const double LeastPeg = 0.8;
+
+    private const double GreatestPeg = 5;
+
+    /// <summary>Between peg and socket all round, mm: common practice, no source.</summary>
+    private const double Play = 0.15;
+
+    private const int Attempts = 6;
+
+    /// <summary>A cut that runs along something flat is tried again so much further, mm.</summary>
+    private const double Aside = 0.35;
+
+    /// <summary>Most pieces along one axis: more is no print.</summary>
+    private const int MostPieces = 40;
+
+    /// <summary>None where it fits whole, is not to be split, or no plane cuts it cleanly.</summary>
+    public static ImmutableArray<MockupPiece> Of(Mockup mockup)
+    {
+        var (options, bed) = (mockup.Plan.Options, mockup.Plan.Options.Bed);
+        if (!options.Splits || BedFit.Of(mockup.Mesh, bed) is not null)
+            return [];
+        try
+        {
+            var slices = Cut([(mockup.Mesh, 0)], Vector3.UnitZ, bed.Height);
+            var pieces = slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
+                ? Cut(Cut([slice], Vector3.UnitX, bed.Width), Vector3.UnitY, bed.Depth)
+                : [slice]).ToList();
+            return [.. pieces.Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs))];
+        }
+        catch (InvalidOperationException)
+        {
+            // No plane found that outlines do not touch.
+            return [];
+        }
+    }
+
+    private static List<(Mesh Mesh, int Pegs)> Cut(IEnumerable<(Mesh Mesh, int Pegs)> bodies, Vector3 way, double room)
+    {
+        var cut = new List<(Mesh, int)>();
+        foreach (var (mesh, own) in bodies)
+        {
+            var (low, high) = (mesh.Vertices.Min(v => v.Dot(way)), mesh.Vertices.Max(v => v.Dot(way)));
+            // Pegs stand out of a piece by two of their greatest diameters at most.
+            var count = high - low <= room ? 1 : Math.Min(MostPieces, (int)Math.Ceiling((high - low) / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2)));
+            var (rest, pegs) = (mesh, own);
+            for (var i = 1; i < count; i++)
+            {
+                var (below, above, set) = At(rest, way, low + ((high - low) * i / count));
+                cut.Add((below, pegs + set));
+                (rest, pegs) = (above, set);
+            }
+
+            cut.Add((rest, pegs));
+        }
+
+        return cut;
+    }
+
+    private static (Mesh Below, Mesh Above, int Pegs) At(Mesh mesh, Vector3 way, double level)
+    {
+        for (var attempt = 0; ; attempt++)
+        {
+            var up = Across(way, level + (attempt * Aside));
+            try
+            {
+                return Pegged(mesh, up);
+            }
+            catch (InvalidOperationException) when (attempt < Attempts)
+            {
+            }
+        }
+    }
+
+    private static (Mesh Below, Mesh Above, int Pegs) Pegged(Mesh mesh, Frame3 up)
+    {
+        Frame3 Raised(double by) => up with { Origin = up.ToOuter(new(0, 0, by)) };
+        var reach = (2.5 * LeastPeg) + 2;
+        var face = PlaneCut.Of(mesh, up).Outlines;
+        var (centres, radius) = PegPlaces.Of(
+            face, [PlaneCut.Of(mesh, Raised(-reach)).Outlines, PlaneCut.Of(mesh, Raised(reach)).Outlines], LeastPeg, GreatestPeg);
+        var depth = Math.Min(2.5 * radius, reach - 1);
+        // Seen from below the plane's Y points the other way.
+        var down = up with { Y = -up.Y, Z = -up.Z };
+        return (
+            PlaneCut.Of(mesh, down, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
+            PlaneCut.Of(mesh, up, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
+            centres.Length);
+    }
+
+    private static Frame3 Across(Vector3 way, double level)
+    {
+        var x = way == Vector3.UnitX ? Vector3.UnitY : Vector3.UnitX;
+        return new(level * way, x, way.Cross(x), way);
+    }
+}
