@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Vessel.Export;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 
@@ -29,12 +30,14 @@ internal static class BuildCommand
         var section = Arguments.Number("--section", "Direction round the vessel of the cut through its axis, degrees", 0, (0, 360));
         var paper = new Option<string>("--paper") { Description = "What templates and drawings are printed on: a4 (unless given) or letter.", DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong("a4", "letter");
+        var weldSymbols = new Option<string>("--weld-symbols") { Description = "On the drawing: iso (ISO 2553, first angle; unless given) or aws (AWS A2.4, third angle).", DefaultValueFactory = _ => "iso" };
+        weldSymbols.AcceptOnlyFromAmong("iso", "aws");
         var paperThickness = Arguments.Number("--paper-thickness", "Of the paper that is wrapped round tubes, mm", PaperOptions.OfficePaper, (0, 1));
         var quiet = new Option<bool>("--quiet") { Description = "Print nothing but faults and findings." };
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
         {
-            output, dxf, cutOnly, tolerance, chord, angle, section, paper, paperThickness, quiet, json,
+            output, dxf, cutOnly, tolerance, chord, angle, section, paper, paperThickness, weldSymbols, quiet, json,
         };
         input.AddTo(command);
         command.SetAction(parsed =>
@@ -50,6 +53,7 @@ internal static class BuildCommand
             {
                 Settings = design.Settings,
                 ShopHash = design.Shop is { } shop ? Compiler.HashOf(shop.Text) : null,
+                WeldSymbols = parsed.GetValue(weldSymbols) == "aws" ? WeldSymbols.Aws : WeldSymbols.Iso,
                 Paper = new(parsed.GetValue(paper) == "letter" ? PaperSize.Letter : PaperSize.A4, parsed.GetValue(paperThickness)),
                 SectionAngle = parsed.GetValue(section) * Math.PI / 180,
             };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 using Vessel.Export.Solids;
@@ -30,6 +31,9 @@ public sealed record BuildOptions(
 
     /// <summary>For templates and drawings.</summary>
     public PaperOptions Paper { get; init; } = new(PaperSize.A4);
+
+    /// <summary>On the drawing sheet; with those of AWS its views stand in third angle, else in first.</summary>
+    public WeldSymbols WeldSymbols { get; init; }
 }
 
 /// <summary>A part with what is worked out once for several files.</summary>

@@ -1,3 +1,5 @@
+using Vessel.Export.Drawing;
+
 namespace Vessel.Export.Paper;
 
 /// <summary>What is printed, besides the templates of single parts.</summary>
@@ -8,5 +10,7 @@ internal static class PaperFiles
         yield return new("templates/dipstick.pdf", to => DipstickPdf.Write(build, to));
         if (DrillSheetsPdf.Has(build.Assembly))
             yield return new("drill-sheets.pdf", to => DrillSheetsPdf.Write(build, to));
+        yield return new("drawing.pdf", to => DrawingFiles.WritePdf(build, to));
+        yield return new("drawing.svg", to => DrawingFiles.WriteSvg(build, to));
     }
 }

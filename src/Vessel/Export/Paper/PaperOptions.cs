@@ -17,5 +17,11 @@ public sealed record PaperSize(string Name, double Width, double Height)
     /// <summary>8 1/2 x 11 in (ANSI/ASME Y14.1, size A).</summary>
     public static PaperSize Letter { get; } = new("Letter", 215.9, 279.4);
 
+    /// <summary>ISO 216.</summary>
+    public static PaperSize A3 { get; } = new("A3", 297, 420);
+
+    /// <summary>11 x 17 in (ANSI/ASME Y14.1, size B).</summary>
+    public static PaperSize Tabloid { get; } = new("Tabloid", 279.4, 431.8);
+
     public PaperSize Lying => this with { Width = Height, Height = Width };
 }

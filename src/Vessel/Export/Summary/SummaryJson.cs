@@ -55,6 +55,7 @@ internal static class SummaryJson
         json.Put("chord_mm", options.Solids.Chord);
         json.Put("angle_deg", Turns.ToDegrees(options.Solids.Angle));
         json.Put("paper", options.Paper.Size.Name.ToLowerInvariant());
+        json.Put("weld_symbols", options.WeldSymbols.ToString().ToLowerInvariant());
         json.Put("paper_thickness_mm", options.Paper.Thickness);
         json.Put("variant", options.Settings.Variant);
         json.List("with", options.Settings.With, json.Value);

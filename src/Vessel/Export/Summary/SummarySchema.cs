@@ -47,6 +47,7 @@ public static class SummarySchema
         ("chord_mm", Number("Greatest deviation of solids")),
         ("angle_deg", Number("Greatest turn between facets")),
         ("paper", Choice("Of templates and drawings", "a4", "letter")),
+        ("weld_symbols", Choice("On the drawing", "iso", "aws")),
         ("paper_thickness_mm", Number("Of the paper that is wrapped round tubes")),
         ("variant", Nullable(Text("Variant of the design file; null for the file as it stands"))),
         ("with", List("Values set from outside the file", Text("As path=value"))));

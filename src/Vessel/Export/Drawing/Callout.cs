@@ -1,0 +1,84 @@
+using System.Globalization;
+using Vessel.Export.Paper;
+using Vessel.Export.Pdf;
+using Vessel.Geometry;
+
+namespace Vessel.Export.Drawing;
+
+/// <summary>Something beside a view that points into it. A closed set: a balloon, a weld symbol.</summary>
+/// <param name="Target">Where it points, on the sheet.</param>
+internal abstract record Callout(Point2 Target)
+{
+    public abstract double Height { get; }
+
+    /// <param name="at">On the side of the column that lies next to the view, half-way up.</param>
+    /// <param name="way">+1 in a column on the right of the view, -1 on the left.</param>
+    public abstract IEnumerable<PdfItem> Items(Point2 at, int way);
+}
+
+/// <summary>The number of a part in the list of parts.</summary>
+internal sealed record Balloon(Point2 Target, int Number) : Callout(Target)
+{
+    private const double Radius = 3.2;
+
+    public override double Height => (2 * Radius) + 1;
+
+    public override IEnumerable<PdfItem> Items(Point2 at, int way)
+    {
+        var middle = at + new Point2(way * (Radius + 1), 0);
+        yield return PdfStroke.Line(Target, at + new Point2(way, 0), Pens.Thin);
+        yield return new PdfStroke([.. Chords.Of(Loop2.Circle(middle, Radius), 0.02)], Pens.Thin, Closed: true);
+        yield return PdfText.Middle(Number.ToString(CultureInfo.InvariantCulture), middle, 2.5);
+        // ISO 128: a leader that ends within an outline ends with a dot.
+        yield return new PdfFill([[.. Chords.Of(Loop2.Circle(Target, 0.5), 0.02)]], 0);
+    }
+}
+
+internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol) : Callout(Target)
+{
+    public override double Height => WeldSymbol.Height;
+
+    public override IEnumerable<PdfItem> Items(Point2 at, int way)
+    {
+        var elbow = at + new Point2(way * 2, 0);
+        yield return PdfStroke.Line(Target, elbow, Pens.Thin);
+        yield return Arrow(Target, elbow - Target);
+        foreach (var item in Symbol.Items(elbow, way))
+            yield return item;
+    }
+
+    /// <summary>A slim filled head whose tip is at the place.</summary>
+    public static PdfFill Arrow(Point2 tip, Point2 from)
+    {
+        var way = from.Length > 1e-9 ? from.Unit() : new(1, 0);
+        return new([[tip, tip + (2 * way) + (0.35 * way.Turned), tip + (2 * way) - (0.35 * way.Turned)]], 0);
+    }
+}
+
+/// <summary>A column of callouts in the order of what they point at, so that their lines do not cross.</summary>
+internal static class CalloutColumn
+{
+    /// <param name="x">Of the column's side next to the view.</param>
+    /// <param name="room">Lowest and highest place.</param>
+    public static IEnumerable<PdfItem> Items(IEnumerable<Callout> callouts, double x, int way, Interval room)
+    {
+        var sorted = callouts.OrderByDescending(callout => callout.Target.V).ThenBy(callout => callout.Target.U).ToList();
+        var places = new double[sorted.Count];
+        var top = room.End;
+        for (var i = 0; i < sorted.Count; i++)
+        {
+            places[i] = Math.Min(sorted[i].Target.V, top - (sorted[i].Height / 2));
+            top = places[i] - (sorted[i].Height / 2);
+        }
+
+        // What was pushed out below pushes back up.
+        var bottom = room.Start;
+        for (var i = sorted.Count - 1; i >= 0; i--)
+        {
+            places[i] = Math.Max(places[i], bottom + (sorted[i].Height / 2));
+            bottom = places[i] + (sorted[i].Height / 2);
+        }
+
+        return sorted.SelectMany((callout, i) => callout.Items(new(x, places[i]), way));
+    }
+}
