@@ -99,24 +99,22 @@ public static class Silhouettes
         // Off round fractions, where corners are and where a bound may touch the line.
         double Sample(int i) => domain.At((i + 0.318) / Samples);
         var (low, below) = (Sample(0), At(Sample(0)));
-        for (var i = 1; i <= Samples; i++)
+        var first = below;
+        for (var i = 1; i < Samples; i++)
         {
-            var (high, above) = (Sample(i), i == Samples ? double.NaN : At(Sample(i)));
-            if (i == Samples)
-            {
-                // The last piece runs over the domain's end, which is its start.
-                foreach (var part in new[] { new Interval(low, domain.End), new Interval(domain.Start, Sample(0)) })
-                {
-                    if (Changes(At(part.Start), At(part.End), jump))
-                        yield return bound.Image(Root(At, part.Start, part.End));
-                }
-
-                yield break;
-            }
-
+            var (high, above) = (Sample(i), At(Sample(i)));
             if (Changes(below, above, jump))
                 yield return bound.Image(Root(At, low, high));
             (low, below) = (high, above);
+        }
+
+        // The last piece runs over the domain's end, which is its start; rounding may hide a change just there from both sides.
+        if (Changes(below, first, jump))
+        {
+            yield return bound.Image(
+                Changes(below, At(domain.End), jump) ? Root(At, low, domain.End)
+                : Changes(At(domain.Start), first, jump) ? Root(At, domain.Start, Sample(0))
+                : domain.End);
         }
     }
 

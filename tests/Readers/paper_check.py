@@ -10,6 +10,7 @@ from checks import run_reader, summary_of
 
 MM = 25.4 / 72
 SIZES = {"a4": (210, 297), "letter": (215.9, 279.4)}
+SHEETS = {"a4": (420, 297), "letter": (431.8, 279.4)}  # of the drawing
 TRUE = 0.05  # mm: what a steel rule shows
 
 
@@ -26,6 +27,8 @@ def check(folder, checks):
         if name != "drawing.pdf":
             for number, page in enumerate(pages, 1):
                 checks.that(same(page.size, size) or same(page.size, size[::-1]), where, f"page {number} is {page.size}, not {size}")
+        if name == "drawing.pdf":
+            check_drawing(pages, folder / "drawing.svg", summary, where, checks)
         if name == "drill-sheets.pdf":
             check_drill_sheets(pages, folder, summary, where, checks)
         if name.startswith("templates/"):
@@ -49,6 +52,28 @@ def check_template(pages, where, checks):
             runs[-1][1].append(number)
     for count, numbers in runs:
         checks.that(numbers == list(range(1, count + 1)), where, f"sheets {numbers} of {count}")
+
+
+def check_drawing(pages, svg, summary, where, checks):
+    """One lying sheet of twice the paper; every part and weld has its words on it, in the SVG too."""
+    size = SHEETS[summary["options"]["paper"]]
+    checks.that(len(pages) == 1 and same(pages[0].size, size), where, f"{len(pages)} pages, the first is {pages[0].size}, not {size}")
+    root = xml.etree.ElementTree.parse(svg).getroot()
+    sheet = tuple(float(re.sub("mm$", "", root.get(key))) for key in ("width", "height"))
+    checks.that(same(sheet, size), where, f"the SVG is {sheet}, not {size}")
+    spoken = {path.get("aria-label") for path in root.iter("{http://www.w3.org/2000/svg}path")}
+    for name in [part["name"] for part in summary["parts"]]:
+        checks.that(name in spoken and name in pages[0].text, where, f"no word of {name}")
+    numbers = [weld.get("number", weld["name"]) for weld in summary["welds"]]
+    for i, number in enumerate(numbers):
+        # A run of equal welds shares a symbol: first and last are named.
+        held = any(number in word or covers(word, numbers, i) for word in spoken if word)
+        checks.that(held, where, f"no symbol of weld {number}")
+
+
+def covers(word, numbers, i):
+    ends = word.split("-")
+    return len(ends) == 2 and set(ends) <= set(numbers) and numbers.index(ends[0]) <= i <= numbers.index(ends[1])
 
 
 def check_drill_sheets(pages, folder, summary, where, checks):

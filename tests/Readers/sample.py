@@ -41,6 +41,9 @@ def write(folder, version="R2000"):
     write_glb(folder / "solids/assembly.glb", parts, folder)
     write_template(folder / "templates/inlet.pdf")
     write_pdf(folder / "drill-sheets.pdf", "BT /F 9 Tf 20 800 Td (lid: drill sheet) Tj 0 -20 Td (1 0.00 0.00 30.00 bore, of outlet) Tj ET")
+    write_pdf(folder / "drawing.pdf", "BT /F 9 Tf 20 80 Td (1 shell) Tj 0 -20 Td (2 lid) Tj 0 -20 Td (3 inlet) Tj ET", "1190.5512 841.8898")
+    (folder / "drawing.svg").write_text('<svg xmlns="http://www.w3.org/2000/svg" width="420mm" height="297mm">'
+                                        + "".join(f'<path aria-label="{word}" d="M0 0L1 1"/>' for word in ("shell", "lid", "inlet")) + "</svg>\n")
     (folder / "holes/lid.csv").write_text("number,purpose,x_mm,y_mm,diameter_mm\n1,\"bore, of outlet\",0,0,30\n")
     (folder / "welds.csv").write_text("name,length_mm\nlid,301.5\ninlet,104.25\n")
     write_picture(folder / "pictures/isometric.png")
@@ -217,9 +220,9 @@ def write_template(file):
     write_pdf(file, content)
 
 
-def write_pdf(file, content):
+def write_pdf(file, content, box="595.2756 841.8898"):
     bodies = ["<< /Type /Catalog /Pages 2 0 R >>", "<< /Type /Pages /Count 1 /Kids [3 0 R] >>",
-              "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595.2756 841.8898] /Resources << /Font << /F 4 0 R >> >> /Contents 5 0 R >>",
+              f"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {box}] /Resources << /Font << /F 4 0 R >> >> /Contents 5 0 R >>",
               "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>", f"<< /Length {len(content)} >>\nstream\n{content}\nendstream",
               "<< /Title (template) >>"]
     data, starts = b"%PDF-1.7\n", []

@@ -33,7 +33,9 @@ internal static class DrawingSheet
         // Beside the view from above.
         var top = placed[^1].Cell;
         var room = new Box2(new(top.Max.U, top.Min.V), new(inner.Max.U, top.Max.V));
-        var title = new Box2(new(room.Max.U - Lists, room.Min.V), new(room.Max.U, room.Min.V + TitleBlock.Height));
+        // In third angle the name of a view stands below.
+        var foot = room.Min.V + (thirdAngle ? 4 : 0);
+        var title = new Box2(new(room.Max.U - Lists, foot), new(room.Max.U, foot + TitleBlock.Height));
         return new(
             sheet.Width,
             sheet.Height,

@@ -16,6 +16,9 @@ internal static class SheetNotes
     /// <summary>A weld's place counts as on the plane of the section when it lies this near, mm.</summary>
     private const double OnPlane = 1.5;
 
+    /// <summary>Of the angle between a seam and the way one looks: a seam seen from its end is a point.</summary>
+    private const double MostSteep = 0.9;
+
     public static IEnumerable<PdfItem> Items(Build build, DrawnVessel drawn, ImmutableArray<PlacedView> placed)
     {
         PlacedView At(DrawnView view) => placed.Single(p => p.Drawn == view);
@@ -91,6 +94,7 @@ internal static class SheetNotes
         // The ends of a seam that is no ring lie on rims, over which one sees past it.
         var stations = weld.Joint.IsRound ? weld.Stations : weld.Stations[1..];
         return stations
+            .Where(station => Math.Abs(station.At.Tangent.Dot(drawn.View.Toward)) < MostSteep * station.At.Tangent.Length)
             .Select(station => station.At.Root)
             .Select(root => (Place: root, Seen: drawn.Cut.IsEmpty ? drawn.Hidden.SeenRound(root) : Math.Abs(drawn.View.Depth(root)) < OnPlane ? 4 : 0))
             .OrderByDescending(found => found.Seen)
@@ -147,7 +151,9 @@ internal static class SheetNotes
             var axis = top.On(default(Point2));
             var rim = Reach(axis, way, top.Box) + 3;
             yield return PdfStroke.Line(axis, axis + (rim * way), Pens.Chain);
-            yield return PdfText.Middle($"{NoteText.Degrees(angle)} deg", axis + ((rim + 2.5) * way) + new Point2(4 * Math.Sign(Math.Round(way.U, 6)), 0), 2.2);
+            // Above its line, to be read from below or from the right.
+            var along = way.U < -1e-6 || (Math.Abs(way.U) < 1e-6 && way.V < 0) ? -way : way;
+            yield return PdfText.Middle($"{NoteText.Degrees(angle)} deg", axis + ((rim - 8) * way) + (1.8 * along.Turned), 2.2, along.Angle);
         }
     }
 
