@@ -34,14 +34,15 @@ internal sealed record Balloon(Point2 Target, int Number) : Callout(Target)
     }
 }
 
-internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol) : Callout(Target)
+/// <param name="Hidden">It lies on a side that no view shows.</param>
+internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol, bool Hidden) : Callout(Target)
 {
     public override double Height => WeldSymbol.Height;
 
     public override IEnumerable<PdfItem> Items(Point2 at, int way)
     {
         var elbow = at + new Point2(way * 2, 0);
-        yield return PdfStroke.Line(Target, elbow, Pens.Thin);
+        yield return PdfStroke.Line(Target, elbow, Hidden ? Pens.Hidden : Pens.Thin);
         yield return Arrow(Target, elbow - Target);
         foreach (var item in Symbol.Items(elbow, way))
             yield return item;

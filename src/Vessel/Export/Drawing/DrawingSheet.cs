@@ -16,7 +16,7 @@ internal static class DrawingSheet
     private const double Lists = 118;
 
     /// <summary>On the left of a view for heights, on its right for symbols, mm.</summary>
-    private const double OnLeft = 22;
+    private const double OnLeft = 23;
 
     private const double OnRight = 38;
 
@@ -115,7 +115,7 @@ internal static class DrawingSheet
         yield return PdfStroke.Line(new(axis.U, low), new(axis.U, high), Pens.Chain);
         if (placed.Drawn.View == View.Top)
             yield return PdfStroke.Line(new(placed.Box.Min.U - 3, axis.V), new(placed.Box.Max.U + 3, axis.V), Pens.Chain);
-        yield return PdfText.Middle(placed.Drawn.View.Name, new((placed.Box.Min.U + placed.Box.Max.U) / 2, placed.Cell.Max.V - 3.5), 2.8);
+        yield return PdfText.Left(placed.Drawn.View.Name, new(placed.Cell.Min.U + 3, placed.Cell.Max.V - 5), 2.8);
     }
 }
 

@@ -82,8 +82,13 @@ internal static class SheetNotes
             // Through a wide port one may look at a seam inside, but nobody welds it from there.
             var order = group.First().Joint.Between.Any(inside.Contains) ? [section] : outside.Append(section);
             var places = order.Select(view => (View: view, Best: Best(view, group.First()))).ToList();
-            foreach (var (view, best) in places.Where(p => p.Best.Seen > 2).Concat(places.Where(p => p.Best.Seen == 2)).Take(1))
-                yield return (view, new WeldCallout(view.On(best.Place), new(group.First(), words, build.Options.WeldSymbols, units)));
+            if (places.Where(p => p.Best.Seen > 2).Concat(places.Where(p => p.Best.Seen == 2)).FirstOrDefault() is { View: { } view } found)
+                yield return (view, Symbol(view, found.Best.Place, words, hidden: false));
+            else if (group.First().Stations is [.., var last])
+                yield return (places[0].View, Symbol(places[0].View, last.At.Root, $"{words} far side", hidden: true));
+
+            WeldCallout Symbol(PlacedView on, Vector3 place, string tail, bool hidden) =>
+                new(on.On(place), new(group.First(), tail, build.Options.WeldSymbols, units), hidden);
         }
     }
 
@@ -94,13 +99,17 @@ internal static class SheetNotes
         // The ends of a seam that is no ring lie on rims, over which one sees past it.
         var stations = weld.Joint.IsRound ? weld.Stations : weld.Stations[1..];
         return stations
-            .Where(station => Math.Abs(station.At.Tangent.Dot(drawn.View.Toward)) < MostSteep * station.At.Tangent.Length)
+            .Where(station => !drawn.Cut.IsEmpty || IsOpenTo(drawn.View.Toward, station.At))
             .Select(station => station.At.Root)
             .Select(root => (Place: root, Seen: drawn.Cut.IsEmpty ? drawn.Hidden.SeenRound(root) : Math.Abs(drawn.View.Depth(root)) < OnPlane ? 4 : 0))
             .OrderByDescending(found => found.Seen)
             .ThenByDescending(found => Math.Round(drawn.View.On(found.Place).U, 3))
             .FirstOrDefault();
     }
+
+    /// <summary>Neither seen from its end nor from behind: a gap beside a tube lets one see a seam that is laid from the other side.</summary>
+    private static bool IsOpenTo(Vector3 toward, Station at) =>
+        Math.Abs(at.Tangent.Dot(toward)) < MostSteep * at.Tangent.Length && (at.AlongHost + at.AlongPart).Dot(toward) > -0.1;
 
     private static IEnumerable<PdfItem> Heights(Build build, PlacedView front, PlacedView section)
     {
@@ -123,9 +132,9 @@ internal static class SheetNotes
         return
         [
             .. Ordinates.Items(
-                outside.Select(z => Figure(front, z)), front.Box.Min.U - 2, front.Box.Min.U - 12, new(front.Cell.Min.V, front.Cell.Max.V - 5)),
+                outside.Select(z => Figure(front, z)), front.Box.Min.U - 2, front.Box.Min.U - 9, new(front.Cell.Min.V, front.Cell.Max.V - 5)),
             .. Ordinates.Items(
-                inside.Select(z => Figure(section, z)), section.Box.Min.U - 2, section.Box.Min.U - 12, new(section.Cell.Min.V, section.Cell.Max.V - 5)),
+                inside.Select(z => Figure(section, z)), section.Box.Min.U - 2, section.Box.Min.U - 9, new(section.Cell.Min.V, section.Cell.Max.V - 5)),
         ];
     }
 
