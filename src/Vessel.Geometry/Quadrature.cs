@@ -7,6 +7,7 @@ namespace Vessel.Geometry;
 public static class Quadrature
 {
     private const double Relative = 1e-12;
+    private const double RingRelative = 1e-11;
     private const int Order = 31;
     private const int Depth = 10;
 
@@ -41,12 +42,15 @@ public static class Quadrature
     }
 
     /// <summary>The integral of f(r, phi) over the disc of a radius.</summary>
-    public static double Disc(double radius, Func<double, double, double> f) => Ring(0, radius, f);
+    public static double Disc(double radius, Func<double, double, double> f, double relative = RingRelative) =>
+        Ring(0, radius, f, relative);
 
     /// <summary>The integral of f(r, phi) over the ring between two radii, area element r dr dphi.</summary>
-    public static double Ring(double inner, double outer, Func<double, double, double> f) =>
+    /// <param name="relative">See <see cref="Periodic"/>.</param>
+    public static double Ring(double inner, double outer, Func<double, double, double> f, double relative = RingRelative) =>
         Periodic(
-            phi => GaussKronrodRule.Integrate(r => r * f(r, phi), inner, outer, out _, out _, 1e-11, 10, 15),
+            phi => GaussKronrodRule.Integrate(r => r * f(r, phi), inner, outer, out _, out _, relative, 10, 15),
             Interval.Turn,
-            []);
+            [],
+            relative == RingRelative ? Relative : relative);
 }

@@ -72,6 +72,41 @@ public sealed record CylinderSurface(double Radius) : Surface
 }
 
 /// <summary>
+/// A cone round +Z that is wider at one end of its line than at the other: u = angle x the greater radius, v = length along
+/// the line from its start.
+/// </summary>
+public sealed record ConeSurface(LinePiece Line) : Surface
+{
+    private readonly double _scale = Math.Max(Line.A.U, Line.B.U);
+
+    public override double? Period => Turns.Full * _scale;
+
+    public override double WeightOfV => 0.02;
+
+    public override Vector3 At(Point2 chart)
+    {
+        var (sin, cos) = Math.SinCos(chart.U / _scale);
+        var (ring, height) = Line.At(chart.V);
+        return new(ring * cos, ring * sin, height);
+    }
+
+    public override Vector3 Normal(Point2 chart)
+    {
+        var (sin, cos) = Math.SinCos(chart.U / _scale);
+        var (across, up) = Line.Normal(0);
+        return new(across * cos, across * sin, up);
+    }
+
+    /// <summary>The chart point of the place nearest to a point, near the angle <paramref name="around"/>.</summary>
+    public Point2 ChartOf(Vector3 point, double around = 0) => ChartOf(
+        around + Turns.Signed(Math.Atan2(point.Y, point.X) - around),
+        Line.Project(new(double.Hypot(point.X, point.Y), point.Z)).Along);
+
+    /// <summary>The chart point at an angle round the axis and a length along the line.</summary>
+    public Point2 ChartOf(double around, double along) => new(_scale * around, along);
+}
+
+/// <summary>
 /// The sphere round the origin, cast from its upper pole on the plane that touches the lower one (stereographic): angles
 /// are true and circles stay circles, so that the best facets in the chart are the best in space. A point at the angle
 /// A from the lower pole lies 2 R tan(A / 2) from the chart's origin.

@@ -38,6 +38,9 @@ public abstract record Footprint
     /// <summary>Angles, ascending, at which the path at a distance r from the axis has a corner or its curvature jumps.</summary>
     public virtual ImmutableArray<double> Breaks(double r) => [];
 
+    /// <summary>Reach, its slope and the normal at once, for what needs all three.</summary>
+    public virtual Meeting Meet(double r, double phi) => new(Reach(r, phi), ReachSlope(r, phi), Normal(r, phi));
+
     /// <summary>The meeting point of line (r, phi).</summary>
     public Vector3 At(double r, double phi) => OnLine(r, phi, Reach(r, phi));
 

@@ -10,7 +10,7 @@ namespace Vessel.Geometry;
 /// <param name="Axis">Of the port; its Z points out of the body.</param>
 public sealed record RevolvedFootprint(Profile On, Frame3 Axis) : Footprint
 {
-    private const int Samples = 360;
+    private const int Samples = 120;
 
     /// <summary>Whether a line of the port meets the surface, and whether it only grazes it; null when it misses.</summary>
     public LineHit? Hit(double r, double phi)
@@ -25,18 +25,19 @@ public sealed record RevolvedFootprint(Profile On, Frame3 Axis) : Footprint
 
     public override double Reach(double r, double phi) => Hit(r, phi)?.Along ?? double.NaN;
 
-    public override double ReachSlope(double r, double phi)
+    public override double ReachSlope(double r, double phi) => Meet(r, phi).Slope;
+
+    public override Vector3 Normal(double r, double phi) => Meet(r, phi).Normal;
+
+    public override Meeting Meet(double r, double phi)
     {
-        var normal = Normal(r, phi);
+        if (Hit(r, phi) is not { } hit)
+            return Meeting.None;
+        var normal = new Vector3(hit.Normal.Dot(Axis.X), hit.Normal.Dot(Axis.Y), hit.Normal.Dot(Axis.Z));
         var (sin, cos) = Math.SinCos(phi);
         // Along the path the normal has no share. Where the line grazes the limit from either side is finite or none.
-        return Math.Abs(normal.Z) < 1e-12 ? 0 : r * ((normal.X * sin) - (normal.Y * cos)) / normal.Z;
-    }
-
-    public override Vector3 Normal(double r, double phi)
-    {
-        var normal = Hit(r, phi)?.Normal ?? new(double.NaN, double.NaN, double.NaN);
-        return new(normal.Dot(Axis.X), normal.Dot(Axis.Y), normal.Dot(Axis.Z));
+        var slope = Math.Abs(normal.Z) < 1e-12 ? 0 : r * ((normal.X * sin) - (normal.Y * cos)) / normal.Z;
+        return new(hit.Along, slope, normal);
     }
 
     public override double Distance(Vector3 point) => On.Distance(Axis.ToOuter(point));

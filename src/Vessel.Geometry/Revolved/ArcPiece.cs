@@ -27,6 +27,39 @@ public sealed record ArcPiece(Point2 Center, double Radius, Interval Angles) : P
 
     public override Point2 Normal(double along) => Point2.Polar(1, Angles.Start + (along / Radius));
 
+    public override double RadiusAt(double height)
+    {
+        var up = height - Center.V;
+        return Center.U + Math.Sqrt(Math.Max(0, (Radius - up) * (Radius + up)));
+    }
+
+    public override double VolumeBelow(double height)
+    {
+        var angle = Math.Asin(Math.Clamp((height - Center.V) / Radius, -1, 1));
+        return Math.PI * Radius * (Primitive(Math.Clamp(angle, Angles.Start, Angles.End)) - Primitive(Angles.Start));
+    }
+
+    /// <summary>Of a torus by its middle: e to the power of w a t / r.</summary>
+    internal override Interval Spread => new(SpreadAt(Angles.Start), SpreadAt(Angles.End));
+
+    internal override (Point2 At, Point2 Normal) AtSpread(double spread)
+    {
+        var normal = Point2.Polar(1, Center.U == 0 ? SphereAngle(spread) : Math.Log(spread) / Pace);
+        return (Center + (Radius * normal), normal);
+    }
+
+    private double Pace
+    {
+        get
+        {
+            var cos = Math.Cos(Angles.At(0.5));
+            var ring = Center.U + (Radius * cos);
+            return Radius / ring * Math.Sqrt(ring / cos / Radius);
+        }
+    }
+
+    private double SpreadAt(double angle) => Center.U == 0 ? SphereSpread(angle) : Math.Exp(Pace * angle);
+
     public override ArcPiece Offset(double distance) => Radius + distance > 0
         ? this with { Radius = Radius + distance }
         : throw new ArgumentException("an arc has no such parallel: its radius is used up");
@@ -43,7 +76,10 @@ public sealed record ArcPiece(Point2 Center, double Radius, Interval Angles) : P
         var away = point - Center;
         var distance = away.Length;
         var normal = distance == 0 ? Normal(Length / 2) : away.Unit();
-        return new(Radius * (normal.Angle - Angles.Start), Center + (Radius * normal), normal, distance - Radius);
+        return new(Radius * (normal.Angle - Angles.Start), Center + (Radius * normal), normal, distance - Radius)
+        {
+            Spread = SpreadAt(normal.Angle),
+        };
     }
 
     /// <summary>

@@ -60,6 +60,20 @@ public sealed record EllipsePiece : ProfilePiece
 
     public override Point2 Normal(double along) => NormalAt(AngleAt(along));
 
+    /// <summary>With radii of curvature a w / b across and w^3 / a b along, w ds / r = dt / cos t: a sphere's.</summary>
+    internal override Interval Spread => new(SphereSpread(Angles.Start), SphereSpread(Angles.End));
+
+    internal override (Point2 At, Point2 Normal) AtSpread(double spread) =>
+        SphereAngle(spread) is var t ? (OnCurve(t), NormalAt(t)) : default;
+
+    public override double RadiusAt(double height) => OnCurve(AngleAtHeight(height)).U;
+
+    public override double VolumeBelow(double height)
+    {
+        var end = Math.Clamp(AngleAtHeight(height), Angles.Start, Angles.End);
+        return end > Angles.Start ? new EllipsePiece(Height, A, B, Beyond, new(Angles.Start, end)).Volume : 0;
+    }
+
     public override EllipsePiece Offset(double distance) => new(Height, A, B, Beyond + distance, Angles);
 
     public override EllipsePiece Part(Interval along) =>
@@ -73,7 +87,10 @@ public sealed record EllipsePiece : ProfilePiece
     {
         var t = NearestAngle(point);
         var (at, normal) = (OnCurve(t), NormalAt(t));
-        return new(LengthTo(t), at, normal, (point - at).Dot(normal));
+        return new(LengthTo(t), at, normal, (point - at).Dot(normal))
+        {
+            Spread = SphereSpread(t),
+        };
     }
 
     /// <summary>Of the ellipsoid itself in closed form, as a ball's when a and b are scaled to one.</summary>
@@ -124,6 +141,17 @@ public sealed record EllipsePiece : ProfilePiece
         var share = Panels * (t - Angles.Start) / Angles.Length;
         var i = Math.Clamp((int)Math.Floor(share), 0, Panels - 1);
         return _lengths[i] + Measure(Angles.At((double)i / Panels), t);
+    }
+
+    /// <summary>Closed on the ellipse itself; on a parallel by halving, since its height rises with the angle.</summary>
+    private double AngleAtHeight(double height)
+    {
+        if (Beyond == 0)
+            return Math.Asin(Math.Clamp((height - Height) / B, -1, 1));
+        var (low, high) = (Angles.Start, Angles.End);
+        for (var middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2)
+            (low, high) = OnCurve(middle).V < height ? (middle, high) : (low, middle);
+        return low;
     }
 
     private double AngleAt(double along)

@@ -5,6 +5,9 @@ namespace Vessel.Geometry;
 /// <summary>A straight piece: turned, a cylinder, cone, or flat ring.</summary>
 public sealed record LinePiece(Point2 A, Point2 B) : ProfilePiece
 {
+    /// <summary>Facets become that much longer along the line than round the axis.</summary>
+    private const double StraightShare = 0.05;
+
     private Point2 Direction => (B - A).Unit();
 
     public override double Length => (B - A).Length;
@@ -19,6 +22,29 @@ public sealed record LinePiece(Point2 A, Point2 B) : ProfilePiece
 
     public override Point2 Normal(double along) => -Direction.Turned;
 
+    public override double RadiusAt(double height) => A.V == B.V
+        ? Math.Max(A.U, B.U)
+        : A.U + ((B.U - A.U) * (height - A.V) / (B.V - A.V));
+
+    public override double VolumeBelow(double height)
+    {
+        if (A.V == B.V)
+            return 0;
+        var z = Math.Clamp(height, A.V, B.V);
+        var r = RadiusAt(z);
+        return Math.PI / 3 * (z - A.V) * ((A.U * A.U) + (A.U * r) + (r * r));
+    }
+
+    /// <summary>On the axis it grows evenly; off it, where it runs straight along the surface, by little.</summary>
+    internal override Interval Spread => new(SpreadAt(0), SpreadAt(Length));
+
+    internal override (Point2 At, Point2 Normal) AtSpread(double spread) =>
+        (At(A.U == 0 ? spread : Math.Log(spread) / Pace), Normal(0));
+
+    private double Pace => 2 * StraightShare / (A.U + B.U);
+
+    private double SpreadAt(double along) => A.U == 0 ? along : Math.Exp(Pace * along);
+
     public override LinePiece Offset(double distance) => new(A + (distance * Normal(0)), B + (distance * Normal(0)));
 
     public override LinePiece Part(Interval along) => new(At(along.Start), At(along.End));
@@ -31,7 +57,7 @@ public sealed record LinePiece(Point2 A, Point2 B) : ProfilePiece
     {
         var (direction, normal) = (Direction, Normal(0));
         var along = (point - A).Dot(direction);
-        return new(along, A + (along * direction), normal, (point - A).Dot(normal));
+        return new(along, A + (along * direction), normal, (point - A).Dot(normal)) { Spread = SpreadAt(along) };
     }
 
     /// <summary>

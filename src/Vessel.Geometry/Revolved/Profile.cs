@@ -139,7 +139,7 @@ public sealed record Profile
             if (!Pieces[i].Holds(foot))
                 foot = AtEnd(Pieces[i], foot.Along > 0 ? Pieces[i].Length : 0, point, foot.Distance);
             if (nearest is null || Math.Abs(foot.Distance) < Math.Abs(nearest.Value.Distance))
-                nearest = foot with { Along = _starts[i] + foot.Along };
+                nearest = foot with { Along = _starts[i] + foot.Along, Piece = i };
         }
 
         return nearest!.Value;
@@ -161,7 +161,10 @@ public sealed record Profile
     private static ProfileFoot AtEnd(ProfilePiece piece, double along, Point2 point, double side)
     {
         var at = piece.At(along);
-        return new(along, at, piece.Normal(along), Math.CopySign((point - at).Length, side));
+        return new(along, at, piece.Normal(along), Math.CopySign((point - at).Length, side))
+        {
+            Spread = along == 0 ? piece.Spread.Start : piece.Spread.End,
+        };
     }
 
     private T On<T>(double along, Func<ProfilePiece, double, T> take)

@@ -42,6 +42,22 @@ public abstract record ProfilePiece
     /// <summary>Unit, out of the body.</summary>
     public abstract Point2 Normal(double along);
 
+    /// <summary>
+    /// What the polar chart of <see cref="RevolvedSurface"/> takes for the piece's radius, but for a factor: grows along the piece,
+    /// from zero where it begins on the axis. To its own share a step grows by w ds / r, w being the root of the ratio of both
+    /// radii of curvature, so that facets that are round in the chart are as long each way as the surface lets them be.
+    /// </summary>
+    internal abstract Interval Spread { get; }
+
+    /// <summary>Point and normal at a value of <see cref="Spread"/>, in closed form.</summary>
+    internal abstract (Point2 At, Point2 Normal) AtSpread(double spread);
+
+    /// <summary>The radius at a height between those of the two ends, on a piece along which it only rises.</summary>
+    public abstract double RadiusAt(double height);
+
+    /// <summary>The same of what lies below a height: pi times the integral of r^2 dz up to it; held to the ends.</summary>
+    public abstract double VolumeBelow(double height);
+
     /// <summary>The same curve moved out along its normals by a distance; negative inwards.</summary>
     /// <exception cref="ArgumentException">The curve would fold over, or is not known there.</exception>
     public abstract ProfilePiece Offset(double distance);
@@ -85,6 +101,11 @@ public abstract record ProfilePiece
 
         return first;
     }
+
+    /// <summary>Of the eccentric angle t: the radius of a circle of latitude in the map that keeps a sphere's angles.</summary>
+    private protected static double SphereSpread(double t) => Math.Tan((t / 2) + (Math.PI / 4));
+
+    private protected static double SphereAngle(double spread) => (2 * Math.Atan(spread)) - (Math.PI / 2);
 
     internal static Point2 HalfPlane(Vector3 point) => new(double.Hypot(point.X, point.Y), point.Z);
 
@@ -144,4 +165,11 @@ public abstract record ProfilePiece
 /// <summary>A place on a piece.</summary>
 /// <param name="Along">Arc length from the piece's start; beyond its ends negative or more than its length.</param>
 /// <param name="Distance">Of the point that was projected, positive outside.</param>
-public readonly record struct ProfileFoot(double Along, Point2 At, Point2 Normal, double Distance);
+public readonly record struct ProfileFoot(double Along, Point2 At, Point2 Normal, double Distance)
+{
+    /// <summary>See <see cref="ProfilePiece.Spread"/>.</summary>
+    internal double Spread { get; init; }
+
+    /// <summary>Number of the piece on its profile.</summary>
+    internal int Piece { get; init; }
+}

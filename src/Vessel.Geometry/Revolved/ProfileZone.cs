@@ -42,7 +42,7 @@ internal sealed record ProfileZone(Surface On, bool Outward, Func<Vector3, doubl
         var flipped = profile.Start.U > profile.End.U;
         var frame = Frame(flipped, 0);
         var standing = flipped ? profile.Flipped() : profile;
-        var surface = new RevolvedSurface(standing, standing.Start.U);
+        var surface = new RevolvedSurface(standing);
         return new(new PlacedSurface(surface, frame), false, (point, _) => surface.ChartOf(frame.ToLocal(point)));
     }
 

@@ -1,32 +1,67 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Geometry;
 
 /// <summary>
-/// A profile turned about the axis: spun heads. As on <see cref="SphereSurface"/> the chart is polar, its radius the arc length
-/// from the profile's start and its angle that round +Z.
+/// A profile that begins on the axis, or runs outward from a ring, turned about the axis: spun heads. As on <see cref="SphereSurface"/> the chart is polar round
+/// the pole, its angle that round +Z and its radius the pieces' <see cref="ProfilePiece.Spread"/>, one after the other.
 /// </summary>
-/// <param name="Profile">Begins on the axis, or runs outward from a ring.</param>
-/// <param name="Inner">Chart radius at which it begins: zero for one that begins on the axis.</param>
-public sealed record RevolvedSurface(Profile Profile, double Inner = 0) : Surface
+public sealed record RevolvedSurface : Surface
 {
+    /// <summary>Chart radius where each piece ends, and the factor of its spread.</summary>
+    private readonly ImmutableArray<(double End, double Factor)> _rings;
+
+    public RevolvedSurface(Profile profile)
+    {
+        Profile = profile;
+        var rings = ImmutableArray.CreateBuilder<(double End, double Factor)>(profile.Pieces.Length);
+        foreach (var spread in profile.Pieces.Select(piece => piece.Spread))
+        {
+            // The first is drawn to about its true size.
+            var factor = rings.Count > 0 ? rings[^1].End / spread.Start
+                : spread.Start > 0 ? profile.Start.U / spread.Start
+                : profile.Pieces[0].Length / spread.End;
+            rings.Add((factor * spread.End, factor));
+        }
+
+        _rings = rings.MoveToImmutable();
+    }
+
+    public Profile Profile { get; }
+
+    /// <summary>Chart radius of the profile's end.</summary>
+    public double Reach => _rings[^1].End;
+
     public override Vector3 At(Point2 chart)
     {
-        var from = chart.Length;
-        var (ring, height) = Profile.At(from - Inner);
-        return from == 0 ? new(0, 0, height) : new(ring * chart.U / from, ring * chart.V / from, height);
+        var (at, _, radius) = Read(chart);
+        return radius == 0 ? new(0, 0, at.V) : new(at.U * chart.U / radius, at.U * chart.V / radius, at.V);
     }
 
     public override Vector3 Normal(Point2 chart)
     {
-        var from = chart.Length;
-        var (across, up) = Profile.Normal(from - Inner);
-        return from == 0 ? new(0, 0, -up) : new(-across * chart.U / from, -across * chart.V / from, -up);
+        var (_, normal, radius) = Read(chart);
+        return radius == 0
+            ? new(0, 0, -normal.V)
+            : new(-normal.U * chart.U / radius, -normal.U * chart.V / radius, -normal.V);
     }
 
     /// <summary>The chart point of the place nearest to a point, which lies on or near the surface.</summary>
     public Point2 ChartOf(Vector3 point)
     {
         var ring = double.Hypot(point.X, point.Y);
-        var from = Inner + Profile.Nearest(new(ring, point.Z)).Along;
-        return ring == 0 ? default : new(from * point.X / ring, from * point.Y / ring);
+        var foot = Profile.Nearest(new(ring, point.Z));
+        var radius = _rings[foot.Piece].Factor * foot.Spread;
+        return ring == 0 ? default : new(radius * point.X / ring, radius * point.Y / ring);
+    }
+
+    private (Point2 At, Point2 Normal, double Radius) Read(Point2 chart)
+    {
+        var radius = chart.Length;
+        var i = 0;
+        while (i + 1 < _rings.Length && radius >= _rings[i].End)
+            i++;
+        var (at, normal) = Profile.Pieces[i].AtSpread(radius / _rings[i].Factor);
+        return (at, normal, radius);
     }
 }

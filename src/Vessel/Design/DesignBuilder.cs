@@ -13,8 +13,8 @@ internal static class DesignBuilder
     public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places, Shop workshop)
     {
         var shell = Shell(file.Child("shell") ?? Section.Absent("shell"));
-        var top = Head(file.Child("top") ?? Section.Absent("top"), shell);
-        var bottom = Head(file.Child("bottom") ?? Section.Absent("bottom"), shell);
+        var top = HeadBuilder.Build(file.Child("top") ?? Section.Absent("top"), shell);
+        var bottom = HeadBuilder.Build(file.Child("bottom") ?? Section.Absent("bottom"), shell);
         var ports = file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom)).ToImmutableArray();
         return new VesselDesign(
             file.Text("vessel") ?? "",
@@ -55,37 +55,6 @@ internal static class DesignBuilder
             section.Text("made_from") == "tube" ? StockForm.Tube : StockForm.Sheet, seam, section.Number("root_gap"));
     }
 
-    private static HeadDesign Head(Section section, ShellDesign shell)
-    {
-        if (section.Text("shape") == "hemisphere")
-        {
-            return new HemisphereHead(section.Path, Metal(section), section.NumberOr("wall", shell.Wall))
-            {
-                Gores = section.Text("made_from") == "gores" ? Gores(section.Child("gores"), section.Path, shell) : null,
-            };
-        }
-
-        var seat = section.Text("seat") == "overlay" ? Seat.Overlay : Seat.Inset;
-        var clearance = section.Number("clearance");
-        var outside = seat == Seat.Inset ? (2 * shell.InnerRadius) - (2 * clearance)
-            : section.Given.Contains("outside_diameter") ? section.Number("outside_diameter")
-            : shell.OutsideDiameter;
-        return new FlatHead(section.Path, Metal(section), section.Number("thickness"), seat,
-            seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
-    }
-
-    private static GoreDesign Gores(Section? given, string head, ShellDesign shell)
-    {
-        var section = given ?? Section.Absent($"{head}.gores");
-        // A count at fault stays out of the other figures' way: NaN has no whole number.
-        var count = section.Has("count") ? (int)section.Number("count") : 0;
-        return new GoreDesign(
-            section.Path,
-            count,
-            section.NumberOr("cap_diameter", 0.35 * shell.OutsideDiameter),
-            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + (Math.PI / count)), 0));
-    }
-
     private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)
     {
         var host = section.Text("in") switch
@@ -102,10 +71,7 @@ internal static class DesignBuilder
         var round = bung ?? tube ?? Section.Absent(section.Path);
         // While the joint is at fault nothing can be said about the hole.
         var outside = section.Has("joint") ? round.Number("outside_diameter") : double.NaN;
-        var through = host == PortHost.Shell ? AxisInShellWall(shell, place)
-            : host == PortHost.Top ? top.Wall
-            : bottom.Wall;
-        return new PortDesign(
+        var port = new PortDesign(
             section.Path,
             section.Text("name") ?? "",
             host,
@@ -113,9 +79,7 @@ internal static class DesignBuilder
             Metal(section),
             outside,
             bung is null ? outside - (2 * round.Number("wall")) : bung.Thread("thread")?.TapDrill ?? double.NaN,
-            bung is null ? section.Number("length")
-                : joint == PortJoint.SetIn ? bung.Number("length") - through - inside
-                : bung.Number("length"),
+            (bung ?? section).Number("length"),
             inside,
             joint == PortJoint.SetIn ? section.Number("clearance") : 0,
             joint,
@@ -127,6 +91,9 @@ internal static class DesignBuilder
             },
             bung?.Thread("thread"),
             section.Thread("fitting"));
+        // A bung's own length is that of the whole.
+        return bung is null || joint == PortJoint.SetOn ? port
+            : port with { Length = port.Length - inside - Through(port, shell, host == PortHost.Top ? top : bottom) };
     }
 
     private static PortPlace Place(Section at, PortHost host)
@@ -134,7 +101,19 @@ internal static class DesignBuilder
         var angle = Turns.From(at.Number("angle"), 0);
         return host == PortHost.Shell
             ? new PortPlace(at.Number("height"), angle, at.Number("offset"), at.Number("tilt"), 0)
-            : new PortPlace(0, angle, 0, 0, at.Number("radius"));
+            : new PortPlace(0, angle, 0, 0, at.Number("radius")) { SquareToSurface = at.Text("square_to_surface") == "true" };
+    }
+
+    /// <summary>How far the port's axis runs through the wall of its host, mm; about that where it misses the wall.</summary>
+    private static double Through(PortDesign port, ShellDesign shell, HeadDesign head)
+    {
+        if (port.Host == PortHost.Shell)
+            return AxisInShellWall(shell, port.Place);
+        var shape = HeadShape.Of(port.Host, head, shell, HeadShape.TipOf(port));
+        return shape is not null && HeadFooting.Of(shape, port) is { } footing
+            && footing.Inside.Reach(footing.AxisRadius, 0) is var reach && double.IsFinite(reach)
+            ? -reach
+            : head.Wall;
     }
 
     /// <summary>How far the port's axis runs through the shell's wall, mm.</summary>

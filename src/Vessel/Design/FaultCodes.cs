@@ -54,7 +54,8 @@ public static class FaultCodes
     public const string HolesOverlap = "holes-overlap";
     public const string PortOverSeam = "port-over-seam";
     public const string PortOffHead = "port-off-head";
-    public const string PortOffPole = "port-off-pole";
+    public const string RadiiDoNotFit = "radii-do-not-fit";
+    public const string ConeTipOpen = "cone-tip-open";
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
@@ -174,7 +175,10 @@ public static class FaultCodes
         new(nameof(PortOverSeam), PortOverSeam, "A port stands over a seam of the shell or of a head.",
             "Turn the seam, or make the polar cap larger."),
         new(nameof(PortOffHead), PortOffHead, "A port reaches over the rim of its head.", "Move the port inward."),
-        new(nameof(PortOffPole), PortOffPole, "A port in a hemisphere does not stand at its pole.", "Use radius 0."),
+        new(nameof(RadiiDoNotFit), RadiiDoNotFit, "Crown and knuckle of a torisphere do not meet in a dish of its diameter.",
+            "Make the knuckle less, and the crown more, than the inside radius."),
+        new(nameof(ConeTipOpen), ConeTipOpen, "No port closes a cone's tip, or only one that is too narrow for its wall.",
+            "Put a port at the cone's pole, at radius 0."),
         new(nameof(BungTooThin), BungTooThin, "A bung has too little metal round its thread.",
             "Make its outside diameter larger."),
         new(nameof(PortTooShort), PortTooShort, "A port's free end does not clear the outside of what it stands in.",

@@ -86,49 +86,6 @@ public sealed record ShellDesign(
     public double MidRadius => OuterRadius - (Wall / 2);
 }
 
-/// <summary>What closes one end of the shell. A closed set: <see cref="FlatHead"/>, <see cref="HemisphereHead"/>.</summary>
-public abstract record HeadDesign(string Path, Material Material, double Wall);
-
-/// <summary>Where a flat head sits: inside the shell, or on its end.</summary>
-public enum Seat
-{
-    Inset,
-    Overlay,
-}
-
-/// <param name="Path">See <see cref="VesselDesign"/>.</param>
-/// <param name="Material">Of the plate.</param>
-/// <param name="Wall">Thickness of the plate (the key is <c>thickness</c>).</param>
-/// <param name="Seat">Inset or overlay.</param>
-/// <param name="Recess">Inset only: how far the outer face lies inside the shell's end.</param>
-/// <param name="Clearance">Inset only: radial gap between plate and shell.</param>
-/// <param name="OutsideDiameter">Of the plate: the shell's bore less twice the clearance when inset; the shell's
-/// outside diameter unless given when overlay.</param>
-public sealed record FlatHead(
-    string Path, Material Material, double Wall, Seat Seat, double Recess, double Clearance, double OutsideDiameter)
-    : HeadDesign(Path, Material, Wall);
-
-/// <summary>A half sphere of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores.</summary>
-public sealed record HemisphereHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
-{
-    /// <summary>Null when spun.</summary>
-    public GoreDesign? Gores { get; init; }
-}
-
-/// <summary>Equal strips from equator to a polar cap, rolled along the meridian and welded to each other.</summary>
-/// <param name="Count">At least 6.</param>
-/// <param name="CapDiameter">Chord of the polar cap, across the sphere's mean surface, mm: a gore's tip can be neither
-/// cut nor welded.</param>
-/// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
-public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle)
-{
-    /// <summary>What a gore of the top or bottom is called.</summary>
-    public static string GoreOf(string end) => $"{end} gore";
-
-    /// <summary>What the polar cap of the top or bottom is called.</summary>
-    public static string CapOf(string end) => $"{end} cap";
-}
-
 public enum PortHost
 {
     Shell,
@@ -160,7 +117,11 @@ public enum EndCut
 /// </summary>
 /// <param name="Offset">Signed, sideways from the shell's axis, towards increasing angle.</param>
 /// <param name="Tilt">Above the horizontal, outward.</param>
-public sealed record PortPlace(double Height, double Angle, double Offset, double Tilt, double Radius);
+public sealed record PortPlace(double Height, double Angle, double Offset, double Tilt, double Radius)
+{
+    /// <summary>On a head: the axis stands square to the surface, not upright.</summary>
+    public bool SquareToSurface { get; init; }
+}
 
 /// <summary>A tube, or a bung with a thread, on a shell or head.</summary>
 /// <param name="Length">Along the axis from where it meets the host's outside to the free end.</param>

@@ -26,6 +26,7 @@ internal static class CutListCsv
         part.Stock.Mass, part.Mass,
         part.Kind switch
         {
+            PartKind.Cone => "sector, to be rolled to a cone",
             PartKind.Head => "blank for spinning, starting size",
             PartKind.Gore => "starting size, to be bent and dished",
             PartKind.Crown => "blank for dishing, starting size",

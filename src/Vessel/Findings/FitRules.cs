@@ -68,8 +68,8 @@ internal static class FitRules
             [Slug.Of(site.Port.Name)],
             $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} the surfaces meet at up to "
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
-            + "bevel the tube's end there, or reduce the offset.",
+            + $"bevel the tube's end there, or {(site.Port.Host == PortHost.Shell ? "reduce the offset" : "stand it square to the surface")}.",
             [new("dihedral", steepest, limit, "deg")],
-            assembly.Design.PlaceOf($"{site.Port.Path}.at.offset"));
+            assembly.Design.PlaceOf($"{site.Port.Path}.at.{(site.Port.Host == PortHost.Shell ? "offset" : "radius")}"));
     }
 }

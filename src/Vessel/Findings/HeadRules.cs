@@ -17,7 +17,7 @@ internal static class HeadRules
         {
             var finding = head switch
             {
-                HemisphereHead dome => Step(end, dome, design),
+                DishedHead dish => Step(end, dish, design),
                 FlatHead lid => Ledge(end, lid, design),
                 _ => null,
             };
@@ -28,7 +28,7 @@ internal static class HeadRules
         }
     }
 
-    private static Finding? Step(PortHost end, HemisphereHead dome, VesselDesign design)
+    private static Finding? Step(PortHost end, DishedHead dome, VesselDesign design)
     {
         var (step, limit) = (Math.Abs(dome.Wall - design.Shell.Wall), StepShare * Math.Min(dome.Wall, design.Shell.Wall));
         if (step <= limit)

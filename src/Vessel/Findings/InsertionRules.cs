@@ -21,7 +21,7 @@ internal static class InsertionRules
             .ToList();
         foreach (var port in design.Ports.Where(port => port.Host == PortHost.Shell && port.InsideLength > 0))
         {
-            if (ways.Select(way => (way.Name, Reach: InsideReachCheck.FirstMeeting(design.Shell, port, way)))
+            if (ways.Select(way => (way.Name, Reach: InsideReachCheck.FirstMeeting(design, port, way)))
                 .Where(met => met.Reach is not null).OrderBy(met => met.Reach).Select(met => ((string, double?)?)met).FirstOrDefault()
                 is not var (name, reach))
             {

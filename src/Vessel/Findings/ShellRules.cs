@@ -12,9 +12,33 @@ internal static class ShellRules
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
     internal const double MeanLineRatio = 5;
 
+    /// <summary>A cone's radius of bending is told square to its line, and least at its tip.</summary>
+    private static Finding? TightTip(PortHost end, VesselDesign design)
+    {
+        if (design.Head(end) is not ConeHead cone)
+            return null;
+        var ratio = ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall;
+        return ratio >= MeanLineRatio
+            ? null
+            : new(
+                FindingCodes.TightRoll,
+                Severity.Warning,
+                [Names.Of(end)],
+                $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
+                + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
+                [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],
+                design.PlaceOf($"{cone.Path}.wall"));
+    }
+
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         var shell = assembly.Design.Shell;
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            if (TightTip(end, assembly.Design) is { } tight)
+                yield return tight;
+        }
+
         if (shell.MadeFrom != StockForm.Sheet)
             yield break;
         foreach (var site in assembly.Sites.Where(site => site.Port.Host == PortHost.Shell))

@@ -12,13 +12,14 @@ internal static class TemperRules
         var design = assembly.Design;
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
-            if (design.Head(end) is not HemisphereHead dome || !Ductility.IsHard(dome.Material))
+            if (design.Head(end) is not DishedHead dome || !Ductility.IsHard(dome.Material))
                 continue;
+            var isSpun = dome is not HemisphereHead { Gores: not null };
             yield return new(
                 FindingCodes.TemperTooHard,
                 Severity.Warning,
-                dome.Gores is null ? [Names.Of(end)] : [Names.RimPart(end, design), Names.PortPart(end, design)],
-                $"{dome.Material.Name} is too hard for {(dome.Gores is null ? "spinning" : "dishing")} the {Names.Of(end)}: it "
+                isSpun ? [Names.Of(end)] : [Names.RimPart(end, design), Names.PortPart(end, design)],
+                $"{dome.Material.Name} is too hard for {(isSpun ? "spinning" : "dishing")} the {Names.Of(end)}: it "
                 + "springs back and tears; use annealed sheet (temper O), or anneal it first.",
                 [],
                 design.PlaceOf($"{dome.Path}.material"));

@@ -37,7 +37,7 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
         var square = joint.Wall * joint.Wall;
         var cap = 2.0 / 3 * CapWidth * CapHeight * square;
         var root = joint.Kind == JointKind.Butt ? 2.0 / 3 * RootWidth * RootHeight * square : 0;
-        var bevel = EdgePreparation.Area(joint.Kind, joint.Wall);
+        var bevel = joint.Vee > 0 ? joint.Vee : EdgePreparation.Area(joint.Kind, joint.Wall);
         return new(0, (joint.Throat * at.GapNormal) + bevel + cap + root, Vector3.Zero);
     }
 }

@@ -5,8 +5,9 @@ using Vessel.Parts;
 namespace Vessel.Joints;
 
 /// <summary>
-/// The girth weld of a head: a butt at a half sphere's equator; at a flat head a fillet where one part stands back from
-/// the other by a leg or more, else a groove (inset, flush) or a corner (on the shell's end, edges in line).
+/// The girth weld of a head: a butt at a dish's rim; at a flat head a fillet where one part stands back from the other by a leg
+/// or more, else a groove (inset, flush) or a corner (on the shell's end, edges in line); at a cone a corner whose square edges
+/// touch inside and open outward.
 /// </summary>
 internal static class HeadJoint
 {
@@ -28,7 +29,21 @@ internal static class HeadJoint
             path,
             kind == JointKind.Fillet ? FilletThroat.Of(wall) : wall,
             wall,
-            head.Path);
+            head.Path)
+        {
+            Vee = head is ConeHead cone ? wall * wall * Math.Tan(cone.HalfAngle / 2) : 0,
+        };
+    }
+
+    /// <summary>The root is told in the middle of the weld's face.</summary>
+    private static (JointKind Kind, Func<double, Station> Along) Cone(
+        PortHost end, ConeHead cone, VesselDesign vessel, int up, double level)
+    {
+        var edge = HeadShape.Of(end, vessel)!.Outer.End;
+        var (sin, cos) = Math.SinCos(cone.HalfAngle);
+        return (JointKind.Corner, Ring.Along(
+            (vessel.Shell.OuterRadius + edge.U) / 2, level - (up * edge.V / 2), Way.Axial(-up), new(-sin, up * cos), 0,
+            Math.PI + cone.HalfAngle));
     }
 
     private static (JointKind Kind, Func<double, Station> Along) Path(
@@ -47,7 +62,8 @@ internal static class HeadJoint
             FlatHead lid when lid.OutsideDiameter / 2 <= shell.OuterRadius - (InLine * leg) =>
                 (JointKind.Fillet, Ring.Along(lid.OutsideDiameter / 2, level, Way.Outward, Way.Axial(up), 0)),
             FlatHead => (JointKind.Corner, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Axial(up), 0)),
-            HemisphereHead => (JointKind.Butt, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Axial(up), 0)),
+            ConeHead cone => Cone(end, cone, vessel, up, level),
+            DishedHead => (JointKind.Butt, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Axial(up), 0)),
             _ => throw new ArgumentOutOfRangeException(nameof(head)),
         };
     }

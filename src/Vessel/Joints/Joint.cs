@@ -59,6 +59,9 @@ public sealed record Joint(
     /// <summary>Where along the path metal is laid; empty for all along. In order, apart, inside the domain.</summary>
     public ImmutableArray<Interval> Runs { get; init; } = [];
 
+    /// <summary>Section of the V that square edges leave open where they meet at an angle, mm2.</summary>
+    public double Vee { get; init; }
+
     /// <summary>The runs, or the whole path.</summary>
     public ImmutableArray<Interval> Welded => Runs.IsEmpty ? [Domain] : Runs;
 

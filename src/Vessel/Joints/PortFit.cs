@@ -11,8 +11,8 @@ public static class PortFit
 
     /// <summary>
     /// How far the host's hole wall stands into the bore of a set-on port at most, mm. A rolled shell's hole is taken on
-    /// its outer face and has radial walls, so that its lower edge stands in; one drilled along the axis, or a plate's,
-    /// is the bore itself: zero.
+    /// its outer face and has radial walls, so that its lower edge stands in; so does a cone's tip, cut square to the sheet; one
+    /// drilled along the axis, or a plate's, is the bore itself: zero.
     /// </summary>
     /// <remarks>
     /// Along a radial line of the hole's wall the distance from the port's axis is that from a line seen along it: least
@@ -21,6 +21,8 @@ public static class PortFit
     public static double Lip(PortSite site, VesselDesign vessel)
     {
         var (port, shell) = (site.Port, vessel.Shell);
+        if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 } && vessel.Head(port.Host) is ConeHead cone)
+            return cone.Wall * Math.Cos(cone.HalfAngle);
         if (port.Host != PortHost.Shell || port.Joint != PortJoint.SetOn || shell.MadeFrom != StockForm.Sheet)
             return 0;
         return Enumerable.Range(0, Stations).Max(i => port.BoreRadius - Nearest(site, shell, Turns.Full * i / Stations));

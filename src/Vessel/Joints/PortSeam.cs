@@ -18,7 +18,7 @@ internal static class PortSeam
             [Names.PortPart(port.Host, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,
             Interval.Turn,
-            end.Breaks,
+            end.IsPlain ? site.Outside.Breaks(port.OuterRadius) : end.Breaks,
             phi => At(site, end, phi),
             FilletThroat.Of(wall),
             wall,
@@ -28,12 +28,12 @@ internal static class PortSeam
     private static Station At(PortSite site, TubeEnd end, double phi)
     {
         var (host, frame, radius) = (site.Outside, site.Frame, site.Port.OuterRadius);
-        var hostNormal = host.Normal(radius, phi);
-        var tubeNormal = Footprint.OnLine(1, phi, 0);
-        var slope = host.PathSlope(radius, phi);
-        var (axial, normal) = Gaps(site, end, phi);
+        var meeting = host.Meet(radius, phi);
+        var (hostNormal, tubeNormal) = (meeting.Normal, Footprint.OnLine(1, phi, 0));
+        var slope = new Vector3(-radius * Math.Sin(phi), radius * Math.Cos(phi), meeting.Slope);
+        var (axial, normal) = Gaps(site, end, phi, meeting.Reach);
         return new(
-            frame.ToOuter(host.At(radius, phi)),
+            frame.ToOuter(Footprint.OnLine(radius, phi, meeting.Reach)),
             frame.Turn(slope),
             frame.Turn(Leg(tubeNormal, hostNormal, slope)),
             frame.Turn(Leg(hostNormal, tubeNormal, slope)),
@@ -51,12 +51,12 @@ internal static class PortSeam
     }
 
     /// <summary>Set on: between the tube's outer edge and the host. Set in: between tube and hole on the outer face.</summary>
-    private static (double Axial, double Normal) Gaps(PortSite site, TubeEnd end, double phi)
+    private static (double Axial, double Normal) Gaps(PortSite site, TubeEnd end, double phi, double reach)
     {
         if (site.Port.Joint == PortJoint.SetIn)
             return (site.Port.Clearance, site.Port.Clearance);
         var along = end.Outer(phi);
-        var axial = along - site.Outside.Reach(site.Port.OuterRadius, phi);
+        var axial = along - reach;
         return (axial, site.Outside.Distance(Footprint.OnLine(site.Port.OuterRadius, phi, along)));
     }
 }

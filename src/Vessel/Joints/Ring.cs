@@ -20,9 +20,10 @@ internal static class Ring
 {
     /// <param name="host">The way the host's surface leaves the root.</param>
     /// <param name="part">The way the attached part's surface does.</param>
-    public static Func<double, Station> Along(double radius, double z, Way host, Way part, double gap)
+    /// <param name="through">Angle between the two through the air; unless given the lesser of the two that they make.</param>
+    public static Func<double, Station> Along(double radius, double z, Way host, Way part, double gap, double? through = null)
     {
-        var dihedral = host.AngleTo(part);
+        var dihedral = through ?? host.AngleTo(part);
         return angle =>
         {
             var (sin, cos) = Math.SinCos(angle);

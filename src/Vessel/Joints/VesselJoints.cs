@@ -12,8 +12,10 @@ public static class VesselJoints
     [
         .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam.Of(vessel.Shell, welds) } : [],
         .. GoreSeams.Of(PortHost.Top, vessel, welds),
+        .. ConeSeam.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Top, vessel, welds),
         .. GoreSeams.Of(PortHost.Bottom, vessel, welds),
+        .. ConeSeam.Of(PortHost.Bottom, vessel, welds),
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
         .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
         .. InsideSeams.Of(vessel, welds),

@@ -19,8 +19,8 @@ internal static class BodyProfiles
     public static Profile Outside(VesselDesign vessel)
     {
         var shell = vessel.Shell;
-        var bottom = Outside(vessel.Bottom, shell);
-        var top = Outside(vessel.Top, shell).Flipped().Moved(shell.Height);
+        var bottom = Outside(PortHost.Bottom, vessel);
+        var top = Outside(PortHost.Top, vessel).Flipped().Moved(shell.Height);
         return Joined([.. bottom.Pieces, new LinePiece(new(shell.OuterRadius, 0), new(shell.OuterRadius, shell.Height)), .. top.Pieces]);
     }
 
@@ -31,7 +31,7 @@ internal static class BodyProfiles
         var radius = shell.OuterRadius - Math.Max(shell.Wall, leastWall);
         if (!(radius > leastWall))
             return null;
-        var (bottom, top) = (Inside(vessel.Bottom, shell, radius, leastWall), Inside(vessel.Top, shell, radius, leastWall));
+        var (bottom, top) = (Inside(PortHost.Bottom, vessel, radius, leastWall), Inside(PortHost.Top, vessel, radius, leastWall));
         if (bottom is null || top is null || !(shell.Height - top.End.V - bottom.End.V > leastWall))
             return null;
         var above = top.Flipped().Moved(shell.Height);
@@ -39,8 +39,9 @@ internal static class BodyProfiles
     }
 
     /// <summary>A bottom, from its pole to the shell's lower edge, z = 0.</summary>
-    private static Profile Outside(HeadDesign head, ShellDesign shell)
+    private static Profile Outside(PortHost end, VesselDesign vessel)
     {
+        var (head, shell) = (vessel.Head(end), vessel.Shell);
         var outer = shell.OuterRadius;
         switch (head)
         {
@@ -53,30 +54,59 @@ internal static class BodyProfiles
                 return Math.Abs(rim - outer) < Step
                     ? Lines(new(0, -flat.Wall), new(outer, -flat.Wall), new(outer, 0))
                     : Lines(new(0, -flat.Wall), new(rim, -flat.Wall), new(rim, 0), new(outer, 0));
-            case HemisphereHead:
-                return Domes.Sphere(outer);
             default:
-                throw new ArgumentOutOfRangeException(nameof(head), head, "a head without an outline");
+                // A cone's edge stands back from the shell's; the weld fills what is between.
+                var face = HeadShape.Pointed(HeadShape.Of(end, vessel)!.Outer);
+                return (face.End - new Point2(outer, 0)).Length < Step / 10 ? face : face.Then(Lines(face.End, new(outer, 0)));
         }
     }
 
     /// <summary>A bottom, from its pole to where the shell's bore begins.</summary>
-    private static Profile? Inside(HeadDesign head, ShellDesign shell, double radius, double leastWall)
+    private static Profile? Inside(PortHost end, VesselDesign vessel, double radius, double leastWall)
     {
+        var (head, shell) = (vessel.Head(end), vessel.Shell);
         var wall = Math.Max(head.Wall, leastWall);
         switch (head)
         {
             case FlatHead flat:
                 var floor = (flat.Seat == Seat.Inset ? (flat.Recess >= Step ? flat.Recess : 0) : -flat.Wall) + wall;
                 return Lines(new(0, floor), new(radius, floor));
-            case HemisphereHead:
+            case DishedHead dish:
                 var dome = shell.OuterRadius - wall;
-                return dome <= leastWall ? null
-                    : Math.Abs(dome - radius) < Step ? Domes.Sphere(radius)
-                    : Domes.Sphere(dome).Then(Lines(new(dome, 0), new(radius, 0)));
+                if (dome <= leastWall)
+                    return null;
+                var even = Math.Abs(dome - radius) < Step;
+                return Thickened(end, dish, vessel, even ? shell.OuterRadius - radius : wall) is not { } inner ? null
+                    : even ? inner
+                    : inner.Then(Lines(new(dome, 0), new(radius, 0)));
+            case ConeHead cone:
+                var face = HeadShape.Pointed(HeadShape.Of(end, vessel)!.Outer).End;
+                // The wall is square to the line; up to the level of the shell's end.
+                var (sin, cos) = Math.SinCos(cone.HalfAngle);
+                var wide = face.U - (wall / cos) - (face.V * sin / cos);
+                return wide <= leastWall ? null
+                    : Math.Abs(wide - radius) < Step ? Lines(new(0, -radius * cos / sin), new(radius, 0))
+                    : Lines(new(0, -wide * cos / sin), new(wide, 0), new(radius, 0));
             default:
-                throw new ArgumentOutOfRangeException(nameof(head), head, "a head without an inside");
+                throw new ArgumentOutOfRangeException(nameof(vessel), head, "a head without an inside");
         }
+    }
+
+    /// <summary>The inside of a dish with that much wall; null where its knuckle is used up.</summary>
+    private static Profile? Thickened(PortHost end, DishedHead dish, VesselDesign vessel, double wall)
+    {
+        var shape = HeadShape.Of(end, vessel)!;
+        var more = wall - dish.Wall;
+        if (more <= 0 || dish is HemisphereHead || (dish is TorisphereHead { Knuckle: var knuckle } && knuckle > more))
+            return shape.Outer.Offset(-wall);
+        if (dish is not EllipsoidHead)
+            return null;
+        // Less both half axes by one length, a 2:1 ellipse stands off by 2 sqrt(2) / 3 of it at least.
+        var (a, b) = (shape.Inner.End.U - more, (shape.Inner.End.U / 2) - (more * 3 / (2 * Math.Sqrt(2))));
+        if (b <= 0)
+            return null;
+        var inner = Domes.Ellipsoid(a, b);
+        return dish.Flange == 0 ? inner : inner.Moved(-dish.Flange).Then(Lines(new(a, -dish.Flange), new(a, 0)));
     }
 
     private static Profile Lines(params ReadOnlySpan<Point2> through)

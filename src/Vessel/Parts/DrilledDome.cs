@@ -1,43 +1,73 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
 /// <summary>
-/// The metal of a sphere round its pole, out to a square edge, drilled along its ports' axes. Its frame has the sphere's
-/// centre at the origin and the pole on -Z.
+/// The metal between two faces of revolution, out to a square edge, drilled along its ports' axes. Its frame is the head's own:
+/// the pole on -Z.
 /// </summary>
-/// <param name="Site">Of the head.</param>
-/// <param name="Angle">From the pole to the edge, radians.</param>
+/// <param name="Outer">A chart round the pole whose u x v points into the body, as the inner one.</param>
+/// <param name="Edge">The rim.</param>
+/// <param name="Whole">Volume before drilling, mm3.</param>
 /// <param name="Ports">Those that stand in it.</param>
-internal sealed record DrilledDome(HeadSite Site, double Wall, double Angle, ImmutableArray<PortSite> Ports)
+internal sealed record DrilledDome(
+    Frame3 Frame, Surface Outer, Surface Inner, Rim Edge, double Whole, ImmutableArray<PortSite> Ports)
 {
-    public Frame3 Frame => new(Site.Frame.Origin, Site.Frame.X, -Site.Frame.Y, -Site.Frame.Z);
+    private const double JumpAccuracy = 1e-7;
 
-    private SphereSurface Outer => new(Site.Radius);
+    public Solid Solid => ThickSolid.Of(Outer, Inner, false, [Edge, .. Ports.Select(Drilled)]);
 
-    private SphereSurface Inner => new(Site.Radius - Wall);
-
-    public Solid Solid => ThickSolid.Of(Outer, Inner, false, [Edge(), .. Ports.Select(Drilled)]);
-
-    /// <summary>mm3: a spherical sector's share of the wall, less what is drilled out.</summary>
-    public double Volume =>
-        (2 * Math.PI / 3 * (1 - Math.Cos(Angle)) * (Math.Pow(Outer.Radius, 3) - Math.Pow(Inner.Radius, 3)))
-        - Ports.Sum(port => Quadrature.Disc(
-            port.OpeningRadius, (r, phi) => port.Outside.Reach(r, phi) - port.Inside.Reach(r, phi)));
+    public double Volume => Whole - Ports.Sum(DrilledOut);
 
     public ImmutableArray<Hole> Holes => [.. Ports.Select((port, i) => port.HoleInHost(i + 1, port.On(Frame), null))];
 
-    private Rim Edge() => new(
-        Interval.Turn,
-        [],
-        t => Outer.ChartOf(Angle, t),
-        t => Inner.ChartOf(Angle, t));
+    /// <summary>Of a sphere round the frame's origin.</summary>
+    /// <param name="angle">From the pole to the edge, radians.</param>
+    public static DrilledDome OfSphere(Frame3 frame, double radius, double wall, double angle, ImmutableArray<PortSite> ports)
+    {
+        var (outer, inner) = (new SphereSurface(radius), new SphereSurface(radius - wall));
+        // A spherical sector's share of the wall.
+        var whole = 2 * Math.PI / 3 * (1 - Math.Cos(angle)) * (Math.Pow(outer.Radius, 3) - Math.Pow(inner.Radius, 3));
+        return new(
+            frame, outer, inner,
+            new(Interval.Turn, [], t => outer.ChartOf(angle, t), t => inner.ChartOf(angle, t)), whole, ports);
+    }
+
+    public static DrilledDome Of(HeadShape shape, ImmutableArray<PortSite> ports)
+    {
+        // A sphere's own chart takes the fewest facets.
+        if (shape.InnerSphere is { } radius && shape.Inner.Pieces.Length == 1)
+            return OfSphere(shape.Frame, radius + shape.Wall, shape.Wall, Math.PI / 2, ports);
+        var (outer, inner) = (new RevolvedSurface(shape.Outer), new RevolvedSurface(shape.Inner));
+        return new(
+            shape.Frame, outer, inner,
+            new(Interval.Turn, [], t => Point2.Polar(outer.Reach, t), t => Point2.Polar(inner.Reach, t)),
+            shape.Outer.Volume - shape.Inner.Volume, ports);
+    }
+
+    /// <summary>Metal that a port's hole takes, mm3.</summary>
+    public static double DrilledOut(PortSite port)
+    {
+        double Depth(double r, double phi) => port.Outside.Reach(r, phi) - port.Inside.Reach(r, phi);
+        // Between the pieces of a profile the curvature jumps, so that fine aims cost much and gain nothing.
+        return port.Outside is RevolvedFootprint { On.Pieces.Length: > 1 }
+            ? Quadrature.Disc(port.OpeningRadius, Depth, JumpAccuracy)
+            : Quadrature.Disc(port.OpeningRadius, Depth);
+    }
 
     private Rim Drilled(PortSite port)
     {
         Vector3 Local(Footprint on, double phi) => Frame.ToLocal(port.Frame.ToOuter(on.At(port.OpeningRadius, phi)));
         return new(
-            Interval.Turn, [], phi => Outer.ChartOf(Local(port.Outside, phi)), phi => Inner.ChartOf(Local(port.Inside, phi)));
+            Interval.Turn, [], phi => ChartOf(Outer, Local(port.Outside, phi)), phi => ChartOf(Inner, Local(port.Inside, phi)));
     }
+
+    private static Point2 ChartOf(Surface face, Vector3 at) => face switch
+    {
+        SphereSurface sphere => sphere.ChartOf(at),
+        RevolvedSurface revolved => revolved.ChartOf(at),
+        _ => throw new ArgumentOutOfRangeException(nameof(face)),
+    };
 }

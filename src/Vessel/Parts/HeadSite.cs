@@ -4,8 +4,8 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>Where a head stands.</summary>
-/// <param name="Frame">Z out of the vessel. Origin on the vessel's axis: on the inner face of a flat head, at the centre
-/// of a half sphere. X is the vessel's +X.</param>
+/// <param name="Frame">Z out of the vessel. Origin on the vessel's axis: on the inner face of a flat head, else at the
+/// shell's end. X is the vessel's +X.</param>
 /// <param name="Radius">The shell's outer radius.</param>
 public sealed record HeadSite(Frame3 Frame, double Radius)
 {

@@ -20,6 +20,7 @@ public enum PartKind
 
     /// <summary>The polar cap of a half sphere of gores.</summary>
     Crown,
+    Cone,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

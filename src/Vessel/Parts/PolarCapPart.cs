@@ -11,8 +11,8 @@ internal static class PolarCapPart
     {
         var name = Names.PolarCap(end);
         var shape = GoreShape.Of(end, head, gores, vessel);
-        var dome = new DrilledDome(
-            HeadSite.Of(end, vessel), head.Wall, shape.CapAngle, [.. sites.Where(s => s.Port.Host == end)]);
+        var dome = DrilledDome.OfSphere(
+            HeadShape.Of(end, vessel)!.Frame, shape.OuterRadius, head.Wall, shape.CapAngle, [.. sites.Where(s => s.Port.Host == end)]);
         var blank = Blank(shape);
         return new(
             Slug.Of(name),

@@ -39,15 +39,17 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         HoleMethods.Through(2 * OpeningRadius),
         onOutside);
 
-    /// <summary>Where the axis meets the host's inside.</summary>
-    private double InsideAxis => Inside.Reach(0, 0);
+    /// <summary>Where the axis meets the host's inside, mm along it.</summary>
+    public double InsideAxis => Inside.Reach(AxisRadius, 0);
+
+    /// <summary>See <see cref="HeadFooting.AxisRadius"/>.</summary>
+    public double AxisRadius { get; private init; }
 
     public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch
     {
         PortHost.Shell => OnShell(port, vessel.Shell),
-        PortHost.Top => OnHead(port, vessel.Top, HeadSite.Top(vessel)),
-        PortHost.Bottom => OnHead(port, vessel.Bottom, HeadSite.Bottom(vessel)),
-        _ => throw new ArgumentOutOfRangeException(nameof(port)),
+        _ when vessel.Head(port.Host) is FlatHead flat => OnPlate(port, flat, HeadSite.Of(port.Host, vessel)),
+        _ => OnShape(port, HeadShape.Of(port.Host, vessel)!),
     };
 
     private static PortSite OnShell(PortDesign port, ShellDesign shell)
@@ -66,31 +68,25 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         return new(port, frame, On(shell.OuterRadius), On(shell.InnerRadius), shell.Wall);
     }
 
-    private static PortSite OnHead(PortDesign port, HeadDesign head, HeadSite site)
+    private static PortSite OnPlate(PortDesign port, FlatHead flat, HeadSite site)
     {
         var place = port.Place;
         var (sin, cos) = Math.SinCos(place.Angle);
         var (away, up) = (new Vector3(cos, sin, 0), site.Frame.Z);
-        var axis = new Frame3(place.Radius * away, away, up.Cross(away), up);
-        return head switch
-        {
-            FlatHead flat => new(
-                port,
-                axis with { Origin = axis.Origin + site.Frame.Origin + (flat.Wall * up) },
-                new PlaneFootprint(0),
-                new PlaneFootprint(-flat.Wall),
-                flat.Wall),
-            HemisphereHead dome => OnDome(port, axis, site.Frame.Origin, dome, site.Radius),
-            _ => throw new ArgumentOutOfRangeException(nameof(head)),
-        };
+        return new(
+            port,
+            new((place.Radius * away) + site.Frame.Origin + (flat.Wall * up), away, up.Cross(away), up),
+            new PlaneFootprint(0),
+            new PlaneFootprint(-flat.Wall),
+            flat.Wall);
     }
 
-    private static PortSite OnDome(
-        PortDesign port, Frame3 axis, Vector3 centre, HemisphereHead dome, double radius)
+    private static PortSite OnShape(PortDesign port, HeadShape shape)
     {
-        var offset = port.Place.Radius;
-        var rise = Math.Sqrt((radius - offset) * (radius + offset));
-        SphereFootprint On(double r) => new(r, radius, offset);
-        return new(port, axis with { Origin = axis.Origin + centre + (rise * axis.Z) }, On(radius), On(radius - dome.Wall), dome.Wall);
+        var footing = HeadFooting.Of(shape, port)!;
+        return new(port, shape.Frame.Place(footing.Axis), footing.Outside, footing.Inside, shape.Wall)
+        {
+            AxisRadius = footing.AxisRadius,
+        };
     }
 }

@@ -30,6 +30,8 @@ public sealed record TubeEnd(
         if (host is PlaneFootprint plane)
             return Plain(plane.Level);
         var (bore, outside) = (port.BoreRadius, port.OuterRadius);
+        if (port.Host != PortHost.Shell && port.Place.Radius == 0)
+            return Coaxial(port, host);
         if (port.Cut != EndCut.Square)
         {
             return new(
@@ -40,11 +42,21 @@ public sealed record TubeEnd(
         // may jump from one face to the other at the sides that face along the host's axis.
         double Governing(double phi) => host.GoverningRadius(bore, outside, phi);
         double Cut(double phi) => host.Reach(Governing(phi), phi);
-        return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, false, [Math.PI]);
+        return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, false, [.. host.Breaks(outside).Append(Math.PI).Order()]);
     }
 
     private static ImmutableArray<double> Corners(Footprint host, double radius) =>
-        host is CylinderFootprint cylinder ? cylinder.Corners(radius) : [];
+        host is CylinderFootprint cylinder ? cylinder.Corners(radius) : host.Breaks(radius);
+
+    /// <summary>At the pole of a head both edges are level circles.</summary>
+    private static TubeEnd Coaxial(PortDesign port, Footprint host)
+    {
+        var isGround = port.Cut != EndCut.Square;
+        var (bore, outside) = (port.BoreRadius, port.OuterRadius);
+        var outer = host.Reach(isGround ? outside : host.GoverningRadius(bore, outside, 0), 0);
+        var inner = isGround ? host.Reach(bore, 0) : outer;
+        return new(_ => outer, _ => 0, _ => inner, isGround, []);
+    }
 
     private static TubeEnd Plain(double level) => new(_ => level, _ => 0, _ => level, false, []) { IsPlain = true };
 }

@@ -27,7 +27,8 @@ public static class VesselParts
                 GorePart.Build(end, dome, gores, vessel, welds),
                 PolarCapPart.Build(end, dome, gores, vessel, sites, welds),
             ],
-            HemisphereHead dome => [HemispherePart.Build(end, dome, vessel, sites, welds)],
+            DishedHead dish => [SpunHeadPart.Build(end, dish, vessel, sites, welds)],
+            ConeHead cone => [ConePart.Build(end, cone, vessel, sites, welds)],
             var other => throw new ArgumentOutOfRangeException(nameof(vessel), other, "a head without a part"),
         };
 }

@@ -16,9 +16,9 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     public static WeldNumbers Of(VesselDesign vessel) => new(
     [
         .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam } : [],
-        .. OfGores(vessel.Top),
+        .. OfHead(vessel.Top),
         vessel.Top.Path,
-        .. OfGores(vessel.Bottom),
+        .. OfHead(vessel.Bottom),
         vessel.Bottom.Path,
         .. vessel.Ports.Select(port => port.Path),
         .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
@@ -47,6 +47,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     public static ImmutableArray<string> EarsOf(BracketDesign bracket) => bracket.Ears == BracketEars.Sides
         ? [$"{bracket.Path}.ears.left", $"{bracket.Path}.ears.right"]
         : [$"{bracket.Path}.ears.upper", $"{bracket.Path}.ears.lower"];
+
     /// <summary>The path that stands for a seam between two gores; the first is number 0.</summary>
     public static string GoreSeam(GoreDesign gores, int number) =>
         string.Create(CultureInfo.InvariantCulture, $"{gores.Path}.seam_angle[{number}]");
@@ -54,10 +55,17 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     /// <summary>The path that stands for the seam between gores and polar cap.</summary>
     public static string CapSeam(GoreDesign gores) => $"{gores.Path}.cap_diameter";
 
-    /// <summary>Gores are joined to each other and to their cap before the head goes on the shell.</summary>
-    private static IEnumerable<string> OfGores(HeadDesign head) => head is HemisphereHead { Gores: { } gores }
-        ? Enumerable.Range(0, gores.Count).Select(i => GoreSeam(gores, i)).Append(CapSeam(gores))
-        : [];
+    /// <summary>The path that stands for a cone's own seam.</summary>
+    public static string ConeSeam(ConeHead cone) => $"{cone.Path}.seam_angle";
+
+    /// <summary>A head's own seams are welded before it goes on the shell.</summary>
+    private static IEnumerable<string> OfHead(HeadDesign head) => head switch
+    {
+        HemisphereHead { Gores: { } gores } =>
+            Enumerable.Range(0, gores.Count).Select(i => GoreSeam(gores, i)).Append(CapSeam(gores)),
+        ConeHead cone => [ConeSeam(cone)],
+        _ => [],
+    };
 
     /// <summary>The number of the weld that the design's mapping at this path asks for: <c>W3</c>.</summary>
     public string this[string path] => Paths.Contains(path)

@@ -106,7 +106,7 @@ public sealed class DesignReaderTests
             vessel: Many sins
             material: stainless 304
             shell: { outside_diameter: 4 inhc, wall: 0, height: 180, made_from: paper }
-            top: { shape: cone }
+            top: { shape: ellipsoid, made_from: gores }
             bottom: { shape: flat, thickness: 3, recess: 200 mm, colour: red }
             ports:
               - { name: vent, in: bottom, at: { radius: 0, offset: 3 }, bung: { thread: M14x1.5, outside_diameter: 15, length: 20 } }

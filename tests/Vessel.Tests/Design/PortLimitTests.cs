@@ -46,7 +46,9 @@ public sealed partial class PortLimitTests
     [InlineData("top", "{ radius: 33.79 }", Tube, null)]
     [InlineData("top", "{ radius: 33.81 }", Tube, "port-off-head")]
     [InlineData("bottom", "{ radius: 0 }", Tube, null)]
-    [InlineData("bottom", "{ radius: 0.01 }", Tube, "port-off-pole")]
+    // One wall along the inner face, 53 cos(2 / 53) = 52.9623 from the axis, less the bore's 14; outside 55 cos(2 / 55) - 16.
+    [InlineData("bottom", "{ radius: 38.96 }", Tube, null)]
+    [InlineData("bottom", "{ radius: 38.97 }", Tube, "port-off-head")]
     [InlineData("bottom", "{ radius: 0 }", "tube: { outside_diameter: 110.01, wall: 5 }, length: 90", "port-off-head")]
     // From the plate's inner face at 177 down to the hemisphere: 177 + sqrt(53^2 - 16^2) = 227.527.
     [InlineData("top", "{ radius: 0 }", Tube + ", joint: set_in, inside_length: 227.52", null)]

@@ -14,6 +14,10 @@ public sealed class LeaningVolumeTests
 
     private static readonly RoomPiece _tube = PrismPiece.Cylinder(new(0, 300), R);
 
+    private static readonly ProfileRoomPiece _lower = new(new(-R, 0), Domes.Sphere(R).Pieces[0]);
+
+    private static readonly ProfileRoomPiece _upper = new(new(0, R), Domes.Sphere(R).Flipped().Pieces[0]);
+
     /// <summary>Oil on the bottom from the dry edge x0 on: the level along the plumb line is -x0 sin t.</summary>
     [Theory]
     [InlineData(0, "22329.099")]
@@ -43,7 +47,7 @@ public sealed class LeaningVolumeTests
         var lean = new Lean(degrees * Math.PI / 180, 1);
         var level = cap - R;
 
-        var held = new SpherePiece(new(-R, 0), R, 0).VolumeBelow(level, lean) + new SpherePiece(new(0, R), R, 0).VolumeBelow(level, lean);
+        var held = _lower.VolumeBelow(level, lean) + _upper.VolumeBelow(level, lean);
 
         Near.Relative(Math.PI * cap * cap * ((3 * R) - cap) / 3, held, 1e-9);
     }
@@ -51,7 +55,7 @@ public sealed class LeaningVolumeTests
     [Fact]
     public void A_lean_of_next_to_nothing_holds_what_upright_holds()
     {
-        foreach (var piece in new[] { _tube, new SpherePiece(new(-R, 0), R, 0) })
+        foreach (var piece in new RoomPiece[] { _tube, _lower })
         {
             var level = piece.Heights.At(0.4);
             // A level plane through the same point of the axis: the wedges on both sides differ in the second order alone.

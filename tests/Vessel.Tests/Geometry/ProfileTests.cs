@@ -131,8 +131,9 @@ public sealed class ProfileTests
         {
             var outer = Of(name);
             var inner = outer.Offset(-3);
-            var solid = ThickSolid.Of(new RevolvedSurface(outer), new RevolvedSurface(inner), false,
-                [new(Interval.Turn, [], t => Point2.Polar(outer.Length, t), t => Point2.Polar(inner.Length, t))]);
+            var (over, under) = (new RevolvedSurface(outer), new RevolvedSurface(inner));
+            var solid = ThickSolid.Of(over, under, false,
+                [new(Interval.Turn, [], t => Point2.Polar(over.Reach, t), t => Point2.Polar(under.Reach, t))]);
             var exact = outer.Volume - inner.Volume;
             var (coarse, fine) = (Mesher.Flatten(solid, new(0.2, 0.5)), Mesher.Flatten(solid, new(0.05, 0.5)));
 

@@ -77,8 +77,15 @@ public sealed class PortSeamTests
             (PortHost.Shell, _) => Math.Sqrt((at.X * at.X) + (at.Y * at.Y)) - shell.OuterRadius,
             (_, FlatHead { Seat: Seat.Inset } lid) => up * (at.Z - (end - (up * lid.Recess))),
             (_, FlatHead lid) => up * (at.Z - (end + (up * lid.Wall))),
-            _ => (at - new Vector3(0, 0, end)).Length - shell.OuterRadius,
+            // From the head's profile: for a half sphere the distance from its centre.
+            _ => FromFormed(HeadShape.Of(host, vessel)!, at),
         };
+    }
+
+    private static double FromFormed(HeadShape shape, Vector3 at)
+    {
+        var local = shape.Frame.ToLocal(at);
+        return HeadShape.Pointed(shape.Outer).Distance(local);
     }
 
     [Theory]

@@ -8,8 +8,8 @@ namespace Vessel.Tests.Support;
 
 /// <summary>
 /// Valid designs, the same for the same seed: sheet and tube, thick and thin walls, offsets up to near the tangent, tilts
-/// to 60 degrees either way, branches nearly as wide as the shell, every joint, cut and head. Holes stay two walls off
-/// ends, heads, seam and each other.
+/// to 60 degrees either way, branches nearly as wide as the shell, every joint, cut and head, ports anywhere on heads, upright
+/// and square to them. Holes stay two walls off ends, heads, seam and each other.
 /// </summary>
 internal static class RandomDesigns
 {
@@ -40,6 +40,8 @@ internal static class RandomDesigns
             vessel = With(vessel, 20, () => Branch(dice, vessel.Shell, $"branch {i}"));
         foreach (var end in (PortHost[])[PortHost.Top, PortHost.Bottom])
         {
+            if (vessel.Head(end) is ConeHead)
+                vessel = WithTip(dice, vessel, end);
             for (var i = 0; i < 2; i++)
                 vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
         }
@@ -50,12 +52,44 @@ internal static class RandomDesigns
     private static HeadDesign Head(Dice dice, ShellDesign shell, string end)
     {
         var wall = shell.Wall * dice.Between(0.8, 2.5);
-        return dice.Pick(3) switch
+        var thin = shell.Wall * dice.Between(0.7, 1.3);
+        var flange = dice.Chance(0.5) ? 0 : shell.OutsideDiameter * dice.Between(0.02, 0.2);
+        return dice.Pick(6) switch
         {
             0 => Designs.Inset(shell, end, wall, dice.Chance(0.5) ? 0 : dice.Between(0, 3 * shell.Wall), dice.Between(0, 0.4)),
             1 => Designs.Overlay(end, shell.OutsideDiameter * dice.Between(0.99, 1.15), wall),
-            _ => Designs.Dome(shell, end) with { Wall = shell.Wall * dice.Between(0.7, 1.3) },
+            2 => Designs.Dome(shell, end) with { Wall = thin, Flange = flange },
+            3 => new EllipsoidHead(end, Designs.Stainless, thin) { Flange = flange },
+            4 => Torisphere(dice, shell, end, thin) with { Flange = flange },
+            _ => new ConeHead(
+                end, Designs.Stainless, thin, dice.Between(15, 70) * Math.PI / 180, dice.Between(0, Turns.Full), dice.Between(0, 1)),
         };
+    }
+
+    private static TorisphereHead Torisphere(Dice dice, ShellDesign shell, string end, double wall)
+    {
+        var (crown, knuckle) = dice.Pick(3) switch
+        {
+            0 => (1, 0.1),
+            1 => (0.8, 0.154),
+            _ => (dice.Between(0.55, 1.2), dice.Between(0.05, 0.3)),
+        };
+        return new(end, Designs.Stainless, wall, crown * shell.OutsideDiameter, knuckle * shell.OutsideDiameter, null);
+    }
+
+    /// <summary>With the port that closes a cone, or with a plate instead of the cone where none of the tries fits.</summary>
+    private static VesselDesign WithTip(Dice dice, VesselDesign vessel, PortHost end)
+    {
+        for (var i = 0; i < 20; i++)
+        {
+            var port = OnHead(dice, vessel, end, $"{end} tip");
+            var grown = With(vessel, 1, () => port with { Place = new(0, port.Place.Angle, 0, 0, 0) });
+            if (grown != vessel)
+                return grown;
+        }
+
+        var plate = Designs.Inset(vessel.Shell, vessel.Head(end).Path);
+        return end == PortHost.Top ? vessel with { Top = plate } : vessel with { Bottom = plate };
     }
 
     /// <summary>The vessel with one more port, or without where none of the tries fits.</summary>
@@ -65,7 +99,7 @@ internal static class RandomDesigns
         {
             var port = next() with { Path = $"ports[{vessel.Ports.Length}]" };
             var grown = vessel with { Ports = vessel.Ports.Add(port) };
-            if (HasRoom(vessel, port) && !DesignCheck.Find(grown).Any())
+            if (!DesignCheck.Find(grown).Any() && HasRoom(vessel, port))
                 return grown;
         }
 
@@ -101,31 +135,40 @@ internal static class RandomDesigns
     {
         var setIn = dice.Chance(0.5);
         var bung = dice.Chance(0.3);
-        var dome = vessel.Head(end) is HemisphereHead;
+        var formed = vessel.Head(end) is not FlatHead;
         var radius = bung ? dice.Between(8.6, 14) : vessel.Shell.InnerRadius * dice.Between(0.05, 0.6);
-        return Designs.OnHead(
+        return (Designs.OnHead(
             name,
             end,
             2 * radius,
             bung ? radius - (Designs.Thread.TapDrill / 2) : radius * dice.Between(0.04, 0.3),
-            dome || dice.Chance(0.2) ? 0 : vessel.Shell.InnerRadius * dice.Between(0, 0.9),
-            dice.Between(0, Turns.Full)) with
+            dice.Chance(formed ? 0.3 : 0.2) ? 0 : vessel.Shell.InnerRadius * dice.Between(formed ? 0.1 : 0, 0.9),
+            dice.Between(0, Turns.Full)) is var port && dice.Chance(0.5)
+            ? port with { Place = port.Place with { SquareToSurface = true } }
+            : port) with
         {
             Joint = setIn ? PortJoint.SetIn : PortJoint.SetOn,
             Cut = setIn ? EndCut.Square : (EndCut)dice.Pick(3),
             Clearance = setIn ? dice.Between(0, 0.3) : 0,
             InsideLength = setIn ? dice.Between(0, 20) : 0,
-            Length = dice.Between(5, 60),
+            Length = dice.Between(5, 60) + (formed ? radius : 0),
             Thread = bung ? Designs.Thread : null,
         };
     }
 
     private static bool HasRoom(VesselDesign vessel, PortDesign port) => port.Host == PortHost.Shell
         ? HasRoomOnShell(vessel, port)
-        : vessel.Ports.Where(other => other.Host == port.Host).All(other =>
-            (Centre(other) - Centre(port)).Length > Wide(other) + Wide(port) + (2 * vessel.Head(port.Host).Wall));
+        : HasRoomOnHead(vessel, port);
 
-    private static Point2 Centre(PortDesign port) => Point2.Polar(port.Place.Radius, port.Place.Angle);
+    /// <summary>Grown by two walls it would still be taken.</summary>
+    private static bool HasRoomOnHead(VesselDesign vessel, PortDesign port)
+    {
+        var wall = vessel.Head(port.Host).Wall;
+        var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 };
+        return !HeadPortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
+            && !ConeSeamCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
+            && !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any();
+    }
 
     private static double Wide(PortDesign port) => port.OuterRadius + port.Clearance;
 

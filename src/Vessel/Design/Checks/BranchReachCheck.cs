@@ -1,8 +1,13 @@
+using Vessel.Geometry;
+
 namespace Vessel.Design;
 
 /// <summary>Whether a port is long enough outside, and not too long inside.</summary>
 internal static class BranchReachCheck
 {
+    /// <summary>Round a tube that leans in a head.</summary>
+    private const int Lines = 72;
+
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
@@ -31,7 +36,13 @@ internal static class BranchReachCheck
     private static double OutsideNeed(VesselDesign design, PortDesign port)
     {
         if (port.Host != PortHost.Shell)
-            return 0;
+        {
+            return Footing(design, port) is not { } footing ? 0
+                : footing.Outside.Takes(port.OuterRadius)
+                    ? Math.Max(0, footing.Round(footing.Outside, port.OuterRadius).Max(at => footing.Axis.ToLocal(at).Z))
+                : double.NaN;
+        }
+
         return ShellHole.Of(design.Shell, port) is null
             ? double.NaN
             : Math.Max(0, new BranchAxis(design.Shell, port.Place).GreatestReach(port.OuterRadius));
@@ -46,14 +57,36 @@ internal static class BranchReachCheck
                 : new BranchAxis(design.Shell, port.Place).GreatestInsideLength(port.OuterRadius);
         }
 
-        var (near, far) = port.Host == PortHost.Top ? (design.Top, design.Bottom) : (design.Bottom, design.Top);
-        var radius = design.Shell.OuterRadius;
-        return design.Shell.Height + Dome(near, radius, port.Place.Radius)
-            + Dome(far, radius, port.Place.Radius + port.OuterRadius);
+        if (port.InsideLength > 0 && Footing(design, port) is { } footing && port.Place is { SquareToSurface: true, Radius: > 0 })
+            return Slanted(design, port, footing);
+        return design.Shell.Height + Beyond(design, port.Host, port.Place.Radius)
+            + Beyond(design, port.Host == PortHost.Top ? PortHost.Bottom : PortHost.Top, port.Place.Radius + port.OuterRadius);
     }
 
+    private static HeadFooting? Footing(VesselDesign design, PortDesign port) =>
+        HeadShape.Of(port.Host, design) is { } shape ? HeadFooting.Of(shape, port) : null;
+
     /// <summary>How far the head's inner face lies beyond the shell's end; negative for an inset plate.</summary>
-    private static double Dome(HeadDesign head, double shellRadius, double at) => head is HemisphereHead
-        ? BranchAxis.HalfChord(shellRadius - head.Wall, at)
-        : -LidCheck.Depth(head);
+    private static double Beyond(VesselDesign design, PortHost end, double radius) =>
+        HeadShape.Of(end, design) is { } shape ? shape.DepthAt(radius)
+            : design.Head(end) is FlatHead flat ? -LidCheck.Depth(flat)
+            : double.NaN;
+
+    /// <summary>From where the axis meets the inside to the first of the tube's lines that leaves the room on its far side.</summary>
+    private static double Slanted(VesselDesign design, PortDesign port, HeadFooting footing)
+    {
+        var (shell, frame) = (design.Shell, HeadShape.Of(port.Host, design)!.Frame.Place(footing.Axis));
+        var far = port.Host == PortHost.Top ? PortHost.Bottom : PortHost.Top;
+        var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
+        if (!(low < high && shell.InnerRadius > 0) || (HeadShape.Of(far, design) is null && design.Head(far) is not FlatHead))
+            return double.NaN;
+        var inside = VesselProfiles.Inside(design);
+        var start = footing.Inside.Reach(0, 0);
+        return Enumerable.Range(0, Lines).Min(i =>
+        {
+            var line = frame.ToOuter(Footprint.OnLine(port.OuterRadius, Turns.Full * i / Lines, start));
+            // Where it would come in from the far side it goes out.
+            return inside.FirstHit(line, frame.Z) is { } hit ? -hit.Along : double.NaN;
+        });
+    }
 }

@@ -14,11 +14,13 @@ internal static class DesignCheck
         [
             .. WallCheck.Find(design),
             .. LidCheck.Find(design),
+            .. HeadShapeCheck.Find(design),
             .. BranchFitCheck.Find(design),
             .. BranchReachCheck.Find(design),
             .. ShellEndCheck.Find(design, holes),
             .. SeamCheck.Find(design, holes),
             .. HeadPortCheck.Find(design),
+            .. ConeSeamCheck.Find(design),
             .. OverlapCheck.Find(design, holes),
             .. GoreCheck.Find(design),
             .. InsideSizeCheck.Find(design),

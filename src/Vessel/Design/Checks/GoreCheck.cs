@@ -28,14 +28,30 @@ internal static class GoreCheck
 
         foreach (var port in design.Ports.Where(p => p.Host == end))
         {
-            var wide = 2 * Math.Max(port.OuterRadius, ShellHole.HoleRadius(port));
-            if (wide >= gores.CapDiameter)
+            if (Reach(design, end, port) is var reach && 2 * mean * reach >= gores.CapDiameter)
             {
-                yield return new Fault(FaultCodes.PortOverSeam, DesignCheck.SizePath(port),
+                var wide = 2 * mean * reach;
+                yield return new Fault(FaultCodes.PortOverSeam,
+                    port.Place.Radius > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
                     $"'{port.Name}' stands over the seams between the gores of the {head.Path} head.", shown.Length(wide),
                     $"less than {shown.Length(gores.CapDiameter)}",
-                    $"Use a port that is smaller, or a polar cap of more than {shown.Length(wide)}.");
+                    $"Use a port that is smaller or nearer to the pole, or a polar cap of more than {shown.Length(wide)}.");
             }
         }
+    }
+
+    /// <summary>
+    /// Sine of the greatest angle at the sphere's centre between the pole and a place of the port: of its weld or hole on the
+    /// outer face, or of its hole on the inner one. The cap's edge is cut square to the sphere, so it lies at one angle on both,
+    /// and the inner face, being the smaller sphere, has less room for a hole with parallel sides.
+    /// </summary>
+    private static double Reach(VesselDesign design, PortHost end, PortDesign port)
+    {
+        var hole = ShellHole.HoleRadius(port);
+        var wide = Math.Max(port.OuterRadius, hole);
+        if (HeadShape.Of(end, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing || !footing.Takes(wide, hole))
+            return double.NaN;
+        return footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole))
+            .Max(at => double.Hypot(at.X, at.Y) / at.Length);
     }
 }

@@ -1,16 +1,26 @@
+using Vessel.Geometry;
+
 namespace Vessel.Design;
 
 /// <summary>Whether a port in a head finds room there.</summary>
 internal static class HeadPortCheck
 {
+    /// <summary>What is proposed is then good to a ten-thousandth of what was given.</summary>
+    private const int Halvings = 14;
+
+    private const int Lines = 120;
+
+    /// <summary>Enough to propose by.</summary>
+    private const int FewLines = 24;
+
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
         foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell))
         {
-            var fault = design.Head(port.Host) is FlatHead flat
-                ? OnFlat(shown, design.Shell, flat, port)
-                : OnHemisphere(shown, design.Shell.OuterRadius, design.Head(port.Host).Wall, port);
+            var fault = design.Head(port.Host) is FlatHead flat ? OnFlat(shown, design.Shell, flat, port)
+                : HeadShape.Of(port.Host, design) is { } shape ? OnShape(shown, shape, port)
+                : null;
             if (fault is not null)
                 yield return fault;
             if (port.Cut == EndCut.HoleSaw)
@@ -35,19 +45,48 @@ internal static class HeadPortCheck
             : null;
     }
 
-    private static Fault? OnHemisphere(Shown shown, double outer, double wall, PortDesign port)
+    private static Fault? OnShape(Shown shown, HeadShape shape, PortDesign port)
     {
-        if (port.Place.Radius > 0)
+        if (!double.IsFinite(port.OuterRadius + ShellHole.HoleRadius(port) + port.Place.Radius + port.Place.Angle)
+            || Fits(shape, port, Lines))
         {
-            return new Fault(FaultCodes.PortOffPole, $"{port.Path}.at.radius",
-                $"'{port.Name}' does not stand at the pole of the hemisphere; ports elsewhere on it are not built yet.",
-                shown.Length(port.Place.Radius), shown.Length(0), "Use 'radius: 0', or put the port in the shell.");
+            return null;
         }
 
-        return port.OuterRadius > outer ? Off(shown, port, port.OuterRadius, outer, "on the hemisphere")
-            : ShellHole.HoleRadius(port) > outer - wall
-                ? Off(shown, port, ShellHole.HoleRadius(port), outer - wall, "inside the hemisphere's bore")
-            : null;
+        var most = Most(
+            radius => Fits(shape, port with { Place = port.Place with { Radius = radius } }, FewLines), port.Place.Radius);
+        return new Fault(
+            FaultCodes.PortOffHead,
+            most > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
+            $"'{port.Name}' does not stay on the head, one wall from its rim.",
+            shown.Length(most > 0 ? port.Place.Radius : port.OutsideDiameter),
+            most > 0 ? $"at most {shown.Length(most)}" : $"less than {shown.Length(2 * shape.Outer.End.U)}",
+            most > 0 ? $"Use a radius of at most {shown.Length(most)}, or a smaller port." : "Use a smaller port.");
+    }
+
+    /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>
+    private static bool Fits(HeadShape shape, PortDesign port, int lines)
+    {
+        var hole = ShellHole.HoleRadius(port);
+        return HeadFooting.Of(shape, port) is { } footing
+            && Clear(shape.Outer, footing.Outside, Math.Max(port.OuterRadius, hole)) && Clear(shape.Inner, footing.Inside, hole);
+
+        // A line that misses has no place: what is not a number compares false.
+        bool Clear(Profile face, Footprint on, double radius) => footing.Round(on, radius, lines).All(at =>
+            face.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along <= face.Length - shape.Wall);
+    }
+
+    /// <summary>The greatest radius, below one that does not, at which a port fits; zero for none.</summary>
+    private static double Most(Func<double, bool> fits, double above)
+    {
+        var (low, high) = (0.0, above);
+        for (var i = 0; i < Halvings; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = fits(middle) ? (middle, high) : (low, middle);
+        }
+
+        return low;
     }
 
     private static Fault Off(Shown shown, PortDesign port, double wide, double room, string where)

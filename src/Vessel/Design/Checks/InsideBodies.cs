@@ -5,7 +5,7 @@ internal static class InsideBodies
 {
     /// <summary>What reaches in from the heads.</summary>
     public static IEnumerable<InsideBody> OfPorts(VesselDesign design) => design.Ports
-        .Where(p => p.Host != PortHost.Shell && p.Joint == PortJoint.SetIn && p.InsideLength > 0)
+        .Where(p => p.Host != PortHost.Shell && p.Joint == PortJoint.SetIn && p.InsideLength > 0 && !Leans(design, p))
         .Select(p => OfPort(design, p));
 
     public static InsideBody Of(VesselDesign design, CapDesign cap)
@@ -35,14 +35,16 @@ internal static class InsideBodies
         ? cap.DrainHole / 2
         : (InsideNames.Outlet(cap.Outlet, cap.HangsFrom, design.Ports)?.OuterRadius ?? double.NaN) + cap.Clearance;
 
+    /// <summary>Whether a port's axis is not the vessel's, nor parallel to it.</summary>
+    public static bool Leans(VesselDesign design, PortDesign port) => port.Host == PortHost.Shell
+        || (port.Place is { SquareToSurface: true, Radius: > 0 } && design.Head(port.Host) is not FlatHead);
+
     private static InsideBody OfPort(VesselDesign design, PortDesign port)
     {
-        var head = design.Head(port.Host);
         var (end, inward) = port.Host == PortHost.Top
             ? (InsideRoom.UpperEnd(design), -1)
             : (InsideRoom.LowerEnd(design), 1);
-        // In a dome ports stand at the pole.
-        var from = head is HemisphereHead ? end - (inward * (design.Shell.OuterRadius - head.Wall)) : end;
+        var from = HeadShape.Of(port.Host, design) is { } shape ? end - (inward * shape.DepthAt(port.Place.Radius)) : end;
         var to = from + (inward * port.InsideLength);
         var (low, high) = (Math.Min(from, to), Math.Max(from, to));
         var aside = port.Place.Radius;

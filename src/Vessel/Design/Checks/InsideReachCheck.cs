@@ -3,7 +3,7 @@ using Vessel.Geometry;
 namespace Vessel.Design;
 
 /// <summary>
-/// Tubes that reach in through the shell's wall and run into what stands inside. Each straight line along a tube's
+/// Tubes that reach in through the shell's wall, or slanted through a head's, and run into what stands inside. Each straight line along a tube's
 /// outside is met with each ring exactly; the lines are a degree and more apart, so that only what surely collides is
 /// found.
 /// </summary>
@@ -19,22 +19,46 @@ internal static class InsideReachCheck
             .Concat(design.Inside.Discs.Select(InsideBodies.Of))
             .ToList();
         return design.Ports
-            .Where(p => p.Host == PortHost.Shell && p.InsideLength > 0 && ShellHole.Of(design.Shell, p) is not null)
-            .SelectMany(p => bodies.Select(b => Find(shown, design.Shell, p, b)).OfType<Fault>().Take(1));
+            .Where(p => p.InsideLength > 0 && InsideBodies.Leans(design, p))
+            .SelectMany(p => LinesOf(design, p) is { } lines ? bodies.Select(b => Find(shown, p, lines, b)).OfType<Fault>().Take(1) : []);
     }
 
-    /// <summary>How far the tube may reach in before it meets the body, along its axis from the shell's inside, mm; null
-    /// where it does not.</summary>
-    public static double? FirstMeeting(ShellDesign shell, PortDesign port, InsideBody body) =>
-        body.Rings.SelectMany(ring => Enumerable.Range(0, Lines)
-            .Select(i => Line(shell, port, Turns.Full * i / Lines).FirstMeeting(ring, port.InsideLength))).Min();
+    /// <summary>How far the tube may reach in before it meets the body, along its axis from the inside of what it stands in,
+    /// mm; null where it does not, or where it does not enter.</summary>
+    public static double? FirstMeeting(VesselDesign design, PortDesign port, InsideBody body) =>
+        LinesOf(design, port) is { } lines ? FirstMeeting(port, lines, body) : null;
 
-    private static Fault? Find(Shown shown, ShellDesign shell, PortDesign port, InsideBody body) =>
-        FirstMeeting(shell, port, body) is not { } reach
+    private static double? FirstMeeting(PortDesign port, List<LineInward> lines, InsideBody body) =>
+        body.Rings.SelectMany(ring => lines.Select(line => line.FirstMeeting(ring, port.InsideLength))).Min();
+
+    private static Fault? Find(Shown shown, PortDesign port, List<LineInward> lines, InsideBody body) =>
+        FirstMeeting(port, lines, body) is not { } reach
             ? null
             : new Fault(FaultCodes.PartsCollide, $"{port.Path}.inside_length",
                 $"The inner end of '{port.Name}' runs into '{body.Name}'.", shown.Length(port.InsideLength),
                 $"at most {shown.Length(reach)}", "Make its inside length smaller.");
+
+    /// <summary>Along the outside of the tube; null where it does not enter.</summary>
+    private static List<LineInward>? LinesOf(VesselDesign design, PortDesign port)
+    {
+        var angles = Enumerable.Range(0, Lines).Select(i => Turns.Full * i / Lines);
+        if (port.Host == PortHost.Shell)
+            return ShellHole.Of(design.Shell, port) is null ? null : [.. angles.Select(phi => Line(design.Shell, port, phi))];
+        if (HeadShape.Of(port.Host, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing)
+            return null;
+        var frame = shape.Frame.Place(footing.Axis);
+        var start = footing.Inside.Reach(0, 0);
+        return [.. angles.Select(phi => Line(frame.ToOuter(Footprint.OnLine(port.OuterRadius, phi, start)), -frame.Z))];
+    }
+
+    /// <summary>Seen so that it runs along -x: through a point of space in a direction that is not upright.</summary>
+    private static LineInward Line(Vector3 point, Vector3 inward)
+    {
+        var level = double.Hypot(inward.X, inward.Y);
+        var forward = new Point2(-inward.X / level, -inward.Y / level);
+        var at = new Point2(point.X, point.Y);
+        return new(at.Dot(forward), forward.Cross(at), point.Z, -inward.Z, level);
+    }
 
     private static LineInward Line(ShellDesign shell, PortDesign port, double phi)
     {

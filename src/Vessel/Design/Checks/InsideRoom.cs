@@ -10,10 +10,9 @@ internal static class InsideRoom
     /// <summary>The bottom's inner face at that distance from the axis.</summary>
     public static double Floor(VesselDesign design, double radius)
     {
-        if (design.Bottom is not HemisphereHead dome)
-            return LowerEnd(design);
-        var inner = design.Shell.OuterRadius - dome.Wall;
-        return radius < inner ? -BranchAxis.HalfChord(inner, radius) : 0;
+        if (HeadShape.Of(PortHost.Bottom, design) is not { } shape)
+            return design.Bottom is FlatHead ? LowerEnd(design) : double.NaN;
+        return -shape.DepthAt(radius);
     }
 
     /// <summary>The lower end of the bore of full width.</summary>

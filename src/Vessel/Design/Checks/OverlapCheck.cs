@@ -1,3 +1,4 @@
+using NetTopologySuite.Geometries;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
@@ -30,6 +31,30 @@ internal static class OverlapCheck
 
     private static Point2 Axis(PortDesign port) => Point2.Polar(port.Place.Radius, port.Place.Angle);
 
+    /// <summary>A cone's tip is cut square to its sheet, so that outside it is wider than a tube that passes.</summary>
+    private static double HoleInPlan(VesselDesign design, PortDesign port) => ShellHole.HoleRadius(port)
+        + (design.Head(port.Host) is ConeHead cone && port is { Place.Radius: 0, Joint: PortJoint.SetIn }
+            ? cone.Wall * Math.Cos(cone.HalfAngle)
+            : 0);
+
+    /// <summary>On either face, spread out round the pole.</summary>
+    private static bool RunTogether(HeadShape shape, PortDesign a, PortDesign b)
+    {
+        if (HeadFooting.Of(shape, a) is not { } first || HeadFooting.Of(shape, b) is not { } second)
+            return false;
+        var (r, s) = (ShellHole.HoleRadius(a), ShellHole.HoleRadius(b));
+        return first.Takes(r, r) && second.Takes(s, s)
+            && (Spread(shape.Outer, first.Round(first.Outside, r)).Intersects(Spread(shape.Outer, second.Round(second.Outside, s)))
+                || Spread(shape.Inner, first.Round(first.Inside, r)).Intersects(Spread(shape.Inner, second.Round(second.Inside, s))));
+    }
+
+    private static Polygon Spread(Profile face, IEnumerable<Vector3> outline)
+    {
+        var surface = new RevolvedSurface(face);
+        var points = outline.Select(surface.ChartOf).Select(at => new Coordinate(at.U, at.V)).ToList();
+        return new(new LinearRing([.. points, points[0]]));
+    }
+
     private static IEnumerable<Fault> OnHeads(VesselDesign design)
     {
         var shown = new Shown(design.Units);
@@ -40,8 +65,20 @@ internal static class OverlapCheck
                 var (a, b) = (design.Ports[earlier], design.Ports[later]);
                 if (a.Host != b.Host || a.Host == PortHost.Shell)
                     continue;
+                if (InsideBodies.Leans(design, a) || InsideBodies.Leans(design, b))
+                {
+                    if (HeadShape.Of(a.Host, design) is { } shape && RunTogether(shape, a, b))
+                    {
+                        yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",
+                            $"The holes of '{a.Name}' and '{b.Name}' run into each other.", null, null,
+                            "Move one of the two, or make one smaller.");
+                    }
+
+                    continue;
+                }
+
                 var apart = (Axis(a) - Axis(b)).Length;
-                var need = ShellHole.HoleRadius(a) + ShellHole.HoleRadius(b);
+                var need = HoleInPlan(design, a) + HoleInPlan(design, b);
                 if (apart < need)
                 {
                     yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",

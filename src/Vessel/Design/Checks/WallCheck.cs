@@ -12,7 +12,7 @@ internal static class WallCheck
         var shell = design.Shell;
         if (shell.Wall >= shell.OuterRadius)
             yield return TooThick(shown, "shell.wall", "shell", shell.Wall, shell.OuterRadius);
-        foreach (var head in new[] { design.Top, design.Bottom }.OfType<HemisphereHead>())
+        foreach (var head in new[] { design.Top, design.Bottom }.Where(head => head is not FlatHead))
         {
             if (head.Wall >= shell.OuterRadius && shell.Wall < shell.OuterRadius)
                 yield return TooThick(shown, $"{head.Path}.wall", head.Path, head.Wall, shell.OuterRadius);

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Design;
 
 /// <summary>Keys and ranges that stand in several mappings.</summary>
@@ -14,6 +16,8 @@ internal static class CommonKeys
     public static KeyRange Gap { get; } = new(0, 5);
 
     public static KeyRange Turn { get; } = new(-360, 360);
+
+    public static ImmutableArray<string> TruthValues { get; } = ["false", "true"];
 
     public static Key Material { get; } = new("material", KeyKind.Material, "Metal of this part")
     {

@@ -36,6 +36,10 @@ public static class KeyTable
             IsRequired = true, Range = CommonKeys.FromZero,
         },
         CommonKeys.Angle,
+        new("square_to_surface", KeyKind.Choice, "Whether its axis stands square to the head's surface, not upright")
+        {
+            Choices = CommonKeys.TruthValues, Default = "false",
+        },
     ]);
 
     public static KeyMap Port { get; } = new("a port",
@@ -104,66 +108,10 @@ public static class KeyTable
         OneOf = [["outside_diameter", "inside_diameter"]],
     };
 
-    private static readonly Key _shape = new("shape", KeyKind.Choice, "What closes this end")
-    {
-        IsRequired = true,
-        Choices = ["flat", "hemisphere"],
-        NotBuiltYet = ["ellipsoid", "torisphere", "cone"],
-    };
-
-    public static KeyMap FlatHead { get; } = new("a flat head",
-    [
-        _shape,
-        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
-        new("seat", KeyKind.Choice, "Inside the shell, or on its end")
-        {
-            Choices = ["inset", "overlay"], Default = "inset",
-        },
-        new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
-        {
-            Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("seat", "inset"),
-        },
-        new("clearance", KeyKind.Length, "Between plate and shell, all round")
-        {
-            Default = "0.2 mm", Range = CommonKeys.Gap, AppliesWhen = new("seat", "inset"),
-        },
-        new("outside_diameter", KeyKind.Length, "Of the plate")
-        {
-            DefaultRule = "the shell's outside diameter", Range = CommonKeys.Diameter, AppliesWhen = new("seat", "overlay"),
-        },
-        CommonKeys.Material,
-    ]);
-
-    public static KeyMap Gores { get; } = new("the gores of a hemisphere",
-    [
-        new("count", KeyKind.Count, "How many gores") { Default = "8", Range = new(6, 24) },
-        new("cap_diameter", KeyKind.Length, "Across the polar cap's seam, on the middle of the wall")
-        {
-            DefaultRule = "0.35 x the outside diameter", Range = new(5, 10_000),
-        },
-        new("seam_angle", KeyKind.Angle, "Where the first seam between two gores lies")
-        {
-            DefaultRule = "half a gore beyond the shell's seam", Range = CommonKeys.Turn,
-        },
     ])
     {
         MayBeEmpty = true,
     };
-
-    public static KeyMap HemisphereHead { get; } = new("a hemisphere",
-    [
-        _shape,
-        new("wall", KeyKind.Length, "Wall thickness") { DefaultRule = "the shell's wall", Range = CommonKeys.Wall },
-        new("made_from", KeyKind.Choice, "How it is made")
-        {
-            Choices = ["spinning", "gores"], Default = "spinning",
-        },
-        new("gores", KeyKind.Mapping, "How it is divided into gores")
-        {
-            DefaultRule = "its own defaults", Map = Gores, AppliesWhen = new("made_from", "gores"),
-        },
-        CommonKeys.Material,
-    ]);
 
     public static KeyMap Accept { get; } = new("an accepted finding",
     [
@@ -220,7 +168,6 @@ public static class KeyTable
     private static Key Head(string name, string description) => new(name, KeyKind.Mapping, description)
     {
         IsRequired = true,
-        Switch = new("shape", false, ImmutableDictionary<string, KeyMap>.Empty
-            .Add("flat", FlatHead).Add("hemisphere", HemisphereHead)),
+        Switch = new("shape", false, HeadKeys.ByShape),
     };
 }

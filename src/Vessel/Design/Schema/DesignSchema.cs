@@ -130,6 +130,7 @@ public static class DesignSchema
         {
             // YAML takes a bare 3 or true for a number or truth value; as a name it is text all the same.
             KeyKind.Text => new JsonObject { ["type"] = List(["string", "number", "boolean"]) },
+            KeyKind.Choice when key.Choices == CommonKeys.TruthValues => new JsonObject { ["type"] = "boolean" },
             KeyKind.Choice => new JsonObject { ["enum"] = List(key.Choices) },
             KeyKind.Material => Open(Materials.All.Select(m => m.Name)),
             KeyKind.Thread => Open(Threads.All.Select(t => t.Name)),
@@ -149,7 +150,7 @@ public static class DesignSchema
         };
         schema.Add("description", Described(key, units));
         if (key.Default is { } standard)
-            schema.Add("default", standard);
+            schema.Add("default", key.Choices == CommonKeys.TruthValues ? standard == "true" : standard);
         return schema;
     }
 

@@ -109,6 +109,15 @@ internal static class PartJson
                 WriteBends(folded.Sheet, json);
                 Origin(0, 0);
                 break;
+            case ConeDevelopment cone:
+                json.Put("kind", "cone");
+                json.Put("half_angle_deg", Turns.ToDegrees(cone.HalfAngle));
+                json.Put("seam_deg", Turns.ToDegrees(cone.Seam));
+                json.Put("gap_mm", cone.Gap);
+                json.Put("side_mm", cone.SeamLength);
+                json.Limits("tip_to_edge_mm", cone.Lengths.Start, cone.Lengths.End);
+                Origin(0, 0);
+                break;
             case GoreDevelopment gore:
                 json.Put("kind", "gore");
                 json.Put("radius_mm", gore.Radius);

@@ -17,11 +17,13 @@ internal sealed class CavityBuilder
     private readonly ImmutableArray<PortSite> _sites;
     private readonly ImmutableArray<Part> _parts;
     private readonly ImmutableArray<Can> _cans;
+    private readonly Profile _inside;
 
     private CavityBuilder(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
     {
         (_vessel, _sites, _parts) = (vessel, sites, parts);
         _cans = Can.Of(vessel, parts);
+        _inside = VesselProfiles.Inside(vessel);
     }
 
     public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
@@ -61,31 +63,20 @@ internal sealed class CavityBuilder
         }
     }
 
-    private Interval OwnHeights
-    {
-        get
-        {
-            var (bottom, top) = (HeadSite.Bottom(_vessel).InnerFace, HeadSite.Top(_vessel).InnerFace);
-            return new(bottom - Depth(_vessel.Bottom), top + Depth(_vessel.Top));
-        }
-    }
-
-    private double Depth(HeadDesign head) => head is HemisphereHead dome ? _vessel.Shell.OuterRadius - dome.Wall : 0;
+    private Interval OwnHeights => new(_inside.Start.V, _inside.End.V);
 
     private List<RoomPiece> Pieces(Can? can, Interval span)
     {
         if (can is not null)
             return [PrismPiece.Cylinder(span, can.InnerRadius), .. can.InWalls.Where(piece => CountsTo(span, piece, can))];
 
-        var (bottom, top) = (HeadSite.Bottom(_vessel).InnerFace, HeadSite.Top(_vessel).InnerFace);
-        var pieces = new List<RoomPiece>();
-        if (_vessel.Bottom is HemisphereHead && span.Start < bottom)
-            pieces.Add(new SpherePiece(new(span.Start, bottom), Depth(_vessel.Bottom), bottom));
-        pieces.Add(PrismPiece.Cylinder(
-            new(Math.Max(span.Start, bottom), Math.Min(span.End, top)), _vessel.Shell.InnerRadius));
-        if (_vessel.Top is HemisphereHead && span.End > top)
-            pieces.Add(new SpherePiece(new(top, span.End), Depth(_vessel.Top), top));
-        return pieces;
+        return
+        [
+            .. _inside.Pieces
+                .Select(piece => (Piece: piece, From: Math.Max(piece.At(0).V, span.Start), To: Math.Min(piece.At(piece.Length).V, span.End)))
+                .Where(part => part.From < part.To)
+                .Select(part => new ProfileRoomPiece(new(part.From, part.To), part.Piece)),
+        ];
     }
 
     /// <summary>Whether this is the span of a can that a piece in its walls counts to: the one at the piece's upper end.</summary>
@@ -136,7 +127,7 @@ internal sealed class CavityBuilder
 
     private string MouthRoom(PortSite site)
     {
-        var along = site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.Inside.Reach(0, 0);
+        var along = site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.InsideAxis;
         var at = site.Frame.ToOuter(new(0, 0, along));
         return RoomAt(Math.Sqrt((at.X * at.X) + (at.Y * at.Y)), at.Z);
     }

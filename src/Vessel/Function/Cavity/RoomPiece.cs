@@ -54,16 +54,12 @@ public sealed record PrismPiece(Interval Heights, double Area, double Inner, dou
         Area * (Math.Clamp(level, Heights.Start, Heights.End) - Heights.Start);
 }
 
-/// <summary>Half a ball, upper or lower, round a centre at a height.</summary>
-public sealed record SpherePiece(Interval Heights, double Radius, double Centre) : RoomPiece(Heights)
+/// <summary>What a piece of the inside's profile encloses, between two heights.</summary>
+public sealed record ProfileRoomPiece(Interval Heights, ProfilePiece Piece) : RoomPiece(Heights)
 {
-    public override double RadiusAt(double height) =>
-        Math.Sqrt(Math.Max(0, (Radius - (height - Centre)) * (Radius + (height - Centre))));
+    private readonly double _below = Piece.VolumeBelow(Heights.Start);
 
-    public override double VolumeBelow(double level)
-    {
-        // From the ball's south pole up to z: pi h^2 (3 R - h) / 3.
-        double Below(double z) => z - Centre + Radius is var h ? Math.PI * h * h * ((3 * Radius) - h) / 3 : 0;
-        return Below(Math.Clamp(level, Heights.Start, Heights.End)) - Below(Heights.Start);
-    }
+    public override double RadiusAt(double height) => Piece.RadiusAt(height);
+
+    public override double VolumeBelow(double level) => Piece.VolumeBelow(Math.Clamp(level, Heights.Start, Heights.End)) - _below;
 }

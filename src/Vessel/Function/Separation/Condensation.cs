@@ -26,8 +26,8 @@ public static class Condensation
     public static double Wall(VesselDesign design)
     {
         var r = design.Shell.OuterRadius * 1e-3;
-        double Head(HeadDesign head) => (head is HemisphereHead ? 2 : 1) * Math.PI * r * r;
-        return (Turns.Full * r * design.Shell.Height * 1e-3) + Head(design.Top) + Head(design.Bottom);
+        double Head(PortHost end) => HeadShape.Of(end, design) is { } shape ? shape.Outer.Area * 1e-6 : Math.PI * r * r;
+        return (Turns.Full * r * design.Shell.Height * 1e-3) + Head(PortHost.Top) + Head(PortHost.Bottom);
     }
 
     /// <summary>degC at the vent.</summary>

@@ -1,0 +1,56 @@
+namespace Vessel.Geometry;
+
+/// <summary>
+/// A sheet rolled to a cone, exact: a sector of a ring round the flat's origin, which is the cone's tip. A place is (angle round
+/// the cone's axis, distance from the tip along the line that keeps its length), in the part's frame, whose -Z is the tip's way.
+/// </summary>
+/// <remarks>
+/// On the middle of the wall a circle of radius r lies r / sin(half angle) from the tip, so that a turn becomes a sector of
+/// 2 pi sin(half angle). The seam's edges are parallel to the sector's sides, half a root gap inside. Classical; derived here.
+/// </remarks>
+/// <param name="HalfAngle">Between the cone's axis and its line, radians.</param>
+/// <param name="Seam">Angle of the middle of the gap, radians.</param>
+/// <param name="Gap">Root gap, mm; the same all along the seam.</param>
+/// <param name="Lengths">From the tip to the narrow and to the wide edge, mm.</param>
+/// <param name="TipUp">Whether the tip lies above on the flat. The flat is turned by half a turn for this, never
+/// mirrored.</param>
+public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, Interval Lengths, bool TipUp) : Development
+{
+    /// <summary>Angle of the flat for one round the axis.</summary>
+    public double Share => Math.Sin(HalfAngle);
+
+    /// <summary>Of a seam edge, mm; both are equal.</summary>
+    public double SeamLength => OnEdge(Lengths.End) - OnEdge(Lengths.Start);
+
+    private double Sense => TipUp ? -1 : 1;
+
+    /// <summary>Angles are first brought to [seam, seam + 2 pi).</summary>
+    public override Point2 Flatten(Point2 place) =>
+        OnRay(Share * (Turns.From(place.U, Seam) - Seam - Math.PI), place.V);
+
+    public override Point2 Raise(Point2 flat)
+    {
+        var at = Sense * flat;
+        return new(Seam + Math.PI + (Math.Atan2(at.U, at.V) / Share), at.Length);
+    }
+
+    /// <summary>The flat's edge, counter-clockwise: wide arc, seam edge, narrow arc, seam edge.</summary>
+    public Loop2 Outline()
+    {
+        var (wide, narrow) = (Arc(Lengths.End), Arc(Lengths.Start));
+        var inner = narrow with { From = narrow.From + narrow.Sweep, Sweep = -narrow.Sweep };
+        return new([wide, new Line2(wide.End, inner.Start), inner, new Line2(inner.End, wide.Start)]);
+    }
+
+    /// <summary>How far along a side of the sector its edge is that far from the tip.</summary>
+    private double OnEdge(double length) => Math.Sqrt((length - (Gap / 2)) * (length + (Gap / 2)));
+
+    private Point2 OnRay(double turn, double length) => Sense * length * new Point2(Math.Sin(turn), Math.Cos(turn));
+
+    /// <summary>Counter-clockwise, from the side of great angles to that of small ones.</summary>
+    private Arc2 Arc(double length)
+    {
+        var half = (Math.PI * Share) - Math.Asin(Gap / 2 / length);
+        return new(default, length, (Sense * Math.PI / 2) - half, 2 * half);
+    }
+}

@@ -1,0 +1,11 @@
+namespace Vessel.Geometry;
+
+/// <summary>How a line of a port meets a surface; see <see cref="Footprint"/>.</summary>
+/// <param name="Reach">mm along the axis.</param>
+/// <param name="Slope">d Reach / d phi.</param>
+/// <param name="Normal">Unit, out of the body, in the axis' own frame.</param>
+public readonly record struct Meeting(double Reach, double Slope, Vector3 Normal)
+{
+    /// <summary>Of a line that misses.</summary>
+    public static Meeting None { get; } = new(double.NaN, double.NaN, new(double.NaN, double.NaN, double.NaN));
+}

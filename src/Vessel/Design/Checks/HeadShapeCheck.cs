@@ -1,0 +1,59 @@
+namespace Vessel.Design;
+
+/// <summary>Dished heads whose radii give no dish, and cones whose tip nothing closes.</summary>
+internal static class HeadShapeCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design)
+    {
+        var shown = new Shown(design.Units);
+        return new[] { PortHost.Top, PortHost.Bottom }
+            .Select(end => design.Head(end) switch
+            {
+                TorisphereHead head => Radii(shown, design.Shell, head),
+                ConeHead cone => Tip(shown, design, end, cone),
+                _ => null,
+            })
+            .OfType<Fault>();
+    }
+
+    private static Fault? Radii(Shown shown, ShellDesign shell, TorisphereHead head)
+    {
+        var radius = shell.OuterRadius - head.Wall;
+        if (!(radius > 0))
+            return null;
+        // The standards' radii are named by one key, and fit all but very thick walls.
+        var (crown, knuckle) = head.Standard is null ? ("crown_radius", "knuckle_radius") : ("standard", "standard");
+        if (head.Knuckle >= radius)
+        {
+            return new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{knuckle}",
+                $"The knuckle of the {head.Path} head is as wide as its bore.", shown.Length(head.Knuckle),
+                $"less than {shown.Length(radius)}", "Make the knuckle radius smaller, or use 'shape: hemisphere'.");
+        }
+
+        return head.Crown <= radius
+            ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{crown}",
+                $"The crown of the {head.Path} head is no wider than its bore.", shown.Length(head.Crown),
+                $"more than {shown.Length(radius)}", "Make the crown radius larger, or use 'shape: hemisphere'.")
+            : null;
+    }
+
+    private static Fault? Tip(Shown shown, VesselDesign design, PortHost end, ConeHead cone)
+    {
+        if (design.Ports.FirstOrDefault(p => HeadShape.IsAtPole(p, end)) is not { } port)
+        {
+            // A port whose place is at fault may be meant for it.
+            return design.Ports.Any(p => p.Host == end && double.IsNaN(p.Place.Radius)) ? null
+                : new Fault(FaultCodes.ConeTipOpen, cone.Path,
+                    $"Nothing closes the tip of the {cone.Path} cone, and a pointed one can be neither cut nor welded.", null, null,
+                    $"Add a port with 'in: {cone.Path}, at: {{ radius: 0 }}'.");
+        }
+
+        // The tip is cut square to the sheet, so that its inner edge is narrower than a bore taken on the outside.
+        var least = cone.Wall * Math.Cos(cone.HalfAngle);
+        return port.Joint == PortJoint.SetOn && port.BoreRadius <= least
+            ? new Fault(FaultCodes.ConeTipOpen, DesignCheck.SizePath(port),
+                $"The bore of '{port.Name}' is too narrow for the tip of a cone so thick.", shown.Length(port.Bore),
+                $"more than {shown.Length(2 * least)}", "Make its bore wider, or use 'joint: set_in'.")
+            : null;
+    }
+}

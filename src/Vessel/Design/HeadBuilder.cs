@@ -1,0 +1,75 @@
+using Vessel.Geometry;
+
+namespace Vessel.Design;
+
+/// <summary>Fills the heads' records; see <see cref="DesignBuilder"/>.</summary>
+internal static class HeadBuilder
+{
+    /// <summary>Radii as multiples of the outside diameter, inside: crown and knuckle.</summary>
+    /// <remarks>"Gewölbter Boden", German Wikipedia; DIN 28013's from memory.</remarks>
+    public static (double Crown, double Knuckle)? Standard(string? name) => name switch
+    {
+        "DIN 28011" => (1, 0.1),
+        "DIN 28013" => (0.8, 0.154),
+        "flanged and dished" => (1, 0.06),
+        _ => null,
+    };
+
+    public static HeadDesign Build(Section section, ShellDesign shell) => section.Text("shape") switch
+    {
+        "hemisphere" => new HemisphereHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
+        {
+            Flange = Flange(section),
+            Gores = section.Text("made_from") == "gores" ? Gores(section.Child("gores"), section.Path, shell) : null,
+        },
+        "ellipsoid" => new EllipsoidHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
+        {
+            Flange = Flange(section),
+        },
+        "torisphere" => Torisphere(section, shell),
+        "cone" => new ConeHead(
+            section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
+            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + Math.PI), 0), section.Number("root_gap")),
+        _ => Flat(section, shell),
+    };
+
+    private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
+
+    private static double Flange(Section section) => section.Text("made_from") == "gores" ? 0 : section.Number("flange");
+
+    private static TorisphereHead Torisphere(Section section, ShellDesign shell)
+    {
+        var name = section.Text("standard");
+        var (crown, knuckle) = Standard(name) is var (c, k)
+            ? (c * shell.OutsideDiameter, k * shell.OutsideDiameter)
+            : (section.Number("crown_radius"), section.Number("knuckle_radius"));
+        return new(section.Path, DesignBuilder.Metal(section), Wall(section, shell), crown, knuckle, name)
+        {
+            Flange = Flange(section),
+        };
+    }
+
+    private static FlatHead Flat(Section section, ShellDesign shell)
+    {
+        // Flush is an overlay whose edge is in line with the shell's outside.
+        var seat = section.Text("seat") is "overlay" or "flush" ? Seat.Overlay : Seat.Inset;
+        var clearance = section.Number("clearance");
+        var outside = seat == Seat.Inset ? (2 * shell.InnerRadius) - (2 * clearance)
+            : section.Given.Contains("outside_diameter") ? section.Number("outside_diameter")
+            : shell.OutsideDiameter;
+        return new FlatHead(section.Path, DesignBuilder.Metal(section), section.Number("thickness"), seat,
+            seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
+    }
+
+    private static GoreDesign Gores(Section? given, string head, ShellDesign shell)
+    {
+        var section = given ?? Section.Absent($"{head}.gores");
+        // A count at fault stays out of the other figures' way: NaN has no whole number.
+        var count = section.Has("count") ? (int)section.Number("count") : 0;
+        return new GoreDesign(
+            section.Path,
+            count,
+            section.NumberOr("cap_diameter", 0.35 * shell.OutsideDiameter),
+            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + (Math.PI / count)), 0));
+    }
+}

@@ -1,0 +1,105 @@
+using Vessel.Geometry;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// The two faces of a head that is a wall of revolution, as profiles in the head's own frame: its pole on -Z, z = 0 at the
+/// shell's end, where the inner face ends.
+/// </summary>
+/// <param name="Frame">The head's own frame in the vessel; Z into the vessel, X the vessel's.</param>
+/// <param name="Tip">Where a cone is as wide as this radius its port closes it: both faces end there, level; zero for
+/// others, mm. See <see cref="TipOf"/>.</param>
+public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3 Frame, double Tip)
+{
+    /// <summary>Of the sphere that a half sphere's inner face is part of; null for other shapes.</summary>
+    public double? InnerSphere { get; private init; }
+
+    /// <summary>From the shell's end to the inner pole, mm.</summary>
+    public double Depth => -Inner.Start.V;
+
+    /// <summary>Where the wall's two faces are told by one surface half-way between: its area counts for blanks.</summary>
+    public Profile Middle => Inner.Offset(Wall / 2);
+
+    /// <summary>Null for a flat head, and where a size is at fault.</summary>
+    public static HeadShape? Of(PortHost end, VesselDesign design) => Of(
+        end, design.Head(end), design.Shell, design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
+
+    /// <param name="tip">Of the port at the pole; zero for none.</param>
+    public static HeadShape? Of(PortHost end, HeadDesign head, ShellDesign shell, double tip)
+    {
+        var frame = end == PortHost.Top
+            ? new Frame3(new(0, 0, shell.Height), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
+            : Frame3.Identity;
+        // Written so that a NaN does not pass.
+        if (!(head.Wall > 0 && head.Wall < shell.OuterRadius && double.IsFinite(shell.OuterRadius + shell.Height)))
+            return null;
+        return head switch
+        {
+            DishedHead dish => Dished(dish, shell.OuterRadius - dish.Wall, frame),
+            ConeHead cone => Cone(cone, shell.InnerRadius, frame, tip),
+            _ => null,
+        };
+    }
+
+    /// <summary>
+    /// A cone's tip is cut off by the port at its pole: where it is as wide as the bore of one that is set on, or the outside of
+    /// one that passes in.
+    /// </summary>
+    public static double TipOf(PortDesign port) =>
+        port.Place.Radius > 0 ? 0 : port.Joint == PortJoint.SetOn ? port.BoreRadius : port.OuterRadius;
+
+    public static bool IsAtPole(PortDesign port, PortHost end) => port.Host == end && port.Place.Radius == 0;
+
+    /// <summary>A face as ports meet it: a cone up to its point.</summary>
+    public static Profile Pointed(Profile face)
+    {
+        if (face.Pieces is not [LinePiece { A.U: 0 }, LinePiece cone])
+            return face;
+        return new(new LinePiece(new(0, cone.A.V - (cone.A.U * (cone.B.V - cone.A.V) / (cone.B.U - cone.A.U))), cone.B));
+    }
+
+    /// <summary>A profile of this head in the vessel's frame, upward; a top's ends on the axis.</summary>
+    public Profile InVessel(Profile own) => Frame.Z.Z > 0 ? own : own.Flipped().Moved(Frame.Origin.Z);
+
+    /// <summary>Distance of the inner face from the shell's end, outward, at a distance from the axis; zero beyond its rim.</summary>
+    public double DepthAt(double radius) => radius >= Inner.End.U ? 0
+        : -(Inner.FirstHit(new(radius, 0, Inner.Start.V), Vector3.UnitZ)?.At.Z ?? double.NaN);
+
+    private static HeadShape? Dished(DishedHead head, double radius, Frame3 frame)
+    {
+        if (!(head.Flange >= 0 && double.IsFinite(head.Flange)))
+            return null;
+        var dish = head switch
+        {
+            EllipsoidHead => Domes.Ellipsoid(radius, radius / 2),
+            TorisphereHead { Knuckle: > 0 } t when t.Knuckle < radius && t.Crown > radius && double.IsFinite(t.Crown) =>
+                Domes.Torisphere(radius, t.Crown, t.Knuckle),
+            HemisphereHead => Domes.Sphere(radius),
+            _ => null,
+        };
+        if (dish is null)
+            return null;
+        var inner = head.Flange == 0 ? dish
+            : dish.Moved(-head.Flange).Then(new(new LinePiece(new(radius, -head.Flange), new(radius, 0))));
+        return new(inner.Offset(head.Wall), inner, head.Wall, frame, 0)
+        {
+            InnerSphere = head is HemisphereHead ? radius : null,
+        };
+    }
+
+    /// <summary>Lines a wall apart, cut square at the wide end.</summary>
+    private static HeadShape? Cone(ConeHead head, double radius, Frame3 frame, double tip)
+    {
+        var (sin, cos) = Math.SinCos(head.HalfAngle);
+        if (!(sin > 0 && cos > 0 && radius > 0 && tip >= 0 && tip < radius))
+            return null;
+        Profile Face(Point2 rim)
+        {
+            var level = rim.V - ((rim.U - tip) * cos / sin);
+            var line = new LinePiece(new(tip, level), rim);
+            return tip > 0 ? new(new LinePiece(new(0, level), line.A), line) : new(line);
+        }
+
+        return new(Face(new(radius + (head.Wall * cos), -head.Wall * sin)), Face(new(radius, 0)), head.Wall, frame, tip);
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+
+namespace Vessel.Design;
+
+/// <summary>What closes an end of the shell.</summary>
+internal static class HeadKeys
+{
+    private static readonly Key _shape = new("shape", KeyKind.Choice, "What closes this end")
+    {
+        IsRequired = true,
+        Choices = ["flat", "hemisphere", "ellipsoid", "torisphere", "cone"],
+    };
+
+    private static readonly Key _wall = new("wall", KeyKind.Length, "Wall thickness")
+    {
+        DefaultRule = "the shell's wall", Range = CommonKeys.Wall,
+    };
+
+    private static readonly Key _spun = new("made_from", KeyKind.Choice, "How it is made")
+    {
+        Choices = ["spinning"], Default = "spinning", NotBuiltYet = ["gores"],
+    };
+
+    private static readonly Key _flange = new("flange", KeyKind.Length, "Height of the straight flange at its rim")
+    {
+        Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("made_from", "spinning"),
+    };
+
+    public static KeyMap Flat { get; } = new("a flat head",
+    [
+        _shape,
+        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
+        new("seat", KeyKind.Choice, "Inside the shell, on its end, or on its end with the edges in line")
+        {
+            Choices = ["inset", "overlay", "flush"], Default = "inset",
+        },
+        new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
+        {
+            Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("seat", "inset"),
+        },
+        new("clearance", KeyKind.Length, "Between plate and shell, all round")
+        {
+            Default = "0.2 mm", Range = CommonKeys.Gap, AppliesWhen = new("seat", "inset"),
+        },
+        new("outside_diameter", KeyKind.Length, "Of the plate")
+        {
+            DefaultRule = "the shell's outside diameter", Range = CommonKeys.Diameter, AppliesWhen = new("seat", "overlay"),
+        },
+        CommonKeys.Material,
+    ]);
+
+    public static KeyMap Gores { get; } = new("the gores of a hemisphere",
+    [
+        new("count", KeyKind.Count, "How many gores") { Default = "8", Range = new(6, 24) },
+        new("cap_diameter", KeyKind.Length, "Across the polar cap's seam, on the middle of the wall")
+        {
+            DefaultRule = "0.35 x the outside diameter", Range = new(5, 10_000),
+        },
+        new("seam_angle", KeyKind.Angle, "Where the first seam between two gores lies")
+        {
+            DefaultRule = "half a gore beyond the shell's seam", Range = CommonKeys.Turn,
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap Hemisphere { get; } = new("a hemisphere",
+    [
+        _shape,
+        _wall,
+        new("made_from", KeyKind.Choice, "How it is made")
+        {
+            Choices = ["spinning", "gores"], Default = "spinning",
+        },
+        _flange,
+        new("gores", KeyKind.Mapping, "How it is divided into gores")
+        {
+            DefaultRule = "its own defaults", Map = Gores, AppliesWhen = new("made_from", "gores"),
+        },
+        CommonKeys.Material,
+    ]);
+
+    public static KeyMap Ellipsoid { get; } = new("an ellipsoid", [_shape, _wall, _spun, _flange, CommonKeys.Material]);
+
+    public static KeyMap Torisphere { get; } = new("a torisphere",
+    [
+        _shape,
+        new("standard", KeyKind.Choice, "Chooses both radii, as multiples of the outside diameter")
+        {
+            Choices = ["DIN 28011", "DIN 28013", "flanged and dished"],
+        },
+        new("crown_radius", KeyKind.Length, "Of the spherical middle, inside; instead of a standard")
+        {
+            Range = CommonKeys.Diameter,
+        },
+        new("knuckle_radius", KeyKind.Length, "Of the turn into the rim, inside")
+        {
+            IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("crown_radius", null),
+        },
+        _wall,
+        _spun,
+        _flange,
+        CommonKeys.Material,
+    ])
+    {
+        OneOf = [["standard", "crown_radius"]],
+    };
+
+    public static KeyMap Cone { get; } = new("a cone",
+    [
+        _shape,
+        _wall,
+        new("angle", KeyKind.Angle, "Between opposite sides of the cone") { IsRequired = true, Range = new(20, 160) },
+        new("seam_angle", KeyKind.Angle, "Where its seam lies")
+        {
+            DefaultRule = "opposite the shell's seam", Range = CommonKeys.Turn,
+        },
+        new("root_gap", KeyKind.Length, "Left open along its seam before welding")
+        {
+            Default = "0 mm", Range = CommonKeys.Gap,
+        },
+        CommonKeys.Material,
+    ]);
+
+    public static ImmutableDictionary<string, KeyMap> ByShape { get; } = ImmutableDictionary<string, KeyMap>.Empty
+        .Add("flat", Flat).Add("hemisphere", Hemisphere).Add("ellipsoid", Ellipsoid).Add("torisphere", Torisphere).Add("cone", Cone);
+}

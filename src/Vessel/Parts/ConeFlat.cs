@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>The sector that a cone is cut from: its edges, lines to roll by, and the outlines of what is drilled in it.</summary>
+internal static class ConeFlat
+{
+    private const double LetterHeight = 4;
+
+    /// <summary>Between a mark and an edge, mm.</summary>
+    private const double Margin = 2;
+
+    private const int OutlinePieces = 36;
+
+    public static Flat Of(PortHost end, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var development = cone.Development;
+        var drilled = sites.Where(site => site.Port.Place.Radius > 0).ToImmutableArray();
+        return new(
+            FlatKind.Sheet,
+            new(development.Outline(), []),
+            [
+                .. Quarters(cone, development),
+                .. drilled.SelectMany(site => Outline(cone, development, site, welds)),
+                .. Title(end, cone, development, sites, welds),
+            ],
+            [],
+            Notes(end, cone, development, drilled),
+            development,
+            "middle of the wall");
+    }
+
+    /// <summary>A line along the sheet every 90 degrees of the vessel, its label at the wide edge; both clear of the seam.</summary>
+    private static IEnumerable<Mark> Quarters(ConeShape cone, ConeDevelopment development)
+    {
+        var (from, to) = (development.Lengths.Start + Margin, development.Lengths.End - Margin);
+        for (var quarter = 0; quarter < 4; quarter++)
+        {
+            var angle = Own(cone, quarter * Math.PI / 2);
+            var clear = Math.Abs(Turns.Signed(angle - development.Seam)) * from * development.Share;
+            if (to - from < Margin || clear < Margin + (development.Gap / 2))
+                continue;
+            yield return new LineMark(development.Flatten(new(angle, from)), development.Flatten(new(angle, to)));
+            var text = $"{90 * quarter}";
+            var level = to - LetterHeight;
+            var aside = (Margin + (TextMark.Width(text, LetterHeight) / 2)) / level / development.Share;
+            if (level - from > LetterHeight && clear > 4 * LetterHeight)
+                yield return Text(development, text, new(angle + (cone.Frame.Z.Z * aside), level), LetterHeight);
+        }
+    }
+
+    /// <summary>Scribed, since it is drilled after rolling: where the outside of the sheet is met.</summary>
+    private static IEnumerable<Mark> Outline(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    {
+        Point2 At(double phi) => development.Flatten(
+            cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, phi)))));
+        for (var i = 0; i < OutlinePieces; i++)
+            yield return new LineMark(At(Turns.Full * i / OutlinePieces), At(Turns.Full * (i + 1) / OutlinePieces));
+        var place = cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin));
+        var text = $"{site.Port.Name} {welds[site.Port.Path]}";
+        if (TextMark.Width(text, LetterHeight) < 2 * site.OpeningRadius)
+            yield return Text(development, text, place, LetterHeight);
+    }
+
+    /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short.</summary>
+    private static IEnumerable<Mark> Title(
+        PortHost end, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var text = $"{Names.Of(end)}  seam {welds[WeldNumbers.ConeSeam(cone.Head)]}  shell {welds[cone.Head.Path]}";
+        var level = development.Lengths.At(0.5);
+        var letter = Math.Min(LetterHeight, 0.8 * level * Math.Min(1, development.Share) / TextMark.Width(text, 1));
+        if (letter > development.Lengths.Length / 4)
+            yield break;
+        var half = TextMark.Width(text, letter) / 2;
+        var taken = sites.Where(site => site.Port.Place.Radius > 0).Select(site => (
+            At: development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), Radius: site.OpeningRadius)).ToList();
+        var steps = new[] { 0.12, -0.12, 0.36, -0.36, 0.6, -0.6 };
+        foreach (var step in steps)
+        {
+            var at = development.Flatten(new(development.Seam + Math.PI + (step * Math.PI), level));
+            if (taken.TrueForAll(hole => (hole.At - at).Length > hole.Radius + half + Margin))
+            {
+                yield return Text(development, text, new(development.Seam + Math.PI + (step * Math.PI), level), letter);
+                yield break;
+            }
+        }
+    }
+
+    private static TextMark Text(ConeDevelopment development, string text, Point2 place, double letter)
+    {
+        var at = development.Flatten(place);
+        // Across the line, upright opposite the seam.
+        var turn = Math.Atan2(at.U, at.V);
+        return new(text, at, letter, development.TipUp ? Math.PI - turn : -turn);
+    }
+
+    /// <summary>An angle of the vessel in the head's own frame.</summary>
+    private static double Own(ConeShape cone, double angle) => cone.Frame.Z.Z * angle;
+
+    private static ImmutableArray<string> Notes(
+        PortHost end, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
+    {
+        var head = cone.Head;
+        string[] holes = drilled.IsEmpty ? []
+            : ["Scribed outlines: drill after rolling, along the ports' axes (holes table)."];
+        return
+        [
+            $"{Names.Of(end).ToUpperInvariant()}, CONE OF {NoteText.Degrees(2 * head.HalfAngle)} DEG, {head.Material.Name}, {NoteText.Length(head.Wall)} mm",
+            "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres, from the cone's tip.",
+            $"Radii {NoteText.Length(development.Lengths.End)} and {NoteText.Length(development.Lengths.Start)} mm, sector "
+            + $"{NoteText.Degrees(Turns.Full * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(head.RootGap)} mm.",
+            $"Roll about the tip, marks outside. Seam at {NoteText.Degrees(head.SeamAngle)} deg; both edges {NoteText.Length(development.SeamLength)} mm.",
+            .. holes,
+        ];
+    }
+}

@@ -1,0 +1,58 @@
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>The sheet of a cone between its two edges, both cut square to it; in the head's own frame, its tip on -Z.</summary>
+/// <param name="Outer">From the narrow to the wide edge, as <paramref name="Inner"/>: places at one length lie square across.</param>
+public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, LinePiece Inner)
+{
+    /// <summary>Lies half-way between the faces and keeps its lengths.</summary>
+    public LinePiece Middle => Outer.Offset(-Head.Wall / 2);
+
+    public double Length => Outer.Length;
+
+    public ConeDevelopment Development
+    {
+        get
+        {
+            var sin = Math.Sin(Head.HalfAngle);
+            // A top's own frame looks at the vessel from below: angles there run the other way.
+            var seam = IsTop ? -Head.SeamAngle : Head.SeamAngle;
+            return new(Head.HalfAngle, seam, Head.RootGap, new(Middle.A.U / sin, Middle.B.U / sin), IsTop);
+        }
+    }
+
+    private bool IsTop => Frame.Z.Z < 0;
+
+    /// <summary>
+    /// The narrow edge lets the port at the pole pass with its clearance, where the inner face is narrowest; or, under one that
+    /// is set on, it is the bore outside.
+    /// </summary>
+    public static ConeShape Of(PortHost end, ConeHead head, VesselDesign vessel)
+    {
+        var shape = HeadShape.Of(end, vessel)!;
+        var port = vessel.Ports.First(port => HeadShape.IsAtPole(port, end));
+        var (sin, cos) = Math.SinCos(head.HalfAngle);
+        var (outer, inner) = (shape.Outer.End, shape.Inner.End);
+        var length = port.Joint == PortJoint.SetOn
+            ? (outer.U - port.BoreRadius) / sin
+            : (inner.U - port.OuterRadius - port.Clearance) / sin;
+        var down = length * new Point2(sin, cos);
+        return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner));
+    }
+
+    /// <summary>A place of the middle from the flat's (angle, distance from the tip), in the head's own frame.</summary>
+    public Vector3 OnMiddle(Point2 place)
+    {
+        var (ring, height) = Middle.At(place.V - (Middle.A.U / Math.Sin(Head.HalfAngle)));
+        return new(ring * Math.Cos(place.U), ring * Math.Sin(place.U), height);
+    }
+
+    /// <summary>The inverse, for a place on or near the sheet.</summary>
+    public Point2 PlaceOf(Vector3 at)
+    {
+        var along = Middle.Project(new(double.Hypot(at.X, at.Y), at.Z)).Along;
+        return new(Math.Atan2(at.Y, at.X), along + (Middle.A.U / Math.Sin(Head.HalfAngle)));
+    }
+}

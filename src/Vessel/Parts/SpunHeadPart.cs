@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>A spun dish with its flange, drilled along its ports' axes.</summary>
+internal static class SpunHeadPart
+{
+    public static Part Build(PortHost end, DishedHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var name = Names.Of(end);
+        var shape = HeadShape.Of(end, vessel)!;
+        var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.Host == end)]);
+        var blank = Blank(shape);
+        return new(
+            name,
+            name,
+            PartKind.Head,
+            head.Material,
+            head.Wall,
+            StockPieces.Disc(blank, head.Wall, head.Material),
+            [dome.Frame],
+            dome.Solid,
+            dome.Volume,
+            BlankFlat(name, head, shape, blank, welds),
+            dome.Holes,
+            head.Path);
+    }
+
+    /// <summary>
+    /// Diameter of a disc with as much area as the middle of the wall, flange and all (equal-area rule for raised work, Hodgson,
+    /// "Machines and Tools Employed in the Working of Sheet Metals").
+    /// </summary>
+    private static double Blank(HeadShape shape) => 2 * Math.Sqrt(shape.Middle.Area / Math.PI);
+
+    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, WeldNumbers welds) => DiscBlank.Of(
+        diameter,
+        $"{name} {welds[head.Path]} blank",
+        [
+            $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(diameter)} mm",
+            $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Shape}. Millimetres.",
+            .. Sizes(head, shape),
+            "Drill the ports after spinning, along their axes.",
+        ]);
+
+    private static IEnumerable<string> Sizes(DishedHead head, HeadShape shape)
+    {
+        var flange = head.Flange > 0 ? $", straight flange {NoteText.Length(head.Flange)} mm" : string.Empty;
+        var radii = head is TorisphereHead dish
+            ? $" (crown {NoteText.Length(dish.Crown)} mm, knuckle {NoteText.Length(dish.Knuckle)} mm)"
+            : string.Empty;
+        if (head is not HemisphereHead || head.Flange > 0)
+            yield return $"Inside {NoteText.Length(2 * shape.Inner.End.U)} mm wide, {NoteText.Length(shape.Depth)} mm deep{radii}{flange}.";
+    }
+}
