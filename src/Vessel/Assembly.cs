@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
-using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Mockups;
 using Vessel.Parts;
@@ -21,9 +20,6 @@ public sealed record Assembly(
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
-
-    /// <summary>Outside of shell and heads, less what is attached.</summary>
-    public Profile Outside { get; } = VesselProfiles.Outside(Design);
 
     public static Assembly Of(VesselDesign design)
     {

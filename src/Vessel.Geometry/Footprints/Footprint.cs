@@ -17,6 +17,9 @@ public abstract record Footprint
     {
     }
 
+    /// <summary>What integrals over it may aim for, relative: finer ones only chase rounding, or jumps of curvature.</summary>
+    public virtual double Accuracy => 1e-11;
+
     /// <summary>Whether every line of radius r meets the surface (touching included).</summary>
     public abstract bool Takes(double r);
 

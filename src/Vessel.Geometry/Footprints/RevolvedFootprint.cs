@@ -12,6 +12,9 @@ public sealed record RevolvedFootprint(Profile On, Frame3 Axis) : Footprint
 {
     private const int Samples = 120;
 
+    /// <summary>Cones are met in closed form and have no jumps.</summary>
+    public override double Accuracy => On.Pieces is [LinePiece] ? base.Accuracy : 1e-7;
+
     /// <summary>Whether a line of the port meets the surface, and whether it only grazes it; null when it misses.</summary>
     public LineHit? Hit(double r, double phi)
     {

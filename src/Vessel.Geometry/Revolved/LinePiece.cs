@@ -5,9 +5,6 @@ namespace Vessel.Geometry;
 /// <summary>A straight piece: turned, a cylinder, cone, or flat ring.</summary>
 public sealed record LinePiece(Point2 A, Point2 B) : ProfilePiece
 {
-    /// <summary>Facets become that much longer along the line than round the axis.</summary>
-    private const double StraightShare = 0.05;
-
     private Point2 Direction => (B - A).Unit();
 
     public override double Length => (B - A).Length;
@@ -35,13 +32,16 @@ public sealed record LinePiece(Point2 A, Point2 B) : ProfilePiece
         return Math.PI / 3 * (z - A.V) * ((A.U * A.U) + (A.U * r) + (r * r));
     }
 
-    /// <summary>On the axis it grows evenly; off it, where it runs straight along the surface, by little.</summary>
+    /// <summary>
+    /// On the axis it grows evenly; off it as on a cylinder of its middle, as much along as across: a chart that is squeezed along
+    /// the line would bring its two edges nearer to each other than their chords.
+    /// </summary>
     internal override Interval Spread => new(SpreadAt(0), SpreadAt(Length));
 
     internal override (Point2 At, Point2 Normal) AtSpread(double spread) =>
         (At(A.U == 0 ? spread : Math.Log(spread) / Pace), Normal(0));
 
-    private double Pace => 2 * StraightShare / (A.U + B.U);
+    private double Pace => 2 / (A.U + B.U);
 
     private double SpreadAt(double along) => A.U == 0 ? along : Math.Exp(Pace * along);
 

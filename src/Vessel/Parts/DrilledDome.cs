@@ -15,8 +15,6 @@ namespace Vessel.Parts;
 internal sealed record DrilledDome(
     Frame3 Frame, Surface Outer, Surface Inner, Rim Edge, double Whole, ImmutableArray<PortSite> Ports)
 {
-    private const double JumpAccuracy = 1e-7;
-
     public Solid Solid => ThickSolid.Of(Outer, Inner, false, [Edge, .. Ports.Select(Drilled)]);
 
     public double Volume => Whole - Ports.Sum(DrilledOut);
@@ -48,14 +46,8 @@ internal sealed record DrilledDome(
     }
 
     /// <summary>Metal that a port's hole takes, mm3.</summary>
-    public static double DrilledOut(PortSite port)
-    {
-        double Depth(double r, double phi) => port.Outside.Reach(r, phi) - port.Inside.Reach(r, phi);
-        // Between the pieces of a profile the curvature jumps, so that fine aims cost much and gain nothing.
-        return port.Outside is RevolvedFootprint { On.Pieces.Length: > 1 }
-            ? Quadrature.Disc(port.OpeningRadius, Depth, JumpAccuracy)
-            : Quadrature.Disc(port.OpeningRadius, Depth);
-    }
+    public static double DrilledOut(PortSite port) => Quadrature.Disc(
+        port.OpeningRadius, (r, phi) => port.Outside.Reach(r, phi) - port.Inside.Reach(r, phi), port.Outside.Accuracy);
 
     private Rim Drilled(PortSite port)
     {

@@ -56,8 +56,8 @@ internal static class PortPart
     {
         var port = site.Port;
         if (end.Ground)
-            return Quadrature.Ring(port.BoreRadius, port.OuterRadius, (r, phi) => port.Length - site.Outside.Reach(r, phi));
+            return Quadrature.Ring(port.BoreRadius, port.OuterRadius, (r, phi) => port.Length - site.Outside.Reach(r, phi), site.Outside.Accuracy);
         var section = ((port.OuterRadius * port.OuterRadius) - (port.BoreRadius * port.BoreRadius)) / 2;
-        return section * Quadrature.Periodic(phi => port.Length - end.Outer(phi), Interval.Turn, end.Breaks);
+        return section * Quadrature.Periodic(phi => port.Length - end.Outer(phi), Interval.Turn, end.Breaks, site.Outside.Accuracy);
     }
 }

@@ -51,6 +51,7 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
         RolledDevelopment rolled => Round(
             rolled.Seam + ((at.U + (rolled.Gap / 2)) / (rolled.OuterRadius - (rolled.Wall / 2))), rolled.OuterRadius - depth, at.V),
         WrappedDevelopment wrap => Round(wrap.Start + (at.U / wrap.Radius), wrap.Radius - depth, at.V - wrap.Lift),
+        ConeDevelopment cone => Conical(cone, at, depth),
         FoldedDevelopment folded => Folded(folded.Sheet, at, depth),
         PlaneDevelopment when Part.Kind != PartKind.Bracket => new(at.U, at.V, Part.Thickness - depth),
         var other => throw new NotSupportedException($"{Part.Name}: {other}"),
@@ -58,6 +59,19 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
 
     private static Vector3 Round(double angle, double radius, double height) =>
         new(radius * Math.Cos(angle), radius * Math.Sin(angle), height);
+
+    /// <summary>
+    /// The flat's origin is the tip. Along the line a place keeps its distance from it; the middle of the wall's wide edge lies half
+    /// a wall square to the line from where the inside ends, at the part's z = 0.
+    /// </summary>
+    private Vector3 Conical(ConeDevelopment cone, Point2 at, double depth)
+    {
+        var (sin, cos) = Math.SinCos(cone.HalfAngle);
+        var (x, y) = cone.TipUp ? (-at.U, -at.V) : (at.U, at.V);
+        var (from, outward) = (Math.Sqrt((x * x) + (y * y)), (Part.Thickness / 2) - depth);
+        var tip = -(Part.Thickness / 2 * sin) - (cone.Lengths.End * cos);
+        return Round(cone.Seam + Math.PI + (Math.Atan2(x, y) / sin), (from * sin) + (outward * cos), tip + (from * cos) - (outward * sin));
+    }
 
     /// <summary>
     /// Two quarter turns away from the viewer: beyond a bend the sheet runs straight down, one outside radius from where the

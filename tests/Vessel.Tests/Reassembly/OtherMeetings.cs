@@ -11,6 +11,8 @@ internal static class OtherMeetings
     [
         .. Lid(PortHost.Top, vessel, pieces),
         .. Lid(PortHost.Bottom, vessel, pieces),
+        .. Cone(PortHost.Top, vessel, pieces),
+        .. Cone(PortHost.Bottom, vessel, pieces),
         .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
@@ -54,6 +56,55 @@ internal static class OtherMeetings
 
             yield return new($"{port.Name} in {name}", holes.Min(hole => hole.Max(Off)), piece.Allowed);
         }
+    }
+
+    /// <summary>
+    /// Rolled up, a cone's inside meets the end of the shell's bore, its narrow edge is round the port at its pole, and the edges
+    /// of its seam stand the gap apart.
+    /// </summary>
+    private static IEnumerable<Meeting> Cone(PortHost end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    {
+        if (vessel.Design.Head(end) is not ConeHead cone)
+            yield break;
+        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell);
+        var (piece, level) = (pieces[name], end == PortHost.Top ? shell.Height : 0);
+        var port = vessel.Design.Ports.Single(port => port.Host == end && port.Place.Radius == 0);
+        var (wide, narrow) = (piece.Outline.Max(at => at.Length), piece.Outline.Min(at => at.Length));
+        foreach (var at in piece.Outline.Where(at => at.Length > wide - piece.Allowed))
+        {
+            var edge = piece.InVessel(at, cone.Wall);
+            yield return new($"{name} in line with shell", Math.Abs(FromAxis(edge) - (shell.OuterRadius - shell.Wall)), piece.Allowed);
+            yield return new($"{name} on shell", Math.Abs(edge.Z - level), piece.Allowed);
+        }
+
+        foreach (var at in piece.Outline.Where(at => at.Length < narrow + piece.Allowed))
+        {
+            var (outside, inside) = (FromAxis(piece.InVessel(at, 0)), FromAxis(piece.InVessel(at, cone.Wall)));
+            var off = port.Joint == PortJoint.SetOn ? outside - (port.Bore / 2) : inside - (port.OutsideDiameter / 2) - port.Clearance;
+            yield return new($"{port.Name} in {name}", Math.Abs(off), piece.Allowed);
+        }
+
+        // On the seam's edges neither round nor narrow: one of each pair at one distance from the tip.
+        foreach (var from in new[] { 0.25, 0.5, 0.75 }.Select(share => narrow + (share * (wide - narrow))))
+        {
+            var turn = (Math.PI * Math.Sin(cone.HalfAngle)) - Math.Asin(cone.RootGap / 2 / from);
+            var way = end == PortHost.Top ? -1 : 1;
+            Point2 At(int side) => way * from * new Point2(Math.Sin(side * turn), Math.Cos(side * turn));
+            var edges = piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]]).ToList();
+            foreach (var side in new[] { -1, 1 })
+                yield return new($"{name}'s seam edge", edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
+            // Rolled up, the two stand the gap's arc apart, for which its chord is given.
+            var apart = (piece.InVessel(At(-1), cone.Wall / 2) - piece.InVessel(At(1), cone.Wall / 2)).Length;
+            var ring = FromAxis(piece.InVessel(At(1), cone.Wall / 2));
+            var arc = 2 * Math.Asin(cone.RootGap / 2 / from) / Math.Sin(cone.HalfAngle);
+            yield return new($"{name}'s seam", Math.Abs(apart - (2 * ring * Math.Sin(arc / 2))), 2 * piece.Allowed);
+        }
+    }
+
+    private static double FromSegment(Point2 at, Point2 a, Point2 b)
+    {
+        var along = Math.Clamp((at - a).Dot(b - a) / (b - a).Dot(b - a), 0, 1);
+        return (a + (along * (b - a)) - at).Length;
     }
 
     /// <summary>A sleeve touches the head that it hangs from, and is as long as it was asked for.</summary>

@@ -27,7 +27,13 @@ internal static class MockupVolume
     {
         FlatHead { Seat: Seat.Inset } flat => -Math.PI * shell.InnerRadius * shell.InnerRadius * flat.Recess,
         FlatHead flat => Math.PI * flat.OutsideDiameter * flat.OutsideDiameter / 4 * flat.Wall,
-        HemisphereHead dome => 2 * Math.PI / 3 * (Math.Pow(shell.OuterRadius, 3) - Math.Pow(shell.OuterRadius - dome.Wall, 3)),
+        HemisphereHead { Flange: 0 } dome =>
+            2 * Math.PI / 3 * (Math.Pow(shell.OuterRadius, 3) - Math.Pow(shell.OuterRadius - dome.Wall, 3)),
+        DishedHead => HeadShape.Of(PortHost.Bottom, head, shell, 0) is { } shape ? shape.Outer.Volume - shape.Inner.Volume : double.NaN,
+        // With the weld's face from the shell's edge to the cone's: a ring of trapezes.
+        ConeHead => HeadShape.Of(PortHost.Bottom, head, shell, 0) is { } shape
+            ? new Profile([.. shape.Outer.Pieces, new LinePiece(shape.Outer.End, new(shell.OuterRadius, 0))]).Volume - shape.Inner.Volume
+            : double.NaN,
         _ => throw new ArgumentOutOfRangeException(nameof(head)),
     };
 

@@ -80,7 +80,7 @@ internal static class BranchReachCheck
         var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
         if (!(low < high && shell.InnerRadius > 0) || (HeadShape.Of(far, design) is null && design.Head(far) is not FlatHead))
             return double.NaN;
-        var inside = VesselProfiles.Inside(design);
+        var inside = InsideProfile.Of(design);
         var start = footing.Inside.Reach(0, 0);
         return Enumerable.Range(0, Lines).Min(i =>
         {

@@ -108,11 +108,6 @@ public static class KeyTable
         OneOf = [["outside_diameter", "inside_diameter"]],
     };
 
-    ])
-    {
-        MayBeEmpty = true,
-    };
-
     public static KeyMap Accept { get; } = new("an accepted finding",
     [
         new("code", KeyKind.Text, "Of a warning or note, as it is reported") { IsRequired = true },

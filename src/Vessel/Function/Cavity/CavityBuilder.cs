@@ -23,7 +23,7 @@ internal sealed class CavityBuilder
     {
         (_vessel, _sites, _parts) = (vessel, sites, parts);
         _cans = Can.Of(vessel, parts);
-        _inside = VesselProfiles.Inside(vessel);
+        _inside = InsideProfile.Of(vessel);
     }
 
     public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)

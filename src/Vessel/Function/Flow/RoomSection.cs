@@ -49,12 +49,11 @@ internal static class RoomSection
     private static double ToWall(Room room, double radius, double height, bool down)
     {
         var end = down ? room.Heights.Start : room.Heights.End;
-        // A dome comes nearer at a radius than at its pole.
-        var dome = room.Pieces.OfType<SpherePiece>()
-            .Where(piece => piece.Radius > radius && (down ? piece.Heights.End <= piece.Centre : piece.Heights.Start >= piece.Centre))
-            .Select(piece => (double?)(Math.Sqrt((piece.Radius - radius) * (piece.Radius + radius)) is var rise && down
-                ? piece.Centre - rise : piece.Centre + rise))
-            .FirstOrDefault();
+        // A dish or cone comes nearer at a radius than at its pole.
+        var dome = room.Pieces.OfType<ProfileRoomPiece>()
+            .Select(piece => new Profile(piece.Piece).FirstHit(new(radius, 0, height), down ? Vector3.UnitZ : -Vector3.UnitZ)?.At.Z is { } z
+                && piece.Heights.Contains(z) ? z : (double?)null)
+            .FirstOrDefault(z => z is not null);
         return down ? height - (dome ?? end) : (dome ?? end) - height;
     }
 
