@@ -14,7 +14,7 @@ from dxf_loops import loop_of
 
 COLOURS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
 DRAWN_BY = {"MARK": {"LINE", "CIRCLE", "ARC", "LWPOLYLINE", "POLYLINE"}, "BEND": {"LINE", "LWPOLYLINE", "POLYLINE"}}
-DEVELOPMENTS = {"plane", "rolled", "wrapped", "blank", "folded", "gore"}
+DEVELOPMENTS = {"plane", "rolled", "wrapped", "blank", "folded", "gore", "cone"}
 warnings.simplefilter("ignore", ShapelyDeprecationWarning)  # Debian 12 has 1.8, whose tree announces that of 2
 WRITTEN_TO = 1e-5  # of a coordinate in the file, mm
 FLOAT_CODES = set(range(10, 60)) | set(range(140, 148)) | set(range(210, 240))

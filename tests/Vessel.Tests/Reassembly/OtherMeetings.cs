@@ -85,7 +85,7 @@ internal static class OtherMeetings
         }
 
         // On the seam's edges neither round nor narrow: one of each pair at one distance from the tip.
-        foreach (var from in new[] { 0.25, 0.5, 0.75 }.Select(share => narrow + (share * (wide - narrow))))
+        foreach (var from in Enumerable.Range(1, 3).Select(i => narrow + (i / 4.0 * (wide - narrow))))
         {
             var turn = (Math.PI * Math.Sin(cone.HalfAngle)) - Math.Asin(cone.RootGap / 2 / from);
             var way = end == PortHost.Top ? -1 : 1;
