@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
@@ -10,6 +11,9 @@ internal static class HeadRules
     /// <summary>Walls may differ by this share before the step is worth a word. Common practice, no source.</summary>
     private const double StepShare = 0.25;
 
+    /// <summary>Between a cone's seam and the shell's at the girth, mm. Common practice, no source.</summary>
+    private const double SeamsApart = 10;
+
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -18,6 +22,7 @@ internal static class HeadRules
             var finding = head switch
             {
                 DishedHead dish => Step(end, dish, design),
+                ConeHead cone => Crossing(end, cone, design),
                 FlatHead lid => Ledge(end, lid, design),
                 _ => null,
             };
@@ -26,6 +31,24 @@ internal static class HeadRules
             if (head is FlatHead { Seat: Seat.Inset } && design.Shell.MadeFrom == StockForm.Sheet)
                 yield return Bead(end, head, design);
         }
+    }
+
+    private static Finding? Crossing(PortHost end, ConeHead cone, VesselDesign design)
+    {
+        var shell = design.Shell;
+        if (shell.MadeFrom != StockForm.Sheet)
+            return null;
+        var apart = shell.OuterRadius * Math.Abs(Turns.Signed(cone.SeamAngle - shell.SeamAngle));
+        return apart >= SeamsApart
+            ? null
+            : new(
+                FindingCodes.SeamsMeet,
+                Severity.Warning,
+                [Names.Shell, Names.Of(end)],
+                $"the seam of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, nearer than "
+                + $"{NoteText.Length(SeamsApart)} mm: turn the cone, 'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + Math.PI, 0))}' lies opposite.",
+                [new("apart", apart, SeamsApart, "mm")],
+                design.PlaceOf($"{cone.Path}.seam_angle"));
     }
 
     private static Finding? Step(PortHost end, DishedHead dome, VesselDesign design)
