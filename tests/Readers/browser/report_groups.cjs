@@ -156,6 +156,13 @@ exports.model = async all => {
   await page.locator("#show-all").click();
   await canvas.press("Escape");
 
+  await first.uncheck();
+  await page.locator("details.part").first().evaluate(fold => { fold.open = true; });
+  await page.locator("details.part button").first().click();
+  that(await first.isChecked() && /^Chosen: \S/.test(await page.locator("#model-said").textContent()),
+    "a part's own button does not show it on the model");
+  await canvas.press("Escape");
+
   const seams = page.locator("[data-weld] button");
   that(await seams.count() > 0, "no weld can be shown");
   const before = await look(page);

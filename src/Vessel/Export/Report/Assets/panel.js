@@ -54,6 +54,19 @@ const panel = () => {
     change();
   });
 
+  // From a part's flat to the part.
+  for (const fold of document.querySelectorAll("details.part")) {
+    const part = fold.id.slice("part-".length);
+    const title = fold.querySelector("h3").textContent;
+    const button = Object.assign(document.createElement("button"), { type: "button", textContent: `Show ${title} on the model` });
+    button.addEventListener("click", () => {
+      show(part, true);
+      choose(part);
+      canvas.scrollIntoView({ block: "center" });
+    });
+    fold.querySelector("summary").after(button);
+  }
+
   // Where to look from, what to cut away, how far to pull apart.
   for (const button of holder.querySelectorAll("[data-from]")) {
     button.addEventListener("click", () => {
