@@ -18,6 +18,7 @@ internal sealed record ReportSection(string Id, string Title, Action<ReportConte
         FindingsSection.Section,
         ModelSection.Section,
         PartsSection.Section,
+        SetUpSection.Section,
         StepsSection.Section,
         WeldsSection.Section,
         ProceduresSection.Section,

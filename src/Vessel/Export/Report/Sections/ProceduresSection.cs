@@ -13,6 +13,7 @@ internal static class ProceduresSection
     private static void Write(ReportContext report, Html html)
     {
         var (sizes, welds) = (report.Sizes, report.Build.Plan.Procedures);
+        var reached = report.Build.Plan.Access.ToDictionary(access => access.Joint.Number, access => Reached(access, report));
         html.Tag("p", "A start for a trial on scrap of the same metal and wall; no qualified procedure.");
         html.Table(
             "procedure-table",
@@ -20,9 +21,9 @@ internal static class ProceduresSection
             [
                 "Weld", "Edges", Column.Figure("Passes"), Column.Figure("Amps"), Column.Figure($"Tungsten, {sizes.Unit}"),
                 Column.Figure("Cup"), Column.Figure("Argon, L/min"), Column.Figure("Heat, kJ/mm"),
-                Column.Figure("Carries, N/mm"), "Root side", "Heed",
+                Column.Figure("Carries, N/mm"), "Root side", "Reached by torch and rod", "Heed",
             ],
-            [.. welds.Select(weld => Row(weld, sizes))]);
+            [.. welds.Select(weld => Row(weld, reached.GetValueOrDefault(weld.Joint.Number), sizes))]);
         html.Tag("details", () =>
         {
             html.Tag("summary", "Sources");
@@ -39,7 +40,11 @@ internal static class ProceduresSection
         });
     }
 
-    private static Cell[] Row(WeldProcedure weld, Sizes sizes) =>
+    private static string Reached(TorchAccess access, ReportContext report) =>
+        $"{Sizes.Text(100 * access.ReachedShare, 0)} %"
+        + (access.ReachedShare < 1 && access.InTheWay is { } part ? $", past {report.NameOf(part) ?? part}" : string.Empty);
+
+    private static Cell[] Row(WeldProcedure weld, string? reached, Sizes sizes) =>
     [
         Cell.Link($"#weld-{weld.Joint.Number}", weld.Joint.Number),
         weld.Preparation,
@@ -51,6 +56,7 @@ internal static class ProceduresSection
         $"{Sizes.Text(weld.HeatInput.Low, 2)} to {Sizes.Text(weld.HeatInput.High, 2)}",
         Sizes.Text(weld.Strength.Value, 0),
         weld.Purged ? "argon" : "open",
+        reached,
         string.Join("; ", weld.Notes),
     ];
 }

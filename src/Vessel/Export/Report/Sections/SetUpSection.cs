@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Vessel.Planning;
+
+namespace Vessel.Export.Report.Sections;
+
+/// <summary>Where everything stands, measured from what can be touched, with a column to fill in by pencil.</summary>
+internal static class SetUpSection
+{
+    public static ReportSection Section { get; } = new("set-up", "Measured positions", Write)
+    {
+        AppliesTo = report => !SetUp.Of(report.Build.Assembly).IsEmpty,
+    };
+
+    private static void Write(ReportContext report, Html html)
+    {
+        var (sizes, unit) = (report.Sizes, report.Sizes.Unit);
+        string? Told(double? length) => length is { } mm ? sizes.Length(mm) : null;
+        ImmutableArray<SetUp> rows = SetUp.Of(report.Build.Assembly);
+        html.Table(
+            "set-up-table",
+            $"Lengths in {unit}; the clock runs counter-clockwise from the front, seen from above",
+            [
+                "What", "Measured from", Column.Figure("Height"), Column.Figure("Clock, deg"), Column.Figure("Round the outside"),
+                Column.Figure("From the axis"), Column.Figure("Depth"), "Remark", "As built",
+            ],
+            [
+                .. rows.Select(row => new Cell[]
+                {
+                    row.What, row.Datum, sizes.Length(row.Height), row.Clock is { } clock ? Sizes.Text(clock, 1) : null,
+                    Told(row.Arc), Told(row.FromAxis), Told(row.Depth), row.Remark, string.Empty,
+                }),
+            ]);
+    }
+}
