@@ -15,65 +15,93 @@ internal static class Finish
     /// <summary>A change of light that is no longer that of a round wall.</summary>
     private const int Crease = 26;
 
+    /// <summary>Light in steps that nobody sees: the file is half as long.</summary>
     private const int LightStep = 4;
 
+    private const int Lights = 64;
+
+    // Light of a cut face, in steps: on a line of its hatching and beside it.
+    private const int OnHatch = 32;
+    private const int OffHatch = 60;
     private const int HatchPeriod = 12;
     private const int HatchWidth = 4;
+
+    private const byte White = 0xFF;
+
+    private static readonly Colour _ink = new(0x22, 0x28, 0x2C);
 
     /// <summary>Three bytes a pixel.</summary>
     public static byte[] Of(Raster raster, ImmutableArray<Colour> tints)
     {
-        var (width, height) = (raster.Outlook.Width, raster.Outlook.Height);
-        var pixels = new byte[3 * (width / Fine) * (height / Fine)];
-        Parallel.For(0, height / Fine, row =>
+        var (width, height) = (raster.Outlook.Width / Fine, raster.Outlook.Height / Fine);
+        var pixels = new byte[3 * width * height];
+        var shades = Shades(tints);
+        Array.Fill(pixels, White);
+        // The outlook's margin keeps the last row and column free, whose samples have no neighbours.
+        Parallel.For(0, height - 1, row =>
         {
-            for (var column = 0; column < width / Fine; column++)
-            {
-                var (red, green, blue) = (0, 0, 0);
-                for (var k = 0; k < Fine * Fine; k++)
-                {
-                    var colour = Sample(raster, tints, (Fine * column) + (k % Fine), (Fine * row) + (k / Fine));
-                    (red, green, blue) = (red + colour.Red, green + colour.Green, blue + colour.Blue);
-                }
-
-                var place = 3 * ((row * (width / Fine)) + column);
-                (pixels[place], pixels[place + 1], pixels[place + 2]) = (Mean(red), Mean(green), Mean(blue));
-            }
+            var line = pixels.AsSpan(3 * row * width, 3 * (width - 1));
+            for (var column = 0; column < width - 1; column++)
+                Mix(raster, shades, Fine * column, Fine * row, line.Slice(3 * column, 3));
         });
         return pixels;
     }
 
-    private static byte Mean(int sum) => (byte)(sum / (Fine * Fine));
-
-    private static Colour Sample(Raster raster, ImmutableArray<Colour> tints, int x, int y)
+    /// <summary>Every tint in every light; the first for where nothing is.</summary>
+    private static Colour[] Shades(ImmutableArray<Colour> tints)
     {
-        var place = (y * raster.Outlook.Width) + x;
-        if (IsEdge(raster, x, y, place))
-            return new(0x22, 0x28, 0x2C);
-        var body = raster.Body[place];
-        if (body == 0)
-            return new(0xFF, 0xFF, 0xFF);
-        // In steps that nobody sees: the file is half as long.
-        var (tint, light) = (tints[body - 1], raster.Light[place] / LightStep * LightStep / 252.0);
-        if (raster.Light[place] == Raster.Cut)
-            light = (body % 2 == 0 ? x + y : x - y + raster.Outlook.Height) % HatchPeriod < HatchWidth ? 0.5 : 0.95;
-        return new((byte)(tint.Red * light), (byte)(tint.Green * light), (byte)(tint.Blue * light));
+        var shades = new Colour[Lights * (tints.Length + 1)];
+        Array.Fill(shades, new(White, White, White), 0, Lights);
+        for (var i = Lights; i < shades.Length; i++)
+        {
+            var (tint, light) = (tints[(i / Lights) - 1], i % Lights / (Lights - 1.0));
+            shades[i] = new((byte)(tint.Red * light), (byte)(tint.Green * light), (byte)(tint.Blue * light));
+        }
+
+        return shades;
     }
 
-    /// <summary>Against the sample to the right and the one below.</summary>
-    private static bool IsEdge(Raster raster, int x, int y, int place)
+    /// <summary>The mean of a pixel's samples.</summary>
+    private static void Mix(Raster raster, Colour[] shades, int x, int y, Span<byte> pixel)
     {
-        var width = raster.Outlook.Width;
-        return (x + 1 < width && Differ(raster, place, place + 1))
-            || (y + 1 < raster.Outlook.Height && Differ(raster, place, place + width));
+        var (body, width) = (raster.Body, raster.Outlook.Width);
+        var first = (y * width) + x;
+        if ((body[first] | body[first + 1] | body[first + 2]
+            | body[first + width] | body[first + width + 1] | body[first + width + 2]
+            | body[first + (2 * width)] | body[first + (2 * width) + 1]) == 0)
+        {
+            return;
+        }
+
+        var (red, green, blue) = (0, 0, 0);
+        for (var k = 0; k < Fine * Fine; k++)
+        {
+            var place = first + (k / Fine * width) + (k % Fine);
+            // Against the sample to the right and the one below.
+            var colour = Differ(raster, place, place + 1) || Differ(raster, place, place + width)
+                ? _ink
+                : shades[(Lights * body[place]) + LightOf(raster, place, x + (k % Fine), y + (k / Fine))];
+            (red, green, blue) = (red + colour.Red, green + colour.Green, blue + colour.Blue);
+        }
+
+        (pixel[0], pixel[1], pixel[2]) = ((byte)(red / (Fine * Fine)), (byte)(green / (Fine * Fine)), (byte)(blue / (Fine * Fine)));
+    }
+
+    private static int LightOf(Raster raster, int place, int x, int y)
+    {
+        var light = raster.Light[place];
+        if (light != Raster.Cut)
+            return light / LightStep;
+        var along = raster.Body[place] % 2 == 0 ? x + y : x - y + raster.Outlook.Height;
+        return along % HatchPeriod < HatchWidth ? OnHatch : OffHatch;
     }
 
     private static bool Differ(Raster raster, int a, int b)
     {
-        if (raster.Body[a] != raster.Body[b])
+        var (body, light) = (raster.Body, raster.Light);
+        if (body[a] != body[b])
             return true;
-        if (raster.Body[a] == 0)
-            return false;
-        return Math.Abs(raster.DepthAt(a) - raster.DepthAt(b)) > Step || Math.Abs(raster.Light[a] - raster.Light[b]) > Crease;
+        return body[a] != 0
+            && (Math.Abs(light[a] - light[b]) > Crease || Math.Abs(raster.DepthAt(a) - raster.DepthAt(b)) > Step);
     }
 }
