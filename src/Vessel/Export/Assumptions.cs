@@ -19,6 +19,7 @@ internal static class Assumptions
             "Capacity: still oil, level in all rooms at once; bungs plugged, tubes open; bores through the walls do not count.",
             "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (from memory), and twice that, which is also 0.58 g sideways.",
             "Order of assembly, tacks, preheat and distortion notes: common practice, no source, but where one is named; amps and gas are a start for a trial on scrap.",
+            "Times: the shop's rates for one of a kind; bought finishes and spinning are not in them; laser: the machine's minutes and sorting its parts.",
             "Solids are drawn closed, as welded, without weld metal and without threads.",
         ];
         if (design.Shell.MadeFrom == StockForm.Sheet)

@@ -30,6 +30,7 @@ public static class VesselFiles
         .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("setup.csv", to => SetUpCsv.Write(build.Plan, to)),
+        new("times.csv", to => TimesCsv.Write(build.Plan.Timing, to)),
         new("steps.csv", to => StepsCsv.Write(build.Plan, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
         new("pictures/isometric.png", to => to.Write(pictures.Whole)),

@@ -10,6 +10,11 @@ namespace Vessel.Planning;
 public sealed record Plan(
     Assembly Assembly, ImmutableArray<WeldProcedure> Procedures, Purge Purge, WorkOrder Order, ImmutableArray<Step> Steps)
 {
+    private readonly Lazy<Timing> _timing = new(() => Timing.Of(Assembly, Order, Procedures, Purge));
+
+    /// <summary>How long it takes.</summary>
+    public Timing Timing => _timing.Value;
+
     private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(Assembly, Order));
 
     /// <summary>How each weld is reached, in the order in which they are laid.</summary>

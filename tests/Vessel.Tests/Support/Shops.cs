@@ -1,15 +1,18 @@
+using Vessel.Stock;
+
 namespace Vessel.Tests.Support;
 
 /// <summary>Shop files.</summary>
 internal static class Shops
 {
     /// <summary>One with every key, each with a value other than its default.</summary>
-    public const string Whole = """
+    public static string Whole { get; } = $$"""
         shop: Boatyard of the north quay
         units: in
         welding:
           { rod_length: 1000 mm, rod_stub: 50 mm, gap_aim: 0.2, gap_most: 0.4, gap_limit: 0.8 mm, arc_share: 0.25, purge_flow: 8, purge_oxygen: 200 }
         torch: { cup_diameter: 16 mm, stick_out: 15 mm }
+        rates: { {{string.Join(", ", HandRates.All.Select(rate => FormattableString.Invariant($"{rate.Name}: {1.5 * rate.Likely}")))}} }
         bends: { aluminium: 0.40, stainless: 0.44, mild_steel: 0.42 }
         """;
 }

@@ -58,6 +58,8 @@ public static class ShopKeys
         MayBeEmpty = true,
     };
 
+    public static KeyMap Rates { get; } = new("the shop's times", [.. HandRates.All.Select(Rate)]) { MayBeEmpty = true };
+
     public static KeyMap Bends { get; } = new("the shop's bends",
     [
         .. Enum.GetValues<MaterialFamily>().Select(Neutral),
@@ -72,6 +74,7 @@ public static class ShopKeys
         new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
         new("welding", KeyKind.Mapping, "Rods and welding times") { DefaultRule = "its own defaults", Map = Welding },
         new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
+        new("rates", KeyKind.Mapping, "How long handwork takes") { DefaultRule = "its own defaults", Map = Rates },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {
             DefaultRule = "its own defaults", Map = Bends,

@@ -5,12 +5,14 @@ namespace Vessel.Design;
 
 /// <summary>The shop that will make the vessel: its stock, tools and rates. What its file leaves out is a default.</summary>
 /// <param name="Name">Empty where the file gives none.</param>
+/// <param name="Rates">Of handwork, by the names of <see cref="HandRates"/>.</param>
 /// <param name="BendLines">K by metal, as a share of the thickness from the inside.</param>
 /// <param name="Figures">Every figure in use with its source, in the order of the table of keys.</param>
 public sealed record Shop(
     string Name,
     WeldingShop Welding,
     TorchShop Torch,
+    ImmutableDictionary<string, Estimate> Rates,
     ImmutableDictionary<MaterialFamily, double> BendLines,
     ImmutableArray<ShopFigure> Figures)
 {

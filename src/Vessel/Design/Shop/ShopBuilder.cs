@@ -10,6 +10,7 @@ internal static class ShopBuilder
         file.Text("shop") ?? "",
         Welding(file.Child("welding")!),
         new(file.Child("torch")!.Number("cup_diameter"), file.Child("torch")!.Number("stick_out")),
+        HandRates.All.ToImmutableDictionary(rate => rate.Name, rate => Rate(file.Child("rates")!, rate)),
         Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
             family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),
         [.. ShopFigures.Of(file, ShopKeys.File, units)]);

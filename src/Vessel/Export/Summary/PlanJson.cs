@@ -21,6 +21,11 @@ internal static class PlanJson
             json.Put("after", link.After);
             json.Put("why", link.Why);
         }));
+        json.Object("time", () =>
+        {
+            json.Put("hand_min", plan.Timing.Hand);
+            json.Put("laser_min", plan.Timing.Laser);
+        });
         json.List("access", plan.Access, access => json.Object(() =>
         {
             json.Put("weld", access.Joint.Number);
@@ -36,6 +41,9 @@ internal static class PlanJson
             json.Put("weld", step.Task.Weld?.Joint.Number);
             json.List("parts", step.Task.Parts, json.Value);
             json.Put("what", step.What);
+            var (hand, laser) = plan.Timing.Of(step);
+            json.Put("hand_min", hand.Likely);
+            json.Put("laser_min", laser.Likely);
         }));
     }
 }

@@ -17,6 +17,11 @@ internal static class PlanSchema
             ("before", Text("Task")),
             ("after", Text("Task")),
             ("why", Text("Reason"))))),
+        ("time", Object("Of the whole vessel",
+            ("hand_min", Number("Likely, with parts cut by hand")),
+            ("hand_min_range", Range("Of hand_min")),
+            ("laser_min", Number("Likely, with parts cut by laser")),
+            ("laser_min_range", Range("Of laser_min")))),
         ("access", List("How each weld is reached when its turn comes", Object("A weld",
             ("weld", Text("Number")),
             ("free_share", Number("Of the torch's directions, 0 to 1")),
@@ -28,5 +33,7 @@ internal static class PlanSchema
             ("task", Text("As in order")),
             ("weld", Nullable(Text("Number, of a weld's step"))),
             ("parts", List("Ids", Text("Id"))),
-            ("what", Text("For the bench"))))));
+            ("what", Text("For the bench")),
+            ("hand_min", Number("Likely, with parts cut by hand")),
+            ("laser_min", Number("Likely, with parts cut by laser"))))));
 }
