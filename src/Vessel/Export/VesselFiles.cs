@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 using Vessel.Export.Pictures;
@@ -30,6 +31,10 @@ public static class VesselFiles
         .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("setup.csv", to => SetUpCsv.Write(build.Plan, to)),
+        .. build.Plan.Nests.Select(nest => new OutputFile(
+            $"nests/{Slug.Of(nest.Material.Name)}_{Numbers.Text(nest.Thickness, 3)}mm.dxf",
+            to => NestDxf.Write(
+                nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!), build.Options.Drawing, to))),
         new("times.csv", to => TimesCsv.Write(build.Plan.Timing, to)),
         new("steps.csv", to => StepsCsv.Write(build.Plan, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),

@@ -15,6 +15,14 @@ public sealed record Plan(
     /// <summary>How long it takes.</summary>
     public Timing Timing => _timing.Value;
 
+    private readonly Lazy<ImmutableArray<Nest>> _nests = new(() => Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock));
+
+    /// <summary>Flats on sheets, a nest for each metal and thickness.</summary>
+    public ImmutableArray<Nest> Nests => _nests.Value;
+
+    /// <summary>Tubes and bars in stock lengths, by section.</summary>
+    public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock);
+
     private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(Assembly, Order));
 
     /// <summary>How each weld is reached, in the order in which they are laid.</summary>

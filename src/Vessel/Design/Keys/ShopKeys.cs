@@ -60,6 +60,21 @@ public static class ShopKeys
 
     public static KeyMap Rates { get; } = new("the shop's times", [.. HandRates.All.Select(Rate)]) { MayBeEmpty = true };
 
+    public static KeyMap Stock { get; } = new("the shop's stock",
+    [
+        Size("tube_length", "Of a tube as bought", "6000 mm", new(200, 20_000)),
+        Size("bar_length", "Of a bar as bought", "3000 mm", new(200, 20_000)),
+        Size("saw_kerf", "What the saw takes at each cut", "1.5 mm", new(0, 10)),
+        Size("grip_loss", "Of each tube or bar: what the saw's vice holds", "60 mm", new(0, 150)),
+        Size("sheet_length", "Of a sheet as bought, along its grain", "2500 mm", new(200, 20_000)),
+        Size("sheet_width", "Of a sheet as bought", "1250 mm", new(200, 5000)),
+        Size("sheet_margin", "Kept from a sheet's edges", "10 mm", new(0, 50)),
+        Size("spacing", "Kept between pieces on a sheet", "5 mm", new(0.5, 50)),
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
     public static KeyMap Bends { get; } = new("the shop's bends",
     [
         .. Enum.GetValues<MaterialFamily>().Select(Neutral),
@@ -75,6 +90,7 @@ public static class ShopKeys
         new("welding", KeyKind.Mapping, "Rods and welding times") { DefaultRule = "its own defaults", Map = Welding },
         new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
         new("rates", KeyKind.Mapping, "How long handwork takes") { DefaultRule = "its own defaults", Map = Rates },
+        new("stock", KeyKind.Mapping, "What is bought, and what cutting it takes") { DefaultRule = "its own defaults", Map = Stock },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {
             DefaultRule = "its own defaults", Map = Bends,
@@ -98,9 +114,12 @@ public static class ShopKeys
         Source = $"{Text(rate.Low)} to {Text(rate.High)}: {rate.Source}",
     };
 
+    private static Key Size(string name, string what, string usual, KeyRange range) =>
+        new(name, KeyKind.Length, what) { Default = usual, Range = range, Source = WeldingRates.Practice };
+
     private static Key Neutral(MaterialFamily family)
     {
-        var usual = Stock.Bends.NeutralLine(family);
+        var usual = Vessel.Stock.Bends.NeutralLine(family);
         return new(Of(family), KeyKind.Ratio, "K, as a share of the thickness from the inside")
         {
             Default = Text(usual.Value), Range = BracketKeys.K, Source = usual.Source,

@@ -12,6 +12,7 @@ public sealed record Shop(
     string Name,
     WeldingShop Welding,
     TorchShop Torch,
+    StockShop Stock,
     ImmutableDictionary<string, Estimate> Rates,
     ImmutableDictionary<MaterialFamily, double> BendLines,
     ImmutableArray<ShopFigure> Figures)
@@ -21,6 +22,17 @@ public sealed record Shop(
     /// <summary>No file: every figure is its default.</summary>
     public static Shop Usual => _usual.Value;
 }
+
+/// <summary>What is bought, and what cutting it takes; mm.</summary>
+public sealed record StockShop(
+    double TubeLength,
+    double BarLength,
+    double SawKerf,
+    double GripLoss,
+    double SheetLength,
+    double SheetWidth,
+    double SheetMargin,
+    double Spacing);
 
 /// <param name="CupDiameter">Outside, mm.</param>
 /// <param name="StickOut">From the cup's edge to the root, mm.</param>

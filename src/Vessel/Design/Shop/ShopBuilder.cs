@@ -10,10 +10,21 @@ internal static class ShopBuilder
         file.Text("shop") ?? "",
         Welding(file.Child("welding")!),
         new(file.Child("torch")!.Number("cup_diameter"), file.Child("torch")!.Number("stick_out")),
+        Stock(file.Child("stock")!),
         HandRates.All.ToImmutableDictionary(rate => rate.Name, rate => Rate(file.Child("rates")!, rate)),
         Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
             family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),
         [.. ShopFigures.Of(file, ShopKeys.File, units)]);
+
+    private static StockShop Stock(Section section) => new(
+        section.Number("tube_length"),
+        section.Number("bar_length"),
+        section.Number("saw_kerf"),
+        section.Number("grip_loss"),
+        section.Number("sheet_length"),
+        section.Number("sheet_width"),
+        section.Number("sheet_margin"),
+        section.Number("spacing"));
 
     private static WeldingShop Welding(Section section) => new(
         section.Number("rod_length"),

@@ -26,6 +26,31 @@ internal static class PlanJson
             json.Put("hand_min", plan.Timing.Hand);
             json.Put("laser_min", plan.Timing.Laser);
         });
+        json.List("nests", plan.Nests, nest => json.Object(() =>
+        {
+            json.Put("material", nest.Material.Name);
+            json.Put("thickness_mm", nest.Thickness);
+            json.Put("sheets", nest.UsedLength.Length);
+            json.List("used_length_mm", nest.UsedLength, json.Value);
+            json.Put("utilisation", nest.Utilisation);
+            json.List("too_large", nest.TooLarge, json.Value);
+        }));
+        json.List("bars", plan.Bars, bar => json.Object(() =>
+        {
+            json.Put("form", bar.Form);
+            json.Put("material", bar.Material.Name);
+            json.Put("diameter_mm", bar.Diameter);
+            json.Put("wall_mm", bar.Wall);
+            json.Put("stock_length_mm", bar.StockLength);
+            json.List("lengths", bar.Packing.Bars, one => json.List(one, i => json.Object(() =>
+            {
+                json.Put("name", bar.Pieces[i].Name);
+                json.Put("length_mm", bar.Pieces[i].Length);
+            })));
+            json.Put("used_mm", bar.Used);
+            json.Put("least_lengths", bar.Packing.Bound);
+            json.List("too_long", bar.Packing.TooLong.Select(i => bar.Pieces[i].Name), json.Value);
+        }));
         json.List("access", plan.Access, access => json.Object(() =>
         {
             json.Put("weld", access.Joint.Number);

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Parts;
+using Vessel.Stock;
+
+namespace Vessel.Planning;
+
+/// <summary>Tube or bar of one section, bought in stock lengths.</summary>
+/// <param name="Form">tube or bar.</param>
+/// <param name="Diameter">Outside, mm.</param>
+/// <param name="Wall">mm; zero for bar.</param>
+/// <param name="Pieces">Name and length of each piece, mm.</param>
+/// <param name="StockLength">mm.</param>
+/// <param name="Used">From the bars' ends to the last cuts, kerfs included, mm: what a dealer who cuts to length would sell.</param>
+/// <param name="Mass">Of what is used, grams.</param>
+public sealed record BarStock(
+    string Form,
+    Material Material,
+    double Diameter,
+    double Wall,
+    ImmutableArray<(string Name, double Length)> Pieces,
+    double StockLength,
+    BarPacking Packing,
+    double Used,
+    double Mass)
+{
+    public static ImmutableArray<BarStock> Of(ImmutableArray<Part> parts, StockShop shop) =>
+    [
+        .. parts.Where(part => part.Stock.Form != "sheet")
+            .GroupBy(part => (part.Stock.Form, part.Material, part.Stock.Width, part.Stock.Wall))
+            .OrderBy(group => group.Key.Form, StringComparer.Ordinal)
+            .ThenBy(group => group.Key.Material.Name, StringComparer.Ordinal)
+            .ThenBy(group => group.Key.Width)
+            .ThenBy(group => group.Key.Wall)
+            .Select(group => Of(group.Key.Form, group.Key.Material, group.Key.Width, group.Key.Wall, [.. group], shop)),
+    ];
+
+    private static BarStock Of(string form, Material material, double diameter, double wall, ImmutableArray<Part> parts, StockShop shop)
+    {
+        ImmutableArray<(string Name, double Length)> pieces =
+        [
+            .. parts.SelectMany(part => Enumerable.Repeat((part.Name, part.Stock.Length), part.Quantity))
+                .OrderBy(piece => piece.Name, StringComparer.Ordinal),
+        ];
+        var length = form == "tube" ? shop.TubeLength : shop.BarLength;
+        var packing = BarPacking.Of([.. pieces.Select(piece => piece.Length)], length - shop.GripLoss, shop.SawKerf);
+        var used = packing.Bars.Sum(bar => bar.Sum(i => pieces[i].Length + shop.SawKerf));
+        var inner = wall > 0 ? (diameter / 2) - wall : 0;
+        var section = Math.PI * ((diameter * diameter / 4) - (inner * inner));
+        return new(form, material, diameter, wall, pieces, length, packing, used, section * used * material.Density / 1000);
+    }
+}
