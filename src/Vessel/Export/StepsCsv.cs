@@ -18,6 +18,6 @@ internal static class StepsCsv
     private static CsvCell[] Row(Step step, (Estimate Hand, Estimate Laser) time) =>
     [
         step.Number, step.Kind.ToString().ToLowerInvariant(), step.Task.Weld?.Joint.Number, string.Join(" ", step.Task.Parts), step.What,
-        .. TimesCsv.Minutes(time.Hand), .. TimesCsv.Minutes(time.Laser),
+        .. TimesCsv.Rounded(time.Hand), .. TimesCsv.Rounded(time.Laser),
     ];
 }

@@ -22,13 +22,12 @@ internal static class TimesCsv
             Row("total", null, null, null, timing.Hand, timing.Laser, timing.Hand.Basis),
         ]);
 
-    internal static IEnumerable<CsvCell> Minutes(Estimate? time) => time is { } minutes
-        ? [Rounded(minutes.Low), Rounded(minutes.Likely), Rounded(minutes.High)]
+    /// <summary>Low, likely, high, to a hundredth; empty cells for none.</summary>
+    internal static IEnumerable<CsvCell> Rounded(Estimate? estimate) => estimate is { } e
+        ? new[] { e.Low, e.Likely, e.High }.Select(value => (CsvCell)Math.Round(value, 2))
         : [default, default, default];
-
-    private static CsvCell Rounded(double minutes) => Math.Round(minutes, 2);
 
     private static CsvCell[] Row(
         string task, string? step, string? operation, double? quantity, Estimate? hand, Estimate? laser, string basis) =>
-        [task, step, operation, quantity, .. Minutes(hand), .. Minutes(laser), basis];
+        [task, step, operation, quantity, .. Rounded(hand), .. Rounded(laser), basis];
 }

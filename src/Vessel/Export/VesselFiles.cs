@@ -7,6 +7,7 @@ using Vessel.Export.Report;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Export.Summary;
+using Vessel.Planning;
 
 namespace Vessel.Export;
 
@@ -35,6 +36,7 @@ public static class VesselFiles
             $"nests/{Slug.Of(nest.Material.Name)}_{Numbers.Text(nest.Thickness, 3)}mm.dxf",
             to => NestDxf.Write(
                 nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!), build.Options.Drawing, to))),
+        .. Quote.Of(build.Plan) is { } quote ? new OutputFile[] { new("quote.csv", to => QuoteCsv.Write(quote, to)) } : [],
         new("times.csv", to => TimesCsv.Write(build.Plan.Timing, to)),
         new("steps.csv", to => StepsCsv.Write(build.Plan, to)),
         new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),

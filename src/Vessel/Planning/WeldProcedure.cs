@@ -9,6 +9,7 @@ namespace Vessel.Planning;
 /// <summary>How one weld is laid by hand with TIG. A start for a trial on scrap; no qualified procedure.</summary>
 /// <param name="Preparation">Of the edges, in words with the gap.</param>
 /// <param name="LeastLeg">Published least leg, mm; null where none is published for the metal and wall.</param>
+/// <param name="FillerMass">Grams.</param>
 /// <param name="Settings">Amps and gas, with their source.</param>
 /// <param name="Volts">At the middle of the amps.</param>
 /// <param name="HeatInput">kJ/mm of each pass, by the low, middle and high amps.</param>
@@ -22,6 +23,7 @@ public sealed record WeldProcedure(
     double? LeastLeg,
     int Passes,
     Filler Filler,
+    Estimate FillerMass,
     Rod Rod,
     Tungsten Tungsten,
     TigRow Settings,
@@ -54,6 +56,7 @@ public sealed record WeldProcedure(
             LeastFillet.Leg(family, Math.Min(host.Thickness, part.Thickness), Math.Max(host.Thickness, part.Thickness)),
             WeldPasses.Of(weld),
             cost.Filler,
+            cost.FillerMass,
             cost.Rod,
             Tungstens.For(amps, family == MaterialFamily.Aluminium),
             settings,

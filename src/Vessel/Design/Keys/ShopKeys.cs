@@ -75,6 +75,20 @@ public static class ShopKeys
         MayBeEmpty = true,
     };
 
+    public static KeyMap Prices { get; } = new("the shop's prices",
+    [
+        new("currency", KeyKind.Text, "In which the prices are") { DefaultRule = "not said" },
+        .. Enum.GetValues<MaterialFamily>().Select(family => Price(PriceOf(family), $"Of a kilogram of {Of(family).Replace('_', ' ')}, sheet or tube")),
+        Price("rod_per_kg", "Of a kilogram of filler rod"),
+        Price("gas_per_m3", "Of a cubic metre of argon"),
+        Price("laser_per_minute", "Of a minute of the laser"),
+        Price("fitting", "Of one fitting that is bought"),
+        Price("labour_per_hour", "Of an hour at the bench"),
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
     public static KeyMap Bends { get; } = new("the shop's bends",
     [
         .. Enum.GetValues<MaterialFamily>().Select(Neutral),
@@ -91,11 +105,15 @@ public static class ShopKeys
         new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
         new("rates", KeyKind.Mapping, "How long handwork takes") { DefaultRule = "its own defaults", Map = Rates },
         new("stock", KeyKind.Mapping, "What is bought, and what cutting it takes") { DefaultRule = "its own defaults", Map = Stock },
+        new("prices", KeyKind.Mapping, "For a quote; what has none is in no total") { DefaultRule = "none: no quote", Map = Prices },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {
             DefaultRule = "its own defaults", Map = Bends,
         },
     ]);
+
+    /// <summary>The key of a metal family's price.</summary>
+    public static string PriceOf(MaterialFamily family) => $"{Of(family)}_per_kg";
 
     /// <summary>The key of a metal family: <c>mild_steel</c>.</summary>
     public static string Of(MaterialFamily family) => family switch
@@ -113,6 +131,9 @@ public static class ShopKeys
         Range = rate.Unit == "share" ? new(0.01, 1) : new(0.001 * rate.Likely, 1000 * rate.Likely),
         Source = $"{Text(rate.Low)} to {Text(rate.High)}: {rate.Source}",
     };
+
+    private static Key Price(string name, string what) =>
+        new(name, KeyKind.Ratio, what) { DefaultRule = "not known", Range = new(0, 1_000_000) };
 
     private static Key Size(string name, string what, string usual, KeyRange range) =>
         new(name, KeyKind.Length, what) { Default = usual, Range = range, Source = WeldingRates.Practice };

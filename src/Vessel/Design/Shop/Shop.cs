@@ -13,6 +13,7 @@ public sealed record Shop(
     WeldingShop Welding,
     TorchShop Torch,
     StockShop Stock,
+    PricesShop Prices,
     ImmutableDictionary<string, Estimate> Rates,
     ImmutableDictionary<MaterialFamily, double> BendLines,
     ImmutableArray<ShopFigure> Figures)

@@ -11,6 +11,7 @@ internal static class ShopBuilder
         Welding(file.Child("welding")!),
         new(file.Child("torch")!.Number("cup_diameter"), file.Child("torch")!.Number("stick_out")),
         Stock(file.Child("stock")!),
+        PricesShop.Of(file.Child("prices")!),
         HandRates.All.ToImmutableDictionary(rate => rate.Name, rate => Rate(file.Child("rates")!, rate)),
         Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
             family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),

@@ -26,6 +26,17 @@ internal static class PlanJson
             json.Put("hand_min", plan.Timing.Hand);
             json.Put("laser_min", plan.Timing.Laser);
         });
+        if (Quote.Of(plan) is { } quote)
+        {
+            json.Object("quote", () =>
+            {
+                json.Put("currency", quote.Currency);
+                json.Put("hand", quote.Hand);
+                json.Put("laser", quote.Laser);
+                json.List("not_priced", quote.NotPriced, json.Value);
+            });
+        }
+
         json.List("nests", plan.Nests, nest => json.Object(() =>
         {
             json.Put("material", nest.Material.Name);
