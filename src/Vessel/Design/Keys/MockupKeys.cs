@@ -7,7 +7,7 @@ internal static class MockupKeys
     [
         new("width", KeyKind.Length, "From left to right") { Default = "220 mm", Range = new(20, 5000) },
         new("depth", KeyKind.Length, "From front to back") { Default = "220 mm", Range = new(20, 5000) },
-        new("height", KeyKind.Length, "Upward") { Default = "250 mm", Range = new(20, 5000) },
+        new("height", KeyKind.Length, "Of what it prints, upward") { Default = "250 mm", Range = new(20, 5000) },
     ])
     {
         MayBeEmpty = true,
