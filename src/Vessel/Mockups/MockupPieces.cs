@@ -27,14 +27,16 @@ public static class MockupPieces
     /// <summary>A cut that runs along something flat is tried again so much further, mm.</summary>
     private const double Aside = 0.35;
 
-    /// <summary>Most pieces along one axis: more is no print.</summary>
-    private const int MostPieces = 40;
+    /// <summary>More is no print.</summary>
+    private const int MostPieces = 64;
 
-    /// <summary>None where it fits whole, is not to be split, or no plane cuts it cleanly.</summary>
+    /// <summary>None where it fits whole, is not to be split or would give too many, or no plane cuts it cleanly.</summary>
     public static ImmutableArray<MockupPiece> Of(Mockup mockup)
     {
         var (options, bed) = (mockup.Plan.Options, mockup.Plan.Options.Bed);
-        if (!options.Splits || BedFit.Of(mockup.Mesh, bed) is not null)
+        var size = mockup.Size;
+        var cells = Count(size.X, bed.Width) * Count(size.Y, bed.Depth) * Count(size.Z, bed.Height);
+        if (!options.Splits || cells > MostPieces || BedFit.Of(mockup.Mesh, bed) is not null)
             return [];
         try
         {
@@ -57,8 +59,7 @@ public static class MockupPieces
         foreach (var (mesh, own) in bodies)
         {
             var (low, high) = (mesh.Vertices.Min(v => v.Dot(way)), mesh.Vertices.Max(v => v.Dot(way)));
-            // Pegs stand out of a piece by two of their greatest diameters at most.
-            var count = high - low <= room ? 1 : Math.Min(MostPieces, (int)Math.Ceiling((high - low) / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2)));
+            var count = (int)Count(high - low, room);
             var (rest, pegs) = (mesh, own);
             for (var i = 1; i < count; i++)
             {
@@ -72,6 +73,10 @@ public static class MockupPieces
 
         return cut;
     }
+
+    /// <summary>Of equal pieces; pegs stand out of each by two and a half of their greatest radii at most.</summary>
+    private static double Count(double length, double room) =>
+        length <= room ? 1 : Math.Ceiling(length / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2));
 
     private static (Mesh Below, Mesh Above, int Pegs) At(Mesh mesh, Vector3 way, double level)
     {

@@ -44,6 +44,8 @@ public sealed class MockupPiecesTests
     {
         Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(250, 250, 350) })).Pieces);
         Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(250, 250, 120), Splits = false })).Pieces);
+        // A hundred pieces and more are no print.
+        Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(30, 30, 30) })).Pieces);
     }
 
     [Fact]
