@@ -12,6 +12,7 @@ internal static class FunctionText
         ("flow", ["gas-flow", "gas-loss"]),
         ("narrowest", ["smallest-stage"]),
         ("oil", ["carried-up", "half-caught"]),
+        ("mount", ["mass-full", "ear-margin", "weld-margin", "bolt-margin"]),
     ];
 
     public static void Write(Assembly assembly, TextWriter output)

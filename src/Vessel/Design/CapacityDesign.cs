@@ -9,6 +9,12 @@ namespace Vessel.Design;
 public sealed record CapacityDesign(
     string Path, double GreatestLean, double LeanStep, int Directions, double Sideways, double TableStep)
 {
+    /// <summary>Name of the rule book that says what it must hold; null for none.</summary>
+    public string? Rule { get; init; }
+
+    /// <summary>Hours of running; zero where nothing is asked.</summary>
+    public double BetweenDrains { get; init; }
+
     /// <summary>What holds where the file says nothing.</summary>
     public static CapacityDesign Usual { get; } = new("capacity", Math.PI / 6, Math.PI / 12, 8, 0, 10);
 }

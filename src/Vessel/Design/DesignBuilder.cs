@@ -40,6 +40,9 @@ internal static class DesignBuilder
             },
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
             Mockup = MockupBuilder.Build(file.Child("mockup") ?? Section.Absent("mockup")),
+            Mounting = DutyBuilder.Mounting(file.Child("mounting") ?? Section.Absent("mounting")),
+            LeakTest = DutyBuilder.LeakTest(file.Child("leak_test") ?? Section.Absent("leak_test")),
+            DrainBack = DutyBuilder.DrainBack(file.Child("drain_back") ?? Section.Absent("drain_back")),
         };
     }
 
@@ -130,7 +133,11 @@ internal static class DesignBuilder
             section.Number("lean_step"),
             (int)section.Number("directions"),
             section.Number("sideways"),
-            section.Number("table_step"));
+            section.Number("table_step"))
+        {
+            Rule = section.Text("rule") is { } rule && rule != CapacityKeys.NoRule ? rule : null,
+            BetweenDrains = section.Number("between_drains"),
+        };
 
     /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
     public static Material Metal(Section section) => section.Material ?? Materials.All[0];

@@ -32,6 +32,12 @@ public sealed record VesselDesign(
     /// <summary>Who makes it, with what.</summary>
     public Shop Shop { get; init; } = Shop.Usual;
 
+    public MountingDesign Mounting { get; init; } = MountingDesign.Usual;
+
+    public LeakTestDesign LeakTest { get; init; } = LeakTestDesign.Usual;
+
+    public DrainDesign DrainBack { get; init; } = DrainDesign.Unknown;
+
     /// <summary>Findings that the file's author takes.</summary>
     public ImmutableArray<AcceptedCode> Accepted { get; init; } = [];
 

@@ -23,6 +23,7 @@ public static class Assessment
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),
         .. FlowRules.Of(assembly),
+        .. DutyRules.Of(assembly),
         .. BracketRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),

@@ -36,6 +36,12 @@ public static class FindingCodes
     public const string StageBelowInlet = "stage-below-inlet";
     public const string MediaBypassed = "media-bypassed";
     public const string LossTooGreat = "loss-too-great";
+    public const string MountOverloaded = "mount-overloaded";
+    public const string TestPressureHigh = "test-pressure-high";
+    public const string TestOverstress = "test-overstress";
+    public const string MayCollapse = "may-collapse";
+    public const string CatchTooSmall = "catch-too-small";
+    public const string OilHeldUp = "oil-held-up";
     public const string UnlikeMetals = "unlike-metals";
     public const string JointOutOfReach = "joint-out-of-reach";
     public const string SealedRoom = "sealed-room";
@@ -86,6 +92,12 @@ public static class FindingCodes
         new(StageBelowInlet, "A stage of the gas's way is narrower than the inlet.", "Widen it: more or larger windows or holes, more room round or under the sleeve."),
         new(MediaBypassed, "Gas has a way from inlet to vent that does not pass the packing.", "Close that way, or set the packing where all gas has to pass it."),
         new(LossTooGreat, "The gas loses more pressure from inlet to vent than the design takes; a choked crankcase pushes oil past its seals.", "Widen the stages that lose most, or raise flow.most_loss if the engine's maker allows more."),
+        new(MountOverloaded, "Welds, ears or bolts of the bracket bear less than the full vessel puts on them.", "Bring the plate nearer, make it thicker, wider or higher, or take more or thicker bolts."),
+        new(TestPressureHigh, "The leak test passes the pressure from which on published rules for vessels under pressure begin.", "Test at 200 to 300 mbar, with water."),
+        new(TestOverstress, "Shell or end yields next to its welds at the leak test.", "Test at less, or take thicker metal or a dome."),
+        new(MayCollapse, "The suction in use may fold the shell.", "Take a thicker shell, or a ring round it; lower the suction."),
+        new(CatchTooSmall, "It holds less than gathers between two drains, or than the rule book asks for.", "Make it larger, shorten what hangs inside, or drain it sooner."),
+        new(OilHeldUp, "The vessel's depression holds up more oil than the drain hose is high.", "Hang the vessel higher above the sump, or widen the gas's way."),
     ];
 }
 

@@ -20,7 +20,7 @@ internal static class FlowRules
                 FindingCodes.StageBelowInlet,
                 Severity.Warning,
                 [],
-                $"{stage.Name} leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of {path.Inlet}: the gas speeds "
+                $"{stage.Name} leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
                 + "up there, tears oil off and loses pressure; widen it.",
                 [new("open area", stage.Area, path.InletArea, "mm2")],
                 design.PlaceOf(stage.Path));
@@ -32,7 +32,7 @@ internal static class FlowRules
                 FindingCodes.MediaBypassed,
                 Severity.Warning,
                 [],
-                $"gas can go from {path.Inlet} to {path.Vent} past the packing: most of it will, as that way is the freer one; close it.",
+                $"gas can go from '{path.Inlet}' to '{path.Vent}' past the packing: most of it will, as that way is the freer one; close it.",
                 [],
                 design.PlaceOf("inside"));
         }
@@ -43,7 +43,7 @@ internal static class FlowRules
                 FindingCodes.LossTooGreat,
                 Severity.Warning,
                 [],
-                $"from {path.Inlet} to {path.Vent} the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
+                $"from '{path.Inlet}' to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
                 + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
                 + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} that is taken; most of it in {Greatest(path)}.",
                 [new("loss", loss.Likely / PascalsPerMillibar, design.Flow.MostLoss / PascalsPerMillibar, "mbar")],

@@ -51,6 +51,17 @@ public sealed record StockTable(
         [
             .. Rods.All.Select(r => Row(r.Name, r.Diameter, r.Length, Rods.Source)),
         ]),
+        new("strengths", ["material", "elasticity_mpa", "poisson", "growth_um_m_k", "yield_as_welded_mpa", "weld_shear_mpa", "source"],
+        [
+            .. Strengths.All.Select(s => Row(
+                s.Material, s.Elasticity, s.Poisson, Math.Round(s.Growth * 1e6, 3), Math.Round(s.Yield, 2), Math.Round(s.WeldShear, 2), s.Source)),
+        ]),
+        new("rules", ["rule", "displacement_up_to_l", "volume_l", "source"],
+        [
+            .. from rule in CatchRules.All
+               from step in rule.Steps
+               select Row(rule.Name, double.IsFinite(step.UpTo) ? step.UpTo : null, step.Volume, rule.Source),
+        ]),
         new("travel", ["metal", "seam", "wall_mm", "speed_mm_min", "source"],
         [
             .. from family in Enum.GetValues<MaterialFamily>()

@@ -4,6 +4,7 @@ using System.Globalization;
 using Vessel.Design;
 using Vessel.Export;
 using Vessel.Export.Dxf;
+using Vessel.Function;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -94,6 +95,8 @@ public sealed class MutationTests
         var findings = Compiler.Assess(assembly);
         AssertPlaced(text, Compiler.Misaccepted(design, findings), mayBeNone: true);
         Assert.All(findings.SelectMany(f => f.Figures), f => Assert.True(double.IsFinite(f.Value), f.Name));
+        Assert.All(FunctionFigures.Of(assembly).SelectMany(group => group.Figures), figure => Assert.True(
+            figure.Value.Low <= figure.Value.Likely && figure.Value.Likely <= figure.Value.High, figure.Name));
         if (seed % MeshedShare == 0)
             Build.Of(assembly, findings, new(new(DxfRelease.R2000, 0.01), false, new(0.2, 0.5), "0", ""));
         return true;

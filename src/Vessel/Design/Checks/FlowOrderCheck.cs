@@ -14,13 +14,14 @@ internal static class FlowOrderCheck
         for (var i = 0; i < order.Length; i++)
         {
             var isEnd = i == 0 || i == order.Length - 1;
-            var known = isEnd ? ports : between;
+            // The gas does not leave where it comes in.
+            var known = !isEnd ? between : i == 0 ? ports : ports.Where(port => port != order[0]).ToList();
             if (known.Contains(order[i]))
                 continue;
             yield return new Fault(
                 FaultCodes.PartNotFound,
                 $"{design.Flow.Path}.order[{i}]",
-                isEnd ? $"'{order[i]}' is not a port with a tube, where the gas could come in or leave."
+                isEnd ? $"'{order[i]}' is not a port with a tube where the gas could {(i == 0 ? "come in" : "leave")}."
                     : $"'{order[i]}' is not an opening inside.",
                 order[i],
                 null,

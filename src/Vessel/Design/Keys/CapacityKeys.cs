@@ -3,6 +3,9 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>capacity</c>.</summary>
 internal static class CapacityKeys
 {
+    /// <summary>The choice of no rule book.</summary>
+    public const string NoRule = "none";
+
     public static KeyMap Capacity { get; } = new("the ways of standing for which the capacity is worked out",
     [
         new("greatest_lean", KeyKind.Angle, "The furthest that the vessel leans; 0 for upright alone")
@@ -21,6 +24,14 @@ internal static class CapacityKeys
         new("table_step", KeyKind.Length, "From one level of the gauge table to the next")
         {
             Default = "10 mm", Range = new(0.5, 1000),
+        },
+        new("rule", KeyKind.Choice, "The rule book that says what it must hold, by the engine's displacement")
+        {
+            Choices = [NoRule, .. Stock.CatchRules.All.Select(rule => rule.Name)], Default = NoRule,
+        },
+        new("between_drains", KeyKind.Duration, "Running time from one drain to the next; 0 where nothing is asked")
+        {
+            Default = "0 hours", Range = new(0, 100_000),
         },
     ])
     {

@@ -150,6 +150,15 @@ public static class KeyTable
         {
             DefaultRule = "its own defaults", Map = MockupKeys.Mockup,
         },
+        new("mounting", KeyKind.Mapping, "What the mounting bears") { DefaultRule = "its own defaults", Map = DutyKeys.Mounting },
+        new("leak_test", KeyKind.Mapping, "The leak test, and the suction in use")
+        {
+            DefaultRule = "its own defaults", Map = DutyKeys.LeakTest,
+        },
+        new("drain_back", KeyKind.Mapping, "The way of the oil back to the sump")
+        {
+            DefaultRule = "not known", Map = DutyKeys.DrainBack,
+        },
         new("variants", KeyKind.Variants, "Named variants: for each the values that differ, by their paths")
         {
             DefaultRule = "none",

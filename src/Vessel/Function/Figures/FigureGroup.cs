@@ -11,7 +11,15 @@ public sealed record FigureGroup(
     string Title,
     ImmutableArray<Figure> Figures,
     ImmutableArray<FigureTable> Tables,
-    ImmutableArray<string> Words);
+    ImmutableArray<string> Words)
+{
+    /// <summary>The same without figures that sizes beyond all use have made endless, and with gaps for such in tables.</summary>
+    public FigureGroup Finite() => this with
+    {
+        Figures = [.. Figures.Where(figure => figure.Value.IsFinite && figure.Inputs.All(input => input.Value.IsFinite))],
+        Tables = [.. Tables.Select(table => table with { Rows = [.. table.Rows.Select(row => row.Finite())] })],
+    };
+}
 
 /// <summary>Figures of one kind for several things.</summary>
 /// <param name="Name">Unique in a vessel: <c>stages</c>.</param>
@@ -23,4 +31,10 @@ public sealed record FigureTable(
 public sealed record FigureColumn(string Name, string Title, string Unit);
 
 /// <param name="Values">One a column; null where there is none. Finite.</param>
-public sealed record FigureRow(string Label, ImmutableArray<double?> Values);
+public sealed record FigureRow(string Label, ImmutableArray<double?> Values)
+{
+    internal FigureRow Finite() => this with
+    {
+        Values = [.. Values.Select(value => value is { } figure && double.IsFinite(figure) ? value : null)],
+    };
+}

@@ -14,7 +14,11 @@ public static class FunctionFigures
         [
             path is null ? null : FlowFigures.Of(path, design.Flow),
             Separation.Of(path, design) is { } separation ? SeparationFigures.Of(separation, design) : null,
+            CatchFigures.Of(assembly, path),
+            Drain.Of(assembly, path) is { } drain ? DrainFigures.Of(drain) : null,
+            MountFigures.Of(assembly),
+            LeakFigures.Of(LeakTest.Of(assembly)),
         ];
-        return [.. all.OfType<FigureGroup>()];
+        return [.. all.OfType<FigureGroup>().Select(group => group.Finite())];
     }
 }

@@ -12,7 +12,7 @@ internal static class FlowFigures
     public static FigureGroup Of(FlowPath path, FlowDesign design) => new(
         "flow",
         "Flow of gas",
-        [.. Figures(path, design).Where(figure => figure.Value.IsFinite)],
+        [.. Figures(path, design)],
         [Stages(path)],
         [.. Words(path, design)]);
 
@@ -40,7 +40,7 @@ internal static class FlowFigures
             [FlowInput(flow), new("A", "its area", path.Smallest.Area, "mm2", "smallest-stage")],
             "definition", new($"below {Fastest} m/s, where gas hardly thins out", speed.High < Fastest));
         yield return new(
-            "gas-loss", "dp", $"loss of pressure from {path.Inlet} to {path.Vent}", path.Loss!.Value, "Pa",
+            "gas-loss", "dp", $"loss of pressure from '{path.Inlet}' to '{path.Vent}'", path.Loss!.Value, "Pa",
             "dp = sum over the stages of zeta rho v^2 / 2, friction, and creeping flow at small holes and fibres",
             [
                 FlowInput(flow),
@@ -100,16 +100,14 @@ internal static class FlowFigures
                     [
                         stage.Area,
                         stage.Area / path.InletArea,
-                        Finite(flow is { } at ? stage.Velocity(at.Likely) : null),
-                        Finite(flow is { } there ? stage.Reynolds(there.Likely, path.Gas) : null),
-                        Finite(losses.IsEmpty ? null : losses[i].Low),
-                        Finite(losses.IsEmpty ? null : losses[i].Likely),
-                        Finite(losses.IsEmpty ? null : losses[i].High),
+                        flow is { } at ? stage.Velocity(at.Likely) : null,
+                        flow is { } there ? stage.Reynolds(there.Likely, path.Gas) : null,
+                        losses.IsEmpty ? null : losses[i].Low,
+                        losses.IsEmpty ? null : losses[i].Likely,
+                        losses.IsEmpty ? null : losses[i].High,
                     ])),
             ]);
     }
-
-    private static double? Finite(double? value) => value is { } figure && double.IsFinite(figure) ? figure : null;
 
     private static IEnumerable<string> Words(FlowPath path, FlowDesign design)
     {

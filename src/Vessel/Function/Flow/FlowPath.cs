@@ -23,8 +23,8 @@ public sealed record FlowPath(
         return new(
             route.Inlet.Name,
             route.Vent.Name,
-            stages.Where(stage => stage.Kind == StageKind.Bore && stage.Path.StartsWith(route.Inlet.Path, StringComparison.Ordinal))
-                .Min(stage => stage.Area),
+            stages.Where(stage => stage.Kind == StageKind.Bore
+                && (stage.Path == route.Inlet.Path || stage.Path == $"{route.Inlet.Path}.fitting")).Min(stage => stage.Area),
             Media.IsBypassed(cavity, design, route.Inlet, route.Vent),
             stages,
             MovingGas.Of(design.Flow));

@@ -10,7 +10,7 @@ internal static class SeparationFigures
     public static FigureGroup Of(Separation separation, VesselDesign design) => new(
         "separation",
         "Separation of oil",
-        [.. Figures(separation, design).Where(figure => figure.Value.IsFinite)],
+        [.. Figures(separation, design)],
         separation.Rises.IsEmpty ? [Caught(separation)] : [Caught(separation), Rises(separation)],
         [.. Words(separation)]);
 
@@ -52,36 +52,47 @@ internal static class SeparationFigures
                 new("cyclones of the standard shape; no published correlation covers a plain can", false));
         }
 
-        foreach (var pad in separation.Pads)
+        if (!separation.Pads.IsEmpty)
         {
-            var speed = flow.Through(f => Separation.PadSpeed(pad, f));
-            var packing = pad.Packing!;
-            var fibre = packing.FibreDiameter!.Value;
-            var name = separation.Pads.Length == 1 ? "half-caught" : $"half-caught-{Slug.Of(packing.Name)}";
-            yield return new(
-                name, "d50", $"drop of which {packing.Name} catches half", Half(separation), "um",
-                "1 - exp(-(2/3) S L E / pi) = 0.5, S = 4 a / D, E(d) of one fibre",
-                [
-                    new("v", "speed of the gas in it", speed, "m/s", "stages"),
-                    new("a", "share of fibre", StageLoss.FibreShare(packing)!.Value, "", $"{packing.Path}.density"),
-                    new("D", "fibre diameter", fibre, "mm", $"{packing.Path}.fibre_diameter"),
-                    new("L", "depth", pad.Length, "mm", "stages"),
-                    oil,
-                ],
-                Impaction.FibreSource,
-                new(Impaction.FibreRange, speed.Likely * fibre * 1e-3 * path.Gas.Density / path.Gas.Viscosity is < 0.2 or (> 5 and < 20)));
-            var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, path.Gas.Density);
-            yield return new(
-                separation.Pads.Length == 1 ? "pad-load" : $"pad-load-{Slug.Of(packing.Name)}", "s",
-                $"speed of the gas in {packing.Name} as a share of that at which pads let oil through",
-                100 / greatest * speed, "%", "s = v / (0.107 sqrt((rho_p - rho) / rho))",
-                [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
-                SoudersBrown.Source,
-                new("knitted mesh pads 100 to 200 mm deep; they work best from 30 to 100 %, far below it impaction is weak", 100 / greatest * speed.Likely is >= 30 and <= 100));
+            foreach (var figure in Packed(separation, flow, oil))
+                yield return figure;
         }
 
         foreach (var figure in Cooling(path, flow, design))
             yield return figure;
+    }
+
+    private static IEnumerable<Figure> Packed(Separation separation, Amount flow, FigureInput oil)
+    {
+        var gas = separation.Path.Gas;
+        var pads = separation.Pads;
+        double Reynolds(FlowStage pad) =>
+            Separation.PadSpeed(pad, flow.Likely) * pad.Packing!.FibreDiameter!.Value * 1e-3 * gas.Density / gas.Viscosity;
+        yield return new(
+            "half-caught", "d50", $"drop of which {string.Join(" and ", pads.Select(pad => pad.Packing!.Name).Distinct())} catches half", Half(separation), "um",
+            "1 - exp(-(2/3) S L E / pi) = 0.5, S = 4 a / D, E(d) of one fibre",
+            [.. pads.SelectMany((pad, i) => Inputs(pad, pads.Length == 1 ? string.Empty : FigureText.Of(i + 1), flow)), oil],
+            Impaction.FibreSource,
+            new(Impaction.FibreRange, pads.All(pad => Reynolds(pad) is < 0.2 or (> 5 and < 20))));
+        var fastest = pads.MinBy(pad => pad.Area)!;
+        var speed = flow.Through(f => Separation.PadSpeed(fastest, f));
+        var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, gas.Density);
+        var load = 100 / greatest * speed;
+        yield return new(
+            "pad-load", "s", $"speed of the gas in {fastest.Packing!.Name} as a share of that at which pads let oil through", load, "%",
+            "s = v / (0.107 sqrt((rho_p - rho) / rho))",
+            [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
+            SoudersBrown.Source,
+            new("knitted mesh pads 100 to 200 mm deep; they work best from 30 to 100 %, far below it impaction is weak", load.Likely is >= 30 and <= 100));
+    }
+
+    private static IEnumerable<FigureInput> Inputs(FlowStage pad, string number, Amount flow)
+    {
+        var packing = pad.Packing!;
+        yield return new($"v{number}", "speed of the gas in it", flow.Through(f => Separation.PadSpeed(pad, f)), "m/s", "stages");
+        yield return new($"a{number}", "share of fibre", StageLoss.FibreShare(packing)!.Value, "", $"{packing.Path}.density");
+        yield return new($"D{number}", "fibre diameter", packing.FibreDiameter!.Value, "mm", $"{packing.Path}.fibre_diameter");
+        yield return new($"L{number}", "depth", pad.Length, "mm", "stages");
     }
 
     private static IEnumerable<Figure> Cooling(FlowPath path, Amount flow, VesselDesign design)
@@ -176,7 +187,6 @@ internal static class SeparationFigures
         [
             .. from stage in separation.Rises
                let carried = separation.Carried(stage)
-               where carried.IsFinite
                select new FigureRow(
                    stage.Name,
                    [stage.Velocity(separation.Path.Gas.Flow!.Value.Likely), carried.Low, carried.Likely, carried.High]),

@@ -1,0 +1,19 @@
+namespace Vessel.Design;
+
+/// <summary>Fills what the vessel has to bear from its sections; see <see cref="DesignBuilder"/> for values at fault.</summary>
+internal static class DutyBuilder
+{
+    public static MountingDesign Mounting(Section section) =>
+        new(section.Path, section.Number("acceleration"), section.Given.Contains("acceleration"));
+
+    public static LeakTestDesign LeakTest(Section section) => new(
+        section.Path,
+        section.Number("pressure"),
+        section.Number("suction"),
+        section.Text("with") == "air" ? TestMedium.Air : TestMedium.Water);
+
+    public static DrainDesign DrainBack(Section section) => new(
+        section.Path, Given(section, "head"), Given(section, "bore"), Given(section, "length"), Given(section, "depression"));
+
+    private static double? Given(Section section, string key) => section.Has(key) ? section.Number(key) : null;
+}

@@ -1,0 +1,52 @@
+namespace Vessel.Design;
+
+/// <summary>The keys under <c>mounting</c>, <c>leak_test</c> and <c>drain_back</c>.</summary>
+internal static class DutyKeys
+{
+    public static KeyMap Mounting { get; } = new("what the mounting bears",
+    [
+        new("acceleration", KeyKind.Ratio, "Greatest, in any direction, as a multiple of gravity")
+        {
+            Default = "5", Range = new(0.1, 100),
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap LeakTest { get; } = new("the leak test",
+    [
+        new("pressure", KeyKind.Pressure, "Above the air round the vessel, at the test")
+        {
+            Default = "200 mbar", Range = new(1, 20_000),
+        },
+        new("suction", KeyKind.Pressure, "Below the air round the vessel, at worst in use")
+        {
+            Default = "100 mbar", Range = new(0, 1000),
+        },
+        new("with", KeyKind.Choice, "What it is filled with") { Choices = ["water", "air"], Default = "water" },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
+    public static KeyMap DrainBack { get; } = new("the way of the oil back to the sump",
+    [
+        new("head", KeyKind.Length, "From the oil that it returns to up to the vessel's lowest place")
+        {
+            DefaultRule = "not known", Range = CommonKeys.FromZero,
+        },
+        new("bore", KeyKind.Length, "Of the hose, or of the narrowest fitting in it")
+        {
+            DefaultRule = "that of the lowest bung's fitting, or its tap drill", Range = new(1, 500),
+        },
+        new("length", KeyKind.Length, "Of the hose") { DefaultRule = "the head", Range = new(1, 100_000) },
+        new("depression", KeyKind.Pressure, "By how much the gas in the vessel stays below that in the sump")
+        {
+            DefaultRule = "the upper bound of the loss from inlet to vent", Range = new(0, 1000),
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+}

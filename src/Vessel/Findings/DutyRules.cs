@@ -1,0 +1,101 @@
+using Vessel.Design;
+using Vessel.Function;
+
+namespace Vessel.Findings;
+
+/// <summary>What breaks, folds, runs over or stays full when the vessel does its duty.</summary>
+internal static class DutyRules
+{
+    private const double PascalsPerMillibar = 100;
+
+    public static IEnumerable<Finding> Of(Assembly assembly) =>
+        Mount(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly));
+
+    private static IEnumerable<Finding> Mount(Assembly assembly) =>
+        from margin in MountFigures.Margins(assembly)
+        where double.IsFinite(margin.Margin) && margin.Margin < MountFigures.LeastMargin
+        let design = assembly.Design
+        select new Finding(
+            FindingCodes.MountOverloaded,
+            Severity.Warning,
+            [Slug.Of(design.Bracket!.Name)],
+            $"full of oil and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{(design.Mounting.IsGiven ? "" : " (a default)")}, "
+            + $"{margin.What} are loaded with {FigureText.Of(margin.Stress)} MPa where they bear {FigureText.Of(margin.Bears)}: bring the plate nearer, "
+            + "make it thicker, wider or higher, or take more or thicker bolts.",
+            [new("margin", margin.Margin, MountFigures.LeastMargin, string.Empty)],
+            design.PlaceOf(design.Bracket.Path));
+
+    private static IEnumerable<Finding> Test(LeakTest test)
+    {
+        var (design, given) = (test.Design, test.Design.LeakTest);
+        if (given.Pressure > LeakTest.Directive)
+        {
+            yield return new(
+                FindingCodes.TestPressureHigh,
+                Severity.Warning,
+                [],
+                $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
+                + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
+                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak.",
+                [new("test pressure", given.Pressure / PascalsPerMillibar, LeakTest.Directive / PascalsPerMillibar, "mbar")],
+                design.PlaceOf($"{given.Path}.pressure"));
+        }
+
+        foreach (var (what, path, stress, bears) in test.Margins().Where(margin => margin.Stress > margin.Bears))
+        {
+            yield return new(
+                FindingCodes.TestOverstress,
+                Severity.Warning,
+                [],
+                $"at the test the {what} is stressed to about {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
+                + "test at less, or take thicker metal or a dome.",
+                [new("stress", stress, bears, "MPa")],
+                design.PlaceOf(path));
+        }
+
+        if (test.ShellCollapse is { IsFinite: true } collapse && given.Suction > collapse.Low)
+        {
+            yield return new(
+                FindingCodes.MayCollapse,
+                Severity.Warning,
+                [],
+                $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
+                + $"{FigureText.Of(collapse.Low / PascalsPerMillibar)} mbar at worst, {FigureText.Of(collapse.Likely / PascalsPerMillibar)} likely; thicken it, or stiffen it by a ring.",
+                [new("suction", given.Suction / PascalsPerMillibar, collapse.Low / PascalsPerMillibar, "mbar")],
+                design.PlaceOf(design.Shell.Path));
+        }
+    }
+
+    private static IEnumerable<Finding> Catches(Assembly assembly)
+    {
+        var usable = assembly.Capacity.Usable / 1e6;
+        if (Catch.Of(assembly).Needed is not { } needed || usable >= needed)
+            yield break;
+        yield return new(
+            FindingCodes.CatchTooSmall,
+            Severity.Warning,
+            [],
+            $"it holds {FigureText.Of(usable)} L to the first spill or seal where {FigureText.Of(needed)} L are needed: make it higher or wider, shorten "
+            + "what hangs inside, or drain it sooner.",
+            [new("usable", usable, needed, "L")],
+            assembly.Design.PlaceOf("capacity"));
+    }
+
+    private static IEnumerable<Finding> Drains(Assembly assembly)
+    {
+        if (assembly.Design.DrainBack.Head is not { } head
+            || Drain.Of(assembly, FlowPath.Of(assembly)) is not { Held: { } held } || !double.IsFinite(held) || held < head)
+        {
+            yield break;
+        }
+
+        yield return new(
+            FindingCodes.OilHeldUp,
+            Severity.Warning,
+            [],
+            $"the vessel's depression holds up {FigureText.Of(held)} mm of oil in the drain hose, which has {FigureText.Of(head)} mm: the oil stays in the "
+            + "vessel while the engine runs; hang it higher, or lower its loss.",
+            [new("head held up", held, head, "mm")],
+            assembly.Design.PlaceOf("drain_back"));
+    }
+}

@@ -1,0 +1,95 @@
+using Vessel.Design;
+
+namespace Vessel.Function;
+
+/// <summary>The chapter on what the vessel holds in use.</summary>
+internal static class CatchFigures
+{
+    private static readonly Amount _gramsPerHour = new(2, 8, 15);
+
+    public static FigureGroup Of(Assembly assembly, FlowPath? path)
+    {
+        var needs = Catch.Of(assembly);
+        return new(
+            "catch",
+            "Oil that it holds",
+            [.. Figures(assembly, path, needs)],
+            [],
+            [.. Words(assembly, needs)]);
+    }
+
+    private static IEnumerable<Figure> Figures(Assembly assembly, FlowPath? path, Catch needs)
+    {
+        var (capacity, design) = (assembly.Capacity, assembly.Design);
+        yield return new(
+            "usable", "V", "volume up to the first spill or seal, upright", capacity.Usable / 1e6, "L", "volume below that level", [],
+            "the vessel's own geometry", Validity.Always);
+        yield return new(
+            "usable-leaning", "V", "the least of it upright and leaning", capacity.Worst.Usable / 1e6, "L",
+            "volume below a leaning plane at the first spill or seal",
+            [new("lean", "greatest lean", Geometry.Turns.ToDegrees(design.Capacity.GreatestLean), "deg", "capacity.greatest_lean")],
+            "the vessel's own geometry", new("oil at rest; waves spill sooner", true));
+        if (design.Capacity.BetweenDrains > 0)
+        {
+            var hours = design.Capacity.BetweenDrains;
+            yield return new(
+                "oil-gathered", "V", "oil that may gather between two drains", hours / 870 * _gramsPerHour, "L", "V = c t / 870 g/L",
+                [new("t", "running time", hours, "hours", "capacity.between_drains"), new("c", "oil carried", _gramsPerHour, "g/h", "a table")],
+                OilCarry.Source, new("heavy-duty diesels in sound order; water comes on top in cold weather", true));
+        }
+
+        if (needs is { ByRule: { } volume, Rule: { } rule })
+        {
+            yield return new(
+                "catch-by-rule", "V", $"volume that {rule.Name} asks for", volume, "L", "a table",
+                [new("V", "displacement", design.Flow.Engine!.Displacement, "L", "engine.displacement")],
+                rule.Source, new("rule books change: the event's own decides", true));
+        }
+
+        foreach (var figure in Pushed(path, design))
+            yield return figure;
+    }
+
+    /// <summary>What the gas's own pressure does to oil at a sleeve's rim.</summary>
+    private static IEnumerable<Figure> Pushed(FlowPath? path, VesselDesign design)
+    {
+        var rim = path?.Stages.ToList().FindIndex(stage => stage.Name.StartsWith("rim of ", StringComparison.Ordinal)) ?? -1;
+        if (path is null || rim < 0)
+            yield break;
+        var weight = design.Flow.OilDensity * Air.Gravity * 1e-3;
+        yield return new(
+            "blow-through", "h", $"oil above the rim that the gas can push aside before its pressure passes what is taken", design.Flow.MostLoss / weight, "mm",
+            "h = dp / (rho_p g)",
+            [
+                new("dp", "greatest loss that is taken", design.Flow.MostLoss, "Pa", "flow.most_loss"),
+                new("rho_p", "density of the oil", design.Flow.OilDensity, "kg/m3", "flow.oil_density"),
+            ],
+            "hydrostatics", new("oil at rest: gas that bubbles through throws oil up into the media", true));
+        if (path.Gas.Flow is not { } flow)
+            yield break;
+        var losses = path.Losses(flow);
+        var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind != StageKind.Bore).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
+        yield return new(
+            "level-step", "h", "by how much oil stands higher inside the sleeve than outside", 1 / weight * step, "mm", "h = dp / (rho_p g)",
+            [
+                new("dp", "loss from before the inlet to inside the rim", step, "Pa", "stages"),
+                new("rho_p", "density of the oil", design.Flow.OilDensity, "kg/m3", "flow.oil_density"),
+            ],
+            "hydrostatics", new("oil below the rim by several of that", true));
+    }
+
+    private static IEnumerable<string> Words(Assembly assembly, Catch needs)
+    {
+        if (!assembly.Capacity.Events.IsEmpty)
+        {
+            yield return string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"Never above {assembly.Capacity.Events[0].Height:0} mm over the shell's lower edge: there {assembly.Capacity.LimitedBy}.");
+        }
+
+        if (needs.Needed is null)
+            yield return "Give capacity.between_drains, or capacity.rule with engine, and what it holds is judged against what it needs.";
+        if (needs is { Rule: not null, ByRule: null })
+            yield return "A rule by displacement needs engine.displacement.";
+    }
+}

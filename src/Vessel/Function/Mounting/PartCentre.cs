@@ -1,0 +1,151 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Function;
+
+/// <summary>Where a part's mass acts, all its pieces together: closed forms of the body, less its holes where they are.</summary>
+/// <remarks>
+/// Polar caps: the wall between R and r from the pole to the angle a has its centre at 3/4 (R^4 - r^4) / (R^3 - r^3)
+/// (1 + cos a) / 2 from the ball's centre, a zone from the equator to the latitude b at sin b / 2 instead. Tubes: a port's
+/// is taken square at its inner end, where its volume says; exact to about the depth of its cope times its share of mass.
+/// </remarks>
+internal static class PartCentre
+{
+    public static Vector3 Of(Part part, Assembly assembly)
+    {
+        var design = assembly.Design;
+        return part.Kind switch
+        {
+            PartKind.Shell => LessHoles(part, Shell(design.Shell), assembly, PortHost.Shell),
+            PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
+            PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
+            PartKind.Crown => LessHoles(part, Dome(part, CapAngle(part, design), design), assembly, End(part, design)),
+            PartKind.Gore => Gores(part, design),
+            PartKind.Branch or PartKind.Bung => Port(part, assembly.Sites.First(site => Slug.Of(site.Port.Name) == part.Id)),
+            PartKind.Bracket => Bracket(part, BracketSite.Of(design.Bracket!, design)),
+            PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
+            PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
+            PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),
+            PartKind.Skirt => Skirt(part, design.Inside.Caps.First(cap => CapParts.Ids(cap).Skirt == part.Id), design),
+            _ => part.Placements[0].Origin,
+        };
+    }
+
+    private static (double Volume, Vector3 Centre) Shell(ShellDesign shell) => (
+        Math.PI * (shell.OutsideDiameter - shell.Wall) * shell.Wall * shell.Height, new(0, 0, shell.Height / 2));
+
+    private static (double Volume, Vector3 Centre) Lid(Part part, VesselDesign design)
+    {
+        var end = part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom;
+        var (site, head) = (HeadSite.Of(end, design), (FlatHead)design.Head(end));
+        return (
+            Math.PI / 4 * head.OutsideDiameter * head.OutsideDiameter * head.Wall,
+            site.Frame.Origin + (head.Wall / 2 * site.Frame.Z));
+    }
+
+    private static PortHost End(Part part, VesselDesign design) =>
+        part.Path.StartsWith(design.Top.Path, StringComparison.Ordinal) ? PortHost.Top : PortHost.Bottom;
+
+    private static double CapAngle(Part part, VesselDesign design) =>
+        End(part, design) is var end && design.Head(end) is HemisphereHead { Gores: { } gores } head
+            ? GoreShape.Of(end, head, gores, design).CapAngle
+            : Math.PI / 2;
+
+    /// <summary>A dish or cone by rings of equal height, which is right to about a thousandth of its depth.</summary>
+    private static (double Volume, Vector3 Centre) Turned(HeadShape shape)
+    {
+        const int Rings = 200;
+        var (low, high) = (shape.Outer.Start.V, Math.Max(shape.Outer.End.V, shape.Inner.End.V));
+        var (sum, moment) = (0.0, 0.0);
+        for (var i = 0; i < Rings; i++)
+        {
+            var z = low + ((high - low) * (i + 0.5) / Rings);
+            var (outer, inner) = (RadiusAt(shape.Outer, z), RadiusAt(shape.Inner, z));
+            var ring = Math.Max(0, (outer * outer) - (inner * inner));
+            (sum, moment) = (sum + ring, moment + (ring * z));
+        }
+
+        return (shape.Outer.Volume - shape.Inner.Volume, shape.Frame.ToOuter(new(0, 0, moment / sum)));
+    }
+
+    /// <summary>Zero where the profile does not reach.</summary>
+    private static double RadiusAt(Profile profile, double height) => profile.Pieces
+        .Where(piece => height >= Math.Min(piece.At(0).V, piece.At(piece.Length).V) && height <= Math.Max(piece.At(0).V, piece.At(piece.Length).V))
+        .Select(piece => piece.RadiusAt(height))
+        .DefaultIfEmpty(0)
+        .Max();
+
+    private static (double Volume, Vector3 Centre) Dome(Part part, double angle, VesselDesign design)
+    {
+        var frame = HeadSite.Of(End(part, design), design).Frame;
+        var (outer, inner) = (design.Shell.OuterRadius, design.Shell.OuterRadius - part.Thickness);
+        var volume = Turns.Full / 3 * (Math.Pow(outer, 3) - Math.Pow(inner, 3)) * (1 - Math.Cos(angle));
+        return (volume, frame.Origin + (MeanHeight(outer, inner) * (1 + Math.Cos(angle)) / 2 * frame.Z));
+    }
+
+    private static Vector3 Gores(Part part, VesselDesign design)
+    {
+        var end = End(part, design);
+        var head = (HemisphereHead)design.Head(end);
+        var shape = GoreShape.Of(end, head, head.Gores!, design);
+        var site = HeadSite.Of(end, design);
+        return site.Frame.Origin + (MeanHeight(shape.OuterRadius, shape.InnerRadius) * Math.Sin(shape.CapLatitude) / 2 * site.Frame.Z);
+    }
+
+    private static double MeanHeight(double outer, double inner) =>
+        0.75 * (Math.Pow(outer, 4) - Math.Pow(inner, 4)) / (Math.Pow(outer, 3) - Math.Pow(inner, 3));
+
+    private static Vector3 Port(Part part, PortSite site)
+    {
+        var port = site.Port;
+        var section = Math.PI * ((port.OuterRadius * port.OuterRadius) - (port.BoreRadius * port.BoreRadius));
+        return site.Frame.Origin + ((port.Length - (part.Volume / section / 2)) * site.Frame.Z);
+    }
+
+    /// <summary>The plate flat between its outer edges, the ears from there to the shell.</summary>
+    private static Vector3 Bracket(Part part, BracketSite site)
+    {
+        var bracket = site.Bracket;
+        var holes = site.BoltPlaces.Length * ((Math.PI / 4 * bracket.Bolts.HoleDiameter * bracket.Bolts.HoleDiameter)
+            + (bracket.Bolts.Slot * bracket.Bolts.HoleDiameter));
+        var plate = Math.Min(part.Volume, ((site.Overall * site.BendLength) - holes) * bracket.Thickness);
+        var ears = part.Volume - plate;
+        var (near, far) = (site.AtSides ? site.EarEnd : (site.EarEnd + (2 * site.ShellRadius)) / 3, site.BackLevel);
+        var outward = ((plate * (site.BackLevel + (bracket.Thickness / 2))) + (ears * (near + far) / 2)) / part.Volume;
+        return site.Way.ToOuter(new(0, 0, outward));
+    }
+
+    private static Vector3 Middle(Part part, double up) => new(0, 0, part.Placements[0].Origin.Z + up);
+
+    private static Vector3 Tube(Part part, SleeveDesign sleeve)
+    {
+        var foot = part.Placements[0].Origin.Z;
+        return Windowed(part, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length, foot, foot + Mid(sleeve.Windows));
+    }
+
+    private static Vector3 Skirt(Part part, CapDesign cap, VesselDesign design)
+    {
+        var site = CapSite.Of(cap, design);
+        var windows = cap.Opens == CapOpening.Up ? site.Skirt.Start + Mid(cap.Windows) : site.Skirt.End - Mid(cap.Windows);
+        return Windowed(part, cap.OutsideDiameter, cap.Wall, cap.Skirt, site.Skirt.Start, windows);
+    }
+
+    private static double Mid(WindowsDesign? windows) => windows is null ? 0 : windows.Up + (windows.Height / 2);
+
+    private static Vector3 Windowed(Part part, double diameter, double wall, double length, double foot, double windows)
+    {
+        var gross = Math.PI * (diameter - wall) * wall * length;
+        return new(0, 0, ((gross * (foot + (length / 2))) - ((gross - part.Volume) * windows)) / part.Volume);
+    }
+
+    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host)
+    {
+        var sites = assembly.Sites.Where(site => site.Port.Host == host).ToList();
+        if (sites.Count == 0)
+            return body.Centre;
+        var weights = Weight.Sum(sites.Select(site => new Weight(
+            site.OpeningRadius * site.OpeningRadius, site.Frame.Origin - (part.Thickness / 2 * site.Frame.Z))));
+        return (1 / part.Volume) * ((body.Volume * body.Centre) - ((body.Volume - part.Volume) * weights.Centre));
+    }
+}
