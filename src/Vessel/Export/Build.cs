@@ -26,6 +26,9 @@ public sealed record BuildOptions(
     /// <summary>Of the shop file's bytes; null without one.</summary>
     public string? ShopHash { get; init; }
 
+    /// <summary>Width of the cut, mm, for which each sheet's flat also comes with its lines moved; zero for none.</summary>
+    public double Kerf { get; init; }
+
     /// <summary>Of the section through the vessel's axis, radians round it.</summary>
     public double SectionAngle { get; init; }
 

@@ -65,6 +65,13 @@ public static class VesselFiles
                 var bare = path.Insert(path.LastIndexOf('.'), "_cut-only");
                 yield return new(bare, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true }, to));
             }
+
+            if (options.Kerf > 0 && role is "flat")
+            {
+                var widened = path.Insert(path.LastIndexOf('.'), $"_kerf-{Numbers.Text(options.Kerf, 3)}mm");
+                yield return new(
+                    widened, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true, Kerf = options.Kerf }, to));
+            }
         }
     }
 }

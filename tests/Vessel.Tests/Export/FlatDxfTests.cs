@@ -152,6 +152,29 @@ public sealed class FlatDxfTests
         Assert.StartsWith("0\r\nSECTION", Encoding.ASCII.GetString(stream.ToArray()), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.3)]
+    public void With_a_kerf_the_outline_grows_and_holes_shrink_by_half_of_it(double kerf)
+    {
+        var probe = DxfProbe.Check(Written(_new with { Kerf = kerf }));
+        var plain = DxfProbe.Check(Written(_new));
+
+        // A rectangle of 210 x 90 with corners that the cutter rolls round: the law of Steiner.
+        var half = kerf / 2;
+        Near.Absolute(
+            (210 * 90) + (half * 600) + (Math.PI * half * half), probe.Polylines.Where(p => p.Layer == "CUT").Max(p => BulgeChain.Area(p.Vertices)), 600 * Digit);
+        Near.Absolute(plain.On("CUT", "CIRCLE").Single().Real(40) - half, probe.On("CUT", "CIRCLE").Single().Real(40), Digit);
+        // The other holes: each loses about its length times half the kerf.
+        Assert.All(
+            plain.Polylines.Where(p => p.Layer == "CUT").Zip(probe.Polylines.Where(p => p.Layer == "CUT")).Where(pair => BulgeChain.Area(pair.First.Vertices) < 0),
+            pair => Assert.True(BulgeChain.Area(pair.Second.Vertices) > BulgeChain.Area(pair.First.Vertices)));
+    }
+
+    [Fact]
+    public void A_kerf_wider_than_a_hole_is_refused_in_words() =>
+        Assert.Contains("kerf", Assert.Throws<Vessel.Export.OutputException>(() => Written(_new with { Kerf = 13 })).Message, StringComparison.Ordinal);
+
     private static byte[] Written(DrawingOptions options)
     {
         using var stream = new MemoryStream();

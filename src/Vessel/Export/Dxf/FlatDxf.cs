@@ -7,9 +7,10 @@ namespace Vessel.Export.Dxf;
 /// <summary>The drawing that the cutter gets: millimetres, outside face up.</summary>
 public static class FlatDxf
 {
+    /// <exception cref="OutputException">The kerf is wider than an edge of the part lets it be.</exception>
     public static void Write(FittedFlat fitted, DrawingOptions options, Stream to)
     {
-        var (flat, cut) = (fitted.Flat, Cut(fitted));
+        var (flat, cut) = (fitted.Flat, Cut(fitted, options.Kerf / 2));
         if (options.CutOnly)
         {
             DxfDocument.Write(cut, options.Release, to);
@@ -22,13 +23,28 @@ public static class FlatDxf
     }
 
     /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
-    private static DxfDrawing Cut(FittedFlat fitted)
+    private static DxfDrawing Cut(FittedFlat fitted, double off)
     {
-        DxfEntity[] loops = [.. fitted.Holes.Append(fitted.Outer).Select(outline => Outline(outline, DxfLayer.Cut))];
+        var loops = fitted.Holes.Select(hole => Outline(hole, -off, off)).Append(Outline(fitted.Outer, off, off));
         return fitted.Flat.Cut.Fields.Reverse().Aggregate(
-            DxfDrawing.Of(loops),
-            (rest, field) => DxfDrawing.Of(field, 1, center => [new DxfCircle(DxfLayer.Cut, center, field.HoleRadius)]).Then(rest));
+            DxfDrawing.Of([.. loops]),
+            (rest, field) => DxfDrawing.Of(field, 1, center => [new DxfCircle(DxfLayer.Cut, center, Left(field.HoleRadius - off))]).Then(rest));
     }
+
+    /// <param name="outward">What a circle's radius grows by, mm.</param>
+    /// <param name="off">What a chain moves by to its right, where the waste is, mm.</param>
+    private static DxfEntity Outline(FittedOutline outline, double outward, double off)
+    {
+        if (off == 0)
+            return Outline(outline, DxfLayer.Cut);
+        if (outline.Fit is not { } fit)
+            return new DxfCircle(DxfLayer.Cut, outline.Exact.AsCircle!.Center, Left(outline.Exact.AsCircle.Radius + outward));
+        return new DxfPolyline(DxfLayer.Cut, KerfOffset.Right(fit.Vertices, off) ?? throw TooWide(), Closed: true);
+    }
+
+    private static double Left(double radius) => radius > 0 ? radius : throw TooWide();
+
+    private static OutputException TooWide() => new("the kerf is wider than the narrowest hole or corner of a part: cut it with less, or drill that hole");
 
     internal static DxfEntity Outline(FittedOutline outline, string layer) => outline.Fit is { } fit
         ? new DxfPolyline(layer, fit.Vertices, Closed: true)
