@@ -19,6 +19,9 @@ public static class Silhouettes
     /// <summary>Sine of the angle below which a view counts as along, or square to, an axis.</summary>
     private const double Square = 1e-9;
 
+    /// <summary>The same of a rim and the axis: 3 degrees.</summary>
+    private const double Upright = 0.05;
+
     /// <summary>Whether silhouettes of every curved face are found; planes have none.</summary>
     public static bool AreExact(Solid solid, Vector3 toward) => solid.Faces.OfType<Skin>().All(skin => skin.On switch
     {
@@ -33,6 +36,7 @@ public static class Silhouettes
     {
         CylinderSurface cylinder when !IsAlong(toward) => OnCylinder(skin, cylinder, toward),
         SphereSurface or RevolvedSurface when IsSquare(toward) => OnMeridians(skin, toward),
+        SphereSurface or RevolvedSurface when IsAlong(toward) => OnRims(skin, toward),
         _ => [],
     });
 
@@ -62,6 +66,13 @@ public static class Silhouettes
                 yield return [On(skin, new(u, cuts[i])), On(skin, new(u, cuts[i + 1]))];
         }
     }
+
+    /// <summary>Seen along its axis a dome ends at the rim where it stands upright.</summary>
+    private static IEnumerable<ImmutableArray<(Vector3 At, Vector3 Normal)>> OnRims(Skin skin, Vector3 toward) => skin.Bounds
+        .Select(bound => Enumerable.Range(0, Samples + 1)
+            .Select(i => On(skin, bound.Image(bound.Edge.Domain.At((double)i / Samples))))
+            .ToImmutableArray())
+        .Where(rim => rim.All(point => Math.Abs(point.Normal.Dot(toward)) < Upright));
 
     /// <summary>Outward from the chart's origin, which is inside the face when bounds are crossed an odd number of times.</summary>
     private static IEnumerable<ImmutableArray<(Vector3 At, Vector3 Normal)>> OnMeridians(Skin skin, Vector3 toward)

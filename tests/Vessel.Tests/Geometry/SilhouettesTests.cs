@@ -68,6 +68,19 @@ public sealed class SilhouettesTests
     }
 
     [Fact]
+    public void Seen_along_its_axis_a_half_sphere_ends_at_its_equator()
+    {
+        var (outer, inner) = (new SphereSurface(30), new SphereSurface(28));
+        Rim Edge(double fromPole) => new(Interval.Turn, [], t => outer.ChartOf(fromPole, t), t => inner.ChartOf(fromPole, t));
+
+        var rims = Silhouettes.Of(ThickSolid.Of(outer, inner, false, [Edge(Math.PI / 2)]), Vector3.UnitZ).ToList();
+
+        Assert.Equal([30, 28], rims.Select(rim => Math.Round(new Point2(rim[0].At.X, rim[0].At.Y).Length, 9)));
+        // A cap of 60 degrees ends on its edge, which is seen as such.
+        Assert.Empty(Silhouettes.Of(ThickSolid.Of(outer, inner, false, [Edge(Math.PI / 3)]), Vector3.UnitZ));
+    }
+
+    [Fact]
     public void Of_a_cube_all_edges_are_sharp_and_the_diagonals_are_not()
     {
         var cube = Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(2, 0), new(2, 2), new(0, 2)), []), 2), Accuracy.Solids);
