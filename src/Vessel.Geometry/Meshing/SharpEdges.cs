@@ -33,15 +33,19 @@ public static class SharpEdges
             var across = (b - a).Cross(c - a);
             // A facet without area turns nowhere: it lets its neighbours meet through it as best they can.
             var normal = across.Length > 0 ? across.Unit() : Vector3.UnitZ;
-            foreach (var (from, to) in new[] { (t.A, t.B), (t.B, t.C), (t.C, t.A) })
-            {
-                if (!open.Remove((to, from), out var other))
-                    open[(from, to)] = normal;
-                else if (wanted(other, normal))
-                    found.Add((mesh.Vertices[from], mesh.Vertices[to]));
-            }
+            Meet(t.A, t.B, normal);
+            Meet(t.B, t.C, normal);
+            Meet(t.C, t.A, normal);
         }
 
         return found.ToImmutable();
+
+        void Meet(int from, int to, Vector3 normal)
+        {
+            if (!open.Remove((to, from), out var other))
+                open[(from, to)] = normal;
+            else if (wanted(other, normal))
+                found.Add((mesh.Vertices[from], mesh.Vertices[to]));
+        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 using Vessel.Geometry;
@@ -18,10 +19,15 @@ internal sealed record StrokeGlyph(ImmutableArray<ImmutableArray<Point2>> Stroke
     public static bool Knows(Rune letter) =>
         letter.IsBmp && ((char)letter.Value is var c) && (StrokeTable.Glyphs.ContainsKey(c) || AccentTable.Letters.ContainsKey(c));
 
-    public static StrokeGlyph Of(Rune letter)
+    /// <summary>Letters come again and again; the table of those that are known is small.</summary>
+    private static readonly ConcurrentDictionary<Rune, StrokeGlyph> _read = new();
+
+    private static readonly StrokeGlyph _missing = Plain(StrokeTable.Missing);
+
+    public static StrokeGlyph Of(Rune letter) => Knows(letter) ? _read.GetOrAdd(letter, Drawn) : _missing;
+
+    private static StrokeGlyph Drawn(Rune letter)
     {
-        if (!Knows(letter))
-            return Plain(StrokeTable.Missing);
         return AccentTable.Letters.TryGetValue((char)letter.Value, out var parts)
             ? Accented(Plain(StrokeTable.Glyphs[parts.Plain]), char.IsAsciiLetterUpper(parts.Plain), parts.Accent)
             : Plain(StrokeTable.Glyphs[(char)letter.Value]);

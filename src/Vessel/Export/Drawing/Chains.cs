@@ -61,12 +61,17 @@ internal static class Chains
         for (var i = 1; i + 1 < line.Count; i++)
         {
             var along = line[i + 1] - line[from];
-            var straight = along.Length > 1e-9 && Enumerable.Range(from + 1, i - from).All(k =>
-                Math.Abs(along.Cross(line[k] - line[from])) / along.Length < off
-                // A line that turns back on itself, as a circle seen from its edge, keeps its far end.
-                && along.Dot(line[k] - line[from]) > 0 && along.Dot(line[i + 1] - line[k]) > 0);
+            var most = off * along.Length;
             // Few points at a time: what is left out is looked at again for each next one.
-            if (straight && i - from < 40)
+            var straight = i - from < 40 && along.Length > 1e-9;
+            for (var k = from + 1; straight && k <= i; k++)
+            {
+                // A line that turns back on itself, as a circle seen from its edge, keeps its far end.
+                straight = Math.Abs(along.Cross(line[k] - line[from])) < most
+                    && along.Dot(line[k] - line[from]) > 0 && along.Dot(line[i + 1] - line[k]) > 0;
+            }
+
+            if (straight)
                 continue;
             kept.Add(line[i]);
             from = i;

@@ -36,9 +36,10 @@ internal sealed record DrawnVessel(DrawnView Front, DrawnView Side, DrawnView To
     {
         var numbers = build.Parts.Select((built, i) => (built.Part.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
         var section = build.Section;
+        var view = View.Section(section.Angle);
         return DrawnView.Half(
-            View.Section(section.Angle),
-            [.. section.Pieces.Select(piece => Piece.Of(numbers[piece.Of.Part.Id], piece.Cut.Mesh, piece.Placement, piece.Of.Part.Solid, sharp))],
+            view,
+            [.. section.Pieces.Select(piece => Piece.Of(numbers[piece.Of.Part.Id], piece, view, sharp))],
             before,
             [.. section.Pieces.Select(piece => (numbers[piece.Of.Part.Id], piece.Outlines.ToImmutableArray()))]);
     }

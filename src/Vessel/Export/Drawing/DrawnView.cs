@@ -15,7 +15,7 @@ internal sealed record DrawnView(
     /// <summary>Points on the drawing may be left out where that moves a line by less, mm of the vessel.</summary>
     private const double Off = 0.02;
 
-    public Box2 Bounds { get; } = Lines.SelectMany(line => line.Points).Aggregate(Box2.Empty, (box, p) => box.Join(p));
+    public Box2 Bounds { get; } = Lines.SelectMany(line => line.Points).DefaultIfEmpty().Aggregate(Box2.Empty, (box, p) => box.Join(p));
 
     /// <summary>From outside: parts that can be seen there, whole.</summary>
     public static DrawnView Whole(View view, IReadOnlyList<Piece> pieces, double before) =>

@@ -45,7 +45,9 @@ internal sealed class HiddenLines
             return seen;
         var at = 0.0;
         var (p, q) = (from + outsideFrom, to + outsideTo);
-        foreach (var (start, end) in Hidden(_view.On(p), _view.On(q), _view.Depth(p), _view.Depth(q)).OrderBy(h => h.Start))
+        var hidden = Hidden(_view.On(p), _view.On(q), _view.Depth(p), _view.Depth(q));
+        hidden.Sort();
+        foreach (var (start, end) in hidden)
         {
             if (start > at + 1e-9)
                 seen.Add((a + (at * (b - a)), a + (start * (b - a))));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Solids;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Drawing;
@@ -7,6 +8,8 @@ namespace Vessel.Export.Drawing;
 /// <param name="Part">Its number in the list of parts, from zero.</param>
 internal sealed record Piece(int Part, Mesh Mesh, Frame3 Frame, Solid Solid, double Sharp, ImmutableArray<(Vector3 A, Vector3 B)> Edges)
 {
+    private const int MostHoles = 60;
+
     /// <param name="sharp">Edges that turn by more are drawn, radians.</param>
     public static IEnumerable<Piece> Of(int number, BuiltPart built, double sharp)
     {
@@ -14,9 +17,24 @@ internal sealed record Piece(int Part, Mesh Mesh, Frame3 Frame, Solid Solid, dou
         return built.Part.Placements.Select(frame => new Piece(number, built.Mesh, frame, built.Part.Solid, sharp, Placed(edges, frame)));
     }
 
-    /// <summary>What a cut leaves of one.</summary>
-    public static Piece Of(int number, Mesh mesh, Frame3 frame, Solid solid, double sharp) =>
-        new(number, mesh, frame, solid, sharp, Placed(SharpEdges.Of(mesh, sharp), frame));
+    /// <summary>
+    /// What a cut leaves of one. Of a plate with many holes only the outlines of its cut faces are drawn: the rims of the holes
+    /// behind would be thousands of lines on the same two.
+    /// </summary>
+    public static Piece Of(int number, SectionPiece cut, View view, double sharp)
+    {
+        var (mesh, frame) = (cut.Cut.Mesh, cut.Placement);
+        Vector3 InPlane(Point2 p) => (p.U * view.Right) + (p.V * view.Up);
+        return new(
+            number,
+            mesh,
+            frame,
+            cut.Of.Part.Solid,
+            sharp,
+            cut.Of.Part.Flat?.Cut.FieldHoles > MostHoles
+                ? [.. cut.Outlines.SelectMany(line => line.Zip(line.Skip(1).Append(line[0]))).Select(pair => (InPlane(pair.First), InPlane(pair.Second)))]
+                : Placed(SharpEdges.Of(mesh, sharp), frame));
+    }
 
     /// <summary>Where its curved faces turn away: from the surfaces, or from the facets of one whose silhouettes are not known.</summary>
     /// <returns>Points of each curve with the normals there; none where the curve is an edge of facets.</returns>

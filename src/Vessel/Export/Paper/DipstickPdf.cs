@@ -16,6 +16,9 @@ internal static class DipstickPdf
 
     private const int MostMarks = 24;
 
+    /// <summary>Two hundredths of a millilitre: less than a pen is wide. mm3.</summary>
+    private const double Near = 20;
+
     public static void Write(Build build, Stream to)
     {
         var (design, paper) = (build.Assembly.Design, build.Options.Paper);
@@ -59,7 +62,7 @@ internal static class DipstickPdf
             while (at + 2 < levels.Length && levels[at + 1].Volume < volume)
                 at++;
             yield return (
-                Level(assembly.Cavity, volume, levels[at].Height, levels[at + 1].Height),
+                Level(assembly.Cavity, volume, levels[at], levels[at + 1]),
                 volume,
                 (i * step).ToString("0.###", CultureInfo.InvariantCulture));
         }
@@ -79,9 +82,11 @@ internal static class DipstickPdf
     }
 
     /// <summary>False position on a rising volume, held between two levels of the table.</summary>
-    private static double Level(Cavity cavity, double volume, double low, double high)
+    private static double Level(
+        Cavity cavity, double volume, (double Height, double Volume) lower, (double Height, double Volume) upper)
     {
-        var (below, above) = (cavity.VolumeBelow(low) - volume, cavity.VolumeBelow(high) - volume);
+        var (low, high) = (lower.Height, upper.Height);
+        var (below, above) = (lower.Volume - volume, upper.Volume - volume);
         for (var i = 0; i < 12 && above > below && high - low > 1e-3; i++)
         {
             // A step in the middle by turns, so that one end does not stay behind.
@@ -91,7 +96,7 @@ internal static class DipstickPdf
                 (low, below) = (at, off);
             else
                 (high, above) = (at, off);
-            if (Math.Abs(off) < 1)
+            if (Math.Abs(off) < Near)
                 return at;
         }
 

@@ -88,5 +88,38 @@ internal sealed class PdfContent(PdfLetters letters)
             _code.Append("h\n");
     }
 
-    private void At(Point2 p) => _code.Append(Numbers.Text(p.U, Digits)).Append(' ').Append(Numbers.Text(p.V, Digits)).Append(' ');
+    private void At(Point2 p)
+    {
+        Put(p.U);
+        _code.Append(' ');
+        Put(p.V);
+        _code.Append(' ');
+    }
+
+    /// <summary>
+    /// To <see cref="Digits"/>, shortest. By whole numbers: a page has ten thousands of coordinates, and they are most of its cost.
+    /// </summary>
+    private void Put(double value)
+    {
+        const int unit = 10_000;
+        if (!(Math.Abs(value) < 1e9))
+        {
+            _code.Append(Numbers.Text(value, Digits));
+            return;
+        }
+
+        var whole = (long)Math.Round(Math.Abs(value) * unit);
+        if (value < 0 && whole > 0)
+            _code.Append('-');
+        _code.Append(whole / unit);
+        var rest = (int)(whole % unit);
+        if (rest == 0)
+            return;
+        _code.Append('.');
+        for (var digit = unit / 10; rest > 0; digit /= 10)
+        {
+            _code.Append((char)('0' + (rest / digit)));
+            rest %= digit;
+        }
+    }
 }
