@@ -71,9 +71,9 @@ internal static class HeadPortCheck
         return HeadFooting.Of(shape, port) is { } footing
             && Clear(shape.Outer, footing.Outside, Math.Max(port.OuterRadius, hole)) && Clear(shape.Inner, footing.Inside, hole);
 
-        // A line that misses has no place.
-        bool Clear(Profile face, Footprint on, double radius) => footing.Round(on, radius, lines).All(at => double.IsFinite(at.Z)
-            && face.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along <= face.Length - shape.Wall);
+        // A line that misses has no place, or one beside the face.
+        bool Clear(Profile face, Footprint on, double radius) => on.Takes(radius) && footing.Round(on, radius, lines).All(at =>
+            face.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along <= face.Length - shape.Wall);
     }
 
     /// <summary>The greatest radius, below one that does not, at which a port fits; zero for none.</summary>
