@@ -66,7 +66,8 @@ internal static class PartCentre
             (sum, moment) = (sum + ring, moment + (ring * z));
         }
 
-        return (shape.Outer.Volume - shape.Inner.Volume, shape.Frame.ToOuter(new(0, 0, moment / sum)));
+        // A cone's faces end at two heights, so that the volumes that they enclose do not tell its metal.
+        return (Math.PI * (high - low) / Rings * sum, shape.Frame.ToOuter(new(0, 0, moment / sum)));
     }
 
     /// <summary>Zero where the profile does not reach.</summary>
