@@ -7,7 +7,7 @@ namespace Vessel.Export;
 /// <summary>steps.csv: the day's work, a row a step, in an order that can be kept.</summary>
 internal static class StepsCsv
 {
-    private static readonly ImmutableArray<string> _columns = 
+    private static readonly ImmutableArray<string> _columns =
     [
         "step", "do", "weld", "parts", "what", "hand_low_min", "hand_likely_min", "hand_high_min", "laser_low_min",
         "laser_likely_min", "laser_high_min",

@@ -26,7 +26,7 @@ public static class Margins
     public static ImmutableArray<Margin> Of(Assembly assembly) =>
     [
         .. assembly.Sites.SelectMany(site => Port(site, assembly)),
-        .. Shell(assembly.Design.Shell),
+        .. Rolls(assembly.Design),
         .. assembly.Parts.SelectMany(Holes),
         .. Bracket(assembly),
         .. SlipFits.Of(assembly.Design, assembly.Sites).Where(fit => fit.Clearance >= 0).Select(fit =>
@@ -48,10 +48,17 @@ public static class Margins
             yield return Angle(FindingCodes.GrooveAtFlank, $"widest angle at {port.Name}", weld);
     }
 
-    private static IEnumerable<Margin> Shell(ShellDesign shell)
+    private static IEnumerable<Margin> Rolls(VesselDesign design)
     {
-        if (shell.MadeFrom == StockForm.Sheet)
-            yield return new(FindingCodes.TightRoll, "shell's inside radius over its wall", shell.InnerRadius / shell.Wall, ShellRules.MeanLineRatio, string.Empty, false);
+        Margin Roll(string of, double ratio) => new(FindingCodes.TightRoll, of, ratio, ShellRules.MeanLineRatio, string.Empty, false);
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            if (ShellRules.TipRatio(end, design) is { } ratio)
+                yield return Roll($"inside radius over its wall at the tip of {Names.Of(end)}", ratio);
+        }
+
+        if (design.Shell.MadeFrom == StockForm.Sheet)
+            yield return Roll("shell's inside radius over its wall", design.Shell.InnerRadius / design.Shell.Wall);
     }
 
     private static IEnumerable<Margin> Holes(Part part)

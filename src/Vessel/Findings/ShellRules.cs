@@ -12,12 +12,17 @@ internal static class ShellRules
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
     internal const double MeanLineRatio = 5;
 
+    /// <summary>Inside radius over wall at a cone's tip; null for any other head.</summary>
+    internal static double? TipRatio(PortHost end, VesselDesign design) => design.Head(end) is ConeHead cone
+        ? ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall
+        : null;
+
     /// <summary>A cone's radius of bending is told square to its line, and least at its tip.</summary>
     private static Finding? TightTip(PortHost end, VesselDesign design)
     {
-        if (design.Head(end) is not ConeHead cone)
+        if (TipRatio(end, design) is not { } ratio)
             return null;
-        var ratio = ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall;
+        var cone = design.Head(end);
         return ratio >= MeanLineRatio
             ? null
             : new(

@@ -90,12 +90,17 @@ public sealed class DutyTests
         var shell = Designs.Shell(104, 2, 300);
         var bung = Designs.OnHead("drain", PortHost.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
         {
-            Joint = PortJoint.SetIn, Length = 20, InsideLength = 0, Clearance = 0.1, Thread = Designs.Thread,
+            Joint = PortJoint.SetIn,
+            Length = 20,
+            InsideLength = 0,
+            Clearance = 0.1,
+            Thread = Designs.Thread,
         };
         var design = Designs.Vessel(shell, Designs.OnHead("vent", PortHost.Top, 32, 2, 0), bung);
         design = design with
         {
-            Bottom = Designs.Inset(shell, "bottom"), Flow = design.Flow with { OilViscosity = 5000 },
+            Bottom = Designs.Inset(shell, "bottom"),
+            Flow = design.Flow with { OilViscosity = 5000 },
         };
         var built = Assembly.Of(design);
         var drain = Drain.Of(built, null)!;
@@ -114,7 +119,12 @@ public sealed class DutyTests
     {
         var drain = Designs.OnHead("drain", PortHost.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
         {
-            Path = "ports[2]", Joint = PortJoint.SetIn, Length = 8, InsideLength = 3, Clearance = 0.1, Thread = Designs.Thread,
+            Path = "ports[2]",
+            Joint = PortJoint.SetIn,
+            Length = 8,
+            InsideLength = 3,
+            Clearance = 0.1,
+            Thread = Designs.Thread,
         };
         var design = _sleeved with { Ports = [.. _sleeved.Ports, drain], DrainBack = new("drain_back", head, null, null, depression) };
 

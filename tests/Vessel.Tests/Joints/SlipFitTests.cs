@@ -44,7 +44,8 @@ public sealed class SlipFitTests
     {
         var disc = Discs.Screen("screen", 60, clearance < 0 ? Fixing.Press : Fixing.Tabs) with
         {
-            Clearance = clearance, OutsideDiameter = 106 - (2 * clearance),
+            Clearance = clearance,
+            OutsideDiameter = 106 - (2 * clearance),
         };
         var design = Discs.Vessel([disc]) with { Ports = [] };
 

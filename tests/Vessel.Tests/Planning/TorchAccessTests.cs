@@ -101,6 +101,8 @@ public sealed class TorchAccessTests
             TorchAccess.Of(access.Joint, [.. bodies], _torch, new(0, 0, 95)).FreeShare <= access.FreeShare + 1e-12));
     }
 
+    private static readonly Profile _dish = Domes.Torisphere(30, 50, 8);
+
     /// <summary>Against marching along the ray in small steps.</summary>
     [Theory]
     [InlineData(1)]
@@ -114,7 +116,8 @@ public sealed class TorchAccessTests
         double Next(double low, double high) => low + (random.NextDouble() * (high - low));
 #pragma warning restore CA5394
         var ring = new RingBody("ring", Frame3.Identity, 20, 25, -10, 30);
-        var ball = new HalfBall("ball", Frame3.Identity, 20, 25);
+        var ball = new DomeBody("ball", Frame3.Identity, Domes.Sphere(25), Domes.Sphere(20));
+        var dish = new DomeBody("dish", Frame3.Identity, _dish.Offset(5), _dish);
         var box = new BoxBody("box", Frame3.Identity, new(-20, -5, 0), new(15, 8, 12));
         var hits = 0;
         for (var i = 0; i < 300; i++)
@@ -140,11 +143,14 @@ public sealed class TorchAccessTests
             }
 
             Check(ring, p => Math.Min(Shell(Math.Sqrt((p.X * p.X) + (p.Y * p.Y))), Math.Min(p.Z + 10, 30 - p.Z)));
-            Check(ball, p => Math.Min(Shell(p.Length), p.Z));
+            Check(ball, p => Math.Min(Shell(p.Length), -p.Z));
+            // Outside the inner face and inside the outer one, below the rim.
+            if (i % 8 == 0)
+                Check(dish, p => Math.Min(-p.Z, Math.Min(_dish.Distance(p), 5 - _dish.Distance(p))));
             Check(box, p => Math.Min(Math.Min(p.X + 20, 15 - p.X), Math.Min(Math.Min(p.Y + 5, 8 - p.Y), Math.Min(p.Z, 12 - p.Z))));
         }
 
-        Assert.InRange(hits, 30, 800);
+        Assert.InRange(hits, 30, 1000);
 
         static double Shell(double r) => Math.Min(r - 20, 25 - r);
     }

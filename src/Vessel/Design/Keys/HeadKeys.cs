@@ -13,17 +13,22 @@ internal static class HeadKeys
 
     private static readonly Key _wall = new("wall", KeyKind.Length, "Wall thickness")
     {
-        DefaultRule = "the shell's wall", Range = CommonKeys.Wall,
+        DefaultRule = "the shell's wall",
+        Range = CommonKeys.Wall,
     };
 
     private static readonly Key _spun = new("made_from", KeyKind.Choice, "How it is made")
     {
-        Choices = ["spinning"], Default = "spinning", NotBuiltYet = ["gores"],
+        Choices = ["spinning"],
+        Default = "spinning",
+        NotBuiltYet = ["gores"],
     };
 
     private static readonly Key _flange = new("flange", KeyKind.Length, "Height of the straight flange at its rim")
     {
-        Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("made_from", "spinning"),
+        Default = "0 mm",
+        Range = CommonKeys.FromZero,
+        AppliesWhen = new("made_from", "spinning"),
     };
 
     public static KeyMap Flat { get; } = new("a flat head",

@@ -143,7 +143,9 @@ public static class ShopKeys
         var usual = Vessel.Stock.Bends.NeutralLine(family);
         return new(Of(family), KeyKind.Ratio, "K, as a share of the thickness from the inside")
         {
-            Default = Text(usual.Value), Range = BracketKeys.K, Source = usual.Source,
+            Default = Text(usual.Value),
+            Range = BracketKeys.K,
+            Source = usual.Source,
         };
     }
 

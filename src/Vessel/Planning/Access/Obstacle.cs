@@ -4,7 +4,7 @@ namespace Vessel.Planning;
 
 /// <summary>
 /// The shape of a part as far as it keeps a torch away, in closed form. A closed set: <see cref="RingBody"/>,
-/// <see cref="HalfBall"/>, <see cref="BoxBody"/>. Openings in it are not seen.
+/// <see cref="DomeBody"/>, <see cref="BoxBody"/>. Openings in it are not seen.
 /// </summary>
 /// <param name="Part">Id.</param>
 internal abstract record Obstacle(string Part)
@@ -60,14 +60,60 @@ internal sealed record RingBody(string Part, Frame3 Frame, double Inner, double 
     }
 }
 
-/// <summary>Half a hollow ball; its rim lies in the plane of the frame, its pole along Z.</summary>
-internal sealed record HalfBall(string Part, Frame3 Frame, double Inner, double Outer) : Obstacle(Part)
+/// <summary>A head of revolution: its pole on -Z of its frame, its rim towards +Z, round everywhere (no inner corner).</summary>
+internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profile Inner) : Obstacle(Part)
 {
+    private const int Halvings = 60;
+
+    /// <summary>
+    /// From outside: the distance from the axis less the outside radius at that height is convex along a ray, since the head is;
+    /// it is stopped where the least of it is below zero. From inside it goes free through the rim alone.
+    /// </summary>
     public override bool Stops(Vector3 from, Vector3 way)
     {
         var o = Frame.ToLocal(from);
-        var span = Slab(o.Z, way.Dot(Frame.Z), Skin, double.MaxValue, Ahead);
-        return Meets(span, (1, (from - Frame.Origin).Dot(way), o.Dot(o)), Inner + Skin, Outer - Skin);
+        var d = new Vector3(way.Dot(Frame.X), way.Dot(Frame.Y), way.Dot(Frame.Z));
+        var reach = 2 * (o.Length + Outer.End.U - Outer.Start.V);
+        var span = Slab(o.Z, d.Z, Outer.Start.V + Skin, Outer.End.V - Skin, (0, reach));
+        if (!(span.Start <= span.End))
+            return false;
+        if (FromAxis(span.Start) < RadiusAt(Inner, o.Z + (span.Start * d.Z)))
+            return !(d.Z > 0 && FromAxis(span.End) < Inner.End.U);
+        double Off(double t) => FromAxis(t) - RadiusAt(Outer, o.Z + (t * d.Z));
+        var (low, high) = span;
+        for (var i = 0; i < Halvings && high - low > Skin; i++)
+        {
+            var (a, b) = (low + ((high - low) / 3), high - ((high - low) / 3));
+            var (atA, atB) = (Off(a), Off(b));
+            if (Math.Min(atA, atB) < -Skin)
+                return true;
+            (low, high) = atA < atB ? (low, b) : (a, high);
+        }
+
+        return Off((low + high) / 2) < -Skin;
+
+        double FromAxis(double t)
+        {
+            var (x, y) = (o.X + (t * d.X), o.Y + (t * d.Y));
+            return Math.Sqrt((x * x) + (y * y));
+        }
+    }
+
+    /// <summary>Zero below the pole.</summary>
+    private static double RadiusAt(Profile face, double height)
+    {
+        if (height <= face.Start.V)
+            return 0;
+        var start = face.Start;
+        foreach (var piece in face.Pieces)
+        {
+            var end = piece.At(piece.Length);
+            if (height <= end.V && end.V > start.V)
+                return piece.RadiusAt(height);
+            start = end;
+        }
+
+        return start.U;
     }
 }
 

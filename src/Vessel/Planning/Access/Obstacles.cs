@@ -56,9 +56,11 @@ internal static class Obstacles
             yield break;
         }
 
+        if (HeadShape.Of(end, design) is not { } shape)
+            yield break;
         // Of a half sphere of gores either piece stands for the whole: all its welds are on the outside.
         foreach (var part in new[] { Names.RimPart(end, design), Names.PortPart(end, design) }.Distinct())
-            yield return new HalfBall(part, site.Frame, site.Radius - design.Head(end).Wall, site.Radius);
+            yield return new DomeBody(part, shape.Frame, shape.Outer, shape.Inner);
     }
 
     private static RingBody Port(PortSite site)

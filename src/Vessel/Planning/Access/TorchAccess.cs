@@ -103,14 +103,14 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
 
     /// <summary>
     /// The plane square to the seam: the middle of the open angle, and across it. Where the surfaces are in line the open side
-    /// is the one away from the vessel's middle.
+    /// is the one away from the vessel's middle; on an outer corner it is the greater angle.
     /// </summary>
     private static (Vector3 Middle, Vector3 Across, Vector3 Tangent) Frame(Station at, Vector3 centre)
     {
         var tangent = at.Tangent.Unit();
         var half = at.AlongHost + at.AlongPart;
         var middle = half.Length > 1e-6 ? half.Unit() : tangent.Cross(at.AlongHost).Unit();
-        if (half.Length <= 1e-6 && middle.Dot(at.Root - centre) < 0)
+        if (half.Length <= 1e-6 ? middle.Dot(at.Root - centre) < 0 : at.Dihedral > Math.PI)
             middle = -middle;
         return (middle, tangent.Cross(middle).Unit(), tangent);
     }
