@@ -39,6 +39,8 @@ def check(folder, checks, version="AC1015"):
             loops = check_cut(drawing, where, checks)
             if loops and name in stated:
                 check_figures(loops, stated[name], where, checks)
+        elif name.startswith("nests/"):
+            check_nest(drawing, where, checks)
 
 
 def check_tags(data, where, checks):
@@ -134,6 +136,22 @@ def check_cut(drawing, where, checks):
         others = [o for o in tree.query(polygon) if o is not polygon and o.intersects(polygon)]
         checks.that(not others, where, f"two inner loops meet near {polygon.centroid.coords[0]}")
     return loops
+
+
+def check_nest(drawing, where, checks):
+    """Closed loops; pieces lie apart, and every other loop inside one of them."""
+    loops = [loop_of(e) for e in drawing.modelspace() if e.dxf.layer == "CUT"]
+    if not checks.that(loops and None not in loops, where, "nothing to cut, or a loop is open"):
+        return
+    polygons = sorted((loop.polygon() for loop in loops), key=lambda p: -p.area)
+    pieces = []
+    for polygon in polygons:
+        around = [piece for piece in pieces if piece.intersects(polygon)]
+        if around:
+            checks.that(len(around) == 1 and around[0].contains(polygon), where,
+                        f"two pieces of the nest meet near {polygon.centroid.coords[0]}")
+        else:
+            pieces.append(polygon)
 
 
 def check_figures(loops, flat, where, checks):
