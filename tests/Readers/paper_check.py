@@ -72,7 +72,8 @@ def check_drawing(pages, svg, summary, where, checks):
 
 
 def covers(word, numbers, i):
-    ends = word.split("-")
+    """Of a run of equal welds first and last are named; one that no view shows has its side told."""
+    ends = word.removesuffix(" far side").split("-")
     return len(ends) == 2 and set(ends) <= set(numbers) and numbers.index(ends[0]) <= i <= numbers.index(ends[1])
 
 
