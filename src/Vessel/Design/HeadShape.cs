@@ -14,6 +14,9 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     /// <summary>Of the sphere that a half sphere's inner face is part of; null for other shapes.</summary>
     public double? InnerSphere { get; private init; }
 
+    /// <summary>A flange or tip below this is none, mm: it cannot be made, and its directions would be lost in rounding.</summary>
+    private const double Least = 1e-3;
+
     /// <summary>From the shell's end to the inner pole, mm.</summary>
     public double Depth => -Inner.Start.V;
 
@@ -79,7 +82,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
         };
         if (dish is null)
             return null;
-        var inner = head.Flange == 0 ? dish
+        var inner = head.Flange < Least ? dish
             : dish.Moved(-head.Flange).Then(new(new LinePiece(new(radius, -head.Flange), new(radius, 0))));
         return new(inner.Offset(head.Wall), inner, head.Wall, frame, 0)
         {
@@ -91,6 +94,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     private static HeadShape? Cone(ConeHead head, double radius, Frame3 frame, double tip)
     {
         var (sin, cos) = Math.SinCos(head.HalfAngle);
+        tip = tip < Least ? 0 : tip;
         if (!(sin > 0 && cos > 0 && radius > 0 && tip >= 0 && tip < radius))
             return null;
         Profile Face(Point2 rim)

@@ -31,20 +31,34 @@ internal sealed class Staging(string folder)
             Directory.Delete(_root, recursive: true);
     }
 
-    /// <summary>Written side by side; the entries are in the files' order.</summary>
+    /// <summary>Written side by side; the entries are in the files' order. The first fault ends it.</summary>
     public ImmutableArray<ManifestEntry> Add(ImmutableArray<OutputFile> files)
     {
         var entries = new ManifestEntry[files.Length];
-        try
-        {
-            Parallel.For(0, files.Length, new() { MaxDegreeOfParallelism = Writers }, i => entries[i] = Add(files[i]));
-        }
-        catch (AggregateException e)
-        {
-            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
-        }
-
+        var (next, fault) = (-1, (ExceptionDispatchInfo?)null);
+        // Threads of their own: while those of the pool wait for the disk, or for a figure that two files share, the parallel
+        // work inside a file would stand still.
+        var writers = Enumerable.Range(0, Math.Min(Writers, files.Length)).Select(_ => new Thread(Write)).ToList();
+        writers.ForEach(writer => writer.Start());
+        writers.ForEach(writer => writer.Join());
+        fault?.Throw();
         return [.. entries];
+
+        void Write()
+        {
+            while (Volatile.Read(ref fault) is null && Interlocked.Increment(ref next) is var i && i < files.Length)
+            {
+                try
+                {
+                    entries[i] = Add(files[i]);
+                }
+                // Whatever it is, it is thrown again where the build waits.
+                catch (Exception e)
+                {
+                    Interlocked.CompareExchange(ref fault, ExceptionDispatchInfo.Capture(e), null);
+                }
+            }
+        }
     }
 
     private ManifestEntry Add(OutputFile file)

@@ -57,4 +57,24 @@ public sealed class FoundTests
 
         Assert.Equal("inside.sleeve.length", Assert.Single(faults).Path);
     }
+
+    [Fact]
+    public void A_port_as_wide_as_the_cone_that_it_closes_is_refused()
+    {
+        var text = Support.Repository.Design("canal-boat-day-tank.yaml")
+            .Replace("outside_diameter: 34, length: 24", "outside_diameter: 200, length: 24", StringComparison.Ordinal);
+
+        Assert.Contains(DesignReader.Read(text).Faults, fault => fault.Code == FaultCodes.PortOffHead);
+    }
+
+    [Theory]
+    [InlineData("1e-300")]
+    [InlineData("5e-324")]
+    [InlineData("1e-9")]
+    public void A_flange_of_next_to_nothing_is_none(string flange)
+    {
+        var text = Support.Repository.Design("canal-boat-day-tank.yaml").Replace("flange: 12", $"flange: {flange}", StringComparison.Ordinal);
+
+        Assert.NotEmpty(Assembly.Of(DesignReader.Read(text).Value!).Parts);
+    }
 }

@@ -20,7 +20,7 @@ internal static class HeadPortCheck
         {
             var fault = design.Head(port.Host) is FlatHead flat ? OnFlat(shown, design.Shell, flat, port)
                 : HeadShape.Of(port.Host, design) is { } shape ? OnShape(shown, shape, port)
-                : null;
+                : AtTip(shown, design, port);
             if (fault is not null)
                 yield return fault;
             if (port.Cut == EndCut.HoleSaw)
@@ -63,6 +63,14 @@ internal static class HeadPortCheck
             most > 0 ? $"at most {shown.Length(most)}" : $"less than {shown.Length(2 * shape.Outer.End.U)}",
             most > 0 ? $"Use a radius of at most {shown.Length(most)}, or a smaller port." : "Use a smaller port.");
     }
+
+    /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
+    private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
+        design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.InnerRadius
+            ? new(
+                FaultCodes.PortOffHead, DesignCheck.SizePath(port), $"'{port.Name}' does not stay on the head, one wall from its rim.",
+                shown.Length(port.OutsideDiameter), $"less than {shown.Length(2 * design.Shell.InnerRadius)}", "Use a smaller port.")
+            : null;
 
     /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>
     private static bool Fits(HeadShape shape, PortDesign port, int lines)
