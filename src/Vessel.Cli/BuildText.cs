@@ -33,7 +33,7 @@ internal static class BuildText
         output.WriteLine();
         output.WriteLine(Invariant(
             $"welding   {totals.Length / 1000:0.00} m, {totals.FillerMass.Likely:0} to {totals.FillerMass.High:0} g of filler, {job.Low:0} to {job.High:0} min at the bench (likely {job.Likely:0})"));
-        FunctionText.Write(build.Assembly, output);
+        FunctionText.Write(build.Function, build.Assembly.Capacity, output);
         output.WriteLine(Invariant($"mass      {build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000:0.00} kg, empty"));
         output.WriteLine();
         if (!build.Findings.IsEmpty)

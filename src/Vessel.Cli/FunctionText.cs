@@ -15,9 +15,9 @@ internal static class FunctionText
         ("mount", ["mass-full", "ear-margin", "weld-margin", "bolt-margin"]),
     ];
 
-    public static void Write(Assembly assembly, TextWriter output)
+    public static void Write(ImmutableArray<FigureGroup> function, Capacity capacity, TextWriter output)
     {
-        var figures = FunctionFigures.Of(assembly).SelectMany(group => group.Figures).ToDictionary(figure => figure.Name);
+        var figures = function.SelectMany(group => group.Figures).ToDictionary(figure => figure.Name);
         foreach (var (label, names) in _lines)
         {
             var said = names.Where(figures.ContainsKey).Select(name => Said(figures[name])).ToList();
@@ -25,7 +25,6 @@ internal static class FunctionText
                 output.WriteLine($"{label,-9} {string.Join("; ", said)}");
         }
 
-        var capacity = assembly.Capacity;
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"capacity  brim {capacity.Brim / 1e6:0.00} L, fillable {capacity.Fillable / 1e6:0.00} L, usable {capacity.Usable / 1e6:0.00} L: {capacity.LimitedBy}"));
     }

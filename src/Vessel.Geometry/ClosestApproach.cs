@@ -12,12 +12,11 @@ public static class ClosestApproach
 
     /// <summary>Bounds on the least distance, mm; null where it is surely more than <paramref name="within"/>.</summary>
     /// <param name="width">The bounds are at most so far apart, mm, but where a curve bends too sharply for 1440 chords.</param>
-    public static Interval? Between(
-        (Func<double, Vector3> At, Interval Domain) a, (Func<double, Vector3> At, Interval Domain) b, double within, double width)
+    public static Interval? Between(SpaceCurve a, SpaceCurve b, double within, double width)
     {
         for (var chords = FirstChords; ; chords *= 2)
         {
-            var (one, other) = (ChordChain.Of(a.At, a.Domain, chords), ChordChain.Of(b.At, b.Domain, chords));
+            var (one, other) = (a.In(chords), b.In(chords));
             var slack = one.Sag + other.Sag;
             if (one.BoxDistance(other) > within + slack)
                 return null;
@@ -27,6 +26,19 @@ public static class ClosestApproach
             if (2 * slack <= width || chords >= MostChords)
                 return new(Math.Max(0, distance - slack), distance + slack);
         }
+    }
+}
+
+/// <summary>A curve in space. Keeps the chains of chords that it was asked for, so that one curve is cheap to hold against many.</summary>
+public sealed class SpaceCurve(Func<double, Vector3> at, Interval domain)
+{
+    private readonly Dictionary<int, ChordChain> _chains = [];
+
+    internal ChordChain In(int chords)
+    {
+        if (!_chains.TryGetValue(chords, out var chain))
+            _chains.Add(chords, chain = ChordChain.Of(at, domain, chords));
+        return chain;
     }
 }
 
@@ -67,26 +79,9 @@ internal sealed record ChordChain(Vector3[] Points, double Sag)
         for (var i = 0; i + 1 < Points.Length; i++)
         {
             for (var j = 0; j + 1 < other.Points.Length; j++)
-                least = Math.Min(least, Distance(Points[i], Points[i + 1], other.Points[j], other.Points[j + 1]));
+                least = Math.Min(least, Segments.Distance(Points[i], Points[i + 1], other.Points[j], other.Points[j + 1]));
         }
 
         return least;
-    }
-
-    /// <summary>
-    /// Of two segments: where both feet of the common perpendicular lie inside, its length; else an end's distance is least.
-    /// </summary>
-    private static double Distance(Vector3 a, Vector3 b, Vector3 c, Vector3 d)
-    {
-        var ends = Math.Min(
-            Math.Min(a.DistanceToSegment(c, d), b.DistanceToSegment(c, d)), Math.Min(c.DistanceToSegment(a, b), d.DistanceToSegment(a, b)));
-        var (u, v, w) = (b - a, d - c, c - a);
-        var normal = u.Cross(v);
-        var square = normal.Dot(normal);
-        if (square <= 0)
-            return ends;
-        var s = w.Cross(v).Dot(normal) / square;
-        var t = w.Cross(u).Dot(normal) / square;
-        return s is > 0 and < 1 && t is > 0 and < 1 ? Math.Abs(w.Dot(normal)) / Math.Sqrt(square) : ends;
     }
 }

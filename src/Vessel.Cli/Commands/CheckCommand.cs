@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Vessel.Function;
 
 namespace Vessel.Cli.Commands;
 
@@ -28,7 +29,7 @@ internal static class CheckCommand
             }
 
             FindingText.Write(design, findings, console.Output, console.Style);
-            FunctionText.Write(assembly, console.Output);
+            FunctionText.Write(FunctionFigures.Of(assembly), assembly.Capacity, console.Output);
             console.Output.WriteLine(
                 findings.IsEmpty ? $"{design.Shown}: sound, no findings." : $"{design.Shown}: sound, {FindingText.Count(findings)}.");
             return FindingText.ExitCode(findings);

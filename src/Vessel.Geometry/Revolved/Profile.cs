@@ -17,6 +17,9 @@ public sealed record Profile
 
     private readonly ImmutableArray<double> _starts;
 
+    /// <summary>Heights where pieces begin, and of the end.</summary>
+    private readonly ImmutableArray<double> _levels;
+
     public Profile(params ImmutableArray<ProfilePiece> pieces)
     {
         if (pieces.IsEmpty || pieces.Zip(pieces.Skip(1)).Any(pair => (pair.First.At(pair.First.Length) - pair.Second.At(0)).Length > Joint))
@@ -27,6 +30,7 @@ public sealed record Profile
         foreach (var piece in pieces)
             starts.Add(starts[^1] + piece.Length);
         _starts = starts.MoveToImmutable();
+        _levels = [.. pieces.Select(piece => piece.At(0).V), pieces[^1].At(pieces[^1].Length).V];
     }
 
     public ImmutableArray<ProfilePiece> Pieces { get; }
@@ -147,6 +151,19 @@ public sealed record Profile
 
     /// <summary>Distance of a point of space from the surface, positive outside.</summary>
     public double Distance(Vector3 point) => Nearest(ProfilePiece.HalfPlane(point)).Distance;
+
+    /// <summary>The greatest radius at a height; zero where the profile does not reach.</summary>
+    public double RadiusAt(double height)
+    {
+        var radius = 0.0;
+        for (var i = 0; i < Pieces.Length; i++)
+        {
+            if (height >= Math.Min(_levels[i], _levels[i + 1]) && height <= Math.Max(_levels[i], _levels[i + 1]))
+                radius = Math.Max(radius, Pieces[i].RadiusAt(height));
+        }
+
+        return radius;
+    }
 
     /// <summary>Arc length at a height, on a profile that only rises; held to its ends.</summary>
     public double LengthAtHeight(double height)

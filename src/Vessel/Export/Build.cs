@@ -5,6 +5,7 @@ using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 using Vessel.Export.Solids;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Mockups;
@@ -70,6 +71,11 @@ public sealed record Build(
     private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
 
     private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Printed(plan) : null);
+
+    private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(Assembly));
+
+    /// <summary>Whether the vessel does its work; worked out when first asked for.</summary>
+    public ImmutableArray<FigureGroup> Function => _function.Value;
 
     /// <summary>Cut when the first of its files is written.</summary>
     public AxialSection Section => _section.Value;

@@ -14,26 +14,22 @@ internal static class InsertionRules
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         var design = assembly.Design;
-        var ways = design.Inside.Sleeves.Select(sleeve => InsideBodies.Of(design, sleeve))
-            .Concat(design.Inside.Caps.Select(cap => InsideBodies.Of(design, cap)))
-            .Concat(design.Inside.Discs.Select(InsideBodies.Of))
+        var ways = InsideBodies.OfInside(design)
             .Select(body => body with { Rings = [.. body.Rings.Select(ring => ring with { High = InsideRoom.UpperEnd(design) })] })
             .ToList();
         foreach (var port in design.Ports.Where(port => port.Host == PortHost.Shell && port.InsideLength > 0))
         {
-            if (ways.Select(way => (way.Name, Reach: InsideReachCheck.FirstMeeting(design, port, way)))
-                .Where(met => met.Reach is not null).OrderBy(met => met.Reach).Select(met => ((string, double?)?)met).FirstOrDefault()
-                is not var (name, reach))
-            {
+            var first = ways.Select(way => new { way.Name, Reach = InsideReachCheck.FirstMeeting(design, port, way) })
+                .Where(met => met.Reach is not null)
+                .MinBy(met => met.Reach);
+            if (first is not { Name: var name, Reach: { } reach })
                 continue;
-            }
-
             yield return new(
                 FindingCodes.InsertBeforePort,
                 Severity.Warning,
                 [Slug.Of(name), Slug.Of(port.Name)],
                 $"{name} goes in from above, straight or turning, and does not pass the inner end of {port.Name}: put {port.Name} in "
-                + $"after it, or let it reach in by no more than {NoteText.Length(reach!.Value)} mm.",
+                + $"after it, or let it reach in by no more than {NoteText.Length(reach)} mm.",
                 [new("inside length", port.InsideLength, reach, "mm")],
                 design.PlaceOf($"{port.Path}.inside_length"));
         }

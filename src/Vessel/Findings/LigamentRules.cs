@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -18,30 +19,27 @@ internal static class LigamentRules
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         var design = assembly.Design;
-        var attached = assembly.Welds.Select(weld => weld.Joint).Where(joint => IsAttached(joint, design)).ToList();
-        var seams = assembly.Welds.Select(weld => weld.Joint).Where(joint => IsOfShell(joint, design)).ToList();
+        var paths = assembly.Welds.Select(weld => RootPath.Of(weld.Joint)).ToList();
+        var attached = paths.Where(path => IsAttached(path.Joint, design)).ToList();
+        var seams = paths.Where(path => IsOfShell(path.Joint, design)).ToList();
         for (var i = 0; i < attached.Count; i++)
         {
             foreach (var other in attached.Take(i).Concat(seams))
             {
-                if (!AreOfOneBracket(attached[i], other, design) && Between(attached[i], other, design) is { } finding)
+                if (MayMeet(attached[i].Joint, other.Joint, design) && Between(attached[i], other, design) is { } finding)
                     yield return finding;
             }
         }
     }
 
-    private static Finding? Between(Joint joint, Joint other, VesselDesign design)
+    private static Finding? Between(RootPath path, RootPath otherPath, VesselDesign design)
     {
+        var (joint, other) = (path.Joint, otherPath.Joint);
         var limit = Toe(joint) + Toe(other) + Math.Min(joint.Wall, other.Wall);
-        // A bracket across the seam has a finding of its own.
-        if (joint.Welded.SelectMany(one => other.Welded.Select(two => ClosestApproach.Between(
-            (t => joint.Along(t).Root, one), (t => other.Along(t).Root, two), limit, Width))).Min(found => found?.Start) is not { } distance
-            || (IsOfBracket(joint, design) && other.Path == WeldNumbers.LongSeam))
-        {
-            return null;
-        }
-
-        return distance >= limit
+        var found = from one in path.Runs
+                    from two in otherPath.Runs
+                    select ClosestApproach.Between(one, two, limit, Width)?.Start;
+        return found.Min() is not { } distance || distance >= limit
             ? null
             : new(
                 FindingCodes.LigamentTooNarrow,
@@ -62,10 +60,17 @@ internal static class LigamentRules
     private static bool IsOfBracket(Joint joint, VesselDesign design) =>
         design.Bracket is { } bracket && WeldNumbers.EarsOf(bracket).Contains(joint.Path);
 
-    /// <summary>The two ears stand as far apart as the bracket is wide.</summary>
-    private static bool AreOfOneBracket(Joint joint, Joint other, VesselDesign design) =>
-        IsOfBracket(joint, design) && IsOfBracket(other, design);
+    /// <summary>The two ears stand as far apart as the bracket is wide, and a bracket across the long seam has a finding of its own.</summary>
+    private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
+        !IsOfBracket(joint, design) || !(IsOfBracket(other, design) || other.Path == WeldNumbers.LongSeam);
 
     private static bool IsOfShell(Joint joint, VesselDesign design) =>
         joint.Path == WeldNumbers.LongSeam || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;
+
+    /// <summary>A joint with the root lines of what is laid of it.</summary>
+    private sealed record RootPath(Joint Joint, ImmutableArray<SpaceCurve> Runs)
+    {
+        public static RootPath Of(Joint joint) =>
+            new(joint, [.. joint.Welded.Select(run => new SpaceCurve(t => joint.Along(t).Root, run))]);
+    }
 }

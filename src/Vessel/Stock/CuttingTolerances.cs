@@ -26,9 +26,8 @@ public static class CuttingTolerances
     /// <summary>Cut by laser from sheet. Beyond the printed ranges the last value grows in proportion: an estimate.</summary>
     public static double Laser(double dimension, double thickness)
     {
-        var row = _laser.FirstOrDefault(r => thickness <= r.Thickness);
-        var beyond = row.Off.IsDefault ? thickness / _laser[^1].Thickness : 1;
-        return beyond * Off(dimension, _laserSizes, row.Off.IsDefault ? _laser[^1].Off : row.Off);
+        var row = _laser.FirstOrDefault(row => thickness <= row.Thickness, _laser[^1]);
+        return Math.Max(1, thickness / _laser[^1].Thickness) * Off(dimension, _laserSizes, row.Off);
     }
 
     /// <summary>Sawn, drilled, turned or bought.</summary>

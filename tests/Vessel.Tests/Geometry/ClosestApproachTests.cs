@@ -8,10 +8,10 @@ public sealed class ClosestApproachTests
 {
     private const double Width = 0.05;
 
-    private static (Func<double, Vector3>, Interval) Circle(double radius, Vector3 centre) =>
-        (t => centre + new Vector3(radius * Math.Cos(t), radius * Math.Sin(t), 0), Interval.Turn);
+    private static SpaceCurve Circle(double radius, Vector3 centre) =>
+        new(t => centre + new Vector3(radius * Math.Cos(t), radius * Math.Sin(t), 0), Interval.Turn);
 
-    private static (Func<double, Vector3>, Interval) Line(Vector3 from, Vector3 to) => (t => from + (t * (to - from)), new(0, 1));
+    private static SpaceCurve Line(Vector3 from, Vector3 to) => new(t => from + (t * (to - from)), new(0, 1));
 
     [Theory]
     [InlineData(0.5)]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Xunit;
 
@@ -9,17 +10,7 @@ public sealed class FoundTests
     [Fact]
     public void A_height_whose_limit_hangs_on_another_fault_is_not_judged()
     {
-        var faults = DesignReader.Read("""
-            vessel: Bilge breather
-            material: stainless 304
-            shell: { outside_diameter: 110, wall: 2, height: 180, made_from: sheet }
-            top: { shape: flat, thickness: 3 }
-            bottom: { shape: hemisphere }
-            inside:
-              sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: 120 }
-              discs:
-                - { name: screen, at: { height: 6 }, thickness: weld, hole_diameter: 3, pitch: 5 }
-            """).Faults;
+        var faults = WithDisc("120", "at: { height: 6 }, thickness: weld");
 
         Assert.Equal(FaultCodes.UnknownName, Assert.Single(faults).Code);
     }
@@ -43,17 +34,7 @@ public sealed class FoundTests
     [Fact]
     public void A_discs_height_is_not_judged_against_a_sleeve_without_a_length()
     {
-        var faults = DesignReader.Read("""
-            vessel: Bilge breather
-            material: stainless 304
-            shell: { outside_diameter: 110, wall: 2, height: 180, made_from: sheet }
-            top: { shape: flat, thickness: 3 }
-            bottom: { shape: hemisphere }
-            inside:
-              sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: .inf }
-              discs:
-                - { name: screen, fits: sleeve, at: { height: 300 }, thickness: 1.5, hole_diameter: 3, pitch: 5 }
-            """).Faults;
+        var faults = WithDisc(".inf", "fits: sleeve, at: { height: 300 }, thickness: 1.5");
 
         Assert.Equal("inside.sleeve.length", Assert.Single(faults).Path);
     }
@@ -77,4 +58,16 @@ public sealed class FoundTests
 
         Assert.NotEmpty(Assembly.Of(DesignReader.Read(text).Value!).Parts);
     }
+
+    private static ImmutableArray<Fault> WithDisc(string sleeveLength, string disc) => DesignReader.Read($$"""
+        vessel: Bilge breather
+        material: stainless 304
+        shell: { outside_diameter: 110, wall: 2, height: 180, made_from: sheet }
+        top: { shape: flat, thickness: 3 }
+        bottom: { shape: hemisphere }
+        inside:
+          sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: {{sleeveLength}} }
+          discs:
+            - { name: screen, {{disc}}, hole_diameter: 3, pitch: 5 }
+        """).Faults;
 }

@@ -3,6 +3,14 @@ namespace Vessel.Design;
 /// <summary>The rings of which each part inside the vessel is made up.</summary>
 internal static class InsideBodies
 {
+    /// <summary>Sleeves, caps and discs.</summary>
+    public static IEnumerable<InsideBody> OfInside(VesselDesign design) =>
+    [
+        .. design.Inside.Sleeves.Select(sleeve => Of(design, sleeve)),
+        .. design.Inside.Caps.Select(cap => Of(design, cap)),
+        .. design.Inside.Discs.Select(Of),
+    ];
+
     /// <summary>What reaches in from the heads.</summary>
     public static IEnumerable<InsideBody> OfPorts(VesselDesign design) => design.Ports
         .Where(p => p.Host != PortHost.Shell && p.Joint == PortJoint.SetIn && p.InsideLength > 0 && !Leans(design, p))

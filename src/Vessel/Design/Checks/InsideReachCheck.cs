@@ -14,10 +14,7 @@ internal static class InsideReachCheck
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
-        var bodies = design.Inside.Sleeves.Select(s => InsideBodies.Of(design, s))
-            .Concat(design.Inside.Caps.Select(c => InsideBodies.Of(design, c)))
-            .Concat(design.Inside.Discs.Select(InsideBodies.Of))
-            .ToList();
+        var bodies = InsideBodies.OfInside(design).ToList();
         return design.Ports
             .Where(p => p.InsideLength > 0 && InsideBodies.Leans(design, p))
             .SelectMany(p => LinesOf(design, p) is { } lines ? bodies.Select(b => Find(shown, p, lines, b)).OfType<Fault>().Take(1) : []);

@@ -72,8 +72,8 @@ public static class GlbWriter
             json.WriteEndObject();
             json.WriteNumber("scene", 0);
             WriteNodes(json, bodies, title);
-            List(json, "materials", materials, material => WriteMaterial(json, material.Material, material.Colour));
-            List(json, "meshes", bodies.Select((body, i) => (body, i)), mesh => WriteMeshEntry(
+            json.List("materials", materials, material => WriteMaterial(json, material.Material, material.Colour));
+            json.List("meshes", bodies.Select((body, i) => (body, i)), mesh => WriteMeshEntry(
                 json, mesh.body.Name, mesh.i, materials.IndexOf((mesh.body.Material, mesh.body.Colour))));
             WriteBuffers(json, bodies, binary);
             json.WriteEndObject();
@@ -89,12 +89,12 @@ public static class GlbWriter
     {
         var places = bodies.SelectMany((body, mesh) => body.Placements.Select((frame, number) => (
             Mesh: mesh, Frame: frame, Name: body.Placements.Length == 1 ? body.Name : $"{body.Name} {number + 1}"))).ToList();
-        List(json, "scenes", [title], name =>
+        json.List("scenes", [title], name =>
         {
             json.WriteString("name", name);
             Plain(json, "nodes", [.. Enumerable.Range(0, places.Count).Select(i => (double)i)]);
         });
-        List(json, "nodes", places, place =>
+        json.List("nodes", places, place =>
         {
             json.WriteString("name", place.Name);
             json.WriteNumber("mesh", place.Mesh);
@@ -120,7 +120,7 @@ public static class GlbWriter
     private static void WriteMeshEntry(Utf8JsonWriter json, string name, int index, int material)
     {
         json.WriteString("name", name);
-        List(json, "primitives", [index], i =>
+        json.List("primitives", [index], i =>
         {
             json.WriteStartObject("attributes");
             json.WriteNumber("POSITION", 2 * i);
@@ -133,7 +133,7 @@ public static class GlbWriter
     private static void WriteBuffers(Utf8JsonWriter json, IReadOnlyList<Body> bodies, long binary)
     {
         var offset = 0L;
-        List(json, "bufferViews", bodies.SelectMany(body => new[] { (VerticesLength(body), ArrayBuffer), (TrianglesLength(body), ElementArrayBuffer) }), view =>
+        json.List("bufferViews", bodies.SelectMany(body => new[] { (VerticesLength(body), ArrayBuffer), (TrianglesLength(body), ElementArrayBuffer) }), view =>
         {
             json.WriteNumber("buffer", 0);
             json.WriteNumber("byteOffset", offset);
@@ -141,7 +141,7 @@ public static class GlbWriter
             json.WriteNumber("target", view.Item2);
             offset += view.Item1;
         });
-        List(json, "accessors", bodies.SelectMany((body, i) => new[] { (body.Mesh, View: 2 * i), (body.Mesh, View: (2 * i) + 1) }), accessor =>
+        json.List("accessors", bodies.SelectMany((body, i) => new[] { (body.Mesh, View: 2 * i), (body.Mesh, View: (2 * i) + 1) }), accessor =>
         {
             var vertices = accessor.View % 2 == 0;
             json.WriteNumber("bufferView", accessor.View);
@@ -151,7 +151,7 @@ public static class GlbWriter
             if (vertices)
                 WriteBox(json, accessor.Mesh);
         });
-        List(json, "buffers", [binary], length => json.WriteNumber("byteLength", length));
+        json.List("buffers", [binary], length => json.WriteNumber("byteLength", length));
     }
 
     private static void WriteBox(Utf8JsonWriter json, Mesh mesh)
@@ -166,19 +166,6 @@ public static class GlbWriter
 
         Plain(json, "min", low.X, low.Y, low.Z);
         Plain(json, "max", high.X, high.Y, high.Z);
-    }
-
-    private static void List<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static void Plain(Utf8JsonWriter json, string name, params double[] numbers)

@@ -40,7 +40,7 @@ internal static class SummaryJson
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.Object("plan", () => PlanJson.Write(build.Plan, json));
             json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));
-            json.List("function", FunctionFigures.Of(build.Assembly), group => FunctionJson.Write(group, json));
+            json.List("function", build.Function, group => FunctionJson.Write(group, json));
             json.List("findings", build.Findings, finding => FindingJson.Write(finding, json));
             json.List("assumptions", Assumptions.Of(build.Assembly), json.Value);
             json.List("cautions", Cautions.Of(build.Assembly), json.Value);

@@ -61,7 +61,7 @@ internal static class PartCentre
         for (var i = 0; i < Rings; i++)
         {
             var z = low + ((high - low) * (i + 0.5) / Rings);
-            var (outer, inner) = (RadiusAt(shape.Outer, z), RadiusAt(shape.Inner, z));
+            var (outer, inner) = (shape.Outer.RadiusAt(z), shape.Inner.RadiusAt(z));
             var ring = Math.Max(0, (outer * outer) - (inner * inner));
             (sum, moment) = (sum + ring, moment + (ring * z));
         }
@@ -69,13 +69,6 @@ internal static class PartCentre
         // A cone's faces end at two heights, so that the volumes that they enclose do not tell its metal.
         return (Math.PI * (high - low) / Rings * sum, shape.Frame.ToOuter(new(0, 0, moment / sum)));
     }
-
-    /// <summary>Zero where the profile does not reach.</summary>
-    private static double RadiusAt(Profile profile, double height) => profile.Pieces
-        .Where(piece => height >= Math.Min(piece.At(0).V, piece.At(piece.Length).V) && height <= Math.Max(piece.At(0).V, piece.At(piece.Length).V))
-        .Select(piece => piece.RadiusAt(height))
-        .DefaultIfEmpty(0)
-        .Max();
 
     private static (double Volume, Vector3 Centre) Dome(Part part, double angle, VesselDesign design)
     {

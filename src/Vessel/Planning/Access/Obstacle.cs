@@ -77,9 +77,12 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
         var span = Slab(o.Z, d.Z, Outer.Start.V + Skin, Outer.End.V - Skin, (0, reach));
         if (!(span.Start <= span.End))
             return false;
-        if (FromAxis(span.Start) < RadiusAt(Inner, o.Z + (span.Start * d.Z)))
+        if (FromAxis(span.Start) < Inner.RadiusAt(o.Z + (span.Start * d.Z)))
             return !(d.Z > 0 && FromAxis(span.End) < Inner.End.U);
-        double Off(double t) => FromAxis(t) - RadiusAt(Outer, o.Z + (t * d.Z));
+        double Off(double t) => FromAxis(t) - Outer.RadiusAt(o.Z + (t * d.Z));
+        // Most rays lead away from it, and then the first place is the nearest.
+        if (Off(span.Start) <= Off(Math.Min(span.End, span.Start + Skin)))
+            return Off(span.Start) < -Skin;
         var (low, high) = span;
         for (var i = 0; i < Halvings && high - low > Skin; i++)
         {
@@ -97,23 +100,6 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
             var (x, y) = (o.X + (t * d.X), o.Y + (t * d.Y));
             return Math.Sqrt((x * x) + (y * y));
         }
-    }
-
-    /// <summary>Zero below the pole.</summary>
-    private static double RadiusAt(Profile face, double height)
-    {
-        if (height <= face.Start.V)
-            return 0;
-        var start = face.Start;
-        foreach (var piece in face.Pieces)
-        {
-            var end = piece.At(piece.Length);
-            if (height <= end.V && end.V > start.V)
-                return piece.RadiusAt(height);
-            start = end;
-        }
-
-        return start.U;
     }
 }
 

@@ -15,9 +15,9 @@ internal static class ModelJson
         {
             json.WriteStartObject();
             var (meshes, uses) = Distinct(model);
-            List(json, "meshes", meshes, mesh => WriteMesh(json, MeshCode.Of(mesh)));
-            List(json, "pieces", model.Pieces, piece => WritePiece(json, model, piece, uses[piece.Part]));
-            List(json, "seams", model.Seams, seam => WriteSeam(json, model, seam));
+            json.List("meshes", meshes, mesh => WriteMesh(json, MeshCode.Of(mesh)));
+            json.List("pieces", model.Pieces, piece => WritePiece(json, model, piece, uses[piece.Part]));
+            json.List("seams", model.Seams, seam => WriteSeam(json, model, seam));
             json.WriteEndObject();
         }
 
@@ -74,19 +74,6 @@ internal static class ModelJson
         json.WriteStartArray("lines");
         foreach (var line in seam.Lines)
             Numbers(json, null, line, 2);
-        json.WriteEndArray();
-    }
-
-    private static void List<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-
         json.WriteEndArray();
     }
 

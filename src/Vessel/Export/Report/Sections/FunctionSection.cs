@@ -7,12 +7,12 @@ internal static class FunctionSection
 {
     public static ReportSection Section { get; } = new("function", "How it works", Write)
     {
-        AppliesTo = report => !FunctionFigures.Of(report.Build.Assembly).IsEmpty,
+        AppliesTo = report => !report.Build.Function.IsEmpty,
     };
 
     private static void Write(ReportContext report, Html html)
     {
-        foreach (var group in FunctionFigures.Of(report.Build.Assembly))
+        foreach (var group in report.Build.Function)
             WriteGroup(group, html);
     }
 
