@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Vessel.Geometry;
 
 /// <summary>
@@ -11,9 +13,11 @@ public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vecto
     public static Frame3 At(Vector3 origin) => Identity with { Origin = origin };
 
     /// <summary>A point of this frame in the frame that this one is given in.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3 ToOuter(Vector3 local) => Origin + Turn(local);
 
     /// <summary>A direction of this frame in the frame that this one is given in.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3 Turn(Vector3 local) => (local.X * X) + (local.Y * Y) + (local.Z * Z);
 
     /// <summary>The inverse of <see cref="ToOuter"/>.</summary>

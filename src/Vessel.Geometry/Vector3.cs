@@ -1,6 +1,9 @@
+using System.Runtime.CompilerServices;
+
 namespace Vessel.Geometry;
 
 /// <summary>A point, or a displacement, in space; millimetres.</summary>
+/// <remarks>Millions of these are added while meshes are written: a call would cost more than the sum.</remarks>
 public readonly record struct Vector3(double X, double Y, double Z)
 {
     public static readonly Vector3 Zero = new(0, 0, 0);
@@ -10,16 +13,21 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     public double Length => Math.Sqrt(Dot(this));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3 operator +(Vector3 a, Vector3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3 operator -(Vector3 a, Vector3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
     public static Vector3 operator -(Vector3 a) => new(-a.X, -a.Y, -a.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3 operator *(double k, Vector3 a) => new(k * a.X, k * a.Y, k * a.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Dot(Vector3 b) => (X * b.X) + (Y * b.Y) + (Z * b.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3 Cross(Vector3 b) => new((Y * b.Z) - (Z * b.Y), (Z * b.X) - (X * b.Z), (X * b.Y) - (Y * b.X));
 
     /// <summary>The same direction at length one. The displacement must not be zero.</summary>

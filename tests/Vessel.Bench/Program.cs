@@ -9,12 +9,19 @@ using Vessel.Geometry;
 using Vessel.Parts;
 
 // Times and peak memory of hole fields, and of a whole build: dotnet run -c Release --project tests/Vessel.Bench [design.yaml]
+// "growth" instead measures whole builds of a vessel whose disc has 100 to 100,000 holes, written to a folder that is removed again.
 // A pattern and a number of holes instead measure that alone in a fresh process: ... -- Rings 100000
 
 if (args is [var pattern, var count])
 {
     Measure(Enum.Parse<HolePattern>(pattern), int.Parse(count, CultureInfo.InvariantCulture));
     Console.WriteLine($"peak {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB");
+    return;
+}
+
+if (args is ["growth"])
+{
+    Growth.Print();
     return;
 }
 

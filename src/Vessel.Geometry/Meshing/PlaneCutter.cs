@@ -14,7 +14,7 @@ internal sealed class PlaneCutter
     private readonly Frame3 _plane;
     private readonly List<Vector3> _vertices;
     private readonly sbyte[] _side;
-    private readonly List<Triangle> _kept = [];
+    private readonly List<Triangle> _kept;
     private readonly Dictionary<(int, int), int> _cuts = [];
     private readonly ImmutableArray<Peg> _pegs;
 
@@ -22,7 +22,10 @@ internal sealed class PlaneCutter
     {
         (_mesh, _plane, _pegs) = (mesh, plane, pegs);
         _vertices = [.. mesh.Vertices];
-        _side = [.. mesh.Vertices.Select(v => Height(v) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h))];
+        _kept = new(mesh.Triangles.Length);
+        _side = new sbyte[mesh.Vertices.Length];
+        for (var i = 0; i < _side.Length; i++)
+            _side[i] = Height(mesh.Vertices[i]) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h);
     }
 
     public PlaneCut Cut()
@@ -216,20 +219,23 @@ internal sealed class PlaneCutter
 
     private Mesh Compact(List<Triangle> triangles)
     {
-        var index = new Dictionary<int, int>();
-        var vertices = ImmutableArray.CreateBuilder<Vector3>();
+        // Numbered in the order in which they are first used; zero for those that are not.
+        var number = new int[_vertices.Count];
+        var vertices = ImmutableArray.CreateBuilder<Vector3>(Math.Min(_vertices.Count, triangles.Count));
         int Of(int vertex)
         {
-            if (!index.TryGetValue(vertex, out var at))
+            if (number[vertex] == 0)
             {
-                index[vertex] = at = vertices.Count;
                 vertices.Add(_vertices[vertex]);
+                number[vertex] = vertices.Count;
             }
 
-            return at;
+            return number[vertex] - 1;
         }
 
-        var kept = triangles.Select(t => new Triangle(Of(t.A), Of(t.B), Of(t.C))).ToImmutableArray();
-        return new(vertices.ToImmutable(), kept);
+        var kept = ImmutableArray.CreateBuilder<Triangle>(triangles.Count);
+        foreach (var t in triangles)
+            kept.Add(new(Of(t.A), Of(t.B), Of(t.C)));
+        return new(vertices.DrainToImmutable(), kept.DrainToImmutable());
     }
 }

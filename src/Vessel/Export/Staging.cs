@@ -65,12 +65,11 @@ internal sealed class Staging(string folder)
     {
         var path = Path.Combine(_root, file.Path);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using (var stream = new FileStream(path, FileMode.CreateNew))
-        {
-            file.Write(stream);
-            stream.Flush(flushToDisk: true);
-        }
-
-        return new(file.Path, new FileInfo(path).Length, HashOf(path));
+        using var stream = new FileStream(path, FileMode.CreateNew);
+        using var hash = SHA256.Create();
+        using (var hashed = new CryptoStream(stream, hash, CryptoStreamMode.Write, leaveOpen: true))
+            file.Write(hashed);
+        stream.Flush(flushToDisk: true);
+        return new(file.Path, stream.Length, Convert.ToHexStringLower(hash.Hash!));
     }
 }

@@ -16,7 +16,14 @@ public static class VesselFiles
 {
     public static IEnumerable<OutputFile> Of(Build build) => Of(build, new StillPictures(build));
 
-    private static IEnumerable<OutputFile> Of(Build build, StillPictures pictures) =>
+    private static IEnumerable<OutputFile> Of(Build build, StillPictures pictures)
+    {
+        // What decides which files there are, side by side.
+        Parallel.Invoke(() => _ = build.Mockup, () => _ = build.Plan.Nests);
+        return Listed(build, pictures);
+    }
+
+    private static IEnumerable<OutputFile> Listed(Build build, StillPictures pictures) =>
     [
         .. build.Parts.SelectMany(part => OfPart(part, build)),
         new("solids/assembly.stl", to => StlWriter.Write(

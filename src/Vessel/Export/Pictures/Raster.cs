@@ -27,23 +27,28 @@ internal sealed class Raster(Outlook outlook)
         var seen = new Vector3[mesh.Vertices.Length];
         for (var i = 0; i < seen.Length; i++)
             seen[i] = outlook.Seen(place.ToOuter(mesh.Vertices[i]));
-        var normals = CornerNormals.Of(mesh);
+        var normals = new CornerNormals(mesh);
         for (var i = 0; i < mesh.Triangles.Length; i++)
         {
             var triangle = mesh.Triangles[i];
             var (a, b, c) = (seen[triangle.A], seen[triangle.B], seen[triangle.C]);
             // Twice the area as it is seen; y runs down, so a front facet turns the other way.
             var turn = ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X));
-            if (turn >= -1e-9)
+            if (turn >= -1e-9 || !HoldsSample(a, b, c))
                 continue;
             if (isCut?.Invoke(triangle) == true)
                 Fill(a, b, c, turn, Cut, Cut, Cut, body);
             else
-                Fill(a, b, c, turn, Lit(normals[3 * i]), Lit(normals[(3 * i) + 1]), Lit(normals[(3 * i) + 2]), body);
+                Fill(a, b, c, turn, Lit(triangle.A, i), Lit(triangle.B, i), Lit(triangle.C, i), body);
         }
 
-        double Lit(Vector3 normal) => Brightness(place.Turn(normal));
+        double Lit(int vertex, int facet) => Brightness(place.Turn(normals.At(vertex, facet)));
     }
+
+    /// <summary>Whether a facet's box holds the middle of a sample.</summary>
+    private static bool HoldsSample(Vector3 a, Vector3 b, Vector3 c) =>
+        Math.Ceiling(Math.Min(a.Y, Math.Min(b.Y, c.Y)) - 0.5) <= Math.Floor(Math.Max(a.Y, Math.Max(b.Y, c.Y)) - 0.5)
+        && Math.Ceiling(Math.Min(a.X, Math.Min(b.X, c.X)) - 0.5) <= Math.Floor(Math.Max(a.X, Math.Max(b.X, c.X)) - 0.5);
 
     /// <summary>From over the viewer's left shoulder, with a weak light from the right; 0 to 254.</summary>
     private double Brightness(Vector3 normal)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Security;
-using System.Text;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Solids;
@@ -31,68 +30,75 @@ public static class ThreeMfWriter
     {
         // Written to a stream that cannot seek a ZIP comes out alike everywhere: no field is filled in afterwards.
         using var zip = new ZipArchive(new ForwardStream(to), ZipArchiveMode.Create, leaveOpen: true);
-        Add(zip, "[Content_Types].xml", text => text.Write(ContentTypes));
-        Add(zip, "_rels/.rels", text => text.Write(Relationships));
+        Add(zip, "[Content_Types].xml", text => text.Put(ContentTypes));
+        Add(zip, "_rels/.rels", text => text.Put(Relationships));
         Add(zip, ModelPath, text => WriteModel(bodies, title, text));
     }
 
-    private static void Add(ZipArchive zip, string path, Action<StreamWriter> write)
+    private static void Add(ZipArchive zip, string path, Action<XmlText> write)
     {
         var entry = zip.CreateEntry(path, CompressionLevel.Fastest);
         entry.LastWriteTime = _noTime;
-        using var text = new StreamWriter(entry.Open(), new UTF8Encoding(false), 1 << 16) { NewLine = "\n" };
+        using var stream = entry.Open();
+        var text = new XmlText(stream);
         write(text);
+        text.Flush();
     }
 
-    private static void WriteModel(IReadOnlyList<Body> bodies, string title, StreamWriter text)
+    private static void WriteModel(IReadOnlyList<Body> bodies, string title, XmlText text)
     {
         var materials = bodies.Select(body => (body.Material, body.Colour)).Distinct().ToList();
-        text.WriteLine("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
-        text.WriteLine("<model unit=\"millimeter\" xml:lang=\"en-US\" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">");
-        text.WriteLine($"<metadata name=\"Title\">{Escaped(title)}</metadata>");
-        text.WriteLine("<resources>");
-        text.WriteLine("<basematerials id=\"1\">");
+        text.Line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+        text.Line("<model unit=\"millimeter\" xml:lang=\"en-US\" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">");
+        text.Line($"<metadata name=\"Title\">{Escaped(title)}</metadata>");
+        text.Line("<resources>");
+        text.Line("<basematerials id=\"1\">");
         foreach (var (name, colour) in materials)
-            text.WriteLine($"<base name=\"{Escaped(name)}\" displaycolor=\"{colour.Hex}\"/>");
-        text.WriteLine("</basematerials>");
+            text.Line($"<base name=\"{Escaped(name)}\" displaycolor=\"{colour.Hex}\"/>");
+        text.Line("</basematerials>");
         for (var i = 0; i < bodies.Count; i++)
             WriteObject(bodies[i], i + 2, materials.IndexOf((bodies[i].Material, bodies[i].Colour)), text);
-        text.WriteLine("</resources>");
-        text.WriteLine("<build>");
+        text.Line("</resources>");
+        text.Line("<build>");
         for (var i = 0; i < bodies.Count; i++)
         {
             foreach (var place in bodies[i].Placements)
-                text.WriteLine($"<item objectid=\"{i + 2}\" transform=\"{Transform(place)}\"/>");
+                text.Line($"<item objectid=\"{i + 2}\" transform=\"{Transform(place)}\"/>");
         }
 
-        text.WriteLine("</build>");
-        text.WriteLine("</model>");
+        text.Line("</build>");
+        text.Line("</model>");
     }
 
-    private static void WriteObject(Body body, int id, int material, StreamWriter text)
+    private static void WriteObject(Body body, int id, int material, XmlText text)
     {
-        text.WriteLine(string.Create(
+        text.Line(string.Create(
             CultureInfo.InvariantCulture,
             $"<object id=\"{id}\" type=\"model\" name=\"{Escaped(body.Name)}\" pid=\"1\" pindex=\"{material}\"><mesh><vertices>"));
-        var digits = new DigitWriter(text);
         foreach (var vertex in body.Mesh.Vertices)
         {
-            digits.Put("<vertex x=\"", vertex.X);
-            digits.Put("\" y=\"", vertex.Y);
-            digits.Put("\" z=\"", vertex.Z);
-            text.Write("\"/>\n");
+            text.Put("<vertex x=\""u8);
+            text.Put(vertex.X);
+            text.Put("\" y=\""u8);
+            text.Put(vertex.Y);
+            text.Put("\" z=\""u8);
+            text.Put(vertex.Z);
+            text.Put("\"/>\n"u8);
         }
 
-        text.WriteLine("</vertices><triangles>");
+        text.Line("</vertices><triangles>");
         foreach (var triangle in body.Mesh.Triangles)
         {
-            digits.Put("<triangle v1=\"", triangle.A);
-            digits.Put("\" v2=\"", triangle.B);
-            digits.Put("\" v3=\"", triangle.C);
-            text.Write("\"/>\n");
+            text.Put("<triangle v1=\""u8);
+            text.Put(triangle.A);
+            text.Put("\" v2=\""u8);
+            text.Put(triangle.B);
+            text.Put("\" v3=\""u8);
+            text.Put(triangle.C);
+            text.Put("\"/>\n"u8);
         }
 
-        text.WriteLine("</triangles></mesh></object>");
+        text.Line("</triangles></mesh></object>");
     }
 
     /// <summary>Rows of the 4 x 3 matrix that points, as rows, are multiplied with.</summary>
@@ -102,50 +108,4 @@ public static class ThreeMfWriter
     /// <summary>XML has no place for most control characters.</summary>
     private static string Escaped(string text) =>
         SecurityElement.Escape(new string([.. text.Where(letter => !char.IsControl(letter))]));
-
-    /// <summary>Numbers straight into the text, since there are millions of them.</summary>
-    private sealed class DigitWriter(StreamWriter text)
-    {
-        /// <summary>Lengths are written to 1e-5 mm, finer than single precision holds at 150 mm.</summary>
-        private const int Decimals = 5;
-
-        private readonly char[] _digits = new char[32];
-
-        public void Put(string before, double length)
-        {
-            text.Write(before);
-            var units = (long)Math.Round(length * 1e5);
-            if (units < 0)
-                text.Write('-');
-            Write((ulong)Math.Abs(units), Decimals);
-        }
-
-        public void Put(string before, int number)
-        {
-            text.Write(before);
-            Write((ulong)number, 0);
-        }
-
-        /// <summary>From the last digit back; zeros behind the point are left out.</summary>
-        private void Write(ulong units, int decimals)
-        {
-            var at = _digits.Length;
-            for (var i = 0; i < decimals; i++, units /= 10)
-            {
-                var digit = (int)(units % 10);
-                if (digit != 0 || at < _digits.Length)
-                    _digits[--at] = (char)('0' + digit);
-            }
-
-            if (at < _digits.Length)
-                _digits[--at] = '.';
-            do
-            {
-                _digits[--at] = (char)('0' + (int)(units % 10));
-                units /= 10;
-            }
-            while (units > 0);
-            text.Write(_digits, at, _digits.Length - at);
-        }
-    }
 }

@@ -34,7 +34,9 @@ public static class StlWriter
     private static void WriteTriangles(Mesh mesh, Frame3 placement, Stream to)
     {
         // The same vertex comes out in the same bits wherever it is used, so the mesh stays closed.
-        Vector3 Placed(int vertex) => Rounded(placement.ToOuter(mesh.Vertices[vertex]));
+        var placed = new Single3[mesh.Vertices.Length];
+        for (var i = 0; i < placed.Length; i++)
+            placed[i] = Single3.Of(placement.ToOuter(mesh.Vertices[i]));
 
         // The two bytes that end a record stay zero.
         var chunk = new byte[ChunkLength * RecordLength];
@@ -42,8 +44,8 @@ public static class StlWriter
         foreach (var triangle in mesh.Triangles)
         {
             var record = chunk.AsSpan(filled, RecordLength);
-            var (a, b, c) = (Placed(triangle.A), Placed(triangle.B), Placed(triangle.C));
-            Put(record, 0, Normal(a, b, c));
+            var (a, b, c) = (placed[triangle.A], placed[triangle.B], placed[triangle.C]);
+            Put(record, 0, Normal(a.Wide, b.Wide, c.Wide));
             Put(record, 12, a);
             Put(record, 24, b);
             Put(record, 36, c);
@@ -57,20 +59,25 @@ public static class StlWriter
         to.Write(chunk, 0, filled);
     }
 
-    // Adding zero turns -0 into 0.
-    private static Vector3 Rounded(Vector3 v) => new((float)v.X + 0.0, (float)v.Y + 0.0, (float)v.Z + 0.0);
-
     // Zero for a triangle that rounding has flattened; readers then work it out themselves.
-    private static Vector3 Normal(Vector3 a, Vector3 b, Vector3 c)
+    private static Single3 Normal(Vector3 a, Vector3 b, Vector3 c)
     {
         var normal = (b - a).Cross(c - a);
-        return normal.Length == 0 ? Vector3.Zero : Rounded(normal.Unit());
+        return normal.Length == 0 ? default : Single3.Of(normal.Unit());
     }
 
-    private static void Put(Span<byte> record, int at, Vector3 v)
+    private static void Put(Span<byte> record, int at, Single3 v)
     {
-        BinaryPrimitives.WriteSingleLittleEndian(record[at..], (float)v.X);
-        BinaryPrimitives.WriteSingleLittleEndian(record[(at + 4)..], (float)v.Y);
-        BinaryPrimitives.WriteSingleLittleEndian(record[(at + 8)..], (float)v.Z);
+        BinaryPrimitives.WriteSingleLittleEndian(record[at..], v.X);
+        BinaryPrimitives.WriteSingleLittleEndian(record[(at + 4)..], v.Y);
+        BinaryPrimitives.WriteSingleLittleEndian(record[(at + 8)..], v.Z);
+    }
+
+    private readonly record struct Single3(float X, float Y, float Z)
+    {
+        public Vector3 Wide => new(X, Y, Z);
+
+        // Adding zero turns -0 into 0.
+        public static Single3 Of(Vector3 v) => new((float)v.X + 0f, (float)v.Y + 0f, (float)v.Z + 0f);
     }
 }
