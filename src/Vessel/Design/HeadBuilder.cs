@@ -19,12 +19,13 @@ internal static class HeadBuilder
     {
         "hemisphere" => new HemisphereHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
         {
-            Flange = Flange(section),
-            Gores = section.Text("made_from") == "gores" ? Gores(section.Child("gores"), section.Path, shell) : null,
+            Flange = section.Number("flange"),
+            Gores = Gores(section, shell),
         },
         "ellipsoid" => new EllipsoidHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
         {
-            Flange = Flange(section),
+            Flange = section.Number("flange"),
+            Gores = Gores(section, shell),
         },
         "torisphere" => Torisphere(section, shell),
         "cone" => new ConeHead(
@@ -35,8 +36,6 @@ internal static class HeadBuilder
 
     private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
 
-    private static double Flange(Section section) => section.Text("made_from") == "gores" ? 0 : section.Number("flange");
-
     private static TorisphereHead Torisphere(Section section, ShellDesign shell)
     {
         var name = section.Text("standard");
@@ -45,7 +44,8 @@ internal static class HeadBuilder
             : (section.Number("crown_radius"), section.Number("knuckle_radius"));
         return new(section.Path, DesignBuilder.Metal(section), Wall(section, shell), crown, knuckle, name)
         {
-            Flange = Flange(section),
+            Flange = section.Number("flange"),
+            Gores = Gores(section, shell),
         };
     }
 
@@ -61,9 +61,12 @@ internal static class HeadBuilder
             seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
     }
 
-    private static GoreDesign Gores(Section? given, string head, ShellDesign shell)
+    /// <summary>Null when spun.</summary>
+    private static GoreDesign? Gores(Section head, ShellDesign shell)
     {
-        var section = given ?? Section.Absent($"{head}.gores");
+        if (head.Text("made_from") != "gores")
+            return null;
+        var section = head.Child("gores") ?? Section.Absent($"{head.Path}.gores");
         // A count at fault stays out of the other figures' way: NaN has no whole number.
         var count = section.Has("count") ? (int)section.Number("count") : 0;
         return new GoreDesign(

@@ -27,7 +27,7 @@ public sealed record FlatHead(
     : HeadDesign(Path, Material, Wall);
 
 /// <summary>
-/// A round dish of the shell's outside diameter, butted to the shell's end. A closed set: <see cref="HemisphereHead"/>,
+/// A round dish of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores. A closed set: <see cref="HemisphereHead"/>,
 /// <see cref="EllipsoidHead"/>, <see cref="TorisphereHead"/>.
 /// </summary>
 public abstract record DishedHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
@@ -35,16 +35,16 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
     /// <summary>Height of the straight flange between dish and shell, mm.</summary>
     public double Flange { get; init; }
 
+    /// <summary>Null when spun.</summary>
+    public GoreDesign? Gores { get; init; }
+
     /// <summary>What it is called: <c>half sphere</c>.</summary>
     public abstract string Shape { get; }
 }
 
-/// <summary>A half sphere; spun from a disc, or of gores.</summary>
+/// <summary>A half sphere.</summary>
 public sealed record HemisphereHead(string Path, Material Material, double Wall) : DishedHead(Path, Material, Wall)
 {
-    /// <summary>Null when spun.</summary>
-    public GoreDesign? Gores { get; init; }
-
     public override string Shape => "half sphere";
 }
 
@@ -76,9 +76,9 @@ public sealed record ConeHead(
     string Path, Material Material, double Wall, double HalfAngle, double SeamAngle, double RootGap)
     : HeadDesign(Path, Material, Wall);
 
-/// <summary>Equal strips from equator to a polar cap, rolled along the meridian and welded to each other.</summary>
+/// <summary>Equal strips from rim to a polar cap, rolled along the meridian and welded to each other.</summary>
 /// <param name="Count">At least 6.</param>
-/// <param name="CapDiameter">Chord of the polar cap, across the sphere's mean surface, mm: a gore's tip can be neither
+/// <param name="CapDiameter">Chord of the polar cap, across the middle of the wall, mm: a gore's tip can be neither
 /// cut nor welded.</param>
 /// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
 public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle)

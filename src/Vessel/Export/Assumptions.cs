@@ -25,7 +25,7 @@ internal static class Assumptions
         if (design.Shell.MadeFrom == StockForm.Sheet)
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
         HeadDesign[] heads = [design.Top, design.Bottom];
-        if (heads.Any(head => head is DishedHead and not HemisphereHead { Gores: not null }))
+        if (heads.Any(head => head is DishedHead { Gores: null }))
             all.Add("Blank of a spun head by equal area on the middle of the wall, flange and all; spinning thins the wall.");
         if (heads.Any(head => head is TorisphereHead { Standard: not null }))
             all.Add("Crown and knuckle of a standard's head: inside radii as multiples of the outside diameter.");
@@ -33,8 +33,8 @@ internal static class Assumptions
             all.Add("Cone on the middle of the wall, edges cut square; its inside meets the shell's bore, and the V outside is filled.");
         if (design.Bracket is not null)
             all.Add("Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet.");
-        if (heads.Any(head => head is HemisphereHead { Gores: not null }))
-            all.Add("Gores of equal girth on the mean sphere with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
+        if (heads.Any(head => head is DishedHead { Gores: not null }))
+            all.Add($"Gores of equal girth on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
         return [.. all];
     }
 }

@@ -5,7 +5,7 @@ using Vessel.Stock;
 
 namespace Vessel.Findings;
 
-/// <summary>Half spheres of gores: whether they can be formed, and where their seams run.</summary>
+/// <summary>Heads of gores: whether they can be formed, and where their seams run.</summary>
 internal static class GoreRules
 {
     /// <summary>Edges of a butt weld may stand apart by this share of the wall. Common practice, no source.</summary>
@@ -22,12 +22,11 @@ internal static class GoreRules
         var design = assembly.Design;
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
-            if (design.Head(end) is not HemisphereHead { Gores: { } gores } dome)
+            if (GoreShape.Of(end, design) is not { } shape)
                 continue;
-            var shape = GoreShape.Of(end, dome, gores, design);
-            if (Bent(end, dome, shape, design) is { } bent)
+            if (Bent(end, shape, design) is { } bent)
                 yield return bent;
-            if (Stretch(end, dome, shape, design) is { } stretch)
+            if (Stretch(end, shape, design) is { } stretch)
                 yield return stretch;
             if (Crossing(end, shape, design) is { } crossing)
                 yield return crossing;
@@ -39,9 +38,9 @@ internal static class GoreRules
         }
     }
 
-    private static Finding? Bent(PortHost end, HemisphereHead dome, GoreShape shape, VesselDesign design)
+    private static Finding? Bent(PortHost end, GoreShape shape, VesselDesign design)
     {
-        var limit = MismatchShare * dome.Wall;
+        var limit = MismatchShare * shape.Design.Wall;
         if (shape.Flat.FlatInside <= limit)
             return null;
         return new(
@@ -49,8 +48,8 @@ internal static class GoreRules
             Severity.Warning,
             [Names.RimPart(end, design)],
             $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} mm inside "
-            + $"the sphere and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a butt weld takes {NoteText.Length(limit)} mm: "
-            + $"dish them (the middle stretches by {NoteText.Percent(shape.Flat.Stretch)} %), use more gores, or spin the half sphere.",
+            + $"the {(shape.Design is HemisphereHead ? "sphere" : "dish")} and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a butt weld takes {NoteText.Length(limit)} mm: "
+            + $"dish them (the middle stretches by {NoteText.Percent(shape.Flat.Stretch)} %), use more gores, or spin the {Whole(shape)}.",
             [
                 new("middle inside", shape.Flat.FlatInside, limit, "mm"),
                 new("sides outside", shape.Flat.FlatOutside, null, "mm"),
@@ -59,9 +58,9 @@ internal static class GoreRules
             design.PlaceOf($"{shape.Gores.Path}.count"));
     }
 
-    private static Finding? Stretch(PortHost end, HemisphereHead dome, GoreShape shape, VesselDesign design)
+    private static Finding? Stretch(PortHost end, GoreShape shape, VesselDesign design)
     {
-        if (Ductility.Elongation(dome.Material) is not { } elongation)
+        if (Ductility.Elongation(shape.Design.Material) is not { } elongation)
             return null;
         var limit = Ductility.FormingShare * elongation.Value;
         if (shape.Flat.Stretch <= limit)
@@ -71,8 +70,8 @@ internal static class GoreRules
             Severity.Warning,
             [Names.RimPart(end, design)],
             $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of what "
-            + $"{dome.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
-            + "use more gores or a softer temper, or spin the half sphere.",
+            + $"{shape.Design.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
+            + $"use more gores or a softer temper, or spin the {Whole(shape)}.",
             [new("stretch", shape.Flat.Stretch, limit, string.Empty)],
             design.PlaceOf($"{shape.Gores.Path}.count"));
     }
@@ -101,15 +100,19 @@ internal static class GoreRules
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"));
     }
 
-    /// <summary>Measured along the outside of the sphere.</summary>
+    private static string Whole(GoreShape shape) => shape.Design is HemisphereHead ? "half sphere" : "head";
+
+    /// <summary>Measured along the outside.</summary>
     private static Finding? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
     {
-        var reach = port.Place.Radius + Math.Max(port.OuterRadius, port.BoreRadius + port.Clearance);
-        var covered = shape.OuterRadius * Math.Asin(reach / shape.OuterRadius);
-        var (apart, limit) = ((shape.OuterRadius * shape.CapAngle) - covered, PortWalls * shape.Wall);
+        var outer = shape.Head.Outer;
+        var footing = HeadFooting.Of(shape.Head, port)!;
+        var covered = footing.Round(footing.Outside, Math.Max(port.OuterRadius, ShellHole.HoleRadius(port)))
+            .Max(at => outer.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along);
+        var (apart, limit) = (shape.CapReachOutside - covered, PortWalls * shape.Head.Wall);
         if (apart >= limit)
             return null;
-        var least = 2 * shape.MeanRadius * Math.Sin((covered + limit) / shape.OuterRadius);
+        var least = 2 * shape.Middle.Nearest(outer.At(covered + limit)).At.U;
         return new(
             FindingCodes.PortNearCapSeam,
             Severity.Warning,

@@ -14,7 +14,7 @@ internal static class TemperRules
         {
             if (design.Head(end) is not DishedHead dome || !Ductility.IsHard(dome.Material))
                 continue;
-            var isSpun = dome is not HemisphereHead { Gores: not null };
+            var isSpun = dome.Gores is null;
             yield return new(
                 FindingCodes.TemperTooHard,
                 Severity.Warning,

@@ -5,15 +5,16 @@ using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>The butt welds of a half sphere of gores: one up each meridian, one round the polar cap; on the outside.</summary>
+/// <summary>The butt welds of a head of gores: one up each meridian, one round the polar cap; on the outside.</summary>
 internal static class GoreSeams
 {
     /// <summary>None for any other head.</summary>
     public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel, WeldNumbers welds)
     {
-        if (vessel.Head(end) is not HemisphereHead { Gores: { } gores } head)
+        if (GoreShape.Of(end, vessel) is not { } shape)
             yield break;
-        var shape = GoreShape.Of(end, head, gores, vessel);
+        var (head, gores) = (shape.Design, shape.Gores);
+        var strip = shape.Strips.Outer;
         var site = HeadSite.Of(end, vessel);
         var (gore, cap) = (Slug.Of(Names.Gore(end)), Slug.Of(Names.PolarCap(end)));
         for (var i = 0; i < gores.Count; i++)
@@ -23,8 +24,8 @@ internal static class GoreSeams
                 WeldNumbers.GoreSeam(gores, i),
                 string.Create(CultureInfo.InvariantCulture, $"{Names.Gore(end)} to {Names.Gore(end)}, seam {i + 1}"),
                 [gore, gore],
-                new(0, shape.OuterRadius * shape.CapLatitude),
-                s => UpMeridian(site, angle, s / site.Radius));
+                new(0, strip.Length),
+                s => UpMeridian(site, angle, strip, s));
         }
 
         yield return Butt(
@@ -32,20 +33,20 @@ internal static class GoreSeams
             $"{Names.PolarCap(end)} to {Names.Gore(end)}",
             [gore, cap],
             Interval.Turn,
-            t => RoundPole(site, t, shape.CapLatitude));
+            t => RoundPole(site, t, strip));
 
         Joint Butt(string path, string name, string[] between, Interval domain, Func<double, Station> along) => new(
             welds[path], name, [.. between], JointKind.Butt, domain, [], along, head.Wall, head.Wall, path);
     }
 
     /// <summary>The path is measured by its length, so the tangent is a unit.</summary>
-    private static Station UpMeridian(HeadSite site, double angle, double latitude)
+    private static Station UpMeridian(HeadSite site, double angle, Profile strip, double fromRim)
     {
         var (outward, sideways) = Ways(angle);
-        var (sin, cos) = Math.SinCos(latitude);
+        var along = strip.Length - fromRim;
         return new(
-            site.Frame.Origin + (site.Radius * ((cos * outward) + (sin * site.Frame.Z))),
-            (-sin * outward) + (cos * site.Frame.Z),
+            At(site, outward, strip.At(along)),
+            ToPole(site, outward, strip.Normal(along)),
             -sideways,
             sideways,
             Math.PI,
@@ -53,20 +54,27 @@ internal static class GoreSeams
             0);
     }
 
-    private static Station RoundPole(HeadSite site, double angle, double latitude)
+    private static Station RoundPole(HeadSite site, double angle, Profile strip)
     {
         var (outward, sideways) = Ways(angle);
-        var (sin, cos) = Math.SinCos(latitude);
-        var toPole = (-sin * outward) + (cos * site.Frame.Z);
+        var toPole = ToPole(site, outward, strip.Normal(0));
         return new(
-            site.Frame.Origin + (site.Radius * ((cos * outward) + (sin * site.Frame.Z))),
-            site.Radius * cos * sideways,
+            At(site, outward, strip.Start),
+            strip.Start.U * sideways,
             -toPole,
             toPole,
             Math.PI,
             0,
             0);
     }
+
+    /// <summary>A place of the head's own half plane in the vessel; the site's Z is out of it.</summary>
+    private static Vector3 At(HeadSite site, Vector3 outward, Point2 place) =>
+        site.Frame.Origin + (place.U * outward) - (place.V * site.Frame.Z);
+
+    /// <summary>Along the surface, square to its normal.</summary>
+    private static Vector3 ToPole(HeadSite site, Vector3 outward, Point2 normal) =>
+        (normal.V * outward) + (normal.U * site.Frame.Z);
 
     private static (Vector3 Outward, Vector3 Sideways) Ways(double angle)
     {

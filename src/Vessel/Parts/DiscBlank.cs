@@ -9,6 +9,12 @@ internal static class DiscBlank
     private const double CrossReach = 5;
     private const double LetterHeight = 5;
 
+    /// <summary>
+    /// Of a disc with as much area as the middle of a formed wall, from the pole on (equal-area rule for raised work, Hodgson,
+    /// "Machines and Tools Employed in the Working of Sheet Metals").
+    /// </summary>
+    public static double Diameter(Profile middle) => 2 * Math.Sqrt(middle.Area / Math.PI);
+
     public static Flat Of(double diameter, string title, ImmutableArray<string> notes)
     {
         // At half the radius a chord is sqrt 3 radii long; a sixth of that is left free.

@@ -35,14 +35,30 @@ internal sealed record DrilledDome(
 
     public static DrilledDome Of(HeadShape shape, ImmutableArray<PortSite> ports)
     {
-        // A sphere's own chart takes the fewest facets.
-        if (shape.InnerSphere is { } radius && shape.Inner.Pieces.Length == 1)
-            return OfSphere(shape.Frame, radius + shape.Wall, shape.Wall, Math.PI / 2, ports);
-        var (outer, inner) = (new RevolvedSurface(shape.Outer), new RevolvedSurface(shape.Inner));
+        if (Faces(shape) is (SphereSurface { Radius: var radius }, _))
+            return OfSphere(shape.Frame, radius, shape.Wall, Math.PI / 2, ports);
+        return Of(shape.Frame, new(shape.Outer, shape.Inner), ports);
+    }
+
+    /// <summary>Of what lies within the seam of a head's polar cap.</summary>
+    public static DrilledDome OfCap(GoreShape shape, ImmutableArray<PortSite> ports) =>
+        Faces(shape.Head) is (SphereSurface { Radius: var radius }, _)
+            ? OfSphere(shape.Head.Frame, radius, shape.Head.Wall, shape.CapReach / shape.Middle.Length * Math.PI / 2, ports)
+            : Of(shape.Head.Frame, shape.Cap, ports);
+
+    /// <summary>A head's two faces; a half sphere's own chart takes the fewest facets.</summary>
+    public static (Surface Outer, Surface Inner) Faces(HeadShape shape) =>
+        shape.InnerSphere is { } radius && shape.Inner.Pieces.Length == 1
+            ? (new SphereSurface(radius + shape.Wall), new SphereSurface(radius))
+            : (new RevolvedSurface(shape.Outer), new RevolvedSurface(shape.Inner));
+
+    private static DrilledDome Of(Frame3 frame, WallZone wall, ImmutableArray<PortSite> ports)
+    {
+        var (outer, inner) = (new RevolvedSurface(wall.Outer), new RevolvedSurface(wall.Inner));
         return new(
-            shape.Frame, outer, inner,
+            frame, outer, inner,
             new(Interval.Turn, [], t => Point2.Polar(outer.Reach, t), t => Point2.Polar(inner.Reach, t)),
-            shape.Outer.Volume - shape.Inner.Volume, ports);
+            wall.Volume, ports);
     }
 
     /// <summary>Metal that a port's hole takes, mm3.</summary>
@@ -56,7 +72,8 @@ internal sealed record DrilledDome(
             Interval.Turn, [], phi => ChartOf(Outer, Local(port.Outside, phi)), phi => ChartOf(Inner, Local(port.Inside, phi)));
     }
 
-    private static Point2 ChartOf(Surface face, Vector3 at) => face switch
+    /// <summary>The chart point of a place on or near a face of revolution, in the head's own frame.</summary>
+    public static Point2 ChartOf(Surface face, Vector3 at) => face switch
     {
         SphereSurface sphere => sphere.ChartOf(at),
         RevolvedSurface revolved => revolved.ChartOf(at),

@@ -4,13 +4,13 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The marks of a gore: centre line with an arrow that points up, lines of latitude, and between them, from the equator on,
-/// a word each.
+/// The marks of a gore: centre line with an arrow that points up, lines across where the surface leans by steps of 15 degrees towards
+/// the pole (on a sphere, of latitude), and between them, from the rim on, a word each.
 /// </summary>
 internal sealed class GoreMarks(GoreDevelopment flat)
 {
-    /// <summary>Between lines of latitude.</summary>
-    private const double Step = Math.PI / 12;
+    /// <summary>Between lines across, degrees.</summary>
+    private const int Step = 15;
 
     /// <summary>Between a mark and an edge, mm.</summary>
     private const double Margin = 2;
@@ -24,16 +24,17 @@ internal sealed class GoreMarks(GoreDevelopment flat)
 
     private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
 
-    /// <summary>Where texts stand on the centre line, by distance from the equator.</summary>
+    /// <summary>Where texts stand on the centre line, by distance from the rim.</summary>
     private readonly List<Interval> _taken = [];
 
-    /// <param name="equator">Beside the equator.</param>
+    /// <param name="equator">Beside the rim.</param>
     /// <param name="name">In the first band of latitude that is left.</param>
     /// <param name="seams">In the band after that.</param>
     /// <param name="cap">Beside the polar cap's seam.</param>
     public ImmutableArray<Mark> All(string equator, string name, string seams, string cap)
     {
-        var lines = Enumerable.Range(1, 5).Select(i => i * Step * flat.Radius).Where(m => m < flat.Length - Margin).ToList();
+        var latitudes = Latitudes().ToList();
+        var lines = latitudes.ConvertAll(line => line.Distance);
         AddText(equator, new(0, lines.Append(flat.Length).First()));
         var ends = lines.Append(flat.Length - (2 * Margin) - GreatestLetter).ToList();
         foreach (var (text, i) in new[] { (name, 1), (seams, 2) })
@@ -43,10 +44,24 @@ internal sealed class GoreMarks(GoreDevelopment flat)
         }
 
         AddText(cap, new(flat.Length - GreatestLetter - (2 * Margin), flat.Length));
-        foreach (var m in lines.Where(m => _taken.TrueForAll(t => m < t.Start - Margin || m > t.End + Margin)))
-            AddLatitude(m);
+        foreach (var (m, degrees) in latitudes.Where(line => _taken.TrueForAll(t => line.Distance < t.Start - Margin || line.Distance > t.End + Margin)))
+            AddLatitude(m, degrees);
         AddCentreLine();
         return _marks.ToImmutable();
+    }
+
+    /// <summary>Those far enough from each other for a word between; of a straight flange its end.</summary>
+    private IEnumerable<(double Distance, int Degrees)> Latitudes()
+    {
+        var last = 0.0;
+        for (var degrees = 0; degrees < 90; degrees += Step)
+        {
+            var m = flat.LengthAtLean(degrees * Math.PI / 180);
+            if (m - last < GreatestLetter + (2 * Margin) || m >= flat.Length - Margin)
+                continue;
+            yield return (m, degrees);
+            last = m;
+        }
     }
 
     private Point2 OnCentre(double m) => flat.Flatten(new(0, m));
@@ -65,14 +80,14 @@ internal sealed class GoreMarks(GoreDevelopment flat)
     }
 
     /// <summary>A line across, its degrees at the right end where there is room.</summary>
-    private void AddLatitude(double m)
+    private void AddLatitude(double m, int latitude)
     {
         var half = flat.HalfWidth(m) - Margin;
         if (half < Margin)
             return;
         var middle = OnCentre(m);
         _marks.Add(new LineMark(middle - new Point2(half, 0), middle + new Point2(half, 0)));
-        var degrees = $"{Math.Round(Turns.ToDegrees(m / flat.Radius))}";
+        var degrees = $"{latitude}";
         var width = TextMark.Width(degrees, DegreeLetter);
         if (half > width + (3 * Margin))
         {

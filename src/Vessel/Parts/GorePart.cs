@@ -1,19 +1,19 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
 /// <summary>
-/// One of the equal strips of a half sphere, from the equator to the polar cap, drawn dished as it is welded. Its frame has
-/// the sphere's centre at the origin, the pole on -Z and the strip's middle over +X.
+/// One of the equal strips of a dished head, from the rim to the polar cap, drawn dished as it is welded. Its frame has
+/// the head's z = 0 at the origin, the pole on -Z and the strip's middle over +X.
 /// </summary>
 internal static class GorePart
 {
-    public static Part Build(PortHost end, HemisphereHead head, GoreDesign gores, VesselDesign vessel, WeldNumbers welds)
+    public static Part Build(PortHost end, GoreShape shape, VesselDesign vessel, WeldNumbers welds)
     {
-        var name = Names.Gore(end);
+        var (name, head, gores) = (Names.Gore(end), shape.Design, shape.Gores);
         var site = HeadSite.Of(end, vessel);
-        var shape = GoreShape.Of(end, head, gores, vessel);
         return new(
             Slug.Of(name),
             name,
@@ -23,8 +23,8 @@ internal static class GorePart
             StockPieces.Rectangle(2 * shape.Flat.HalfWidth(0), shape.Flat.Length, head.Wall, head.Material),
             [.. Enumerable.Range(0, gores.Count).Select(i => Placed(site, shape.Direction(i + 0.5)))],
             Shaped(shape),
-            Volume(shape),
-            GoreFlat.Of(end, head, shape, welds),
+            shape.Strips.Volume / gores.Count,
+            GoreFlat.Of(end, shape, welds),
             [],
             gores.Path);
     }
@@ -37,33 +37,35 @@ internal static class GorePart
     }
 
     /// <summary>
-    /// One rim round four sides: equator, one meridian, the polar cap's circle, the other meridian. All cuts are square to
-    /// the sphere, so both faces have the same angles.
+    /// One rim round four sides: the head's rim, one meridian, the polar cap's circle, the other meridian. All cuts are square to
+    /// the wall, so both faces have the same angles.
     /// </summary>
     private static Solid Shaped(GoreShape shape)
     {
-        var (side, top) = (shape.HalfAngle, shape.CapLatitude);
-        (double Angle, double Latitude) Place(double t) => t switch
+        var (side, reach) = (shape.HalfAngle, shape.Flat.Length);
+        (double Angle, double FromRim) Place(double t) => t switch
         {
             < 1 => (side * ((2 * t) - 1), 0),
-            < 2 => (side, top * (t - 1)),
-            < 3 => (side * (5 - (2 * t)), top),
-            _ => (-side, top * (4 - t)),
+            < 2 => (side, reach * (t - 1)),
+            < 3 => (side * (5 - (2 * t)), reach),
+            _ => (-side, reach * (4 - t)),
         };
-        Func<double, Point2> On(SphereSurface sphere) => t =>
+        Func<double, Point2> On(Profile face, Surface surface) => t =>
         {
-            var (angle, latitude) = Place(t);
-            return sphere.ChartOf((Math.PI / 2) - latitude, angle);
+            var (angle, fromRim) = Place(t);
+            var (ring, height) = shape.Across(face, shape.Middle.Length - fromRim);
+            return DrilledDome.ChartOf(surface, new(ring * Math.Cos(angle), ring * Math.Sin(angle), height));
         };
-        var (outer, inner) = (new SphereSurface(shape.OuterRadius), new SphereSurface(shape.InnerRadius));
-        return ThickSolid.Of(outer, inner, false, [new(new(0, 4), [1, 2, 3], On(outer), On(inner))]);
+        var (outer, inner) = DrilledDome.Faces(shape.Head);
+        return ThickSolid.Of(
+            outer, inner, false,
+            [new(new(0, 4), Corners(shape), On(shape.Head.Outer, outer), On(shape.Head.Inner, inner))]);
     }
 
-    /// <summary>Its share of the zone between equator and cap: a sector of the sphere in three directions at once.</summary>
-    private static double Volume(GoreShape shape)
+    /// <summary>Its four corners but the first, and where a meridian passes from one curve to the next.</summary>
+    private static ImmutableArray<double> Corners(GoreShape shape)
     {
-        var (outer, inner) = (shape.OuterRadius, shape.InnerRadius);
-        var wall = (Math.Pow(outer, 3) - Math.Pow(inner, 3)) / 3;
-        return 2 * shape.HalfAngle * Math.Sin(shape.CapLatitude) * wall;
+        var joints = shape.Flat.Meridian.Joints.Select(along => 1 - (along / shape.Flat.Length)).ToList();
+        return [.. joints.Select(share => 1 + share).Concat(joints.Select(share => 4 - share)).Concat([1, 2, 3]).Order()];
     }
 }

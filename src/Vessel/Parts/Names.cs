@@ -20,7 +20,7 @@ public static class Names
 
     public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
 
-    /// <summary>Id of the part that ports stand in: of a half sphere of gores the polar cap, for all stand at the pole.</summary>
+    /// <summary>Id of the part that ports stand in: of a head of gores the polar cap, for all stand at the pole.</summary>
     public static string PortPart(PortHost host, VesselDesign vessel) =>
         IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : Of(host);
 
@@ -29,5 +29,5 @@ public static class Names
         IsOfGores(end, vessel) ? Slug.Of(Gore(end)) : Of(end);
 
     private static bool IsOfGores(PortHost host, VesselDesign vessel) =>
-        host != PortHost.Shell && vessel.Head(host) is HemisphereHead { Gores: not null };
+        host != PortHost.Shell && vessel.Head(host) is DishedHead { Gores: not null };
 }

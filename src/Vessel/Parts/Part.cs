@@ -18,7 +18,7 @@ public enum PartKind
     Bracket,
     Gore,
 
-    /// <summary>The polar cap of a half sphere of gores.</summary>
+    /// <summary>The polar cap of a head of gores.</summary>
     Crown,
     Cone,
 }

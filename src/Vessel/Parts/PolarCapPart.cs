@@ -1,19 +1,17 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>The piece at the pole of a half sphere of gores, dished from a disc and drilled along its ports' axes.</summary>
+/// <summary>The piece at the pole of a head of gores, dished from a disc and drilled along its ports' axes.</summary>
 internal static class PolarCapPart
 {
-    public static Part Build(
-        PortHost end, HemisphereHead head, GoreDesign gores, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Part Build(PortHost end, GoreShape shape, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
-        var name = Names.PolarCap(end);
-        var shape = GoreShape.Of(end, head, gores, vessel);
-        var dome = DrilledDome.OfSphere(
-            HeadShape.Of(end, vessel)!.Frame, shape.OuterRadius, head.Wall, shape.CapAngle, [.. sites.Where(s => s.Port.Host == end)]);
-        var blank = Blank(shape);
+        var (name, head, gores) = (Names.PolarCap(end), shape.Design, shape.Gores);
+        var dome = DrilledDome.OfCap(shape, [.. sites.Where(s => s.Port.Host == end)]);
+        var blank = DiscBlank.Diameter(shape.Middle.Part(new(0, shape.CapReach)));
         return new(
             Slug.Of(name),
             name,
@@ -29,21 +27,19 @@ internal static class PolarCapPart
                 $"{name} {welds[WeldNumbers.CapSeam(gores)]} blank",
                 [
                     $"{name.ToUpperInvariant()}, BLANK FOR DISHING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(blank)} mm",
-                    $"STARTING SIZE BY EQUAL AREA: dish to a mean radius of {NoteText.Length(shape.MeanRadius)} mm, trim to {NoteText.Length(gores.CapDiameter)} mm across the middle of the wall, edge square to the sphere. Millimetres.",
+                    $"STARTING SIZE BY EQUAL AREA: dish to {Form(shape)}, trim to {NoteText.Length(gores.CapDiameter)} mm across the middle of the wall, edge square to the {(head is HemisphereHead ? "sphere" : "wall")}. Millimetres.",
                     "Drill the ports after dishing, along their axes.",
                 ]),
             dome.Holes,
             gores.Path);
     }
 
-    /// <summary>
-    /// Diameter of a disc with the cap's area on the mean sphere, sqrt(D^2 + 4 h^2) for rim D and height h (equal-area rule
-    /// for raised work, Hodgson, "Machines and Tools Employed in the Working of Sheet Metals").
-    /// </summary>
-    private static double Blank(GoreShape shape)
+    private static string Form(GoreShape shape)
     {
-        var rim = shape.Gores.CapDiameter;
-        var height = shape.MeanRadius * (1 - Math.Cos(shape.CapAngle));
-        return Math.Sqrt((rim * rim) + (4 * height * height));
+        // One arc round the axis all the way: a sphere, as a crown is, too.
+        if (shape.Middle.Part(new(0, shape.CapReach)).Pieces is [ArcPiece { Center.U: 0, Radius: var radius }])
+            return $"a mean radius of {NoteText.Length(radius)} mm";
+        var depth = shape.Middle.At(shape.CapReach).V - shape.Middle.Start.V;
+        return $"the {shape.Design.Shape}, {NoteText.Length(depth)} mm deep";
     }
 }

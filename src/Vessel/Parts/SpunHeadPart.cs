@@ -12,7 +12,7 @@ internal static class SpunHeadPart
         var name = Names.Of(end);
         var shape = HeadShape.Of(end, vessel)!;
         var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.Host == end)]);
-        var blank = Blank(shape);
+        var blank = DiscBlank.Diameter(shape.Middle);
         return new(
             name,
             name,
@@ -27,12 +27,6 @@ internal static class SpunHeadPart
             dome.Holes,
             head.Path);
     }
-
-    /// <summary>
-    /// Diameter of a disc with as much area as the middle of the wall, flange and all (equal-area rule for raised work, Hodgson,
-    /// "Machines and Tools Employed in the Working of Sheet Metals").
-    /// </summary>
-    private static double Blank(HeadShape shape) => 2 * Math.Sqrt(shape.Middle.Area / Math.PI);
 
     private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, WeldNumbers welds) => DiscBlank.Of(
         diameter,

@@ -22,10 +22,10 @@ public static class VesselParts
         vessel.Head(end) switch
         {
             FlatHead lid => [LidPart.Build(end, lid, vessel, sites, welds)],
-            HemisphereHead { Gores: { } gores } dome =>
+            DishedHead { Gores: not null } when GoreShape.Of(end, vessel) is { } shape =>
             [
-                GorePart.Build(end, dome, gores, vessel, welds),
-                PolarCapPart.Build(end, dome, gores, vessel, sites, welds),
+                GorePart.Build(end, shape, vessel, welds),
+                PolarCapPart.Build(end, shape, sites, welds),
             ],
             DishedHead dish => [SpunHeadPart.Build(end, dish, vessel, sites, welds)],
             ConeHead cone => [ConePart.Build(end, cone, vessel, sites, welds)],

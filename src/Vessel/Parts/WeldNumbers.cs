@@ -61,7 +61,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     /// <summary>A head's own seams are welded before it goes on the shell.</summary>
     private static IEnumerable<string> OfHead(HeadDesign head) => head switch
     {
-        HemisphereHead { Gores: { } gores } =>
+        DishedHead { Gores: { } gores } =>
             Enumerable.Range(0, gores.Count).Select(i => GoreSeam(gores, i)).Append(CapSeam(gores)),
         ConeHead cone => [ConeSeam(cone)],
         _ => [],

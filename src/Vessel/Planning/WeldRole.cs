@@ -13,7 +13,7 @@ public enum WeldRole
     /// <summary>Between two gores.</summary>
     GoreSeam,
 
-    /// <summary>Round the polar cap of a half sphere of gores.</summary>
+    /// <summary>Round the polar cap of a head of gores.</summary>
     CrownSeam,
 
     /// <summary>Between a head and the shell.</summary>

@@ -106,14 +106,14 @@ public sealed class DesignReaderTests
             vessel: Many sins
             material: stainless 304
             shell: { outside_diameter: 4 inhc, wall: 0, height: 180, made_from: paper }
-            top: { shape: ellipsoid, made_from: gores }
+            top: { shape: ellipsoid, made_from: gores, gores: { count: 3 } }
             bottom: { shape: flat, thickness: 3, recess: 200 mm, colour: red }
             ports:
               - { name: vent, in: bottom, at: { radius: 0, offset: 3 }, bung: { thread: M14x1.5, outside_diameter: 15, length: 20 } }
             """).Faults;
 
         Assert.Equal(
-            ["unknown-unit", "out-of-range", "unknown-choice", "not-built-yet", "lid-too-deep", "unknown-key", "unknown-key", "bung-too-thin"],
+            ["unknown-unit", "out-of-range", "unknown-choice", "out-of-range", "lid-too-deep", "unknown-key", "unknown-key", "bung-too-thin"],
             faults.Select(f => f.Code));
     }
 

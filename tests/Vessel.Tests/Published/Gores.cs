@@ -69,7 +69,7 @@ public sealed class Gores
         AssertPrinted(diameter, 2 * cap.Flat!.Cut.Outer.AsCircle!.Radius);
     }
 
-    private static GoreDevelopment Whole(double radius, int count) => new(radius, Math.PI / count, Math.PI / 2 * radius, PoleUp: false);
+    private static GoreDevelopment Whole(double radius, int count) => new(Domes.Sphere(radius), Math.PI / count, PoleUp: false);
 
     /// <summary>Within half of the last printed digit, and a hair for a tie.</summary>
     private static void AssertPrinted(string printed, double actual)

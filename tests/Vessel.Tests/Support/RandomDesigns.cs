@@ -36,6 +36,9 @@ internal static class RandomDesigns
             RootGap = form == StockForm.Sheet ? dice.Between(0, 2) : 0,
         };
         var vessel = Designs.Vessel(shell) with { Top = Head(dice, shell, "top"), Bottom = Head(dice, shell, "bottom") };
+        // Dice of their own, lest every design changes with each new choice.
+        var more = new Dice(seed + Count);
+        vessel = vessel with { Top = Divided(more, shell, vessel.Top), Bottom = Divided(more, shell, vessel.Bottom) };
         for (var i = 0; i < 3; i++)
             vessel = With(vessel, 20, () => Branch(dice, vessel.Shell, $"branch {i}"));
         foreach (var end in (PortHost[])[PortHost.Top, PortHost.Bottom])
@@ -64,6 +67,22 @@ internal static class RandomDesigns
             _ => new ConeHead(
                 end, Designs.Stainless, thin, dice.Between(15, 70) * Math.PI / 180, dice.Between(0, Turns.Full), dice.Between(0, 1)),
         };
+    }
+
+    /// <summary>A dish now and then of gores.</summary>
+    private static HeadDesign Divided(Dice dice, ShellDesign shell, HeadDesign head) => head switch
+    {
+        DishedHead dish when dice.Chance(0.4) => dish with { Gores = Gores(dice, shell, dish) },
+        _ => head,
+    };
+
+    /// <summary>The polar cap is from just wider than so many tips want to nearly as wide as the dish.</summary>
+    private static GoreDesign Gores(Dice dice, ShellDesign shell, DishedHead head)
+    {
+        var count = 6 + dice.Pick(9);
+        var least = 1.05 * count * head.Wall / Math.PI;
+        var most = 0.9 * (shell.OutsideDiameter - (2 * head.Wall));
+        return new($"{head.Path}.gores", count, least + (dice.Between(0.2, 1) * (most - least)), dice.Between(0, Turns.Full));
     }
 
     private static TorisphereHead Torisphere(Dice dice, ShellDesign shell, string end, double wall)
@@ -166,6 +185,7 @@ internal static class RandomDesigns
         var wall = vessel.Head(port.Host).Wall;
         var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 };
         return !HeadPortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
+            && !GoreCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
             && !ConeSeamCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
             && !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any();
     }

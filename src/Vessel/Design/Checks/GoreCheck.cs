@@ -1,19 +1,24 @@
+using Vessel.Geometry;
+
 namespace Vessel.Design;
 
-/// <summary>Whether a hemisphere can be divided into such gores.</summary>
+/// <summary>Whether a dished head can be divided into such gores.</summary>
 internal static class GoreCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design) =>
-        new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => design.Head(end) is HemisphereHead { Gores: { } gores } head
+        new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => design.Head(end) is DishedHead { Gores: { } gores } head
             ? Find(new Shown(design.Units), design, end, head, gores)
             : []);
 
     private static IEnumerable<Fault> Find(
-        Shown shown, VesselDesign design, PortHost end, HemisphereHead head, GoreDesign gores)
+        Shown shown, VesselDesign design, PortHost end, DishedHead head, GoreDesign gores)
     {
-        var mean = design.Shell.OuterRadius - (head.Wall / 2);
-        // Along the meridian a gore keeps at least one wall, and so it does across its tip.
-        var most = 2 * mean * Math.Cos(head.Wall / mean);
+        if (HeadShape.Of(end, design) is not { } shape)
+            yield break;
+        var middle = shape.Middle;
+        var mean = middle.End.U;
+        // Along the meridian of the dish a gore keeps at least one wall, and so it does across its tip.
+        var most = 2 * middle.At(Math.Max(0, middle.Length - head.Flange - head.Wall)).U;
         var least = gores.Count * head.Wall / Math.PI;
         if (mean > head.Wall && (gores.CapDiameter > most || gores.CapDiameter < least))
         {
@@ -28,9 +33,8 @@ internal static class GoreCheck
 
         foreach (var port in design.Ports.Where(p => p.Host == end))
         {
-            if (Reach(design, end, port) is var reach && 2 * mean * reach >= gores.CapDiameter)
+            if (2 * Reach(shape, middle, port) is var wide && wide >= gores.CapDiameter)
             {
-                var wide = 2 * mean * reach;
                 yield return new Fault(FaultCodes.PortOverSeam,
                     port.Place.Radius > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
                     $"'{port.Name}' stands over the seams between the gores of the {head.Path} head.", shown.Length(wide),
@@ -41,17 +45,17 @@ internal static class GoreCheck
     }
 
     /// <summary>
-    /// Sine of the greatest angle at the sphere's centre between the pole and a place of the port: of its weld or hole on the
-    /// outer face, or of its hole on the inner one. The cap's edge is cut square to the sphere, so it lies at one angle on both,
-    /// and the inner face, being the smaller sphere, has less room for a hole with parallel sides.
+    /// The greatest distance from the axis, on the middle of the wall, of what lies square across it at a place of the port: of its
+    /// weld or hole on the outer face, or of its hole on the inner one. The cap's edge is cut square to the wall, so that the inner
+    /// face has less room for a hole with parallel sides.
     /// </summary>
-    private static double Reach(VesselDesign design, PortHost end, PortDesign port)
+    private static double Reach(HeadShape shape, Profile middle, PortDesign port)
     {
         var hole = ShellHole.HoleRadius(port);
         var wide = Math.Max(port.OuterRadius, hole);
-        if (HeadShape.Of(end, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing || !footing.Takes(wide, hole))
+        if (HeadFooting.Of(shape, port) is not { } footing || !footing.Takes(wide, hole))
             return double.NaN;
         return footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole))
-            .Max(at => double.Hypot(at.X, at.Y) / at.Length);
+            .Max(at => middle.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).At.U);
     }
 }

@@ -17,18 +17,10 @@ internal static class HeadKeys
         Range = CommonKeys.Wall,
     };
 
-    private static readonly Key _spun = new("made_from", KeyKind.Choice, "How it is made")
-    {
-        Choices = ["spinning"],
-        Default = "spinning",
-        NotBuiltYet = ["gores"],
-    };
-
     private static readonly Key _flange = new("flange", KeyKind.Length, "Height of the straight flange at its rim")
     {
         Default = "0 mm",
         Range = CommonKeys.FromZero,
-        AppliesWhen = new("made_from", "spinning"),
     };
 
     public static KeyMap Flat { get; } = new("a flat head",
@@ -54,7 +46,7 @@ internal static class HeadKeys
         CommonKeys.Material,
     ]);
 
-    public static KeyMap Gores { get; } = new("the gores of a hemisphere",
+    public static KeyMap Gores { get; } = new("the gores of a dished head",
     [
         new("count", KeyKind.Count, "How many gores") { Default = "8", Range = new(6, 24) },
         new("cap_diameter", KeyKind.Length, "Across the polar cap's seam, on the middle of the wall")
@@ -70,23 +62,22 @@ internal static class HeadKeys
         MayBeEmpty = true,
     };
 
-    public static KeyMap Hemisphere { get; } = new("a hemisphere",
-    [
-        _shape,
-        _wall,
-        new("made_from", KeyKind.Choice, "How it is made")
-        {
-            Choices = ["spinning", "gores"], Default = "spinning",
-        },
-        _flange,
-        new("gores", KeyKind.Mapping, "How it is divided into gores")
-        {
-            DefaultRule = "its own defaults", Map = Gores, AppliesWhen = new("made_from", "gores"),
-        },
-        CommonKeys.Material,
-    ]);
+    private static readonly Key _madeFrom = new("made_from", KeyKind.Choice, "How it is made")
+    {
+        Choices = ["spinning", "gores"],
+        Default = "spinning",
+    };
 
-    public static KeyMap Ellipsoid { get; } = new("an ellipsoid", [_shape, _wall, _spun, _flange, CommonKeys.Material]);
+    private static readonly Key _gores = new("gores", KeyKind.Mapping, "How it is divided into gores")
+    {
+        DefaultRule = "its own defaults",
+        Map = Gores,
+        AppliesWhen = new("made_from", "gores"),
+    };
+
+    public static KeyMap Hemisphere { get; } = new("a hemisphere", [_shape, _wall, _madeFrom, _flange, _gores, CommonKeys.Material]);
+
+    public static KeyMap Ellipsoid { get; } = new("an ellipsoid", [_shape, _wall, _madeFrom, _flange, _gores, CommonKeys.Material]);
 
     public static KeyMap Torisphere { get; } = new("a torisphere",
     [
@@ -104,8 +95,9 @@ internal static class HeadKeys
             IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("crown_radius", null),
         },
         _wall,
-        _spun,
+        _madeFrom,
         _flange,
+        _gores,
         CommonKeys.Material,
     ])
     {

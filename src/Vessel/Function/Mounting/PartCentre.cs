@@ -6,9 +6,7 @@ namespace Vessel.Function;
 
 /// <summary>Where a part's mass acts, all its pieces together: closed forms of the body, less its holes where they are.</summary>
 /// <remarks>
-/// Polar caps: the wall between R and r from the pole to the angle a has its centre at 3/4 (R^4 - r^4) / (R^3 - r^3)
-/// (1 + cos a) / 2 from the ball's centre, a zone from the equator to the latitude b at sin b / 2 instead. Tubes: a port's
-/// is taken square at its inner end, where its volume says; exact to about the depth of its cope times its share of mass.
+/// Gores and polar caps: see <see cref="WallZone"/>. Tubes: a port's is taken square at its inner end, where its volume says; exact to about the depth of its cope times its share of mass.
 /// </remarks>
 internal static class PartCentre
 {
@@ -20,8 +18,8 @@ internal static class PartCentre
             PartKind.Shell => LessHoles(part, Shell(design.Shell), assembly, PortHost.Shell),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
-            PartKind.Crown => LessHoles(part, Dome(part, CapAngle(part, design), design), assembly, End(part, design)),
-            PartKind.Gore => Gores(part, design),
+            PartKind.Crown => LessHoles(part, Zone(part, design, shape => shape.Cap), assembly, End(part, design)),
+            PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
             PartKind.Branch or PartKind.Bung => Port(part, assembly.Sites.First(site => Slug.Of(site.Port.Name) == part.Id)),
             PartKind.Bracket => Bracket(part, BracketSite.Of(design.Bracket!, design)),
             PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
@@ -47,10 +45,13 @@ internal static class PartCentre
     private static PortHost End(Part part, VesselDesign design) =>
         part.Path.StartsWith(design.Top.Path, StringComparison.Ordinal) ? PortHost.Top : PortHost.Bottom;
 
-    private static double CapAngle(Part part, VesselDesign design) =>
-        End(part, design) is var end && design.Head(end) is HemisphereHead { Gores: { } gores } head
-            ? GoreShape.Of(end, head, gores, design).CapAngle
-            : Math.PI / 2;
+    /// <summary>Of a head of gores.</summary>
+    private static (double Volume, Vector3 Centre) Zone(Part part, VesselDesign design, Func<GoreShape, WallZone> take)
+    {
+        var shape = GoreShape.Of(End(part, design), design)!;
+        var zone = take(shape);
+        return (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre)));
+    }
 
     /// <summary>A dish or cone by rings of equal height, which is right to about a thousandth of its depth.</summary>
     private static (double Volume, Vector3 Centre) Turned(HeadShape shape)
@@ -69,26 +70,6 @@ internal static class PartCentre
         // A cone's faces end at two heights, so that the volumes that they enclose do not tell its metal.
         return (Math.PI * (high - low) / Rings * sum, shape.Frame.ToOuter(new(0, 0, moment / sum)));
     }
-
-    private static (double Volume, Vector3 Centre) Dome(Part part, double angle, VesselDesign design)
-    {
-        var frame = HeadSite.Of(End(part, design), design).Frame;
-        var (outer, inner) = (design.Shell.OuterRadius, design.Shell.OuterRadius - part.Thickness);
-        var volume = Turns.Full / 3 * (Math.Pow(outer, 3) - Math.Pow(inner, 3)) * (1 - Math.Cos(angle));
-        return (volume, frame.Origin + (MeanHeight(outer, inner) * (1 + Math.Cos(angle)) / 2 * frame.Z));
-    }
-
-    private static Vector3 Gores(Part part, VesselDesign design)
-    {
-        var end = End(part, design);
-        var head = (HemisphereHead)design.Head(end);
-        var shape = GoreShape.Of(end, head, head.Gores!, design);
-        var site = HeadSite.Of(end, design);
-        return site.Frame.Origin + (MeanHeight(shape.OuterRadius, shape.InnerRadius) * Math.Sin(shape.CapLatitude) / 2 * site.Frame.Z);
-    }
-
-    private static double MeanHeight(double outer, double inner) =>
-        0.75 * (Math.Pow(outer, 4) - Math.Pow(inner, 4)) / (Math.Pow(outer, 3) - Math.Pow(inner, 3));
 
     private static Vector3 Port(Part part, PortSite site)
     {

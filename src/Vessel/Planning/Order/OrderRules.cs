@@ -66,7 +66,7 @@ internal sealed class OrderRules
             var ports = _design.Ports.Where(port => port.Host == end).ToList();
             foreach (var port in ports)
                 yield return new(At(port.Path), seam, "both sides of a loose head are in reach");
-            if (head is not HemisphereHead { Gores: { } gores })
+            if (head is not DishedHead { Gores: { } gores })
                 continue;
             var crown = At(WeldNumbers.CapSeam(gores));
             foreach (var port in ports)
