@@ -2,6 +2,7 @@ using System.Globalization;
 using Vessel.Cli.Commands;
 using Vessel.Export;
 using Vessel.Joints;
+using Vessel.Planning;
 using Vessel.Stock;
 
 namespace Vessel.Cli;
@@ -33,6 +34,23 @@ internal static class BuildText
         output.WriteLine();
         output.WriteLine(Invariant(
             $"welding   {totals.Length / 1000:0.00} m, {totals.FillerMass.Likely:0} to {totals.FillerMass.High:0} g of filler, {job.Low:0} to {job.High:0} min at the bench (likely {job.Likely:0})"));
+        foreach (var sheet in build.Plan.Sheets)
+            output.WriteLine($"sheet     {Sheet(sheet)}");
+        foreach (var bar in build.Plan.Bars)
+        {
+            output.WriteLine(Invariant(
+                $"{bar.Form,-8}  {StockWords.Name(bar)}: {bar.Packing.Bars.Length} of {bar.StockLength:0} mm, {bar.Used:0} mm used, {100 * bar.WholeUtilisation:0.0} % of it filled"));
+        }
+
+        var (hand, laser) = (build.Plan.Timing.Hand, build.Plan.Timing.Laser);
+        output.WriteLine(Invariant(
+            $"time      {hand.Low / 60:0.0} to {hand.High / 60:0.0} h by hand, likely {hand.Likely / 60:0.0}; with parts cut by laser {laser.Low / 60:0.0} to {laser.High / 60:0.0} h, likely {laser.Likely / 60:0.0}"));
+        if (Quote.Of(build.Plan) is { } quote)
+        {
+            output.WriteLine(Invariant(
+                $"quote     {quote.Hand.Low:0} to {quote.Hand.High:0} {quote.Currency} by hand, likely {quote.Hand.Likely:0}; by laser likely {quote.Laser.Likely:0}{(quote.NotPriced.IsEmpty ? "" : $"; without {string.Join(", ", quote.NotPriced)}")}"));
+        }
+
         FunctionText.Write(build.Function, build.Assembly.Capacity, output);
         output.WriteLine(Invariant($"mass      {build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000:0.00} kg, empty"));
         output.WriteLine();
@@ -64,6 +82,16 @@ internal static class BuildText
         "tube" => Invariant($"tube {piece.Width:0.##} x {piece.Wall:0.##} mm, {piece.Length:0.0} mm"),
         _ => Invariant($"bar {piece.Width:0.##} mm, {piece.Length:0.0} mm"),
     };
+
+    private static string Sheet(SheetStock stock)
+    {
+        var nest = stock.Nest;
+        var rectangle = stock.Rectangle is { } r
+            ? Invariant($"; or a remnant of {r.Sheet.Length:0} x {r.Sheet.Width:0} mm, {100 * r.Utilisation:0.0} % filled")
+            : "";
+        return Invariant(
+            $"{StockWords.Name(nest)}: {nest.UsedLength.Length} of {nest.Sheet.Length:0} x {nest.Sheet.Width:0} mm, {StockWords.Used(nest)}, {100 * nest.Utilisation:0.0} % of that filled{rectangle}");
+    }
 
     private static string Grams(double grams) => Invariant($"{grams:0} g");
 

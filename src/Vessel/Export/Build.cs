@@ -97,8 +97,7 @@ public sealed record Build(
             parts,
             [
                 .. assembly.Welds.Select(weld => (
-                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]],
-                    assembly.Design.Flow.Temperature, assembly.Design.Shop.Welding))),
+                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]], assembly.Design))),
             ],
             findings,
             options,

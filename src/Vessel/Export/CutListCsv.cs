@@ -1,29 +1,32 @@
 using System.Collections.Immutable;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Export;
 
-/// <summary>cut-list.csv: every piece of stock, then what is bought finished.</summary>
+/// <summary>cut-list.csv: every piece with the sheet or length it comes from, what stock to buy and how full it gets, then what is bought finished.</summary>
 internal static class CutListCsv
 {
     private static readonly ImmutableArray<string> _columns =
     [
         "part", "quantity", "form", "material", "length_mm", "width_or_diameter_mm", "wall_mm", "stock_mass_g",
-        "finished_mass_g", "remark",
+        "finished_mass_g", "from", "filled_percent", "remark",
     ];
 
-    public static void Write(Assembly assembly, Stream to) => Csv.Write(
+    public static void Write(Plan plan, Stream to) => Csv.Write(
         to,
         _columns,
         [
-            .. assembly.Parts.Select(Piece),
-            .. BoughtItems.Of(assembly.Design, assembly.Sites).Select(Bought),
+            .. plan.Assembly.Parts.Select(part => Piece(part, plan)),
+            .. plan.Sheets.SelectMany(Sheet),
+            .. plan.Bars.Select(Bar),
+            .. BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Select(Bought),
         ]);
 
-    private static CsvCell[] Piece(Part part) =>
+    private static CsvCell[] Piece(Part part, Plan plan) =>
     [
         part.Name, part.Quantity, part.Stock.Form, part.Material.Name, part.Stock.Length, part.Stock.Width, part.Stock.Wall,
-        part.Stock.Mass, part.Mass,
+        part.Stock.Mass, part.Mass, StockWords.From(part, plan), default,
         part.Kind switch
         {
             PartKind.Cone => "sector, to be rolled to a cone",
@@ -35,6 +38,32 @@ internal static class CutListCsv
         },
     ];
 
+    private static IEnumerable<CsvCell[]> Sheet(SheetStock stock)
+    {
+        var nest = stock.Nest;
+        yield return
+        [
+            StockWords.Name(nest), nest.UsedLength.Length, "sheet to buy", nest.Material.Name, nest.Sheet.Length, nest.Sheet.Width, nest.Thickness,
+            nest.Mass, default, default, Percent(nest.Utilisation), StockWords.Used(nest),
+        ];
+        if (stock.Rectangle is { } rectangle)
+        {
+            yield return
+            [
+                StockWords.Name(nest), 1, "or a remnant", nest.Material.Name, rectangle.Sheet.Length, rectangle.Sheet.Width, nest.Thickness,
+                rectangle.Mass, default, default, Percent(rectangle.Utilisation), "the smallest rectangle found, margins and spacing kept; grain along its length",
+            ];
+        }
+    }
+
+    private static CsvCell[] Bar(BarStock bar) =>
+    [
+        StockWords.Name(bar), bar.Packing.Bars.Length, $"{bar.Form} to buy", bar.Material.Name, bar.StockLength, bar.Diameter, bar.Wall,
+        bar.Mass, default, default, Percent(bar.WholeUtilisation), StockWords.Used(bar),
+    ];
+
+    private static double Percent(double share) => Math.Round(100 * share, 1);
+
     private static CsvCell[] Bought(BoughtItem item) =>
-        [item.Name, item.Quantity, "bought", default, default, default, default, default, item.Mass, item.What];
+        [item.Name, item.Quantity, "bought", default, default, default, default, default, item.Mass, default, default, item.What];
 }

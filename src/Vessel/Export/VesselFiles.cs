@@ -39,19 +39,27 @@ public static class VesselFiles
         .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("setup.csv", to => SetUpCsv.Write(build.Plan, to)),
-        .. build.Plan.Nests.Select(nest => new OutputFile(
-            $"nests/{Slug.Of(nest.Material.Name)}_{Numbers.Text(nest.Thickness, 3)}mm.dxf",
-            to => NestDxf.Write(
-                nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!), build.Options.Drawing, to))),
+        .. build.Plan.Sheets.SelectMany(sheet => Nests(sheet, build)),
         .. Quote.Of(build.Plan) is { } quote ? new OutputFile[] { new("quote.csv", to => QuoteCsv.Write(quote, to)) } : [],
         new("times.csv", to => TimesCsv.Write(build.Plan.Timing, to)),
         new("steps.csv", to => StepsCsv.Write(build.Plan, to)),
-        new("cut-list.csv", to => CutListCsv.Write(build.Assembly, to)),
+        new("cut-list.csv", to => CutListCsv.Write(build.Plan, to)),
         new("pictures/isometric.png", to => to.Write(pictures.Whole)),
         new("pictures/section.png", to => to.Write(pictures.Section)),
         new(ReportPage.FileName, to => ReportPage.Write(build, pictures, to)),
         new("summary.json", to => SummaryJson.Write(build, to)),
     ];
+
+    /// <summary>On sheets as they are sold; and what a one-off needs of a remnant.</summary>
+    private static IEnumerable<OutputFile> Nests(SheetStock sheet, Build build)
+    {
+        var stem = $"nests/{Slug.Of(sheet.Nest.Material.Name)}_{Numbers.Text(sheet.Nest.Thickness, 3)}mm";
+        OutputFile File(string path, Nest nest) => new(path, to => NestDxf.Write(
+            nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!), build.Options.Drawing, to));
+        yield return File($"{stem}.dxf", sheet.Nest);
+        if (sheet.Rectangle is { } rectangle)
+            yield return File($"{stem}_remnant.dxf", rectangle);
+    }
 
     private static IEnumerable<OutputFile> OfPart(BuiltPart built, Build build)
     {

@@ -8,8 +8,10 @@ namespace Vessel.Joints;
 /// <param name="FillerMass">Metal that ends in the weld over the share of melted rod that does, grams.</param>
 /// <param name="Rods">Whole rods' worth, stubs thrown away included.</param>
 /// <param name="ArcMinutes">Path over travel speed, for each pass.</param>
+/// <param name="FillerWhy">Where what the vessel has to stand decided the filler; else null.</param>
 /// <param name="Travel">The speed taken, mm/min, with its source.</param>
-public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estimate Rods, double ArcMinutes, Datum Travel)
+public sealed record WeldCost(
+    Filler Filler, string? FillerWhy, Rod Rod, Estimate FillerMass, Estimate Rods, double ArcMinutes, Datum Travel)
 {
     /// <summary>
     /// Convexity 0.1 of the leg adds 19 % to a flat fillet (derived), which the high values take, and the gap; the low ones
@@ -17,10 +19,10 @@ public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estim
     /// </summary>
     private const double ConvexityShare = 0.189;
 
-    /// <param name="temperature">In service, degrees Celsius.</param>
-    public static WeldCost Of(WeldFigures weld, Material host, Material part, double temperature, WeldingShop shop)
+    public static WeldCost Of(WeldFigures weld, Material host, Material part, VesselDesign design)
     {
-        var filler = Fillers.Between(host, part, temperature)
+        var shop = design.Shop.Welding;
+        var (filler, why) = Fillers.Between(host, part, new(design.Flow.Temperature, design.Finish == Finish.Anodised))
             ?? throw new ArgumentException($"no filler joins {host.Name} to {part.Name}");
         var rod = Stock.Rods.RecommendedFor(weld.Joint.Wall) with { Length = shop.RodLength };
         var travel = TigTables.Travel(
@@ -34,6 +36,7 @@ public sealed record WeldCost(Filler Filler, Rod Rod, Estimate FillerMass, Estim
         var rods = 1 / (rod.Mass(filler) * (1 - shop.StubShare));
         return new(
             filler,
+            why,
             rod,
             new(likely, likely, high, $"flat face to a convexity of a tenth of the leg and the gap filled; {basis}"),
             new(rods * likely, rods * likely, rods * high, $"{rod.Name}; {basis}"),

@@ -15,10 +15,11 @@ public sealed record Plan(
     /// <summary>How long it takes.</summary>
     public Timing Timing => _timing.Value;
 
-    private readonly Lazy<ImmutableArray<Nest>> _nests = new(() => Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock));
+    private readonly Lazy<ImmutableArray<SheetStock>> _sheets = new(() =>
+        [.. Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock).AsParallel().AsOrdered().Select(nest => new SheetStock(nest, NestRectangle.Of(nest)))]);
 
-    /// <summary>Flats on sheets, a nest for each metal and thickness.</summary>
-    public ImmutableArray<Nest> Nests => _nests.Value;
+    /// <summary>Flats on sheets, one for each metal and thickness.</summary>
+    public ImmutableArray<SheetStock> Sheets => _sheets.Value;
 
     /// <summary>Tubes and bars in stock lengths, by section.</summary>
     public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock);

@@ -43,7 +43,7 @@ public sealed record WeldProcedure(
     {
         var joint = weld.Joint;
         var role = WeldRoles.Of(joint, design);
-        var cost = WeldCost.Of(weld, host.Material, part.Material, design.Flow.Temperature, design.Shop.Welding);
+        var cost = WeldCost.Of(weld, host.Material, part.Material, design);
         var family = host.Material.Family;
         var form = joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt;
         var settings = TigSettings.At(family, form, joint.Wall);
@@ -69,6 +69,6 @@ public sealed record WeldProcedure(
                 ArcHeat.Source),
             new(stress.Value * joint.Throat, stress.Source),
             family == MaterialFamily.Stainless && role.IsWall(),
-            [WeldNotes.Heat(family, joint.Wall), WeldNotes.Distortion(role)]);
+            [.. cost.FillerWhy is { } why ? new[] { why } : [], WeldNotes.Heat(family, joint.Wall), WeldNotes.Distortion(role)]);
     }
 }

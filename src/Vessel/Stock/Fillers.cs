@@ -21,15 +21,37 @@ public static class Fillers
 
     public static ImmutableArray<Filler> All { get; } = [Er4043, Er5356, Er5554, Er308L, Er316L, Er309L, Er70S2];
 
-    /// <summary>Above this ER5356 is not for lasting service, degrees Celsius (The Fabricator, 5356 or 4043).</summary>
+    /// <summary>
+    /// Above this weld metal with more than 3 % of magnesium is not for lasting service, degrees Celsius: 150 degF
+    /// (F. Armao, Practical Welding Today, May 2007).
+    /// </summary>
     public const double Hot = 65;
 
     /// <summary>
-    /// The rod between two metals in service at a temperature, degrees Celsius: as <see cref="Between(Material, Material)"/>,
-    /// but ER5554 instead of ER5356 where it is hot.
+    /// The rod between two metals as they will serve: as <see cref="Between(Material, Material)"/>, but ER5554 instead of ER5356
+    /// where it is hot, and ER5356 instead of ER4043 where it is anodised and stays cool. The reason stands beside it where the
+    /// service changed the rod, or could not.
     /// </summary>
-    public static Filler? Between(Material a, Material b, double temperature) =>
-        Between(a, b) is { } usual && usual == Er5356 && temperature > Hot ? Er5554 : Between(a, b);
+    public static (Filler Filler, string? Why)? Between(Material a, Material b, FillerUse use)
+    {
+        var isHot = use.Temperature > Hot;
+        if (Between(a, b) is not { } usual)
+            return null;
+        if (usual == Er5356 && isHot)
+        {
+            return (Er5554, FormattableString.Invariant(
+                $"ER5554, not ER5356: at {use.Temperature:0.#} degC, above {Hot:0}, weld metal with more than 3 % magnesium cracks under stress and corrosion (F. Armao, Practical Welding Today, May 2007)"));
+        }
+
+        if (usual == Er4043 && use.IsAnodised)
+        {
+            return isHot
+                ? (Er4043, "anodised, ER4043 beads turn dark grey; ER5356, which keeps its colour, does not stand this temperature")
+                : (Er5356, "ER5356, not ER4043, whose beads turn dark grey when they are anodised (supplier's guides to 4043 and 5356)");
+        }
+
+        return (usual, null);
+    }
 
     /// <summary>
     /// The usual rod between two metals; null where fusion welding does not join them (aluminium to any steel).
@@ -45,3 +67,8 @@ public static class Fillers
         return a.Family == MaterialFamily.Aluminium ? Er4043 : Er308L;
     }
 }
+
+/// <summary>What a weld has to stand beside its load.</summary>
+/// <param name="Temperature">Lasting, degrees Celsius.</param>
+/// <param name="IsAnodised">Whether the bead is anodised with the rest.</param>
+public readonly record struct FillerUse(double Temperature, bool IsAnodised);

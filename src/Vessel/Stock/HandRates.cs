@@ -82,10 +82,17 @@ public static class HandRates
 
     public static WorkRate LeakTest { get; } = Min("leak_test", "Blanking, filling, testing with film, drying", 15, 25, 45);
 
+    public static WorkRate SendOut { get; } = Min("send_out", "Packing, sending and fetching what is spun, coated or anodised elsewhere, each; days of waiting not counted", 5, 12, 30);
+
+    public static WorkRate Passivate { get; } = Min("passivate", "Pickling, rinsing and passivating one vessel, waiting for the paste with it", 30, 60, 120);
+
+    public static WorkRate Paint { get; } = Min("paint", "Degreasing, masking, priming and painting one vessel; drying not counted", 30, 50, 90);
+
     public static ImmutableArray<WorkRate> All { get; } =
     [
         SetUp, Mark, MarkHole, CutStraight, CutCurve, Saw, Cope, Drill, StepDrill, HoleSaw, FileOpening, Tap, FieldHole, Turn, Deburr,
         DeburrLaser, Handle, CleanPart, Bend, Roll, Dish, FitUp, FitLoose, Tack, Cool, Check, Round, Plug, Chase, Dress, CleanInside, LeakTest,
+        SendOut, Passivate, Paint,
     ];
 
     private static WorkRate Min(string name, string what, double low, double likely, double high) =>

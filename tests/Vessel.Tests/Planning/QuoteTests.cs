@@ -11,6 +11,8 @@ public sealed class QuoteTests
 
     private static readonly Plan _priced = With(Shops.Whole);
 
+    private static readonly Plan _cut = With(Shops.Whole.Replace("sheet_by: used, length_by: whole", "sheet_by: blank", StringComparison.Ordinal));
+
     [Fact]
     public void Without_a_price_there_is_no_quote()
     {
@@ -53,12 +55,54 @@ public sealed class QuoteTests
     [Fact]
     public void Stock_weighs_what_the_cut_list_says_and_the_kerfs()
     {
-        var kilograms = Quote.Of(_priced)!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)
+        var kilograms = Quote.Of(_cut)!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)
             || l.What.Contains(" tube ", StringComparison.Ordinal) || l.What.Contains(" bar ", StringComparison.Ordinal)).Sum(l => l.Quantity);
-        var cutList = _priced.Assembly.Parts.Sum(p => p.Quantity * p.Stock.Mass) / 1000;
-        var kerfs = _priced.Bars.Sum(b => b.Mass * b.Pieces.Length * _priced.Assembly.Design.Shop.Stock.SawKerf / b.Used) / 1000;
+        var cutList = _cut.Assembly.Parts.Sum(p => p.Quantity * p.Stock.Mass) / 1000;
+        var kerfs = _cut.Bars.Sum(b => b.Mass * b.Pieces.Length * _cut.Assembly.Design.Shop.Stock.SawKerf / b.Used) / 1000;
 
         Assert.Equal(cutList + kerfs, kilograms, 1e-9);
+    }
+
+    /// <summary>A blank is never more than the rectangle that holds all of them with margins; that no more than the sheet so far; that no more than the sheet.</summary>
+    [Fact]
+    public void Each_way_to_charge_a_sheet_takes_more_than_the_one_before()
+    {
+        double[] masses = [.. new[] { "blank", "rectangle", "used", "whole" }.Select(by => Sheets($"prices: {{ stainless_per_kg: 5, sheet_by: {by} }}"))];
+
+        Assert.Equal(masses.Order(), masses);
+        Assert.Equal(4, masses.Distinct().Count());
+        // Three thicknesses, a sheet of 2.5 x 1.25 m each, of 1.5, 2 and 3 mm at 7.98.
+        Assert.Equal(2.5 * 1.25 * (1.5 + 2 + 3) * 7.98, masses[^1], 1e-9);
+    }
+
+    private static double Sheets(string shop) =>
+        Quote.Of(With(shop))!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)).Sum(l => l.Quantity);
+
+    /// <summary>Six sections: tubes of 34, 84 and 62, bar of 26 mm; whole lengths of 6 and 3 m.</summary>
+    [Fact]
+    public void Whole_lengths_are_charged_where_the_shop_says_so()
+    {
+        var plan = With("prices: { stainless_per_kg: 5, length_by: whole }");
+        var charged = Quote.Of(plan)!.Lines.Where(l => l.What.EndsWith("whole lengths", StringComparison.Ordinal)).Sum(l => l.Quantity);
+        double Ring(double d, double t) => Math.PI * (d - t) * t * 6000;
+
+        Assert.Equal((Ring(34, 2) + Ring(84, 2) + Ring(62, 2) + (Math.PI * 13 * 13 * 3000)) * 7.98e-6, charged, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("none", null)]
+    [InlineData("painted", null)]
+    [InlineData("anodised", "anodising")]
+    [InlineData("powder_coated", "powder coating")]
+    public void A_spun_head_and_a_finish_that_is_sent_out_are_lines_of_their_own(string finish, string? line)
+    {
+        var design = Compiler.Read(
+            Repository.Design(Launch), new DesignSettings(null, [$"finish={finish}"]) with { Shop = "prices: { spinning: 45, finish: 35 }" }).Value!;
+        var quote = Quote.Of(Plan.Of(Compiler.Assemble(design)))!;
+
+        Assert.Equal(45, quote.Lines.Single(l => l.What == "spinning").Hand!.Value.Likely);
+        Assert.Equal(line is null ? 0 : 35, quote.Lines.Where(l => l.What == line).Sum(l => l.Hand!.Value.Likely));
+        Assert.Equal(45 + (line is null ? 0 : 35), quote.Hand.Likely, 1e-9);
     }
 
     [Fact]

@@ -56,6 +56,26 @@ public sealed class TimingTests
         Assert.Equal(Plans.Of(Launch).Timing.Laser.Likely, Plan.Of(turned).Timing.Laser.Likely, 1e-6);
     }
 
+    [Theory]
+    [InlineData("passivated", "passivate")]
+    [InlineData("painted", "paint")]
+    [InlineData("anodised", "send_out")]
+    public void A_finish_takes_its_time(string finish, string rate)
+    {
+        var plan = Plans.OfText(Repository.Design(Launch), $"finish={finish}");
+        var item = plan.Timing.Items.Single(i => i.Step == StepKind.Finish);
+
+        Assert.Equal((rate, HandRates.All.Single(r => r.Name == rate).Likely), (item.Operation, item.Hand!.Value.Likely));
+        Assert.Equal(Plans.Of(Launch).Timing.Hand.Likely + item.Hand.Value.Likely, plan.Timing.Hand.Likely, 1e-6);
+    }
+
+    /// <summary>The half sphere is spun elsewhere; gores are not.</summary>
+    [Theory]
+    [InlineData("harbour-launch-breather.yaml", 1)]
+    [InlineData("sawmill-generator-breather.yaml", 0)]
+    public void A_spun_head_is_sent_out(string file, int heads) =>
+        Assert.Equal(heads, Plans.Of(file).Timing.Items.Where(i => i.Operation == "send_out").Sum(i => i.Quantity));
+
     [Fact]
     public void An_own_rate_is_used()
     {

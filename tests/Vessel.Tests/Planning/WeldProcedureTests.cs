@@ -86,10 +86,42 @@ public sealed class WeldProcedureTests
     {
         var metal = Materials.Find("aluminium 5052")!;
 
-        Assert.Equal("ER5356", Fillers.Between(metal, metal, 65)!.Name);
-        Assert.Equal("ER5554", Fillers.Between(metal, metal, 66)!.Name);
-        Assert.Equal("ER4043", Fillers.Between(metal, Materials.Find("aluminium 6061")!, 120)!.Name);
+        Assert.Equal("ER5356", Rod(metal, metal, 65, false));
+        Assert.Equal("ER5554", Rod(metal, metal, 66, false));
+        Assert.Equal("ER4043", Rod(metal, Materials.Find("aluminium 6061")!, 120, false));
     }
+
+    /// <summary>ER5356 keeps its colour, ER4043 turns dark: supplier's guides; but above 150 degF it is not to be used.</summary>
+    [Theory]
+    [InlineData(60, true, "ER5356")]
+    [InlineData(80, true, "ER4043")]
+    [InlineData(60, false, "ER4043")]
+    public void Anodising_changes_the_rod_of_6061_where_it_stays_cool(double temperature, bool anodised, string rod)
+    {
+        var metal = Materials.Find("aluminium 6061")!;
+
+        Assert.Equal(rod, Rod(metal, metal, temperature, anodised));
+        Assert.Equal(anodised, Fillers.Between(metal, metal, new(temperature, anodised))!.Value.Why is not null);
+    }
+
+    /// <summary>The reason stands with every weld of the hot vessel, and with none of the cool one.</summary>
+    [Theory]
+    [InlineData("80 degC", "ER5554", true)]
+    [InlineData("60 degC", "ER5356", false)]
+    public void The_procedure_says_why_the_rod_is_not_the_usual_one(string temperature, string rod, bool told)
+    {
+        var plan = Plans.OfText(
+            Repository.Design("harbour-launch-breather.yaml"), "material=aluminium 5052", "inside.packing.material=aluminium wool", $"flow.temperature={temperature}");
+
+        Assert.All(plan.Procedures, weld =>
+        {
+            Assert.Equal(rod, weld.Filler.Name);
+            Assert.Equal(told, weld.Notes[0].Contains("magnesium", StringComparison.Ordinal));
+        });
+    }
+
+    private static string Rod(Material a, Material b, double temperature, bool anodised) =>
+        Fillers.Between(a, b, new FillerUse(temperature, anodised))!.Value.Filler.Name;
 
     private static Vessel.Parts.WeldNumbers WeldNumbers(VesselDesign vessel) => Vessel.Parts.WeldNumbers.Of(vessel);
 }

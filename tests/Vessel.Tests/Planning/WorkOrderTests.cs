@@ -131,14 +131,6 @@ public sealed class WorkOrderTests
     public void A_finish_is_the_last_step(string finish, string word) =>
         Assert.Contains(word, Plans.OfText(Repository.Design(Launch), $"finish={finish}").Steps[^1].What, StringComparison.Ordinal);
 
-    [Theory]
-    [InlineData("aluminium 6061", true)]
-    [InlineData("aluminium 5052", false)]
-    public void Anodising_shows_what_the_rod_does(string metal, bool darkens) => Assert.Equal(
-        darkens,
-        Plans.OfText(Repository.Design(Launch), "finish=anodised", $"material={metal}", "inside.packing.material=aluminium wool")
-            .Steps[^1].What.Contains("ER4043", StringComparison.Ordinal));
-
     /// <summary>Weld purging guides: 3 L at 5 L/min take 3.0 min for 5 changes and 6.0 for 10; 7.65 changes leave 100 ppm.</summary>
     [Theory]
     [InlineData(1411.6, 3.0)]

@@ -79,10 +79,16 @@ public static class ShopKeys
     [
         new("currency", KeyKind.Text, "In which the prices are") { DefaultRule = "not said" },
         .. Enum.GetValues<MaterialFamily>().Select(family => Price(PriceOf(family), $"Of a kilogram of {Of(family).Replace('_', ' ')}, sheet or tube")),
+        Choice("sheet_by", "What of a sheet is charged: each piece's blank, the smallest rectangle that holds all, the sheet's whole width as far as it is used, or whole sheets",
+            "blank", "blank", "rectangle", "used", "whole"),
+        Choice("length_by", "What of a tube or bar is charged: what is cut off with its kerfs, or whole lengths", "cut", "cut", "whole"),
         Price("rod_per_kg", "Of a kilogram of filler rod"),
         Price("gas_per_m3", "Of a cubic metre of argon"),
         Price("laser_per_minute", "Of a minute of the laser"),
         Price("fitting", "Of one fitting that is bought"),
+        Price("packing_per_kg", "Of a kilogram of packing"),
+        Price("spinning", "Of one head spun from its blank"),
+        Price("finish", "Of the finish of one vessel, where it is sent out"),
         Price("labour_per_hour", "Of an hour at the bench"),
     ])
     {
@@ -134,6 +140,9 @@ public static class ShopKeys
 
     private static Key Price(string name, string what) =>
         new(name, KeyKind.Ratio, what) { DefaultRule = "not known", Range = new(0, 1_000_000) };
+
+    private static Key Choice(string name, string what, string usual, params string[] choices) =>
+        new(name, KeyKind.Choice, what) { Choices = [.. choices], Default = usual, Source = "a choice, no figure" };
 
     private static Key Size(string name, string what, string usual, KeyRange range) =>
         new(name, KeyKind.Length, what) { Default = usual, Range = range, Source = WeldingRates.Practice };

@@ -37,14 +37,24 @@ internal static class PlanJson
             });
         }
 
-        json.List("nests", plan.Nests, nest => json.Object(() =>
+        json.List("nests", plan.Sheets, sheet => json.Object(() =>
         {
+            var nest = sheet.Nest;
             json.Put("material", nest.Material.Name);
             json.Put("thickness_mm", nest.Thickness);
             json.Put("sheets", nest.UsedLength.Length);
             json.List("used_length_mm", nest.UsedLength, json.Value);
             json.Put("utilisation", nest.Utilisation);
             json.List("too_large", nest.TooLarge, json.Value);
+            if (sheet.Rectangle is { } rectangle)
+            {
+                json.Object("smallest_rectangle", () =>
+                {
+                    json.Put("length_mm", rectangle.Sheet.Length);
+                    json.Put("width_mm", rectangle.Sheet.Width);
+                    json.Put("utilisation", rectangle.Utilisation);
+                });
+            }
         }));
         json.List("bars", plan.Bars, bar => json.Object(() =>
         {
@@ -59,6 +69,8 @@ internal static class PlanJson
                 json.Put("length_mm", bar.Pieces[i].Length);
             })));
             json.Put("used_mm", bar.Used);
+            json.Put("utilisation", bar.Utilisation);
+            json.Put("whole_utilisation", bar.WholeUtilisation);
             json.Put("least_lengths", bar.Packing.Bound);
             json.List("too_long", bar.Packing.TooLong.Select(i => bar.Pieces[i].Name), json.Value);
         }));

@@ -24,6 +24,17 @@ public sealed record BarStock(
     double Used,
     double Mass)
 {
+    /// <summary>Of the pieces in what is used.</summary>
+    public double Utilisation => Used > 0 ? Packed / Used : 0;
+
+    /// <summary>Of the pieces in whole lengths.</summary>
+    public double WholeUtilisation => Packing.Bars.IsEmpty ? 0 : Packed / (Packing.Bars.Length * StockLength);
+
+    /// <summary>Of the lengths that are touched, whole, grams.</summary>
+    public double WholeMass => Used > 0 ? Mass / Used * Packing.Bars.Length * StockLength : 0;
+
+    private double Packed => Packing.Bars.Sum(bar => bar.Sum(i => Pieces[i].Length));
+
     public static ImmutableArray<BarStock> Of(ImmutableArray<Part> parts, StockShop shop) =>
     [
         .. parts.Where(part => part.Stock.Form != "sheet")

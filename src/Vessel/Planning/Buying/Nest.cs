@@ -24,7 +24,12 @@ public sealed record Nest(
         UsedLength.IsEmpty ? 0 : Places.Sum(place => Pieces[place.Piece].Area) / (UsedLength.Sum() * Sheet.Width);
 
     /// <summary>What is used of the sheets, grams.</summary>
-    public double Mass => UsedLength.Sum() * Sheet.Width * Thickness * Material.Density / 1000;
+    public double Mass => MassOf(UsedLength.Sum() * Sheet.Width);
+
+    /// <summary>Of the sheets that are touched, whole, grams.</summary>
+    public double WholeMass => MassOf(UsedLength.Length * Sheet.Length * Sheet.Width);
+
+    private double MassOf(double area) => area * Thickness * Material.Density / 1000;
 
     public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop) =>
     [

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Parts;
 using Vessel.Stock;
 
 namespace Vessel.Planning;
@@ -44,19 +45,19 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
 
     private static IEnumerable<Need> Needs(Plan plan, PricesShop prices)
     {
-        foreach (var metal in plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").GroupBy(part => (part.Material, part.Thickness))
-            .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Thickness))
+        foreach (var (metal, mass) in Sheets(plan, prices.SheetBy))
         {
-            var mass = metal.Sum(part => part.Quantity * part.Stock.Mass) / GramsPerKilogram;
             yield return new(
-                Text($"{metal.Key.Material.Name} sheet {metal.Key.Thickness:0.##} mm"), "kg", prices.Metal(metal.Key.Material.Family), Exactly(mass), Exactly(mass));
+                Text($"{metal.Material.Name} sheet {metal.Thickness:0.##} mm, {Charged(prices.SheetBy)}"), "kg",
+                prices.Metal(metal.Material.Family), Exactly(mass / GramsPerKilogram), Exactly(mass / GramsPerKilogram));
         }
 
         foreach (var bar in plan.Bars)
         {
-            var mass = Exactly(bar.Mass / GramsPerKilogram);
+            var mass = Exactly((prices.WholeLengths ? bar.WholeMass : bar.Mass) / GramsPerKilogram);
             var size = bar.Wall > 0 ? Text($"{bar.Diameter:0.##} x {bar.Wall:0.##}") : Text($"{bar.Diameter:0.##}");
-            yield return new($"{bar.Material.Name} {bar.Form} {size} mm", "kg", prices.Metal(bar.Material.Family), mass, mass);
+            yield return new(
+                $"{bar.Material.Name} {bar.Form} {size} mm{(prices.WholeLengths ? ", whole lengths" : "")}", "kg", prices.Metal(bar.Material.Family), mass, mass);
         }
 
         var laser = Timing.Sum(plan.Timing.Items.Where(item => item.Operation == "laser").Select(item => item.Laser));
@@ -72,10 +73,38 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         var fittings = plan.Assembly.Design.Ports.Count(port => port.Fitting is not null);
         if (fittings > 0)
             yield return new("fittings", "each", prices.Fitting, Exactly(fittings), Exactly(fittings));
+        var packing = BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
+        if (packing > 0)
+            yield return new("packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
+        var spun = plan.Assembly.Parts.Where(part => part.Kind == PartKind.Head).Sum(part => part.Quantity);
+        if (spun > 0)
+            yield return new("spinning", "each", prices.Spinning, Exactly(spun), Exactly(spun));
+        if (BoughtFinish.Of(plan.Assembly.Design.Finish) is { } finish)
+            yield return new(finish, "each", prices.Finish, Exactly(1), Exactly(1));
         yield return new(
             "labour", "h", prices.LabourPerHour, Scaled(plan.Timing.Hand, 1 / MinutesPerHour),
             Scaled(Less(plan.Timing.Laser, laser), 1 / MinutesPerHour));
     }
+
+    /// <summary>Of each metal and thickness what is charged, grams.</summary>
+    private static IEnumerable<((Material Material, double Thickness) Metal, double Mass)> Sheets(Plan plan, SheetCharge by) => by == SheetCharge.Blank
+        ? plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").GroupBy(part => (part.Material, part.Thickness))
+            .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Thickness)
+            .Select(group => (group.Key, group.Sum(part => part.Quantity * part.Stock.Mass)))
+        : plan.Sheets.Select(sheet => ((sheet.Nest.Material, sheet.Nest.Thickness), by switch
+        {
+            SheetCharge.Rectangle => (sheet.Rectangle ?? sheet.Nest).Mass,
+            SheetCharge.Used => sheet.Nest.Mass,
+            _ => sheet.Nest.WholeMass,
+        }));
+
+    private static string Charged(SheetCharge by) => by switch
+    {
+        SheetCharge.Blank => "by blanks",
+        SheetCharge.Rectangle => "by the smallest rectangle",
+        SheetCharge.Used => "as far as sheets are used",
+        _ => "whole sheets",
+    };
 
     private static Estimate Gas(Plan plan)
     {

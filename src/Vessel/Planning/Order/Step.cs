@@ -36,7 +36,7 @@ public sealed record Step(int Number, StepKind Kind, WorkTask Task, string What)
             .. order.Tasks
                 .SelectMany(task => task.Weld is { } weld
                     ? text.OfWeld(procedures[weld.Joint.Number]).Select(line => (line.Kind, task, line.What))
-                    : [(KindOf(task.Kind), task, task.Kind == WorkKind.Finish ? StepText.OfFinish(task, welds) : task.What)])
+                    : [(KindOf(task.Kind), task, task.What)])
                 .Select((line, i) => new Step(i + 1, line.Item1, line.task, line.What)),
         ];
     }

@@ -22,11 +22,6 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         yield return (StepKind.Check, Checked(weld));
     }
 
-    public static string OfFinish(WorkTask task, IEnumerable<WeldProcedure> welds) =>
-        welds.Any(weld => weld.Filler == Fillers.Er4043) && task.What.Contains("anodise", StringComparison.Ordinal)
-            ? $"{task.What}; ER4043 beads turn dark grey"
-            : task.What;
-
     private string Laid(WeldProcedure weld)
     {
         var size = weld.Joint.Kind == JointKind.Fillet

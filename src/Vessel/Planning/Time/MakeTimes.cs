@@ -36,6 +36,8 @@ internal sealed class MakeTimes(Shop shop, Part part)
             yield return item;
         if (part.Kind is PartKind.Shell or PartKind.Skirt)
             yield return Both(HandRates.Roll, 1);
+        if (part.Kind is PartKind.Head)
+            yield return Both(HandRates.SendOut, 1);
         if (part.Kind is PartKind.Gore or PartKind.Crown)
             yield return Both(HandRates.Dish, 1);
         if (!flat.Bends.IsEmpty)

@@ -23,7 +23,7 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
             {
                 { Kind: WorkKind.Make } => new MakeTimes(shop, parts[task.Id]).Items(),
                 { Weld: { } weld } => OfWeld(procedures[weld.Joint.Number], task, shop, purge),
-                _ => Other(task, shop),
+                _ => Other(task, assembly.Design),
             }),
         ];
         return new(items, Sum(items.Select(item => item.Hand)), Sum(items.Select(item => item.Laser)));
@@ -81,7 +81,9 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
     private static TimeItem Fixed(WorkTask task, string operation, double quantity, Estimate time) =>
         new(task.Id, StepKind.Weld, operation, quantity, time, time, time.Basis);
 
-    private static IEnumerable<TimeItem> Other(WorkTask task, Shop shop) => task.Kind switch
+    private static IEnumerable<TimeItem> Other(WorkTask task, VesselDesign design) => Other(task, design.Shop, design.Finish);
+
+    private static IEnumerable<TimeItem> Other(WorkTask task, Shop shop, Finish finish) => task.Kind switch
     {
         WorkKind.Round => [Item(shop, task.Id, StepKind.Round, HandRates.Round, 1)],
         WorkKind.Fit => [Item(shop, task.Id, StepKind.Fit, HandRates.FitLoose, 1)],
@@ -90,7 +92,14 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
         WorkKind.Dress => [Item(shop, task.Id, StepKind.Dress, HandRates.Dress, 1)],
         WorkKind.Clean => [Item(shop, task.Id, StepKind.Clean, HandRates.CleanInside, 1)],
         WorkKind.Test => [Item(shop, task.Id, StepKind.Test, HandRates.LeakTest, 1)],
-        // A finish is bought in.
+        WorkKind.Finish => [Item(shop, task.Id, StepKind.Finish, OfFinish(finish), 1)],
         _ => [],
+    };
+
+    private static WorkRate OfFinish(Finish finish) => finish switch
+    {
+        Finish.Passivated => HandRates.Passivate,
+        Finish.Painted => HandRates.Paint,
+        _ => HandRates.SendOut,
     };
 }

@@ -1,4 +1,5 @@
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Export.Report.Sections;
 
@@ -39,6 +40,7 @@ internal static class CutListSection
                 ],
             ],
             hasTotal: true);
+        WriteToBuy(report, html);
         var bought = BoughtItems.Of(report.Build.Assembly.Design, report.Build.Assembly.Sites).ToList();
         if (bought.Count == 0)
             return;
@@ -50,6 +52,34 @@ internal static class CutListSection
                 .. bought.Select(item => new Cell[]
                 {
                     item.Name, Sizes.Count(item.Quantity), item.What, item.Mass is { } mass ? Sizes.Text(mass, 1) : null,
+                }),
+            ]);
+    }
+
+    private static void WriteToBuy(ReportContext report, Html html)
+    {
+        var (sizes, unit, plan) = (report.Sizes, report.Sizes.Unit, report.Build.Plan);
+        html.Table(
+            "to-buy",
+            "To buy, or to look for among the remnants; the nests are in nests/",
+            [
+                "Stock", Column.Figure("Pieces"), Column.Figure($"Length, {unit}"), Column.Figure($"Width, {unit}"),
+                Column.Figure("Filled, %"), "Remark",
+            ],
+            [
+                .. plan.Sheets.SelectMany(stock => new[] { stock.Nest, stock.Rectangle }.OfType<Nest>().Select((nest, i) => new Cell[]
+                {
+                    i == 0 ? StockWords.Name(nest) : "or a remnant",
+                    Sizes.Count(nest.UsedLength.Length),
+                    sizes.Length(nest.Sheet.Length),
+                    sizes.Length(nest.Sheet.Width),
+                    Sizes.Text(100 * nest.Utilisation, 1),
+                    i == 0 ? StockWords.Used(nest) : "the smallest rectangle found for all pieces",
+                })),
+                .. plan.Bars.Select(bar => new Cell[]
+                {
+                    StockWords.Name(bar), Sizes.Count(bar.Packing.Bars.Length), sizes.Length(bar.StockLength), null,
+                    Sizes.Text(100 * bar.WholeUtilisation, 1), StockWords.Used(bar),
                 }),
             ]);
     }

@@ -1,0 +1,42 @@
+using System.Globalization;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>What is said of stock, in the cut list, the report and on the console alike.</summary>
+public static class StockWords
+{
+    public static string Name(Nest nest) => Text($"{nest.Material.Name} sheet {nest.Thickness:0.##} mm");
+
+    public static string Name(BarStock bar) => bar.Wall > 0
+        ? Text($"{bar.Material.Name} tube {bar.Diameter:0.##} x {bar.Wall:0.##} mm")
+        : Text($"{bar.Material.Name} bar {bar.Diameter:0.##} mm");
+
+    public static string Used(Nest nest)
+    {
+        var lengths = string.Join(" and ", nest.UsedLength.Select(length => Text($"{length:0} mm")));
+        var tooLarge = nest.TooLarge.IsEmpty ? "" : $"; NO SHEET HOLDS {string.Join(", ", nest.TooLarge.Distinct())}";
+        return nest.UsedLength.IsEmpty ? tooLarge.TrimStart(';', ' ') : $"{lengths} of the length used, over the whole width{tooLarge}";
+    }
+
+    public static string Used(BarStock bar)
+    {
+        var packing = bar.Packing;
+        var proven = packing.IsProven ? "no fewer can do" : Text($"at least {packing.Bound} needed");
+        var tooLong = packing.TooLong.IsEmpty ? "" : $"; NO LENGTH HOLDS {string.Join(", ", packing.TooLong.Select(i => bar.Pieces[i].Name).Distinct())}";
+        return Text($"{bar.Used:0.0} mm used with kerfs; {proven}{tooLong}");
+    }
+
+    /// <summary>Which sheets or lengths the pieces of a part come from: <c>sheet 1</c>, <c>length 1 and 2</c>; null where none holds it.</summary>
+    public static string? From(Part part, Plan plan)
+    {
+        var (what, numbers) = part.Stock.Form == "sheet"
+            ? ("sheet", plan.Sheets.SelectMany(sheet => sheet.Nest.Places.Where(place => sheet.Nest.Pieces[place.Piece].Part == part).Select(place => place.Sheet)))
+            : ("length", plan.Bars.SelectMany(bar => bar.Packing.Bars.SelectMany((pieces, number) =>
+                pieces.Where(i => bar.Material == part.Material && bar.Pieces[i].Name == part.Name).Select(_ => number))));
+        var all = numbers.Distinct().Order().Select(number => (number + 1).ToString(CultureInfo.InvariantCulture)).ToList();
+        return all.Count == 0 ? null : $"{what} {string.Join(" and ", all)}";
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
