@@ -19,7 +19,7 @@ public static class VesselFiles
     private static IEnumerable<OutputFile> Of(Build build, StillPictures pictures)
     {
         // What decides which files there are, side by side.
-        Parallel.Invoke(() => _ = build.Mockup, () => _ = build.Plan.Nests);
+        Parallel.Invoke(() => _ = build.Mockup, () => _ = build.Plan.Sheets);
         return Listed(build, pictures);
     }
 
