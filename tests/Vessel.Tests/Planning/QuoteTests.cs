@@ -67,7 +67,7 @@ public sealed class QuoteTests
     [Fact]
     public void Each_way_to_charge_a_sheet_takes_more_than_the_one_before()
     {
-        double[] masses = [.. new[] { "blank", "rectangle", "used", "whole" }.Select(by => Sheets($"prices: {{ stainless_per_kg: 5, sheet_by: {by} }}"))];
+        double[] masses = [Sheets("blank"), Sheets("rectangle"), Sheets("used"), Sheets("whole")];
 
         Assert.Equal(masses.Order(), masses);
         Assert.Equal(4, masses.Distinct().Count());
@@ -75,8 +75,8 @@ public sealed class QuoteTests
         Assert.Equal(2.5 * 1.25 * (1.5 + 2 + 3) * 7.98, masses[^1], 1e-9);
     }
 
-    private static double Sheets(string shop) =>
-        Quote.Of(With(shop))!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)).Sum(l => l.Quantity);
+    private static double Sheets(string by) =>
+        Quote.Of(With($"prices: {{ stainless_per_kg: 5, sheet_by: {by} }}"))!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)).Sum(l => l.Quantity);
 
     /// <summary>Six sections: tubes of 34, 84 and 62, bar of 26 mm; whole lengths of 6 and 3 m.</summary>
     [Fact]
