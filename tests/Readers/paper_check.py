@@ -29,6 +29,8 @@ def check(folder, checks):
                 checks.that(same(page.size, size) or same(page.size, size[::-1]), where, f"page {number} is {page.size}, not {size}")
         if name == "drawing.pdf":
             check_drawing(pages, folder / "drawing.svg", summary, where, checks)
+        if name == "as-built.pdf":
+            check_as_built(pages, summary, where, checks)
         if name == "drill-sheets.pdf":
             check_drill_sheets(pages, folder, summary, where, checks)
         if name.startswith("templates/"):
@@ -75,6 +77,14 @@ def covers(word, numbers, i):
     """Of a run of equal welds first and last are named; one that no view shows has its side told."""
     ends = word.removesuffix(" far side").split("-")
     return len(ends) == 2 and set(ends) <= set(numbers) and numbers.index(ends[0]) <= i <= numbers.index(ends[1])
+
+
+def check_as_built(pages, summary, where, checks):
+    """Everything that is placed, every weld and every place that is looked at in the leak test has a line."""
+    text = re.sub(r"\W", "", "".join(page.text for page in pages))
+    for word in ([row["what"] for row in summary["plan"]["set_up"]] + [weld["name"] for weld in summary["welds"]]
+                 + [blank["blank"] for blank in summary["plan"]["leak_test"]["blanks"]] + [point["what"] for point in summary["plan"]["leak_test"]["points"]]):
+        checks.that(re.sub(r"\W", "", word) in text, where, f"no line of {word}")
 
 
 def check_drill_sheets(pages, folder, summary, where, checks):

@@ -7,10 +7,10 @@ namespace Vessel.Export;
 internal static class SetUpCsv
 {
     private static readonly ImmutableArray<string> _columns =
-        ["what", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "as_built"];
+        ["what", "welds", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "as_built"];
 
     public static void Write(Plan plan, Stream to) => Csv.Write(to, _columns, SetUp.Of(plan.Assembly).Select(Row));
 
     private static CsvCell[] Row(SetUp row) =>
-        [row.What, row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, default];
+        [row.What, string.Join(" ", row.Welds), row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, default];
 }

@@ -38,6 +38,7 @@ public static class VesselFiles
         .. MockupFiles.Of(build),
         .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
+        new("leak-test.csv", to => LeakTestCsv.Write(build.Plan.LeakKit, to)),
         new("setup.csv", to => SetUpCsv.Write(build.Plan, to)),
         .. build.Plan.Sheets.SelectMany(sheet => Nests(sheet, build)),
         .. Quote.Of(build.Plan) is { } quote ? new OutputFile[] { new("quote.csv", to => QuoteCsv.Write(quote, to)) } : [],

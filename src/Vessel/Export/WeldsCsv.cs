@@ -15,18 +15,19 @@ internal static class WeldsCsv
         "gap_normal_mm", "gap_axial_mm", "deposit_mm3", "filler", "filler_g", "filler_high_g", "rod_mm", "rods", "rods_high",
         "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min", "passes", "preparation", "least_leg_mm",
         "tungsten_mm", "cup", "amps_low", "amps_high", "gas_l_per_min", "volts", "heat_kj_per_mm", "strength_n_per_mm", "purge",
-        "notes",
+        "free_share", "reached_share", "notes",
     ];
 
     public static void Write(Build build, Stream to)
     {
         var shop = build.Assembly.Design.Shop.Welding;
+        var access = build.Plan.Access.ToDictionary(one => one.Joint.Number);
         Csv.Write(
             to,
             _columns,
             [
                 .. build.Welds.Zip(build.Plan.Procedures).Select(weld => Row(weld.First.Figures, weld.First.Cost, shop)
-                    .Concat(Procedure(weld.Second)).ToArray()),
+                    .Concat(Procedure(weld.Second, access[weld.Second.Joint.Number])).ToArray()),
                 Totals(build.Welds, shop),
             ]);
     }
@@ -45,11 +46,11 @@ internal static class WeldsCsv
         ];
     }
 
-    private static CsvCell[] Procedure(WeldProcedure weld) =>
+    private static CsvCell[] Procedure(WeldProcedure weld, TorchAccess access) =>
     [
         weld.Passes, weld.Preparation, weld.LeastLeg, weld.Tungsten.Diameter, weld.Tungsten.Cup,
         Math.Round(weld.Settings.Low), Math.Round(weld.Settings.High), Math.Round(weld.Settings.Gas, 1), Math.Round(weld.Volts, 1), weld.HeatInput.Likely, weld.Strength.Value,
-        weld.Purged ? "argon" : null, string.Join("; ", weld.Notes),
+        weld.Purged ? "argon" : null, access.FreeShare, access.ReachedShare, string.Join("; ", weld.Notes),
     ];
 
     private static CsvCell[] Totals(ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds, WeldingShop shop)
@@ -61,7 +62,7 @@ internal static class WeldsCsv
             welds.Sum(weld => weld.Figures.Deposit), default, totals.FillerMass.Likely, totals.FillerMass.High, default,
             totals.Rods.Likely, totals.Rods.High, default, totals.ArcMinutes,
             totals.JobMinutes.Low, totals.JobMinutes.Likely, totals.JobMinutes.High,
-            .. Enumerable.Repeat(default(CsvCell), 13),
+            .. Enumerable.Repeat(default(CsvCell), 15),
         ];
     }
 }

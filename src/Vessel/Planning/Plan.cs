@@ -24,6 +24,9 @@ public sealed record Plan(
     /// <summary>Tubes and bars in stock lengths, by section.</summary>
     public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock);
 
+    /// <summary>For the test at the end of the day.</summary>
+    public LeakKit LeakKit => LeakKit.Of(Assembly.Design, Assembly.Welds.Select(weld => weld.Joint));
+
     private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(Assembly, Order));
 
     /// <summary>How each weld is reached, in the order in which they are laid.</summary>

@@ -16,25 +16,41 @@ namespace Vessel.Planning;
 public sealed record SetUp(
     string What, string Datum, double Height, double? Clock, double? Arc, double? FromAxis, double? Depth, string Remark)
 {
+    /// <summary>Numbers of the welds that hold it.</summary>
+    public ImmutableArray<string> Welds { get; init; } = [];
+
     /// <summary>Ports, internals, bracket, seam: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;
+        SetUp Held(SetUp row, string path) => row with
+        {
+            Welds =
+            [
+                .. assembly.Welds.Select(weld => weld.Joint)
+                    .Where(joint => joint.Path == path || joint.Path.StartsWith(path + ".", StringComparison.Ordinal))
+                    .Select(joint => joint.Number),
+            ],
+        };
         return
         [
             .. design.Shell.MadeFrom == StockForm.Sheet
-                ? new[] { OnShell("long seam", design.Shell, 0, design.Shell.SeamAngle, null, null, "up the whole height") }
+                ? new[] { Held(OnShell("long seam", design.Shell, 0, design.Shell.SeamAngle, null, null, "up the whole height"), WeldNumbers.LongSeam) }
                 : [],
-            .. assembly.Sites.Select(site => Port(site, design)),
-            .. design.Inside.Sleeves.Select(sleeve => Inside(
-                sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}")),
-            .. design.Inside.Caps.Select(cap => Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate")),
-            .. design.Inside.Discs.Select(disc => Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}")),
+            .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
+            .. design.Inside.Sleeves.Select(sleeve => Held(
+                Inside(sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}"),
+                sleeve.Path)),
+            .. design.Inside.Caps.Select(cap => Held(Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate"), cap.Path)),
+            .. design.Inside.Discs.Select(disc => Held(Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}"), disc.Path)),
             .. design.Bracket is { } bracket
                 ? new[]
                 {
-                    OnShell(bracket.Name, design.Shell, bracket.Height, bracket.Angle, null, bracket.StandOff,
-                        "middle of the plate; depth is its stand-off from the shell"),
+                    Held(
+                        OnShell(
+                            bracket.Name, design.Shell, bracket.Height, bracket.Angle, null, bracket.StandOff,
+                            "middle of the plate; depth is its stand-off from the shell"),
+                        bracket.Path),
                 }
                 : [],
         ];

@@ -14,6 +14,7 @@ internal static class WeldPreparation
     {
         var joint = weld.Joint;
         var gap = Text(weld.GapNormal);
+        var isTight = gap == "0";
         if (EdgePreparation.IsBevelled(joint.Kind, joint.Wall))
         {
             return $"bevel to a V of 60 deg, root face {Text(EdgePreparation.RootFace)} mm, gap {Text(BevelGap)} mm; "
@@ -23,11 +24,15 @@ internal static class WeldPreparation
         if (joint.Kind == JointKind.Fillet)
         {
             return weld.GrooveShare > 0
-                ? $"bevel the attached part where the surfaces open beyond 135 deg ({Text(100 * weld.GrooveShare)} % of the way); gap to {gap} mm"
-                : $"square, fitted; gap to {gap} mm";
+                ? $"bevel the attached part where the surfaces open beyond 135 deg ({Text(100 * weld.GrooveShare)} % of the way); {Fillet()}"
+                : $"square, {Fillet()}";
         }
 
-        return $"square edges, gap {gap} mm, at most {Text(aim * joint.Wall)} mm";
+        return isTight
+            ? $"square edges that touch all along, open by {Text(aim * joint.Wall)} mm at most"
+            : $"square edges, gap {gap} mm, at most {Text(Math.Max(weld.GapNormal, aim * joint.Wall))} mm";
+
+        string Fillet() => isTight ? "fitted without a gap" : $"fitted, gap to {gap} mm";
     }
 
     private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

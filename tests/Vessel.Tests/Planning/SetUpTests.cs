@@ -31,6 +31,37 @@ public sealed class SetUpTests
         });
     }
 
+    /// <summary>Every weld but those of heads, their gores and their own seams holds something that is placed.</summary>
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void Each_row_names_the_welds_that_hold_it(string file)
+    {
+        var plan = Plans.Of(file);
+        var placed = SetUp.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
+        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
+
+        Assert.Equal(placed.Count, placed.Distinct().Count());
+        Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());
+        Assert.All(
+            plan.Assembly.Sites,
+            site => Assert.Equal([plan.Procedures.Single(weld => weld.Joint.Path == site.Port.Path).Joint.Number], SetUp.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
+    }
+
+    /// <summary>Every port is shut; every weld of the wall and every thread is looked at, and no weld inside.</summary>
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void The_leak_test_shuts_every_port_and_looks_at_every_weld_of_the_wall(string file)
+    {
+        var (plan, kit) = (Plans.Of(file), Plans.Of(file).LeakKit);
+        var wall = plan.Procedures.Where(weld => weld.Role.IsWall()).Select(weld => weld.Joint.Number);
+
+        Assert.Equal(plan.Assembly.Design.Ports.Select(port => port.Name), kit.Blanks.Select(blank => blank.Port));
+        Assert.Empty(wall.Except(kit.Points.Select(point => point.Where)));
+        Assert.DoesNotContain(plan.Procedures.Where(weld => weld.Role is WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim or WeldRole.DiscHold), weld =>
+            kit.Points.Any(point => point.Where == weld.Joint.Number));
+        Assert.All(plan.Assembly.Design.Ports.Where(port => port.Thread is not null), port => Assert.Contains(kit.Points, point => point.Where == port.Name));
+    }
+
     [Theory]
     [MemberData(nameof(DesignFiles))]
     public void Everything_that_is_placed_has_a_row_of_its_own(string file)

@@ -67,6 +67,9 @@ public sealed class WorkOrderTests
     [InlineData("weld W6", "chase ports[2]")]
     [InlineData("dress ports[0]", "weld W2")]
     [InlineData("weld W12", "clean")]
+    [InlineData("weld W5", "weld W9")]
+    [InlineData("weld W5", "weld W7")]
+    [InlineData("fitting ports[0]", "weld W4")]
     public void The_launch_breather_is_built_in_order(string before, string after)
     {
         var ids = Plans.Of(Launch).Order.Tasks.Select(t => t.Id).ToList();
@@ -93,12 +96,13 @@ public sealed class WorkOrderTests
 
         Assert.Equal(["shell"], At("weld W1"));
         Assert.Equal(["bottom", "drain"], At("weld W6").Order());
-        Assert.Equal(["cap-plate", "cap-skirt", "top"], At("weld W9").Order());
+        Assert.Equal(["cap-plate", "cap-skirt", "outlet", "top"], At("weld W9").Order());
         Assert.Equal(["lower-screen", "sleeve"], At("weld W10").Order());
         // All of them at last.
         Assert.Equal(Plans.Of(Launch).Assembly.Parts.Select(p => p.Id).Order(), At("weld W2").Order());
     }
 
+    /// <summary>A joint that is only tacked, as a disc's, has no tacks beside its beads.</summary>
     [Fact]
     public void Each_weld_is_five_steps_and_steps_are_numbered_through()
     {
@@ -106,8 +110,31 @@ public sealed class WorkOrderTests
 
         Assert.Equal(Enumerable.Range(1, plan.Steps.Length), plan.Steps.Select(s => s.Number));
         Assert.All(plan.Procedures, weld => Assert.Equal(
-            [StepKind.Fit, StepKind.Tack, StepKind.Weld, StepKind.Cool, StepKind.Check],
+            weld.Role == WeldRole.DiscHold
+                ? [StepKind.Fit, StepKind.Weld, StepKind.Cool, StepKind.Check]
+                : [StepKind.Fit, StepKind.Tack, StepKind.Weld, StepKind.Cool, StepKind.Check],
             plan.Steps.Where(s => s.Task.Weld?.Joint == weld.Joint).Select(s => s.Kind)));
+    }
+
+    /// <summary>Nothing of no size is asked for, and no range from a figure to itself.</summary>
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void No_step_says_what_nobody_can_do(string file) => Assert.All(Plans.Of(file).Steps, step =>
+    {
+        Assert.DoesNotContain("gap to 0 mm", step.What, StringComparison.Ordinal);
+        Assert.DoesNotContain("gap 0 mm", step.What, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(\d+\.\d) to \1 mm", step.What);
+        Assert.DoesNotMatch(@" 0\.0 mm from the middle", step.What);
+    });
+
+    /// <summary>The inlet is ground to the shell; the outlet goes straight through the lid and gets a plain saw cut.</summary>
+    [Fact]
+    public void Only_a_coped_end_is_ground()
+    {
+        var steps = Plans.Of(Launch).Steps.Where(s => s.Kind == StepKind.Make).ToDictionary(s => s.Task.Id, s => s.What);
+
+        Assert.Contains("grind", steps["make inlet"], StringComparison.Ordinal);
+        Assert.DoesNotContain("grind", steps["make outlet"], StringComparison.Ordinal);
     }
 
     /// <summary>Every part but the bracket's own bending is a cut of its own; the drain's thread is plugged and chased.</summary>

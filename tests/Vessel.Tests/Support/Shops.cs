@@ -10,7 +10,7 @@ internal static class Shops
         shop: Boatyard of the north quay
         units: in
         welding:
-          { rod_length: 1000 mm, rod_stub: 50 mm, gap_aim: 0.2, gap_most: 0.4, gap_limit: 0.8 mm, arc_share: 0.25, purge_flow: 8, purge_oxygen: 200 }
+          { rod_length: 1000 mm, rod_stub: 50 mm, gap_aim: 0.2, gap_most: 0.4, gap_limit: 0.8 mm, arc_share: 0.25, face_allowance: 0.5 mm, purge_flow: 8, purge_oxygen: 200 }
         torch: { cup_diameter: 16 mm, stick_out: 15 mm }
         rates: { {{string.Join(", ", HandRates.All.Select(rate => FormattableString.Invariant($"{rate.Name}: {1.5 * rate.Likely}")))}} }
         stock: { tube_length: 5 m, bar_length: 2 m, saw_kerf: 2 mm, grip_loss: 100 mm, sheet_length: 2 m, sheet_width: 1 m, sheet_margin: 12 mm, spacing: 8 mm }

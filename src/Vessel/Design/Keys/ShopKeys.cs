@@ -29,6 +29,10 @@ public static class ShopKeys
         {
             Default = "1 mm", Range = new(0.05, 10), Source = WeldingRates.Practice,
         },
+        new("face_allowance", KeyKind.Length, "Left on a bung's sealing face, to be machined after welding")
+        {
+            Default = "0.3 mm", Range = new(0, 5), Source = WeldingRates.Practice,
+        },
         new("purge_flow", KeyKind.Flow, "Argon into a closed vessel before its root is welded")
         {
             Default = "5 L/min", Range = new(0.5, 50), Source = $"{WeldingRates.Practice}: low and steady, never under pressure",
@@ -79,7 +83,7 @@ public static class ShopKeys
     [
         new("currency", KeyKind.Text, "In which the prices are") { DefaultRule = "not said" },
         .. Enum.GetValues<MaterialFamily>().Select(family => Price(PriceOf(family), $"Of a kilogram of {Of(family).Replace('_', ' ')}, sheet or tube")),
-        Choice("sheet_by", "What of a sheet is charged: each piece's blank, the smallest rectangle that holds all, the sheet's whole width as far as it is used, or whole sheets",
+        Choice("sheet_by", "Charged of sheets: each blank, the rectangle that holds all, the width so far, or whole ones",
             "blank", "blank", "rectangle", "used", "whole"),
         Choice("length_by", "What of a tube or bar is charged: what is cut off with its kerfs, or whole lengths", "cut", "cut", "whole"),
         Price("rod_per_kg", "Of a kilogram of filler rod"),

@@ -44,6 +44,7 @@ public sealed record TorchShop(double CupDiameter, double StickOut);
 /// <param name="GapAim">Root opening to aim for, as a share of the wall.</param>
 /// <param name="GapMost">That is refused, as a share of the wall.</param>
 /// <param name="GapLimit">That is refused on any wall, mm.</param>
+/// <param name="FaceAllowance">Left on a bung's sealing face, mm.</param>
 /// <param name="PurgeFlow">L/min.</param>
 /// <param name="PurgeOxygen">ppm that may be left.</param>
 /// <param name="ArcShare">Arc time as a share of elapsed time.</param>
@@ -53,6 +54,7 @@ public sealed record WeldingShop(
     double GapAim,
     double GapMost,
     double GapLimit,
+    double FaceAllowance,
     double PurgeFlow,
     double PurgeOxygen,
     Estimate ArcShare)

@@ -33,6 +33,7 @@ internal static class ShopBuilder
         section.Number("gap_aim"),
         section.Number("gap_most"),
         section.Number("gap_limit"),
+        section.Number("face_allowance"),
         section.Number("purge_flow"),
         section.Number("purge_oxygen"),
         Rate(section, WeldingRates.ArcShare));

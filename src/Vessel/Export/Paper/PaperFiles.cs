@@ -10,6 +10,7 @@ internal static class PaperFiles
         yield return new("templates/dipstick.pdf", to => DipstickPdf.Write(build, to));
         if (DrillSheetsPdf.Has(build.Assembly))
             yield return new("drill-sheets.pdf", to => DrillSheetsPdf.Write(build, to));
+        yield return new("as-built.pdf", to => AsBuiltPdf.Write(build, to));
         yield return new("drawing.pdf", to => DrawingFiles.WritePdf(build, to));
         yield return new("drawing.svg", to => DrawingFiles.WriteSvg(build, to));
     }

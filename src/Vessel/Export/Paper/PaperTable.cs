@@ -9,7 +9,13 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
 {
     private const double Pad = 1.2;
 
-    public double RowHeight => 2 * Letter;
+    /// <summary>Height of a row in letters; more where it is filled in by hand.</summary>
+    public double Spread { get; init; } = 2;
+
+    /// <summary>Whether lines part the columns.</summary>
+    public bool IsBoxed { get; init; }
+
+    public double RowHeight => Spread * Letter;
 
     /// <param name="corner">Upper left.</param>
     /// <param name="rows">Those that are drawn.</param>
@@ -30,6 +36,15 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
             }
 
             yield return PdfStroke.Line(new(corner.U, line), new(right, line), i == 0 ? Pens.Edge : Pens.Pale);
+        }
+
+        if (!IsBoxed)
+            yield break;
+        var edge = corner.U;
+        foreach (var column in widths.Select(column => column.Width).Prepend(0))
+        {
+            edge += column;
+            yield return PdfStroke.Line(new(edge, corner.V), new(edge, corner.V - (shown.Count * RowHeight)), Pens.Pale);
         }
     }
 

@@ -74,6 +74,31 @@ internal static class PlanJson
             json.Put("least_lengths", bar.Packing.Bound);
             json.List("too_long", bar.Packing.TooLong.Select(i => bar.Pieces[i].Name), json.Value);
         }));
+        json.Object("leak_test", () =>
+        {
+            json.List("blanks", plan.LeakKit.Blanks, blank => json.Object(() =>
+            {
+                json.Put("port", blank.Port);
+                json.Put("blank", blank.Blank);
+            }));
+            json.List("points", plan.LeakKit.Points, point => json.Object(() =>
+            {
+                json.Put("where", point.Where);
+                json.Put("what", point.What);
+            }));
+        });
+        json.List("set_up", SetUp.Of(plan.Assembly), row => json.Object(() =>
+        {
+            json.Put("what", row.What);
+            json.List("welds", row.Welds, json.Value);
+            json.Put("datum", row.Datum);
+            json.Put("height_mm", row.Height);
+            json.Put("clock_deg", row.Clock);
+            json.Put("arc_mm", row.Arc);
+            json.Put("from_axis_mm", row.FromAxis);
+            json.Put("depth_mm", row.Depth);
+            json.Put("remark", row.Remark);
+        }));
         json.List("access", plan.Access, access => json.Object(() =>
         {
             json.Put("weld", access.Joint.Number);

@@ -81,6 +81,7 @@ internal sealed class OrderRules
     {
         foreach (var port in _design.Ports)
         {
+            yield return new(WorkTasks.FittingOn(port), At(port.Path), "on the bench it turns freely");
             yield return new(WorkTasks.Plugging(port), At(port.Path), "heat and spatter spoil a bare thread");
             yield return new(At(port.Path), WorkTasks.Chasing(port), "a thread draws in as the bead cools");
             yield return new(At(port.Path), WorkTasks.Dressing(port), "the lip is dressed with the bead");
@@ -100,6 +101,14 @@ internal sealed class OrderRules
             }
 
             yield return new(At(WeldNumbers.Fixing(cap.Path)), At(_design.Head(cap.HangsFrom).Path), "it goes in with its head");
+        }
+
+        // A port that a cap hangs from waits for that cap.
+        foreach (var (end, hold) in inside.Caps.Where(cap => cap.Outlet is null).Select(cap => (cap.HangsFrom, At(WeldNumbers.Fixing(cap.Path))))
+            .Concat(inside.Sleeves.Select(sleeve => (sleeve.HangsFrom, Hold(sleeve)))))
+        {
+            foreach (var port in _design.Ports.Where(port => port.Host == end && !inside.Caps.Any(cap => cap.Outlet == port.Name)))
+                yield return new(At(port.Path), hold, "its root is reached from both sides of a bare head");
         }
 
         // Each is welded on its outside, so what is narrower comes first.

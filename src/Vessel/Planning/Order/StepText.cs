@@ -15,8 +15,10 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     public IEnumerable<(StepKind Kind, string What)> OfWeld(WeldProcedure weld)
     {
         var joint = weld.Joint;
-        yield return (StepKind.Fit, $"{joint.Name}: {weld.Preparation}; bright metal 25 mm to each side, wiped");
-        yield return (StepKind.Tack, Tacks.Of(weld.Weld).Text(joint));
+        yield return (StepKind.Fit, $"{joint.Name}: {Where(weld)}{weld.Preparation}; bright metal 25 mm to each side, wiped");
+        // Short beads are their own tacks.
+        if (Tacks.Of(weld.Weld) is { Places.IsEmpty: false } tacks)
+            yield return (StepKind.Tack, tacks.Text(joint));
         yield return (StepKind.Weld, Laid(weld));
         yield return (StepKind.Cool, "let it cool until a hand can rest on it, clamps on; no water");
         yield return (StepKind.Check, Checked(weld));
@@ -25,14 +27,22 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     private string Laid(WeldProcedure weld)
     {
         var size = weld.Joint.Kind == JointKind.Fillet
-            ? Text($"legs {weld.Weld.Leg.Start:0.0} to {weld.Weld.Leg.End:0.0} mm, throat {weld.Joint.Throat:0.0} mm all along")
+            ? Text($"{Legs(weld.Weld.Leg)}, throat {weld.Joint.Throat:0.0} mm all along")
             : Text($"through the wall, {weld.Joint.Wall:0.0} mm");
         var passes = weld.Passes == 1 ? "one pass" : Text($"{weld.Passes} passes");
         var machine = Text(
             $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Settings.Low:0} to {weld.Settings.High:0} A, argon {weld.Settings.Gas:0.#} L/min, cup {weld.Tungsten.Cup}, electrode {weld.Tungsten.Diameter:0.0} mm");
         if (weld.Role == WeldRole.DiscHold)
+            size = weld.Weld.Joint.Runs.IsEmpty ? size : Text($"{weld.Weld.Joint.Runs.Length} short beads, opposite ones after each other: {size}");
+        if (weld.Role == WeldRole.DiscHold)
             size = $"on the {(weld.Joint.Along(0).AlongHost.Z > 0 ? "upper" : "lower")} face: {size}";
         return $"{size}; {passes}; {machine}{Vented(weld)}{Purged(weld)}";
+    }
+
+    private static string Legs(Interval leg)
+    {
+        var (low, high) = (Text($"{leg.Start:0.0}"), Text($"{leg.End:0.0}"));
+        return low == high ? $"legs {low} mm" : $"legs {low} to {high} mm";
     }
 
     private string Vented(WeldProcedure weld) => IsClosing(weld)
@@ -49,19 +59,38 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     {
         WeldRole.LongSeam => Text($"root through all along; girth {Math.PI * _design.Shell.OutsideDiameter:0.0} mm by tape"),
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
-        WeldRole.PortSeam => Place(weld),
+        WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the girth at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };
 
+    /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
+    private string Where(WeldProcedure weld) => weld.Role switch
+    {
+        WeldRole.PortSeam => $"{Place(weld)}; ",
+        WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
+        WeldRole.DiscHold => "level, to its height by the set-up table; ",
+        WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table, both ears tacked before either is welded; ",
+        _ => "",
+    };
+
     private string Place(WeldProcedure weld)
     {
         var site = assembly.Sites.Single(s => s.Port.Path == weld.Joint.Path);
-        var place = site.Port.Place;
-        return site.Port.Host == PortHost.Shell
-            ? Text($"height {place.Height:0.0} mm, clock angle {Turns.ToDegrees(place.Angle):0.0} deg, tilt {Turns.ToDegrees(place.Tilt):0.0} deg")
-            : Text($"{place.Radius:0.0} mm from the middle at {Turns.ToDegrees(place.Angle):0.0} deg, square to the {Names.Of(site.Port.Host)}");
+        var (port, place) = (site.Port, site.Port.Place);
+        var end = Text($"free end {port.Length:0.0} mm out");
+        if (port.Host == PortHost.Shell)
+        {
+            var aside = place.Offset == 0 ? "" : Text($", offset {place.Offset:0.0} mm");
+            var tilt = place.Tilt == 0 ? ", level" : Text($", tilt {Turns.ToDegrees(place.Tilt):0.0} deg");
+            return Text($"height {place.Height:0.0} mm, clock angle {Turns.ToDegrees(place.Angle):0.0} deg{aside}{tilt}, {end}");
+        }
+
+        var head = Names.Of(port.Host);
+        var spot = place.Radius == 0 ? $"in the middle of the {head}" : Text($"{place.Radius:0.0} mm from the middle of the {head} at {Turns.ToDegrees(place.Angle):0.0} deg");
+        var slope = Math.Acos(Math.Clamp(Math.Abs(site.Frame.Z.Z), 0, 1));
+        return slope < 1e-6 ? $"{spot}, upright, {end}" : Text($"{spot}, {Turns.ToDegrees(slope):0.0} deg off upright, {end}");
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

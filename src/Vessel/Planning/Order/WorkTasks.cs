@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
@@ -14,7 +15,7 @@ internal static class WorkTasks
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<PlannedWeld> welds)
     {
         foreach (var part in parts)
-            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part), Ranks.Make, [part.Id]);
+            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), Ranks.Make, [part.Id]);
         foreach (var weld in welds)
         {
             yield return new(
@@ -52,11 +53,11 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(packing.Path), WorkKind.Fit,
-                $"stuff {packing.Name}, clean and dry; keep the arc a hand's width from it", Ranks.Inside, []);
+                $"stuff {packing.Name}, clean and dry; press it down from {packing.Upper} while that is welded, and keep the arc off it", Ranks.Inside, []);
         }
 
         yield return new(Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), Ranks.Clean, []);
-        yield return new(Testing, WorkKind.Test, WorkText.Testing(design), Ranks.Test, []);
+        yield return new(Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds.Select(weld => weld.Joint))), Ranks.Test, []);
         if (design.Finish != Finish.None)
             yield return new(Finishing, WorkKind.Finish, WorkText.Finishing(design), Ranks.Finish, []);
     }
@@ -70,6 +71,8 @@ internal static class WorkTasks
     public static string Rounding(PlannedWeld weld) => $"round {weld.Joint.Between[0]}";
 
     public static string Fitting(string path) => $"fit {path}";
+
+    public static string FittingOn(PortDesign port) => $"fitting {port.Path}";
 
     public static string Plugging(PortDesign port) => $"plug {port.Path}";
 
@@ -93,8 +96,16 @@ internal static class WorkTasks
                 Plugging(port), WorkKind.Plug, $"screw a brass or old plug into {port.Name} ({thread.Name}), threads coated", Ranks.Ports, [id]);
             yield return new(
                 Chasing(port), WorkKind.Chase,
-                $"take the plug out of {port.Name} when cold, chase {thread.Thread}; face what seals after welding: leave 0.3 mm for it",
+                FormattableString.Invariant(
+                    $"take the plug out of {port.Name} when cold, chase {thread.Thread}; machine its sealing face: {design.Shop.Welding.FaceAllowance:0.##} mm were left for it"),
                 Ranks.Ports, [id]);
+        }
+
+        if (port.Fitting is { } fitting)
+        {
+            yield return new(
+                FittingOn(port), WorkKind.Fit,
+                $"join {fitting.Name} to the free end of {port.Name} as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1, [id]);
         }
 
         var lip = PortFit.Lip(site, design);
@@ -117,23 +128,34 @@ internal static class WorkTasks
         _ => Ranks.Inside,
     };
 
-    private static string Making(Part part)
+    private static string Making(Part part, double faceAllowance)
     {
-        var openings = part.Holes.IsEmpty ? "" : ", wrap its drawing round it, cut its openings";
+        var hasOpenings = !part.Holes.IsEmpty || part.Flat is { Cut.Holes.IsEmpty: false };
+        var openings = hasOpenings ? " with its openings" : "";
+        var wrapped = hasOpenings ? ", wrap its drawing round it, cut its openings" : "";
         var many = part.Quantity > 1 ? $"{part.Quantity} x " : "";
+        var holes = part.Fields.Sum(field => field.Lattice.Count);
         return part.Kind switch
         {
             PartKind.Shell or PartKind.Skirt or PartKind.Sleeve => part.Stock.Form == "tube"
-                ? $"saw {part.Name} from tube{openings}, deburr"
-                : $"cut {part.Name} from sheet, deburr, roll",
-            PartKind.Branch => $"saw {part.Name}, wrap its drawing round it, cut and grind its end, deburr",
-            PartKind.Bung => $"turn and tap {part.Name}, or buy it",
-            PartKind.Bracket => $"cut {part.Name}, deburr, drill, bend",
+                ? $"saw {part.Name} from tube{wrapped}, deburr"
+                : $"cut {part.Name} from sheet{openings}, deburr, roll",
+            PartKind.Branch => IsCoped(part)
+                ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line, deburr"
+                : $"saw {part.Name} square{wrapped}, deburr",
+            PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
+            PartKind.Bracket => $"cut {part.Name}{openings}, deburr, bend",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
-            PartKind.Head or PartKind.Crown => $"cut the blank of {part.Name} and have it spun or dished; trim, drill",
-            _ => $"cut {many}{part.Name}, deburr, drill",
+            PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone, drill its holes",
+            PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",
+            PartKind.Crown => $"cut the blank of {part.Name}, dish it to a gauge; trim, drill",
+            _ when holes > 0 => FormattableString.Invariant($"cut {many}{part.Name} with its {holes} holes, or from perforated sheet, deburr"),
+            _ => $"cut {many}{part.Name}{openings}, deburr",
         };
     }
+
+    /// <summary>An end that is cut square lies straight on the wrap.</summary>
+    internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges.Any(edge => edge is not Line2);
 
     private static string Verb(Fixing fixing) => fixing switch
     {

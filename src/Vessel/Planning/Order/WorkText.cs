@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Vessel.Design;
 using Vessel.Parts;
 using Vessel.Stock;
@@ -17,12 +16,12 @@ internal static class WorkText
         return $"blow out, wash with a non-chlorinated solvent and dry all that closing shuts in: no swarf, no grit, no oil{iron}";
     }
 
-    public static string Testing(VesselDesign design)
+    public static string Testing(LeakKit kit)
     {
-        var blanks = string.Join(", ", design.Ports.Select(Blank));
-        var kit = blanks.Length == 0 ? "" : $" Blanks: {blanks}.";
-        return "fill with water and look; then air at a few kPa through a regulator with a relief valve, soap film on every wall weld, "
-            + $"bung and tack.{kit} Blanks are bolted or screwed, never held by hand; mark leaks, let the air out, dry, weld, test again";
+        var blanks = kit.Blanks.IsEmpty ? "" : $" Blanks: {string.Join(", ", kit.Blanks.Select(b => $"{b.Port} a {b.Blank}"))}.";
+        return "fill with water and look; then air at a few kPa through a regulator with a relief valve, soap film on "
+            + $"{string.Join(", ", kit.Points.Select(point => point.Where))} and every tack.{blanks} "
+            + "Blanks are bolted or screwed, never held by hand; mark leaks, let the air out, dry, weld, test again";
     }
 
     public static string Finishing(VesselDesign design) => design.Finish switch
@@ -33,9 +32,4 @@ internal static class WorkText
         Finish.Anodised => "etch and anodise with every port open, so that the baths drain; mask threads and sealing faces",
         _ => throw new ArgumentOutOfRangeException(nameof(design)),
     };
-
-    private static string Blank(PortDesign port) => port.Thread is { } thread
-        ? $"{port.Name} a plug {thread.Name}"
-        : port.Fitting is { } fitting ? $"{port.Name} a cap {fitting.Name}"
-        : string.Create(CultureInfo.InvariantCulture, $"{port.Name} a clamped plug for a bore of {port.Bore:0.#} mm");
 }

@@ -47,8 +47,7 @@ internal sealed class MakeTimes(Shop shop, Part part)
     private IEnumerable<TimeItem> Tube(Flat flat)
     {
         yield return Hand(HandRates.Saw, 1);
-        // An end that is cut square lies straight on the wrap.
-        if (part.Kind == PartKind.Branch && flat.Cut.Outer.Edges.Any(edge => edge is not Line2))
+        if (WorkTasks.IsCoped(part))
             yield return Hand(HandRates.Cope, 1);
         foreach (var item in Holes())
             yield return item;

@@ -41,7 +41,7 @@ internal static class ProceduresSection
     }
 
     private static string Reached(TorchAccess access, ReportContext report) =>
-        $"{Sizes.Text(100 * access.ReachedShare, 0)} %"
+        $"{Sizes.Text(100 * access.ReachedShare, 0)} %, {Sizes.Text(100 * access.FreeShare, 0)} % of the ways free"
         + (access.ReachedShare < 1 && access.InTheWay is { } part ? $", past {report.NameOf(part) ?? part}" : string.Empty);
 
     private static Cell[] Row(WeldProcedure weld, string? reached, Sizes sizes) =>

@@ -20,13 +20,13 @@ internal static class SetUpSection
             "set-up-table",
             $"Lengths in {unit}; the clock runs counter-clockwise from the front, seen from above",
             [
-                "What", "Measured from", Column.Figure("Height"), Column.Figure("Clock, deg"), Column.Figure("Round the outside"),
+                "What", "Welds", "Measured from", Column.Figure("Height"), Column.Figure("Clock, deg"), Column.Figure("Round the outside"),
                 Column.Figure("From the axis"), Column.Figure("Depth"), "Remark", "As built",
             ],
             [
                 .. rows.Select(row => new Cell[]
                 {
-                    row.What, row.Datum, sizes.Length(row.Height), row.Clock is { } clock ? Sizes.Text(clock, 1) : null,
+                    row.What, string.Join(", ", row.Welds), row.Datum, sizes.Length(row.Height), row.Clock is { } clock ? Sizes.Text(clock, 1) : null,
                     Told(row.Arc), Told(row.FromAxis), Told(row.Depth), row.Remark, string.Empty,
                 }),
             ]);

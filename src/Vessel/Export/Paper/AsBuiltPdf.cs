@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Design;
+using Vessel.Export.Pdf;
+using Vessel.Planning;
+
+namespace Vessel.Export.Paper;
+
+/// <summary>as-built.pdf: measured positions, welds, leak test and masses as planned, with columns to fill in by pencil.</summary>
+internal static class AsBuiltPdf
+{
+    private const double Letter = 2.3;
+
+    /// <summary>Room for handwriting: rows of 7 mm.</summary>
+    private const double Spread = 3;
+
+    private const double Gap = 6;
+
+    /// <summary>A blank column is so many letters wide.</summary>
+    private const int Blank = 12;
+
+    public static void Write(Build build, Stream to) => PdfDocument.Write(
+        $"{build.Assembly.Design.Name}: as built", $"vessel {build.Options.ToolVersion}", Pages(build), to);
+
+    private static ImmutableArray<PdfPage> Pages(Build build)
+    {
+        var frame = new PageFrame(build.Options.Paper.Size.Lying);
+        var (area, pages, items) = (frame.Area, new List<List<PdfItem>>(), new List<PdfItem>());
+        var top = area.Max.V;
+        foreach (var (heading, table) in Tables(build))
+        {
+            for (var done = 0; done < table.Rows.Length;)
+            {
+                // Heading, header and at least one row.
+                var room = (int)Math.Floor((top - area.Min.V - 6) / table.RowHeight) - 1;
+                if (room < 1)
+                {
+                    pages.Add(items);
+                    (items, top) = ([], area.Max.V);
+                    continue;
+                }
+
+                items.Add(PdfText.Left(done == 0 ? heading : $"{heading}, continued", new(area.Min.U, top - 4), 3));
+                var rows = table.Rows.Skip(done).Take(room).ToList();
+                items.AddRange(table.Items(new(area.Min.U, top - 6), area.Width, rows));
+                top -= 6 + ((rows.Count + 1) * table.RowHeight) + Gap;
+                done += rows.Count;
+            }
+        }
+
+        pages.Add(items);
+        return
+        [
+            .. pages.Select((page, i) => new PdfPage(
+                frame.Size.Width,
+                frame.Size.Height,
+                [
+                    .. frame.Title(
+                        "As built",
+                        $"page {i + 1} of {pages.Count}",
+                        $"{TemplatesPdf.VesselName(build.Assembly.Design)}; serial no. ____________   made by ____________   date ____________   checked by ____________"),
+                    .. page,
+                ])),
+        ];
+    }
+
+    private static IEnumerable<(string Heading, PaperTable Table)> Tables(Build build)
+    {
+        var (plan, units) = (build.Plan, new TwoUnits(build.Assembly.Design.Units));
+        var unit = units.Names.First;
+        string Told(double? mm) => mm is { } length ? units.Of(length).First : string.Empty;
+        string Turn(double? degrees) => degrees is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) : string.Empty;
+        yield return ($"Measured positions, {unit} and deg; the clock runs counter-clockwise from the front, seen from above", Table(
+            ["what", "welds", "from", "height", "clock", "round outside", "from axis", "depth"],
+            ["height is", "clock is", "from axis is", "depth is", "by"],
+            SetUp.Of(build.Assembly).Select(row => (ImmutableArray<string>)
+            [
+                row.What, Runs(row.Welds), row.Datum, Told(row.Height), Turn(row.Clock), Told(row.Arc), Told(row.FromAxis), Told(row.Depth),
+            ])));
+        yield return ($"Welds, {unit}; numbered as on parts, drawing and flats", Table(
+            ["weld", "joint", "length", "size", "filler", "amps"],
+            ["size is", "amps were", "rod lot", "by, on", "looked at", "tight"],
+            build.Welds.Zip(plan.Procedures).Select(pair => (ImmutableArray<string>)
+            [
+                pair.Second.Joint.Number, pair.Second.Joint.Name, Told(pair.First.Figures.Length), Size(pair.Second, units),
+                pair.Second.Filler.Name, FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0}"),
+            ])));
+        yield return ("Leak test: shut, then look for bubbles", Table(
+            ["do", "where", "what"],
+            ["tight", "mended", "tight again"],
+            plan.LeakKit.Blanks.Select(blank => (ImmutableArray<string>)["shut", blank.Port, blank.Blank])
+                .Concat(plan.LeakKit.Points.Select(point => (ImmutableArray<string>)["look", point.Where, point.What]))));
+        var mass = build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000;
+        yield return ("Material and whole", Table(
+            ["what", "planned"],
+            ["is", "certificate or lot", "by"],
+            [
+                .. build.Assembly.Parts.GroupBy(part => (part.Material.Name, part.Stock.Form, part.Thickness)).OrderBy(group => group.Key)
+                    .Select(group => (ImmutableArray<string>)[$"{group.Key.Form} {Told(group.Key.Thickness)} {unit}", group.Key.Name]),
+                ["mass, empty", FormattableString.Invariant($"{mass:0.00} kg")],
+                ["test pressure, and how long held", string.Empty],
+                ["finish", build.Assembly.Design.Finish == Finish.None ? "none" : build.Assembly.Design.Finish.ToString().ToLowerInvariant()],
+            ]));
+    }
+
+    private static PaperTable Table(ImmutableArray<string> told, ImmutableArray<string> blanks, IEnumerable<ImmutableArray<string>> rows) => new(
+        [.. told, .. blanks.Select(name => name.PadRight(Blank))],
+        [.. rows.Select(row => row.AddRange(blanks.Select(_ => string.Empty)))],
+        Letter)
+    {
+        Spread = Spread,
+        IsBoxed = true,
+    };
+
+    private static string Size(WeldProcedure weld, TwoUnits units) => weld.Weld.Leg.End > 0
+        ? $"throat {units.Of(weld.Joint.Throat).First}"
+        : $"wall {units.Of(weld.Joint.Wall).First}";
+
+    /// <summary>First and last of many, as on the drawing.</summary>
+    private static string Runs(ImmutableArray<string> numbers) =>
+        numbers.Length > 2 ? $"{numbers[0]}-{numbers[^1]}" : string.Join(" ", numbers);
+}

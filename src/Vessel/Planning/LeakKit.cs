@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Design;
+using Vessel.Joints;
+
+namespace Vessel.Planning;
+
+/// <summary>What shuts the ports at the leak test, and where soap film is laid.</summary>
+/// <param name="Blanks">Port and what shuts it.</param>
+/// <param name="Points">Weld's number or port, and what to look at.</param>
+public sealed record LeakKit(ImmutableArray<(string Port, string Blank)> Blanks, ImmutableArray<(string Where, string What)> Points)
+{
+    public static LeakKit Of(VesselDesign design, IEnumerable<Joint> joints) => new(
+        [.. design.Ports.Select(port => (port.Name, Blank(port)))],
+        [
+            .. joints.Select(joint => (Joint: joint, Role: WeldRoles.Of(joint, design)))
+                .Where(weld => weld.Role.IsWall() || weld.Role == WeldRole.BracketEar)
+                .Select(weld => (weld.Joint.Number, weld.Role.IsWall()
+                    ? $"{weld.Joint.Name}, all along"
+                    : $"{weld.Joint.Name}: its toes, where an undercut may go through")),
+            .. design.Ports.Where(port => port.Thread is not null).Select(port => (port.Name, "round the blank in its thread")),
+        ]);
+
+    private static string Blank(PortDesign port) => port.Thread is { } thread
+        ? $"plug {thread.Name}"
+        : port.Fitting is { } fitting ? $"cap {fitting.Name}"
+        : string.Create(CultureInfo.InvariantCulture, $"clamped plug for a bore of {port.Bore:0.#} mm");
+}
