@@ -26,7 +26,7 @@ internal static class InsideBuilder
         var outlet = opens == CapOpening.Down && !section.IsAtFault("outlet")
             ? InsideNames.Outlet(section.Text("outlet"), head, ports)
             : null;
-        var windows = Windows(section.Child("windows"));
+        var windows = Windows(section);
         return new CapDesign(
             section.Path,
             Name(section),
@@ -43,13 +43,10 @@ internal static class InsideBuilder
             opens == CapOpening.Up ? 0 : section.Number("clearance"),
             opens == CapOpening.Down ? 0 : section.Has("opens") ? section.Number("drain_hole") : double.NaN,
             section.Text("made_from") == "sheet" ? StockForm.Sheet : StockForm.Tube,
-            Turns.From(section.NumberOr("seam_angle", BetweenWindows(windows)), 0),
+            Turns.From(section.NumberOr("seam_angle", WindowRows.FreeAngle(windows, section.Number("outside_diameter") / 2)), 0),
             windows,
             section.Child("pattern") is { } pattern ? Holes(pattern, wall) : null);
     }
-
-    private static double BetweenWindows(WindowsDesign? windows) =>
-        windows is null ? Math.PI : windows.Angle + (Math.PI / windows.Count);
 
     private static SleeveDesign Sleeve(Section section)
     {
@@ -63,7 +60,7 @@ internal static class InsideBuilder
             section.Number("length"),
             Head(section),
             Fixed(section),
-            Windows(section.Child("windows")));
+            Windows(section));
     }
 
     private static DiscDesign Disc(Section section, ImmutableArray<Section> sleeves, ShellDesign shell)
@@ -112,20 +109,26 @@ internal static class InsideBuilder
         bool Says(string word) => material.Contains(word, StringComparison.OrdinalIgnoreCase);
     }
 
-    private static WindowsDesign? Windows(Section? section)
+    private static ImmutableArray<WindowsDesign> Windows(Section section) => [.. section.Items("windows").Select(Row)];
+
+    private static WindowsDesign Row(Section section)
     {
-        if (section is null)
-            return null;
-        var (width, height) = (section.Number("width"), section.Number("height"));
+        var isRound = section.Given.Contains("diameter");
+        var width = section.Number(isRound ? "diameter" : "width");
+        var height = isRound ? width : section.Number("height");
+        var half = Math.Min(width, height) / 2;
         return new WindowsDesign(
             section.Path,
             section.Has("count") ? (int)section.Number("count") : 1,
             // One size at fault says nothing about how the windows lie.
             section.Has("count") ? width : double.NaN,
             height,
-            section.NumberOr("corner", Math.Min(3, Math.Min(width, height) / 4)),
+            isRound || section.Text("ends") == "round" ? half : section.NumberOr("corner", Math.Min(3, half / 2)),
             section.Number("up"),
-            Turns.From(section.Number("angle"), 0));
+            Turns.From(section.Number("angle"), 0))
+        {
+            IsRound = isRound,
+        };
     }
 
     private static HolePatternDesign Holes(Section section, double thickness)

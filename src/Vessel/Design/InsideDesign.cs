@@ -46,7 +46,7 @@ public enum CapOpening
 /// <param name="DrainHole">Diameter of a hole in the plate's middle, mm; zero for none.</param>
 /// <param name="MadeFrom">Of the skirt: rolled from sheet, or cut from tube.</param>
 /// <param name="SeamAngle">Of a rolled skirt, radians in [0, 2 pi).</param>
-/// <param name="Windows">In the skirt; null for none.</param>
+/// <param name="Windows">In the skirt, row by row; empty for none.</param>
 /// <param name="Pattern">Drilled in the plate; null for none.</param>
 public sealed record CapDesign(
     string Path,
@@ -64,7 +64,7 @@ public sealed record CapDesign(
     double DrainHole,
     StockForm MadeFrom,
     double SeamAngle,
-    WindowsDesign? Windows,
+    ImmutableArray<WindowsDesign> Windows,
     HolePatternDesign? Pattern)
 {
     /// <summary>What the skirt of a cap of that name is called.</summary>
@@ -74,12 +74,22 @@ public sealed record CapDesign(
     public static string PlateOf(string cap) => $"{cap} plate";
 }
 
-/// <summary>A row of equal rectangular windows with round corners, evenly round a tube or skirt.</summary>
-/// <param name="Width">Along the girth, measured on the outside, mm.</param>
-/// <param name="Corner">Radius of the corners, at most half of the smaller side, mm.</param>
+/// <summary>A row of equal windows, evenly round a tube or skirt: rectangles with round corners, slots, or round holes.</summary>
+/// <param name="Width">Along the girth, measured on the outside, mm; of a round one its diameter.</param>
+/// <param name="Corner">Radius of the corners, at most half of the smaller side, mm: that half makes a slot, or a round window.</param>
 /// <param name="Up">Height of the lower edge above the plate (of a sleeve: above its lower end), mm.</param>
 /// <param name="Angle">Of the first window's middle, radians.</param>
-public sealed record WindowsDesign(string Path, int Count, double Width, double Height, double Corner, double Up, double Angle);
+public sealed record WindowsDesign(string Path, int Count, double Width, double Height, double Corner, double Up, double Angle)
+{
+    /// <summary>A circle on what is cut: the flat of a rolled skirt, the outside of a tube.</summary>
+    public bool IsRound { get; init; }
+
+    /// <summary>Open area of one, as it is cut, mm2.</summary>
+    public double AreaOfOne => (Width * Height) - ((4 - Math.PI) * Corner * Corner);
+
+    /// <summary>Length of the edge of one, mm.</summary>
+    public double EdgeOfOne => (2 * (Width + Height)) - ((8 - (2 * Math.PI)) * Corner);
+}
 
 /// <summary>A tube that hangs from a head and keeps what comes in apart from what goes out.</summary>
 public sealed record SleeveDesign(
@@ -91,7 +101,7 @@ public sealed record SleeveDesign(
     double Length,
     PortHost HangsFrom,
     Fixing Fixed,
-    WindowsDesign? Windows)
+    ImmutableArray<WindowsDesign> Windows)
 {
     public double InnerRadius => (OutsideDiameter / 2) - Wall;
 }

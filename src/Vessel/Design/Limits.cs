@@ -18,6 +18,9 @@ public static class Limits
     /// <summary>More would only fill files.</summary>
     public const int Holes = 200_000;
 
+    /// <summary>Of one tube; more are a pattern.</summary>
+    public const int Windows = 200;
+
     public const int ExpressionLength = 1000;
 
     public const int ExpressionNesting = 64;
@@ -30,6 +33,7 @@ public static class Limits
         new("ports, or items of any other list", ListItems, "items", FaultCodes.TooManyItems),
         new("variants in a file", Variants, "variants", FaultCodes.TooManyItems),
         new("holes of a pattern", Holes, "holes", FaultCodes.TooManyHoles),
+        new("windows in one tube", Windows, "windows", FaultCodes.TooManyHoles),
         new("one expression", ExpressionLength, "characters", FaultCodes.ExpressionTooDeep),
         new("parentheses in an expression", ExpressionNesting, "levels", FaultCodes.ExpressionTooDeep),
     ];

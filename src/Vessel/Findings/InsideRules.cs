@@ -27,7 +27,7 @@ internal static class InsideRules
         if (cap.Opens == CapOpening.Down || cap.DrainHole > 0 || cap.Pattern is not null)
             return null;
         var radius = (cap.OutsideDiameter / 2) - cap.Wall;
-        var volume = Math.PI * radius * radius * (cap.Windows?.Up ?? cap.Skirt) / CubicMillimetresPerMillilitre;
+        var volume = Math.PI * radius * radius * cap.Windows.Select(row => row.Up).Append(cap.Skirt).Min() / CubicMillimetresPerMillilitre;
         return new(
             FindingCodes.TrappedOil,
             Severity.Warning,

@@ -38,18 +38,19 @@ internal static class CapParts
     private static Part Skirt(CapDesign cap, VesselDesign vessel, WeldNumbers welds)
     {
         var site = CapSite.Of(cap, vessel);
-        // `up` counts from the plate, which lies below the skirt or above it.
-        var sill = cap.Windows is not { } windows ? 0
-            : cap.Opens == CapOpening.Up ? windows.Up
-            : cap.Skirt - windows.Up - windows.Height;
         return new WindowedTube(
             Ids(cap).Skirt, CapDesign.SkirtOf(cap.Name), PartKind.Skirt, cap.Material,
             cap.OutsideDiameter / 2, cap.Wall, cap.Skirt,
-            cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : SleevePart.Start(cap.Windows), cap.Windows, sill,
+            cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : SleevePart.Start(cap.Windows, cap.OutsideDiameter / 2),
+            [.. cap.Windows.Select(row => new WindowRow(row, Sill(row, cap)))],
             Frame3.At(new(0, 0, site.Skirt.Start)),
             $"{CapDesign.SkirtOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}",
             cap.Path).ToPart();
     }
+
+    /// <summary>Height of a row's lower edge above the skirt's lower end: <c>up</c> counts from the plate, which lies below or above.</summary>
+    public static double Sill(WindowsDesign row, CapDesign cap) =>
+        cap.Opens == CapOpening.Up ? row.Up : cap.Skirt - row.Up - row.Height;
 
     private static Part Plate(CapDesign cap, VesselDesign vessel, WeldNumbers welds)
     {

@@ -6,12 +6,12 @@ using Vessel.Stock;
 namespace Vessel.Parts;
 
 /// <summary>
-/// A straight tube with square ends and a row of windows whose walls are radial: a sleeve, or a cap's skirt. Rolled from
+/// A straight tube with square ends and rows of windows whose walls are radial: a sleeve, or a cap's skirt. Rolled from
 /// sheet it has a long seam, else it is cut from tube. Its frame has the lower end at z = 0.
 /// </summary>
 /// <param name="Id">Of the part.</param>
 /// <param name="Name">As the welder says it.</param>
-/// <param name="Windows">In the tube; their lower edge lies at <paramref name="Sill"/>.</param>
+/// <param name="Rows">Of windows, with the heights of their lower edges.</param>
 internal sealed record WindowedTube(
     string Id,
     string Name,
@@ -22,8 +22,7 @@ internal sealed record WindowedTube(
     double Length,
     StockForm MadeFrom,
     double SeamAngle,
-    WindowsDesign? Windows,
-    double Sill,
+    ImmutableArray<WindowRow> Rows,
     Frame3 Placement,
     string Title,
     string Path)
@@ -33,6 +32,9 @@ internal sealed record WindowedTube(
     private double InnerRadius => OuterRadius - Wall;
 
     private double MidRadius => OuterRadius - (Wall / 2);
+
+    /// <summary>Of the cylinder on which a round window is round.</summary>
+    private double CutRadius => MadeFrom == StockForm.Sheet ? MidRadius : OuterRadius;
 
     public Part ToPart()
     {
@@ -72,21 +74,20 @@ internal sealed record WindowedTube(
         return Flat(false, wrapped, Turns.Full * OuterRadius, Holes(wrapped, OuterRadius));
     }
 
-    private ImmutableArray<Loop2> Holes(Development development, double radius)
-    {
-        if (Windows is not { } windows)
-            return [];
-        var width = windows.Width * radius / OuterRadius;
-        return
-        [
-            .. Enumerable.Range(0, windows.Count).Select(i =>
-            {
-                var angle = windows.Angle + (Turns.Full * i / windows.Count);
-                var centre = development.Flatten(new(angle, Sill + (windows.Height / 2)));
-                return RoundedRectangle.Of(centre, width, windows.Height, windows.Corner);
-            }),
-        ];
-    }
+    private IEnumerable<(WindowRow Row, double Angle)> Windows() =>
+        from row in Rows
+        from i in Enumerable.Range(0, row.Design.Count)
+        select (row, row.Design.Angle + (Turns.Full * i / row.Design.Count));
+
+    private ImmutableArray<Loop2> Holes(Development development, double radius) =>
+    [
+        .. Windows().Select(window =>
+        {
+            var (row, angle) = window;
+            var centre = development.Flatten(new(angle, row.Sill + (row.Design.Height / 2)));
+            return row.Outline(centre, radius / CutRadius, radius / OuterRadius);
+        }),
+    ];
 
     private Solid Solid(Development development, ImmutableArray<Loop2> holes)
     {
@@ -127,28 +128,23 @@ internal sealed record WindowedTube(
             : $"Left edge on {NoteText.Degrees(SeamAngle)} deg.",
     ];
 
-    private ImmutableArray<Hole> Table(ImmutableArray<Loop2> holes)
-    {
-        if (Windows is not { } windows)
-            return [];
-        return
-        [
-            .. holes.Select((hole, i) =>
-            {
-                var (low, high) = CurveMeasures.Bounds(hole);
-                var centre = 0.5 * (low + high);
-                var angle = Turns.From(windows.Angle + (Turns.Full * i / windows.Count), 0);
-                return new Hole(
-                    i + 1,
-                    $"window {NoteText.Length(windows.Width)} x {NoteText.Length(windows.Height)} mm, corners {NoteText.Length(windows.Corner)} mm",
-                    centre,
-                    hole,
-                    Math.Max(2 * windows.Corner, HoleMethods.LeastCornerDrill),
-                    null,
-                    null,
-                    HoleMethod.CutOrFile,
-                    new(OuterRadius * angle, centre.V));
-            }),
-        ];
-    }
+    private ImmutableArray<Hole> Table(ImmutableArray<Loop2> holes) =>
+    [
+        .. Windows().Zip(holes, (window, hole) => (window.Row.Design, window.Angle, Outline: hole)).Select((hole, i) =>
+        {
+            var (low, high) = CurveMeasures.Bounds(hole.Outline);
+            var centre = 0.5 * (low + high);
+            var windows = hole.Design;
+            return new Hole(
+                i + 1,
+                WindowRow.Purpose(windows),
+                centre,
+                hole.Outline,
+                windows.IsRound ? windows.Width : Math.Max(2 * windows.Corner, HoleMethods.LeastCornerDrill),
+                null,
+                null,
+                windows.IsRound ? HoleMethods.Through(windows.Width) : HoleMethod.CutOrFile,
+                new(OuterRadius * Turns.From(hole.Angle, 0), centre.V));
+        }),
+    ];
 }

@@ -65,8 +65,8 @@ public sealed class InsideReaderTests
     public void The_corners_of_a_window_are_three_millimetres_or_a_quarter_of_its_smaller_side()
     {
         // 12 by 18: a quarter of 12 is 3; 8 by 18: 2.
-        Assert.Equal(3, Inside.Caps[0].Windows!.Corner);
-        Assert.Equal(2, Designs.Good(Designs.WithInside.Replace("width: 12", "width: 8", StringComparison.Ordinal)).Inside.Caps[0].Windows!.Corner);
+        Assert.Equal(3, Inside.Caps[0].Windows[0].Corner);
+        Assert.Equal(2, Designs.Good(Designs.WithInside.Replace("width: 12", "width: 8", StringComparison.Ordinal)).Inside.Caps[0].Windows[0].Corner);
     }
 
     [Fact]
@@ -144,4 +144,14 @@ public sealed class InsideReaderTests
     [Fact]
     public void What_flows_has_its_defaults_where_nothing_is_said() =>
         Assert.Equal((870, 80), (Designs.Good(Designs.WithHeight("100")).Flow.OilDensity, Designs.Good(Designs.WithHeight("100")).Flow.Temperature));
+
+    [Fact]
+    public void A_slot_is_written_as_round_ends_and_a_round_window_as_a_diameter()
+    {
+        WindowsDesign Row(string keys) =>
+            Designs.Good(Designs.WithInside.Replace("width: 12, height: 18", keys, StringComparison.Ordinal)).Inside.Caps[0].Windows[0];
+
+        Assert.Equal((6, 18, 3, false), (Row("width: 6, height: 18, ends: round") is var slot ? slot.Width : 0, slot.Height, slot.Corner, slot.IsRound));
+        Assert.Equal((7, 7, 3.5, true), (Row("diameter: 7") is var round ? round.Width : 0, round.Height, round.Corner, round.IsRound));
+    }
 }

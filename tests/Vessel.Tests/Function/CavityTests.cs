@@ -44,7 +44,7 @@ public sealed class CavityTests
     public void Windows_in_the_sleeve_above_the_rim_keep_the_path_open_past_it()
     {
         var design = _up.Design;
-        var windowed = InsideTests.Sleeve with { Windows = new("inside.sleeve.windows", 3, 10, 10, 2, 5, 0) };
+        var windowed = InsideTests.Sleeve with { Windows = [new("inside.sleeve.windows", 3, 10, 10, 2, 5, 0)] };
         var built = Assembly.Of(design with { Inside = design.Inside with { Sleeves = [windowed] } });
 
         var sealing = built.Capacity.Events.First(e => e.What.Contains("gas path", StringComparison.Ordinal));
@@ -67,7 +67,7 @@ public sealed class CavityTests
     [Fact]
     public void A_cap_without_windows_or_drain_blocks_the_path_and_traps_oil()
     {
-        var shut = InsideTests.Cap(CapOpening.Up) with { Windows = null, DrainHole = 0 };
+        var shut = InsideTests.Cap(CapOpening.Up) with { Windows = [], DrainHole = 0 };
         var findings = Assessment.Of(Assembly.Of(InsideTests.Vessel(shut)));
 
         Assert.Contains(findings, finding => finding is { Code: FindingCodes.GasPathBlocked, Severity: Severity.Error });
@@ -109,7 +109,7 @@ public sealed class CavityTests
     [InlineData(CapOpening.Down)]
     public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CapOpening opens)
     {
-        var cap = InsideTests.Cap(opens) with { Windows = null, DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
+        var cap = InsideTests.Cap(opens) with { Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
         var built = Assembly.Of(InsideTests.Vessel(cap));
         var lattice = built.Parts.Single(part => part.Kind == PartKind.Plate).Fields[0].Lattice;
 

@@ -153,7 +153,7 @@ public sealed class FlowPathTests
     public void Windows_above_the_packing_lead_past_it()
     {
         var design = Packed(_up.Design);
-        var windowed = InsideTests.Sleeve with { Windows = new("inside.sleeve.windows", 3, 10, 10, 2, 45, 0) };
+        var windowed = InsideTests.Sleeve with { Windows = [new("inside.sleeve.windows", 3, 10, 10, 2, 45, 0)] };
 
         Assert.Contains(Codes(design with { Inside = design.Inside with { Sleeves = [windowed] } }), code => code == FindingCodes.MediaBypassed);
         Assert.DoesNotContain(Codes(design), code => code == FindingCodes.MediaBypassed);

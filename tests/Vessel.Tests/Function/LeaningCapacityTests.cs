@@ -120,9 +120,9 @@ public sealed class LeaningCapacityTests
         var windows = _sleeved.Cavity.Openings.Single(way => way.Name == "windows of cap");
         var design = _sleeved.Design.Inside.Caps[0];
         // Upright they are as high as the file says.
-        Near.Relative(design.Windows!.Height, windows.Highest - windows.Lowest, 1e-12);
+        Near.Relative(design.Windows[0].Height, windows.Highest - windows.Lowest, 1e-12);
 
-        var lean = new Lean(Math.PI / 6, design.Windows.Angle);
+        var lean = new Lean(Math.PI / 6, design.Windows[0].Angle);
         var reach = windows.Shape.Along(lean.Up);
         // The window on the lower side: its lower edge in the middle of the wall, 29 mm off the axis, lies lowest.
         Near.Relative((windows.Lowest * Math.Cos(lean.Angle)) - (29 * Math.Sin(lean.Angle)), reach.Start, 1e-9);

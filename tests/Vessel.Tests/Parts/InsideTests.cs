@@ -17,10 +17,10 @@ public sealed class InsideTests
     public static CapDesign Cap(CapOpening opens, StockForm form = StockForm.Tube) => new(
         "inside.cap", "cap", _shell.Material, 60, 2, 36, opens, PortHost.Top, Fixing.Weld,
         opens == CapOpening.Down ? 20 : 0, opens == CapOpening.Down ? "outlet" : null, 0.2,
-        opens == CapOpening.Down ? 0 : 5, form, 1, _windows, null);
+        opens == CapOpening.Down ? 0 : 5, form, 1, [_windows], null);
 
     public static SleeveDesign Sleeve => new(
-        "inside.sleeve", "sleeve", _shell.Material, 90, 2, 80, PortHost.Top, Fixing.Weld, null);
+        "inside.sleeve", "sleeve", _shell.Material, 90, 2, 80, PortHost.Top, Fixing.Weld, []);
 
     public static VesselDesign Vessel(params CapDesign[] caps) => Designs.Vessel(
         _shell,

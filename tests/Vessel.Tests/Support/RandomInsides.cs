@@ -19,7 +19,7 @@ internal static class RandomInsides
         PortHost End() => Pick(2) == 0 ? PortHost.Top : PortHost.Bottom;
         Fixing Fixed() => (Fixing)Pick(5);
         var sleeves = Enumerable.Range(0, Pick(3)).Select(i => new SleeveDesign(
-            $"inside.sleeve[{i}]", $"sleeve {i}", Designs.Stainless, 40 + (10 * Pick(4)), 2, 50, End(), Fixed(), null)).ToImmutableArray();
+            $"inside.sleeve[{i}]", $"sleeve {i}", Designs.Stainless, 40 + (10 * Pick(4)), 2, 50, End(), Fixed(), [])).ToImmutableArray();
         var caps = Enumerable.Range(0, Pick(3)).Select(i => Pick(2) == 0
             ? Cap(i, CapOpening.Up, End(), Pick(2) == 0)
             : Cap(i, CapOpening.Down, PortHost.Top, true)).ToImmutableArray();
@@ -34,5 +34,5 @@ internal static class RandomInsides
 
     private static CapDesign Cap(int i, CapOpening opens, PortHost from, bool rolled) => new(
         $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, from, Fixing.Weld, opens == CapOpening.Down ? 10 : 0,
-        opens == CapOpening.Down ? "way out" : null, 0.2, 0, rolled ? StockForm.Sheet : StockForm.Tube, 0, null, null);
+        opens == CapOpening.Down ? "way out" : null, 0.2, 0, rolled ? StockForm.Sheet : StockForm.Tube, 0, [], null);
 }

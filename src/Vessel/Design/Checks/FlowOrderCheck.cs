@@ -38,10 +38,11 @@ internal static class FlowOrderCheck
             yield return $"rim of {name}";
         }
 
-        foreach (var name in inside.Sleeves.Where(sleeve => sleeve.Windows is not null).Select(sleeve => sleeve.Name)
-            .Concat(inside.Caps.Where(cap => cap.Windows is not null).Select(cap => cap.Name)))
+        foreach (var (name, rows) in inside.Sleeves.Select(sleeve => (sleeve.Name, sleeve.Windows.Length))
+            .Concat(inside.Caps.Select(cap => (cap.Name, cap.Windows.Length))))
         {
-            yield return $"windows of {name}";
+            for (var row = 0; row < rows; row++)
+                yield return WindowRows.NameOf(name, row);
         }
 
         foreach (var cap in inside.Caps.Where(cap => cap.DrainHole > 0 || cap.Pattern is not null))

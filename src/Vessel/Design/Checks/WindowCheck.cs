@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Stock;
 
@@ -11,20 +12,56 @@ internal static class WindowCheck
         var shown = new Shown(design.Units);
         return
         [
-            .. design.Inside.Caps.Where(c => c.Windows is not null).SelectMany(c =>
-                Find(shown, c.Windows!, c.Name, c.OutsideDiameter, c.Wall, c.Skirt).Concat(OverSeam(shown, c, c.Windows!))),
-            .. design.Inside.Sleeves.Where(s => s.Windows is not null).SelectMany(s =>
-                Find(shown, s.Windows!, s.Name, s.OutsideDiameter, s.Wall, s.Length)),
+            .. design.Inside.Caps.SelectMany(c =>
+                Find(shown, c.Windows, new(c.Name, c.OutsideDiameter, c.Wall, c.Skirt), c.MadeFrom == StockForm.Sheet ? c.SeamAngle : null, $"{c.Path}.seam_angle")),
+            .. design.Inside.Sleeves.SelectMany(s => Find(shown, s.Windows, new(s.Name, s.OutsideDiameter, s.Wall, s.Length), null, s.Path)),
         ];
     }
 
     private static IEnumerable<Fault> Find(
-        Shown shown, WindowsDesign windows, string name, double outside, double wall, double height)
+        Shown shown, ImmutableArray<WindowsDesign> rows, Tube tube, double? seam, string seamPath)
     {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            foreach (var fault in Find(shown, rows[i], tube))
+                yield return fault;
+            for (var j = 0; j < i; j++)
+            {
+                if (Meeting(shown, rows[j], rows[i], tube) is { } meeting)
+                    yield return meeting;
+            }
+        }
+
+        if (rows.Sum(row => row.Count) > Limits.Windows)
+        {
+            yield return new Fault(FaultCodes.TooManyHoles, $"{rows[0].Path}.count", $"'{tube.Name}' has too many windows.",
+                shown.Number(KeyKind.Count, rows.Sum(row => row.Count)), $"at most {shown.Number(KeyKind.Count, Limits.Windows)}",
+                "Use fewer windows.");
+        }
+        else if (seam is { } angle)
+        {
+            foreach (var row in rows)
+            {
+                if (OverSeam(shown, tube, row, rows, angle, seamPath) is { } over)
+                    yield return over;
+            }
+        }
+        else if (rows.Length > 1 && WindowRows.FreeAngle(rows, tube.Outside / 2) is var start
+            && rows.FirstOrDefault(row => Covers(row, tube, start)) is { } covering)
+        {
+            yield return new Fault(FaultCodes.WindowOverSeam, $"{covering.Path}.angle",
+                $"No straight line up '{tube.Name}' is free of windows, so its wrap has no place to begin.", shown.Angle(covering.Angle), null,
+                "Turn the rows so that windows stand one above the other, or make them narrower.");
+        }
+    }
+
+    private static IEnumerable<Fault> Find(Shown shown, WindowsDesign windows, Tube tube)
+    {
+        var (name, outside, wall, height) = tube;
         var widest = (Math.PI * outside / windows.Count) - wall;
         if (windows.Width > widest + Ring.Hair)
         {
-            yield return new Fault(FaultCodes.WindowsOverlap, $"{windows.Path}.width",
+            yield return new Fault(FaultCodes.WindowsOverlap, $"{windows.Path}.{WidthKey(windows)}",
                 $"The windows of '{name}' leave less than one wall of metal between them.", shown.Length(windows.Width),
                 $"at most {shown.Length(widest)}",
                 widest > 0 ? $"Use a width of at most {shown.Length(widest)}, or fewer windows." : "Use fewer windows.");
@@ -36,7 +73,7 @@ internal static class WindowCheck
         }
         else if (windows.Up + windows.Height > height - wall + Ring.Hair)
         {
-            yield return NearEnd("height", "above", windows.Up + windows.Height,
+            yield return NearEnd(windows.IsRound ? "diameter" : "height", "above", windows.Up + windows.Height,
                 $"'up' and height together at most {shown.Length(height - wall)}");
         }
 
@@ -53,18 +90,39 @@ internal static class WindowCheck
             shown.Length(given), limit, "Make the windows lower, or move them.");
     }
 
-    private static IEnumerable<Fault> OverSeam(Shown shown, CapDesign cap, WindowsDesign windows)
+    /// <summary>Two rows that reach past each other in height must keep apart round the girth.</summary>
+    private static Fault? Meeting(Shown shown, WindowsDesign a, WindowsDesign b, Tube tube)
     {
-        var step = Turns.Full / windows.Count;
-        // From the seam to the middle of the nearest window.
-        var off = Math.Abs(Math.IEEERemainder(cap.SeamAngle - windows.Angle, step));
-        var half = windows.Width / cap.OutsideDiameter;
-        if (cap.MadeFrom == StockForm.Sheet && off <= half && half < step / 2)
-        {
-            yield return new Fault(FaultCodes.WindowOverSeam, $"{cap.Path}.seam_angle",
-                $"A window of '{cap.Name}' stands over the seam of its skirt.", shown.Angle(cap.SeamAngle),
-                $"more than {shown.Angle(half)} from the middle of a window",
-                $"Turn the seam: 'seam_angle: {shown.Angle(Turns.From(windows.Angle + (step / 2), 0))}' is clear of every window.");
-        }
+        var between = Math.Max(a.Up - b.Up - b.Height, b.Up - a.Up - a.Height);
+        var aside = (WindowRows.Nearest(a, b) * tube.Outside / 2) - ((a.Width + b.Width) / 2);
+        var apart = Math.Max(between, aside);
+        return !(apart < tube.Wall - Ring.Hair)
+            ? null
+            : new Fault(FaultCodes.WindowsOverlap, $"{b.Path}.up",
+                $"Two rows of windows of '{tube.Name}' leave less than one wall of metal between them.", shown.Length(Math.Max(0, apart)),
+                $"at least {shown.Length(tube.Wall)}", "Move one row up or down, or turn it.");
     }
+
+    private static string WidthKey(WindowsDesign windows) => windows.IsRound ? "diameter" : "width";
+
+    private static bool Covers(WindowsDesign row, Tube tube, double angle) => WindowRows.Off(row, angle) <= row.Width / tube.Outside;
+
+    private static Fault? OverSeam(
+        Shown shown, Tube tube, WindowsDesign windows, ImmutableArray<WindowsDesign> rows, double seam, string path)
+    {
+        var half = windows.Width / tube.Outside;
+        if (!Covers(windows, tube, seam) || half >= Math.PI / windows.Count)
+            return null;
+        var free = WindowRows.FreeAngle(rows, tube.Outside / 2);
+        return new Fault(FaultCodes.WindowOverSeam, path,
+            $"A window of '{tube.Name}' stands over the seam of its skirt.", shown.Angle(seam),
+            $"more than {shown.Angle(half)} from the middle of a window",
+            rows.Any(row => Covers(row, tube, free))
+                ? "Turn the rows so that windows stand one above the other, and the seam between them."
+                : $"Turn the seam: 'seam_angle: {shown.Angle(free)}' is clear of every window.");
+    }
+
+    /// <param name="Outside">Diameter, mm.</param>
+    /// <param name="Height">Of the tube, mm.</param>
+    private sealed record Tube(string Name, double Outside, double Wall, double Height);
 }

@@ -13,6 +13,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     /// <param name="material">What holds where the mapping names no material.</param>
     private Section Bind(YamlMapping mapping, KeyMap map, string path, Inherited? material)
     {
+        var isBuilt = IsBuilt(mapping, map, path);
         ReportUnknown(mapping, map, path);
         var own = MaterialOf(mapping, map, path, material);
         var section = new Section(path, own?.Material, ImmutableDictionary<string, object>.Empty,
@@ -26,6 +27,9 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
 
         foreach (var group in map.OneOf)
             CheckGroup(group, map, section);
+        // What such a mapping lacks is not missing: it asks for something else.
+        if (!isBuilt)
+            faults.RemoveAll(fault => fault.Code == FaultCodes.MissingKey && fault.Path == path);
         return section;
     }
 
@@ -289,9 +293,19 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return new Inherited(material);
     }
 
+    private bool IsBuilt(YamlMapping mapping, KeyMap map, string path)
+    {
+        if (map.NotBuiltYet is not var (keys, what) || mapping.Entries.FirstOrDefault(e => keys.Contains(e.Key)) is not { } entry)
+            return true;
+        Report(FaultCodes.NotBuiltYet, Join(path, entry.Key), $"'{entry.Key}' asks for {what}, which this version does not build.",
+            $"Use a round one: {string.Join(" and ", map.Keys.Where(k => k.IsRequired).Select(k => $"'{k.Name}'"))}.", entry.Key, at: entry.KeyAt);
+        return false;
+    }
+
     private void ReportUnknown(YamlMapping mapping, KeyMap map, string path)
     {
-        foreach (var entry in mapping.Entries.Where(e => map.Find(e.Key) is null))
+        var told = map.NotBuiltYet?.Keys ?? [];
+        foreach (var entry in mapping.Entries.Where(e => map.Find(e.Key) is null && !told.Contains(e.Key)))
         {
             var isNumber = double.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _);
             var remedy = isNumber

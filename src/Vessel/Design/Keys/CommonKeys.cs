@@ -34,5 +34,12 @@ internal static class CommonKeys
     [
         new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(2, 10_000) },
         new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = Wall },
-    ]);
+        new("section", KeyKind.Choice, "What shape it has across")
+        {
+            Choices = ["round"], NotBuiltYet = ["square", "rectangular", "rectangle", "oval"], Default = "round",
+        },
+    ])
+    {
+        NotBuiltYet = (["width", "height", "depth", "side", "sides"], "square or rectangular tube"),
+    };
 }

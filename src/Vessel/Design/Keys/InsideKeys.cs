@@ -5,6 +5,9 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>inside</c>.</summary>
 internal static class InsideKeys
 {
+    /// <summary>More would be a pattern of holes.</summary>
+    private const int MostRows = 8;
+
     private static readonly Key _hangsFrom = new("hangs_from", KeyKind.Choice, "The flat head that carries it")
     {
         Choices = ["top"],
@@ -32,21 +35,31 @@ internal static class InsideKeys
     public static KeyMap Windows { get; } = new("windows",
     [
         new("count", KeyKind.Count, "How many, evenly round") { IsRequired = true, Range = new(1, 100) },
-        new("width", KeyKind.Length, "Of each, along the girth on the outside")
+        new("width", KeyKind.Length, "Of each, along the girth on the outside") { Range = CommonKeys.LengthOfPart },
+        new("diameter", KeyKind.Length, "Of each round one, instead of width and height") { Range = CommonKeys.LengthOfPart },
+        new("height", KeyKind.Length, "Of each, upward")
         {
-            IsRequired = true, Range = CommonKeys.LengthOfPart,
+            IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("width", null),
         },
-        new("height", KeyKind.Length, "Of each, upward") { IsRequired = true, Range = CommonKeys.LengthOfPart },
+        new("ends", KeyKind.Choice, "Square with round corners, or half circles: a slot, upright or level")
+        {
+            Choices = ["square", "round"], Default = "square", AppliesWhen = new("width", null),
+        },
         new("corner", KeyKind.Length, "Radius of the corners")
         {
-            DefaultRule = "3 mm, or a quarter of the smaller side where that is less", Range = CommonKeys.FromZero,
+            DefaultRule = "3 mm, or a quarter of the smaller side where that is less",
+            Range = CommonKeys.FromZero,
+            AppliesWhen = new("ends", "square"),
         },
         new("up", KeyKind.Length, "From a cap's plate, or a sleeve's lower end, to the lower edge")
         {
             IsRequired = true, Range = CommonKeys.FromZero,
         },
         CommonKeys.Angle with { Description = "Of the first window's middle" },
-    ]);
+    ])
+    {
+        OneOf = [["width", "diameter"]],
+    };
 
     public static KeyMap Pattern { get; } = new("a pattern of holes", _holes);
 
@@ -83,7 +96,7 @@ internal static class InsideKeys
         {
             Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("opens", "up"),
         },
-        new("windows", KeyKind.Mapping, "In the skirt") { DefaultRule = "none", Map = Windows },
+        new("windows", KeyKind.OneOrList, "In the skirt, a row or several") { DefaultRule = "none", Map = Windows, Items = new(0, MostRows) },
         new("pattern", KeyKind.Mapping, "Holes in the plate") { DefaultRule = "none", Map = Pattern },
         new("made_from", KeyKind.Choice, "Of the skirt: rolled from sheet, or cut from tube")
         {
@@ -108,7 +121,10 @@ internal static class InsideKeys
         },
         _hangsFrom,
         Fixed("weld", "weld", "tabs", "screws"),
-        new("windows", KeyKind.Mapping, "Openings in its wall") { DefaultRule = "none", Map = Windows },
+        new("windows", KeyKind.OneOrList, "Openings in its wall, a row or several")
+        {
+            DefaultRule = "none", Map = Windows, Items = new(0, MostRows),
+        },
         CommonKeys.Material,
     ]);
 

@@ -56,6 +56,9 @@ public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
     /// <summary>Groups of keys of which exactly one must be given.</summary>
     public ImmutableArray<ImmutableArray<string>> OneOf { get; init; } = [];
 
+    /// <summary>Keys that stand for something that this version does not build, and what that is; null for none.</summary>
+    public (ImmutableArray<string> Keys, string What)? NotBuiltYet { get; init; }
+
     /// <summary>A mapping with these keys that is left out is as one without keys: every key has a default.</summary>
     public bool MayBeEmpty { get; init; }
 

@@ -10,7 +10,7 @@ namespace Vessel.Function;
 /// <param name="Outer">Heights of the whole thing, walls included.</param>
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
 /// <param name="Plate">Area, edges and place of the holes in the plate that closes an end; null for none.</param>
-/// <param name="Windows">In the wall, with the height of their lower edge; null for none.</param>
+/// <param name="Windows">In the wall, row by row, with the height of their lower edges.</param>
 /// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Can(
     string Name,
@@ -20,7 +20,7 @@ internal sealed record Can(
     Interval Outer,
     double? OpenEnd,
     (double Area, double Perimeter, OpeningShape Shape)? Plate,
-    (WindowsDesign Design, double Sill)? Windows,
+    ImmutableArray<(WindowsDesign Design, double Sill)> Windows,
     ImmutableArray<RoomPiece> InWalls,
     string Path)
 {
@@ -45,13 +45,13 @@ internal sealed record Can(
         var face = HeadSite.Of(sleeve.HangsFrom, vessel).InnerFace;
         var hangs = sleeve.HangsFrom == PortHost.Top;
         var heights = hangs ? new Interval(face - sleeve.Length, face) : new(face, face + sleeve.Length);
+        ImmutableArray<(WindowsDesign Design, double Sill)> rows = [.. sleeve.Windows.Select(row => (row, heights.Start + row.Up))];
         return new(
             sleeve.Name, sleeve.InnerRadius, sleeve.OutsideDiameter / 2, heights, heights,
             hangs ? heights.Start : heights.End, null,
-            sleeve.Windows is { } windows ? (windows, heights.Start + windows.Up) : null,
+            rows,
             InWindows(
-                sleeve.Windows,
-                heights.Start + (sleeve.Windows?.Up ?? 0),
+                rows,
                 Wall(sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length) - parts.Single(part => part.Id == Slug.Of(sleeve.Name)).Volume,
                 new(sleeve.InnerRadius, sleeve.OutsideDiameter / 2)),
             sleeve.Path);
@@ -68,17 +68,17 @@ internal sealed record Can(
         var radius = cap.OutsideDiameter / 2;
         var way = cap.Outlet is { } through ? Outlet(through, vessel).OuterRadius + cap.Clearance : 0;
         var open = (Math.PI * ((radius * radius) - (way * way))) - (plate.Volume / cap.Wall);
-        var sill = cap.Windows is not { } windows ? 0
-            : up ? site.Skirt.Start + windows.Up : site.Skirt.End - windows.Up - windows.Height;
+        ImmutableArray<(WindowsDesign Design, double Sill)> rows =
+            [.. cap.Windows.Select(row => (row, up ? site.Skirt.Start + row.Up : site.Skirt.End - row.Up - row.Height))];
         return new(
             cap.Name, radius - cap.Wall, radius, site.Skirt,
             up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
             up ? null : site.Skirt.Start,
             open > LeastOpening ? (open, Edges(plate, cap), Holes(plate, site.Plate.Start)) : null,
-            cap.Windows is { } own ? (own, sill) : null,
+            rows,
             [
                 .. InWindows(
-                    cap.Windows, sill, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume, new(radius - cap.Wall, radius)),
+                    rows, Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume, new(radius - cap.Wall, radius)),
                 .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open, 0, radius) } : [],
                 .. cap.Outlet is { } outlet ? new[] { PrismPiece.Cylinder(site.Plate, Outlet(outlet, vessel).OuterRadius) } : [],
             ],
@@ -88,10 +88,20 @@ internal sealed record Can(
     /// <summary>The tube takes its own metal out of the room again.</summary>
     private static PortDesign Outlet(string name, VesselDesign vessel) => vessel.Ports.Single(port => port.Name == name);
 
-    private static ImmutableArray<RoomPiece> InWindows(WindowsDesign? windows, double sill, double volume, Interval wall) =>
-        windows is null
-            ? []
-            : [new PrismPiece(new(sill, sill + windows.Height), volume / windows.Height, wall.Start, wall.End)];
+    /// <summary>Each row has its share of what is open in the wall, even over its height.</summary>
+    private static ImmutableArray<RoomPiece> InWindows(
+        ImmutableArray<(WindowsDesign Design, double Sill)> rows, double volume, Interval wall)
+    {
+        var whole = rows.Sum(row => row.Design.Count * row.Design.AreaOfOne);
+        return
+        [
+            .. rows.Select(row => new PrismPiece(
+                new(row.Sill, row.Sill + row.Design.Height),
+                volume * (row.Design.Count * row.Design.AreaOfOne / whole) / row.Design.Height,
+                wall.Start,
+                wall.End)),
+        ];
+    }
 
     /// <summary>The drain in the middle, or the pattern; a pattern reaches as far as its outermost holes.</summary>
     private static OpeningShape Holes(Part plate, double height)

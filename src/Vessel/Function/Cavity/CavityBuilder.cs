@@ -167,16 +167,15 @@ internal sealed class CavityBuilder
             };
         }
 
-        if (can.Windows is { } windows)
+        for (var row = 0; row < can.Windows.Length; row++)
         {
-            var design = windows.Design;
-            var one = (design.Width * design.Height) - ((4 - Math.PI) * design.Corner * design.Corner);
-            var middle = windows.Sill + (design.Height / 2);
+            var (design, sill) = can.Windows[row];
+            var middle = sill + (design.Height / 2);
             yield return new(
-                $"windows of {can.Name}", RoomIn(can, middle), RoomIn(parent, middle), false,
-                design.Count * one, WindowEdges(can, design, windows.Sill))
+                WindowRows.NameOf(can.Name, row), RoomIn(can, middle), RoomIn(parent, middle), false,
+                design.Count * design.AreaOfOne, WindowEdges(can, design, sill))
             {
-                Perimeter = design.Count * ((2 * (design.Width + design.Height)) - ((8 - Turns.Full) * design.Corner)),
+                Perimeter = design.Count * design.EdgeOfOne,
                 Depth = can.OuterRadius - can.InnerRadius,
                 Path = design.Path,
             };

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -106,7 +107,10 @@ internal static class PartCentre
         return Windowed(part, cap.OutsideDiameter, cap.Wall, cap.Skirt, site.Skirt.Start, windows);
     }
 
-    private static double Mid(WindowsDesign? windows) => windows is null ? 0 : windows.Up + (windows.Height / 2);
+    /// <summary>Of all windows by their areas.</summary>
+    private static double Mid(ImmutableArray<WindowsDesign> rows) => rows.IsEmpty
+        ? 0
+        : rows.Sum(row => row.Count * row.AreaOfOne * (row.Up + (row.Height / 2))) / rows.Sum(row => row.Count * row.AreaOfOne);
 
     private static Vector3 Windowed(Part part, double diameter, double wall, double length, double foot, double windows)
     {

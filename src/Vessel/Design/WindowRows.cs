@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Vessel.Geometry;
+
+namespace Vessel.Design;
+
+/// <summary>How the rows of windows in one tube lie to each other round the girth; angles in radians.</summary>
+internal static class WindowRows
+{
+    /// <summary>
+    /// Where a straight line up the tube has most metal on either side, in [0, 2 pi): half-way between the windows of one row;
+    /// the back where there are none.
+    /// </summary>
+    /// <param name="radius">Of the tube's outside, mm.</param>
+    public static double FreeAngle(ImmutableArray<WindowsDesign> rows, double radius)
+    {
+        if (rows.IsEmpty)
+            return Math.PI;
+        var best = Turns.From(rows[0].Angle + (Math.PI / rows[0].Count), 0);
+        if (rows.Length == 1 || !double.IsFinite(best))
+            return best;
+        var sides = (
+            from row in rows
+            let half = row.Width / 2 / radius
+            from i in Enumerable.Range(0, row.Count)
+            let start = Turns.From(row.Angle + (Turns.Full * i / row.Count) - half, 0)
+            orderby start
+            select (From: start, To: start + (2 * half))).ToList();
+        var (free, reached) = (0.0, sides.Max(side => side.To) - Turns.Full);
+        foreach (var (from, to) in sides)
+        {
+            if (from - reached > free + Ring.Hair)
+                (best, free) = ((from + reached) / 2, from - reached);
+            reached = Math.Max(reached, to);
+        }
+
+        return Turns.From(best, 0);
+    }
+
+    /// <summary>What the opening that a row makes is called; the first is number 0.</summary>
+    public static string NameOf(string tube, int row) =>
+        row == 0 ? $"windows of {tube}" : string.Create(CultureInfo.InvariantCulture, $"windows {row + 1} of {tube}");
+
+    /// <summary>From a line up the tube to the middle of the nearest window of a row.</summary>
+    public static double Off(WindowsDesign row, double angle) => Math.Abs(Math.IEEERemainder(angle - row.Angle, Turns.Full / row.Count));
+
+    /// <summary>Least distance of the middles of two rows' windows round the girth.</summary>
+    public static double Nearest(WindowsDesign a, WindowsDesign b)
+    {
+        // Differences of middles run in steps of the turn over the least common multiple of both counts.
+        var step = Turns.Full / a.Count / b.Count * Common(a.Count, b.Count);
+        return Math.Abs(Math.IEEERemainder(a.Angle - b.Angle, step));
+    }
+
+    private static int Common(int a, int b) => b == 0 ? a : Common(b, a % b);
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Stock;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Parts;
+
+/// <summary>Round windows, slots and rectangles, several rows in one tube.</summary>
+public sealed class WindowTests
+{
+    private static readonly ImmutableArray<WindowsDesign> _rows =
+    [
+        new("inside.sleeve.windows[0]", 6, 9, 9, 4.5, 6, 0.3) { IsRound = true },
+        new("inside.sleeve.windows[1]", 6, 6, 20, 3, 18, 0.3),
+        new("inside.sleeve.windows[2]", 3, 30, 8, 2, 44, 0.3),
+    ];
+
+    /// <summary>Slots and round windows by elementary geometry.</summary>
+    private static readonly double _open =
+        (6 * Math.PI * 81 / 4) + (6 * ((6 * 14) + (Math.PI * 9))) + (3 * ((30 * 8) - ((4 - Math.PI) * 4)));
+
+    [Fact]
+    public void A_sleeve_with_three_rows_is_one_solid_with_as_many_holes_and_the_volume_of_its_formula()
+    {
+        var part = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = _rows }], [], []) })
+            .Parts.Single(part => part.Kind == PartKind.Sleeve);
+        var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
+
+        MeshLaws.Hold(mesh, 1 + 15);
+        Near.Absolute(part.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
+        // Walls of holes are radial: the open area is that of the mean cylinder.
+        Near.Relative((Math.PI * 88 * 2 * 80) - (_open * 2 * 44 / 45), part.Volume, 1e-12);
+        Near.Relative((Math.PI * 90 * 80) - _open, CurveMeasures.Area(part.Flat!.Cut), 1e-12);
+        Assert.Equal(
+            [HoleMethod.Drill, HoleMethod.CutOrFile], part.Holes.Select(hole => hole.Made).Distinct());
+    }
+
+    [Fact]
+    public void A_rows_windows_open_as_much_as_they_are_wide()
+    {
+        var cavity = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = _rows }], [], []) }).Cavity;
+        var rows = cavity.Openings.Where(opening => opening.Name.StartsWith("windows", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(["windows of sleeve", "windows 2 of sleeve", "windows 3 of sleeve"], rows.Select(row => row.Name));
+        Near.Relative(_open, rows.Sum(row => row.Area), 1e-12);
+        Near.Relative(6 * Math.PI * 9, rows[0].Perimeter, 1e-12);
+        Near.Relative(6 * ((Math.PI * 6) + 28), rows[1].Perimeter, 1e-12);
+        Near.Relative(20, rows[1].Highest - rows[1].Lowest, 1e-12);
+    }
+
+    [Fact]
+    public void A_round_window_of_a_rolled_skirt_is_a_circle_on_its_flat_and_as_much_wider_once_rolled()
+    {
+        var cap = InsideTests.Cap(CapOpening.Up, StockForm.Sheet) with { Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8 };
+        var skirt = Assembly.Of(InsideTests.Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Skirt);
+
+        Assert.All(skirt.Flat!.Cut.Holes, hole => Near.Relative(4.5, hole.AsCircle!.Radius, 1e-12));
+        // What a circle is on the mean diameter, an ellipse is on the outside.
+        Assert.All(skirt.Wrap!.Cut.Holes, hole => Near.Relative(-Math.PI * 81 / 4 * 60 / 58, CurveMeasures.Area(hole), 1e-9));
+        MeshLaws.Hold(Mesher.Flatten(skirt.Solid, Accuracy.Solids), 1 + 6);
+    }
+
+    [Fact]
+    public void The_wrap_begins_where_no_row_has_a_window()
+    {
+        var rows = _rows.Select((row, i) => row with { Angle = 0.3 + (0.1 * i) }).ToImmutableArray();
+        var part = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = rows }], [], []) })
+            .Parts.Single(part => part.Kind == PartKind.Sleeve);
+
+        Assert.All(part.Flat!.Cut.Holes.Select(CurveMeasures.Bounds), box => Assert.True(box.Min.U > 1 && box.Max.U < (Math.PI * 90) - 1));
+    }
+}
