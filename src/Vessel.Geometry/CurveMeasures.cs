@@ -36,6 +36,19 @@ public static class CurveMeasures
     public static double Area(Region2 region) =>
         Area(region.Outer) + region.Holes.Sum(Area) - region.Fields.Sum(field => field.Area);
 
+    /// <summary>Centre of a region's area, its fields left out.</summary>
+    public static Point2 Centre(Region2 region)
+    {
+        // From a point of the outline, so that one far from the origin loses no digits.
+        var pole = region.Outer.Edges[0].Start;
+        var loops = region.Holes.Prepend(region.Outer).ToList();
+        double Moment(Func<Point2, Point2, double> integrand) =>
+            loops.Sum(loop => loop.Edges.Sum(edge => Integrate(edge, t => integrand(edge.At(t) - pole, edge.Slope(t)))));
+        var area = loops.Sum(Area);
+        return pole + new Point2(
+            Moment((at, slope) => at.U * at.U * slope.V / 2) / area, -Moment((at, slope) => at.V * at.V * slope.U / 2) / area);
+    }
+
     /// <summary>Of all outlines, mm.</summary>
     public static double Length(Region2 region) =>
         Length(region.Outer) + region.Holes.Sum(Length) + region.Fields.Sum(field => field.Length);

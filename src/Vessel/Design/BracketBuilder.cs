@@ -1,22 +1,28 @@
+using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills the bracket's record from its section; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the brackets' records from their sections; see <see cref="DesignBuilder"/>.</summary>
 internal static class BracketBuilder
 {
-    /// <summary>Of the one bracket, for file names.</summary>
-    public const string Name = "bracket";
+    public static ImmutableArray<BracketDesign> Build(Section file, Shop shop) =>
+        [.. file.Items("bracket").Where(section => section.Has("kind")).Select(section => One(section, shop))];
 
-    public static BracketDesign Build(Section section, Shop shop)
+    private static BracketDesign One(Section section, Shop shop)
     {
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
+        return section.Text("kind") == "plate" ? Plate(section, at) : Saddle(section, at, shop);
+    }
+
+    private static SaddleBracket Saddle(Section section, Section at, Shop shop)
+    {
         var metal = DesignBuilder.Metal(section);
         var thickness = section.Number("thickness");
-        return new BracketDesign(
+        return new(
             section.Path,
-            Name,
+            section.Text("name") ?? string.Empty,
             metal,
             at.Number("height"),
             Turns.From(at.Number("angle"), 0),
@@ -28,11 +34,33 @@ internal static class BracketBuilder
             section.Text("ears") == "ends" ? BracketEars.Ends : BracketEars.Sides,
             section.NumberOr("inside_radius", thickness),
             section.NumberOr("k", shop.BendLines[metal.Family]),
-            Bolts(section.Child("bolts") ?? Section.Absent($"{section.Path}.bolts")));
+            Bolts(section));
     }
 
-    private static BoltsDesign Bolts(Section section)
+    private static PlateBracket Plate(Section section, Section at)
     {
+        var (width, depth) = (section.Number("width"), section.Number("depth"));
+        var bolts = section.Child("bolts") ?? Section.Absent($"{section.Path}.bolts");
+        return new(
+            section.Path,
+            section.Text("name") ?? string.Empty,
+            DesignBuilder.Metal(section),
+            at.Number("height"),
+            Turns.From(at.Number("angle"), 0),
+            at.Number("offset"),
+            at.Number("roll"),
+            section.Number("thickness"),
+            width,
+            section.NumberOr("free_width", width),
+            depth,
+            section.Number("corner"),
+            bolts.NumberOr("from_shell", depth / 2),
+            Bolts(section));
+    }
+
+    private static BoltsDesign Bolts(Section bracket)
+    {
+        var section = bracket.Child("bolts") ?? Section.Absent($"{bracket.Path}.bolts");
         var diameter = section.Number("diameter");
         return new BoltsDesign(
             section.Path,

@@ -12,16 +12,44 @@ public enum BracketEars
     Ends,
 }
 
+/// <summary>What the vessel is bolted up by. A closed set of kinds, to be matched by switch.</summary>
+/// <param name="Height">Of its middle, mm in the vessel's frame.</param>
+/// <param name="Angle">Round the vessel of its middle, radians.</param>
+/// <param name="Thickness">Of the sheet, mm.</param>
+public abstract record BracketDesign(
+    string Path, string Name, Material Material, double Height, double Angle, double Thickness, BoltsDesign Bolts);
+
+/// <summary>A flat plate whose edge is coped to the shell, cut square through its thickness and welded on both sides.</summary>
+/// <param name="Offset">Of its middle, sideways from the vessel's axis towards increasing angle, mm; the plate keeps its direction.</param>
+/// <param name="Roll">About the line outward, radians: 0 lies level, a quarter turn stands upright.</param>
+/// <param name="Width">Along the edge that meets the shell, straight across, mm.</param>
+/// <param name="FreeWidth">Of the free edge, mm.</param>
+/// <param name="Depth">On the plate's middle line from the coped edge to the free one, mm.</param>
+/// <param name="Corner">Radius of the free edge's corners, mm; zero for sharp ones.</param>
+/// <param name="BoltsAt">On the middle line from the coped edge to the pattern's middle, mm.</param>
+public sealed record PlateBracket(
+    string Path,
+    string Name,
+    Material Material,
+    double Height,
+    double Angle,
+    double Offset,
+    double Roll,
+    double Thickness,
+    double Width,
+    double FreeWidth,
+    double Depth,
+    double Corner,
+    double BoltsAt,
+    BoltsDesign Bolts) : BracketDesign(Path, Name, Material, Height, Angle, Thickness, Bolts);
+
 /// <summary>A back plate with two bent ears that are welded to the shell.</summary>
-/// <param name="Height">Of the plate's middle, mm in the vessel's frame.</param>
-/// <param name="Angle">Round the vessel of the plate's middle, radians.</param>
 /// <param name="Width">Over all across (along the girth), outside of bent ears, mm.</param>
 /// <param name="PlateHeight">Over all up, outside of bent ears, mm.</param>
 /// <param name="StandOff">From the shell's outside, at its nearest, to the plate's back (the face towards the shell), mm.</param>
 /// <param name="InsideRadius">Of the bends, mm.</param>
 /// <param name="K">Place of the neutral line as a share of the thickness from the inside.</param>
-/// <param name="Bolts">In the plate.</param>
-public sealed record BracketDesign(
+public sealed record SaddleBracket(
     string Path,
     string Name,
     Material Material,
@@ -34,7 +62,7 @@ public sealed record BracketDesign(
     BracketEars Ears,
     double InsideRadius,
     double K,
-    BoltsDesign Bolts);
+    BoltsDesign Bolts) : BracketDesign(Path, Name, Material, Height, Angle, Thickness, Bolts);
 
 /// <summary>Bolt holes at the corners of a rectangle round the plate's middle, or in one row where a distance is zero.</summary>
 /// <param name="Diameter">Of the bolt; holes are the medium series of ISO 273.</param>

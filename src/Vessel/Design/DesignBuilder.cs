@@ -28,7 +28,7 @@ internal static class DesignBuilder
             places)
         {
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
-            Bracket = file.Child("bracket") is { } bracket ? BracketBuilder.Build(bracket, workshop) : null,
+            Brackets = BracketBuilder.Build(file, workshop),
             Shop = workshop,
             Finish = file.Text("finish") switch
             {

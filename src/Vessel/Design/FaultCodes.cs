@@ -83,6 +83,8 @@ public static class FaultCodes
     public const string PackingNotBetween = "packing-not-between";
     public const string BracketTooWide = "bracket-too-wide";
     public const string BracketOffShell = "bracket-off-shell";
+    public const string PlateTooShort = "plate-too-short";
+    public const string PlateCornerTooLarge = "plate-corner-too-large";
     public const string EarTooShort = "ear-too-short";
     public const string BoltOffPlate = "bolt-off-plate";
     public const string BoltHolesOverlap = "bolt-holes-overlap";
@@ -237,6 +239,10 @@ public static class FaultCodes
         new(nameof(BracketTooWide), BracketTooWide, "A bracket reaches beside the shell.", "Make it narrower."),
         new(nameof(BracketOffShell), BracketOffShell, "A bracket reaches beyond an end of the shell.",
             "Move it, or make it lower."),
+        new(nameof(PlateTooShort), PlateTooShort, "A bracket's plate does not clear the shell that it stands on.",
+            "Make it deeper or narrower, or its offset smaller."),
+        new(nameof(PlateCornerTooLarge), PlateCornerTooLarge, "The corners of a bracket's plate are larger than the plate.",
+            "Make their radius smaller."),
         new(nameof(EarTooShort), EarTooShort, "A bracket stands so near the shell that its bends leave no ear.",
             "Make the stand-off larger or the bend sharper."),
         new(nameof(BoltOffPlate), BoltOffPlate, "A bolt's washer does not lie wholly on the flat of the bracket.",

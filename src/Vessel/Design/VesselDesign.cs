@@ -20,8 +20,8 @@ public sealed record VesselDesign(
 {
     public InsideDesign Inside { get; init; } = InsideDesign.None;
 
-    /// <summary>Null when there is none.</summary>
-    public BracketDesign? Bracket { get; init; }
+    /// <summary>In the order of the file.</summary>
+    public ImmutableArray<BracketDesign> Brackets { get; init; } = [];
 
     public Finish Finish { get; init; }
 

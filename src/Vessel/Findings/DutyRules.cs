@@ -18,12 +18,15 @@ internal static class DutyRules
         select new Finding(
             FindingCodes.MountOverloaded,
             Severity.Warning,
-            [Slug.Of(design.Bracket!.Name)],
+            [Slug.Of(margin.Bracket.Name)],
             $"full of oil and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{(design.Mounting.IsGiven ? "" : " (a default)")}, "
-            + $"{margin.What} are loaded with {FigureText.Of(margin.Stress)} MPa where they bear {FigureText.Of(margin.Bears)}: bring the plate nearer, "
+            + $"{Whose(margin, design)} are loaded with {FigureText.Of(margin.Stress)} MPa where they bear {FigureText.Of(margin.Bears)}: bring the plate nearer, "
             + "make it thicker, wider or higher, or take more or thicker bolts.",
             [new("margin", margin.Margin, MountFigures.LeastMargin, string.Empty)],
-            design.PlaceOf(design.Bracket.Path));
+            design.PlaceOf(margin.Bracket.Path));
+
+    private static string Whose(MountMargin margin, VesselDesign design) =>
+        design.Brackets.Length == 1 ? margin.What : $"of {margin.Bracket.Name}, held by it alone, {margin.What}";
 
     private static IEnumerable<Finding> Test(LeakTest test)
     {

@@ -58,11 +58,14 @@ internal static class LigamentRules
         design.Ports.Any(port => port.Path == joint.Path) || IsOfBracket(joint, design);
 
     private static bool IsOfBracket(Joint joint, VesselDesign design) =>
-        design.Bracket is { } bracket && WeldNumbers.EarsOf(bracket).Contains(joint.Path);
+        BracketOf(joint, design) is not null;
 
-    /// <summary>The two ears stand as far apart as the bracket is wide, and a bracket across the long seam has a finding of its own.</summary>
+    private static BracketDesign? BracketOf(Joint joint, VesselDesign design) =>
+        design.Brackets.FirstOrDefault(bracket => WeldNumbers.OfBracket(bracket).Contains(joint.Path));
+
+    /// <summary>The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own.</summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
-        !IsOfBracket(joint, design) || !(IsOfBracket(other, design) || other.Path == WeldNumbers.LongSeam);
+        BracketOf(joint, design) is not { } bracket || !(BracketOf(other, design) == bracket || other.Path == WeldNumbers.LongSeam);
 
     private static bool IsOfShell(Joint joint, VesselDesign design) =>
         joint.Path == WeldNumbers.LongSeam || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;

@@ -28,7 +28,7 @@ public static class Margins
         .. assembly.Sites.SelectMany(site => Port(site, assembly)),
         .. Rolls(assembly.Design),
         .. assembly.Parts.SelectMany(Holes),
-        .. Bracket(assembly),
+        .. assembly.Design.Brackets.SelectMany(bracket => Bracket(bracket, assembly)),
         .. SlipFits.Of(assembly.Design, assembly.Sites).Where(fit => fit.Clearance >= 0).Select(fit =>
             new Margin(FindingCodes.FitUncertain, $"clearance left, {fit.Name}", fit.Likely, 0, "mm", false)),
     ];
@@ -74,19 +74,23 @@ public static class Margins
         }
     }
 
-    private static IEnumerable<Margin> Bracket(Assembly assembly)
+    private static IEnumerable<Margin> Bracket(BracketDesign bracket, Assembly assembly)
     {
-        if (assembly.Design.Bracket is not { } bracket)
-            yield break;
-        var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.EarsOf(bracket)[0]);
+        var weld = WeldNumbers.OfBracket(bracket).Select(path => assembly.Welds.First(weld => weld.Joint.Path == path))
+            .MaxBy(weld => weld.GapNormal)!;
+        var edge = bracket is SaddleBracket ? "ears" : "edge";
+        if (bracket is SaddleBracket saddle)
+        {
+            yield return new(
+                FindingCodes.BendTooTight, $"inside radius of {bracket.Name}", saddle.InsideRadius,
+                BendRadii.Least(bracket.Material, bracket.Thickness).Value, "mm", false);
+        }
+
         yield return new(
-            FindingCodes.BendTooTight, $"inside radius of {bracket.Name}", bracket.InsideRadius,
-            BendRadii.Least(bracket.Material, bracket.Thickness).Value, "mm", false);
-        yield return new(
-            FindingCodes.EarGapTooWide, $"gap at the ears of {bracket.Name}", weld.GapNormal,
+            FindingCodes.EarGapTooWide, $"gap at the {edge} of {bracket.Name}", weld.GapNormal,
             RootGap.Aim(bracket.Thickness, assembly.Design.Shop.Welding), "mm", true);
         if (weld.Joint.Kind == JointKind.Fillet)
-            yield return Angle(FindingCodes.EarTooFlat, $"widest angle at the ears of {bracket.Name}", weld);
+            yield return Angle(FindingCodes.EarTooFlat, $"widest angle at the {edge} of {bracket.Name}", weld);
     }
 
     private static Margin Angle(string code, string of, WeldFigures weld) =>

@@ -20,6 +20,6 @@ public static class VesselJoints
         .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
         .. InsideSeams.Of(vessel, welds),
         .. vessel.Inside.Discs.Where(DiscSeam.IsWelded).Select(disc => DiscSeam.Of(disc, vessel, welds)),
-        .. vessel.Bracket is { } bracket ? BracketSeam.Of(bracket, vessel, welds) : [],
+        .. vessel.Brackets.SelectMany(bracket => BracketSeams.Of(bracket, vessel, welds)),
     ];
 }

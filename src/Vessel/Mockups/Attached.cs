@@ -93,11 +93,11 @@ internal sealed record Attached(
 
     public static Attached Of(BracketForm bracket)
     {
-        var marks = bracket.Ears.Select(ear => Footmark.Of(ear, _ => ear)).ToImmutableArray();
+        var marks = bracket.Feet.Select(ear => Footmark.Of(ear, _ => ear)).ToImmutableArray();
         var reach = marks.Min(mark => mark?.Place.Reach.Start ?? 0);
         ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(reach)];
         return new(
-            bracket.Id, bracket.Site.Bracket.Name, bracket.Site.Bracket.Path, marks, hulls, [], Ball.Round(hulls));
+            bracket.Id, bracket.Design.Name, bracket.Design.Path, marks, hulls, [], Ball.Round(hulls));
     }
 
     /// <summary>Between the parts of both that stand outside the vessel, mm; zero when they meet.</summary>

@@ -5,134 +5,58 @@ using Vessel.Parts;
 
 namespace Vessel.Mockups;
 
-/// <summary>
-/// The bracket as it is printed: folded as it is, but each ear carried on to the vessel's outside, where its weld closes the gap.
-/// </summary>
-/// <remarks>
-/// Told in its own directions: a across the bends, b along them, and outward. An ear is a rectangle of the plate's thickness in
-/// (a, b), swept inward; its corners are numbered round it from (least a, least b), first along a.
-/// </remarks>
-internal sealed record BracketForm(BracketSite Site, Profile Outside)
+/// <summary>A bracket as it is printed: carried on to the vessel's outside, where its welds close the gap.</summary>
+internal abstract record BracketForm(Profile Outside)
 {
-    /// <summary>The turn that one slice of a bend covers at most where distances are asked, radians.</summary>
-    private const double Slice = Math.PI / 48;
+    public abstract BracketDesign Design { get; }
 
-    private BracketDesign Bracket => Site.Bracket;
+    /// <summary>About where it stands round the vessel, radians.</summary>
+    public virtual double Angle => Design.Angle;
 
-    private double Thickness => Bracket.Thickness;
+    public string Id => Slug.Of(Design.Name);
 
-    /// <summary>Half the length of the bend lines.</summary>
-    private double Half => Site.BendLength / 2;
+    /// <summary>Its footprints on the vessel.</summary>
+    public abstract ImmutableArray<Imprint> Feet { get; }
 
-    public string Id => Slug.Of(Bracket.Name);
+    /// <summary>Handles that it adds: bolt holes, and the loop that two feet make with the vessel.</summary>
+    public abstract int Handles { get; }
 
-    /// <summary>The ear of least a, then the other.</summary>
-    public ImmutableArray<Imprint> Ears => [Ear(-Site.Overall / 2), Ear((Site.Overall / 2) - Thickness)];
+    /// <summary>How far <see cref="Hulls"/> may lie inside its surface, mm.</summary>
+    public abstract double Sagitta { get; }
 
-    private Vector3 Along => Site.AtSides ? Site.Way.Y : Site.Way.X;
+    /// <summary>A plane that it is bolted to, by the direction out of the vessel and how far out it lies; null where either side may be.</summary>
+    public abstract (Vector3 Outward, double Level)? BoltedTo { get; }
 
-    /// <summary>Both skins, both rims and the bolt holes' walls, with the edges that the ears share with the vessel.</summary>
-    public (ImmutableArray<Face> Faces, ImmutableArray<ImmutableArray<Edge3>> Ears) Build()
+    public static BracketForm Of(BracketDesign bracket, VesselDesign design, Profile outside) => bracket switch
     {
-        var (sheet, frame) = (Site.Sheet, Site.Frame);
-        var (lowCorners, lowEdges) = Ring(Ears[0]);
-        var (highCorners, highEdges) = Ring(Ears[1]);
-        // Numbers of the corners: outer face, then inner; at b below, then above. The ears mirror each other.
-        Edge3 Side(int low, int high, double depth)
-        {
-            var (start, end) = (lowCorners[low], highCorners[high]);
-            Point2 Flat(Vector3 at) => sheet.Locate(frame.ToLocal(at), depth);
-            var (from, to) = (Flat(start.At), Flat(end.At));
-            return new(t => frame.ToOuter(sheet.At(from + (t * (to - from)), depth)), new(0, 1), []) { Ends = (start, end) };
-        }
+        SaddleBracket saddle => new SaddleForm(SaddleSite.Of(saddle, design), outside),
+        PlateBracket plate => new PlateForm(PlateSite.Of(plate, design), outside),
+        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
+    };
 
-        var (outerBelow, outerAbove) = (Side(0, 1, 0), Side(3, 2, 0));
-        var (innerBelow, innerAbove) = (Side(1, 0, Thickness), Side(2, 3, Thickness));
-        var bolts = Site.BoltPlaces.Select(at => Rim.Square(BoltHole.Outline(Bracket.Bolts, at))).Select(rim => (
-            Outer: new Edge3(t => frame.ToOuter(sheet.At(rim.Outer(t), 0)), rim.Domain, rim.Breaks),
-            Inner: new Edge3(t => frame.ToOuter(sheet.At(rim.Inner(t), Thickness)), rim.Domain, rim.Breaks),
-            Image: rim.Outer)).ToList();
+    /// <summary>Its faces, with the edges that each foot shares with the vessel.</summary>
+    public abstract (ImmutableArray<Face> Faces, ImmutableArray<ImmutableArray<Edge3>> Feet) Build();
 
-        Skin Face(double depth, IEnumerable<Edge3> sides, IEnumerable<Bound> holes) => new(
-            new PlacedSurface(new FoldedSurface(sheet, depth), frame),
-            [.. sides.Select(edge => new Bound(edge, t => sheet.Locate(frame.ToLocal(edge.At(t)), depth))), .. holes],
-            depth == 0);
-        return (
-            [
-                Face(0, [lowEdges[3], highEdges[1], outerBelow, outerAbove], bolts.Select(bolt => new Bound(bolt.Outer, bolt.Image))),
-                Face(Thickness, [lowEdges[1], highEdges[3], innerBelow, innerAbove], bolts.Select(bolt => new Bound(bolt.Inner, bolt.Image))),
-                Edge(-1, [lowEdges[0], highEdges[0], outerBelow, innerBelow]),
-                Edge(1, [lowEdges[2], highEdges[2], outerAbove, innerAbove]),
-                .. bolts.Select(bolt => new Wall(bolt.Outer, bolt.Inner)),
-            ],
-            [lowEdges, highEdges]);
-    }
+    /// <summary>Convex bodies that together are the bracket, but for <see cref="Sagitta"/>.</summary>
+    /// <param name="reach">How far in each foot may go, from the vessel's axis, mm.</param>
+    public abstract ImmutableArray<Hull> Hulls(double reach);
 
-    /// <summary>Convex bodies that together are the bracket, but for what their slices leave of the bends.</summary>
-    /// <param name="reach">How far in each ear may go, from the vessel's axis, mm.</param>
-    public ImmutableArray<Hull> Hulls(double reach)
+    /// <summary>How far in its metal goes before it is carried on, from the vessel's axis, mm.</summary>
+    public abstract double InnerLevel { get; }
+
+    /// <summary>The footprint of a rectangle as four edges between four corners.</summary>
+    protected static (ImmutableArray<Corner3> Corners, ImmutableArray<Edge3> Edges) Ring(Imprint foot)
     {
-        var (level, far) = (Site.BackLevel, Site.BackLevel + Thickness);
-        var (edge, bent, inner) = (Site.Overall / 2, (Site.Overall / 2) - Thickness - Bracket.InsideRadius, Bracket.InsideRadius);
-        var hulls = ImmutableArray.CreateBuilder<Hull>();
-        hulls.Add(Prism([new(-bent, level), new(bent, level), new(bent, far), new(-bent, far)]));
-        foreach (var side in (int[])[-1, 1])
-        {
-            hulls.Add(Prism([
-                new(side * edge, reach), new(side * (edge - Thickness), reach),
-                new(side * (edge - Thickness), level - inner), new(side * edge, level - inner)]));
-            var centre = new Point2(bent, level - inner);
-            var slices = (int)Math.Ceiling(Math.PI / 2 / Slice);
-            for (var i = 0; i < slices; i++)
-            {
-                var (from, to) = (Math.PI / 2 * i / slices, Math.PI / 2 * (i + 1) / slices);
-                Point2 At(double radius, double angle) => centre + Point2.Polar(radius, angle) is var p ? p with { U = side * p.U } : default;
-                hulls.Add(Prism([At(inner, from), At(inner + Thickness, from), At(inner + Thickness, to), At(inner, to)]));
-            }
-        }
-
-        return hulls.ToImmutable();
-    }
-
-    /// <summary>What the slices leave of a bend's outside, mm.</summary>
-    public double Sagitta => (Bracket.InsideRadius + Thickness) * (1 - Math.Cos(Slice / 2));
-
-    private Hull Prism(ReadOnlySpan<Point2> section)
-    {
-        var points = ImmutableArray.CreateBuilder<Vector3>(2 * section.Length);
-        foreach (var (a, outward) in section)
-        {
-            foreach (var b in (double[])[-Half, Half])
-                points.Add(Site.Way.ToOuter(new(Site.AtSides ? a : b, Site.AtSides ? b : a, outward)));
-        }
-
-        return new(points.ToImmutable());
-    }
-
-    private Imprint Ear(double a)
-    {
-        Point2[] corners = [new(a, -Half), new(a + Thickness, -Half), new(a + Thickness, Half), new(a, Half)];
-        return new(
-            Outside,
-            Site.Way,
-            LoopPath.Of(Loop2.Polygon([.. corners.Select(p => Site.AtSides ? p : new(p.V, p.U))])));
-    }
-
-    /// <summary>The footprint of an ear as four edges between four corners.</summary>
-    private static (ImmutableArray<Corner3> Corners, ImmutableArray<Edge3> Edges) Ring(Imprint ear)
-    {
-        var corners = Enumerable.Range(0, 4).Select(i => new Corner3(ear.At(i))).ToImmutableArray();
+        var corners = Enumerable.Range(0, 4).Select(i => new Corner3(foot.At(i))).ToImmutableArray();
         return (
             corners,
-            [.. Enumerable.Range(0, 4).Select(i => new Edge3(ear.At, new(i, i + 1), []) { Ends = (corners[i], corners[(i + 1) % 4]) })]);
+            [.. Enumerable.Range(0, 4).Select(i => new Edge3(foot.At, new(i, i + 1), []) { Ends = (corners[i], corners[(i + 1) % 4]) })]);
     }
 
-    /// <summary>The flat rim of the folded sheet at the lower or upper b.</summary>
-    private Skin Edge(int side, IEnumerable<Edge3> bounds)
+    /// <summary>A flat face between edges that lie in its plane.</summary>
+    protected static Skin Flat(Frame3 plane, IEnumerable<Edge3> bounds, bool outward)
     {
-        var normal = side * Along;
-        var plane = new Frame3(Site.Way.Origin + (side * Half * Along), Site.Way.Z, normal.Cross(Site.Way.Z), normal);
         Point2 Image(Vector3 at) => plane.ToLocal(at) is var local ? new(local.X, local.Y) : default;
-        return new(new PlaneSurface(plane), [.. bounds.Select(edge => new Bound(edge, t => Image(edge.At(t))))], true);
+        return new(new PlaneSurface(plane), [.. bounds.Select(edge => new Bound(edge, t => Image(edge.At(t))))], outward);
     }
 }

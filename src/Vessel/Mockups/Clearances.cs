@@ -17,7 +17,7 @@ internal static class Clearances
         [
             .. ports.Select(Attached.Of),
             .. plan.Drains.Select(drain => Attached.Of(drain.Outside, drain)),
-            .. plan.Bracket is { } bracket ? new[] { Attached.Of(bracket) } : [],
+            .. plan.Brackets.Select(Attached.Of),
         ];
         var obstacles = attached.SelectMany(part => OnOutline(part, outside)).ToList();
         List<Attached> rooms =

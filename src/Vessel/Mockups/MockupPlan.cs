@@ -29,11 +29,11 @@ public sealed record MockupPlan
 
     internal ImmutableArray<DrainForm> Drains { get; private init; } = [];
 
-    internal BracketForm? Bracket { get; private init; }
+    internal ImmutableArray<BracketForm> Brackets { get; private init; } = [];
 
-    /// <summary>Handles of the solid: ways into one room, bolt holes, and the loop that a bracket makes with the vessel.</summary>
+    /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that brackets make with the vessel.</summary>
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
-        + (Bracket is null ? 0 : Bracket.Site.BoltPlaces.Length + 1);
+        + Brackets.Sum(bracket => bracket.Handles);
 
     public static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites)
     {
@@ -49,7 +49,7 @@ public sealed record MockupPlan
         {
             Ports = [.. sites.Select(site => PortForm.Of(site, outside, inside, options))],
             Drains = inside is null ? [] : [.. options.DrainHoles.Select(hole => DrainForm.Of(hole, outside, inside, options.Scale))],
-            Bracket = design.Bracket is { } given ? new BracketForm(BracketSite.Of(given, design), outside) : null,
+            Brackets = [.. design.Brackets.Select(given => BracketForm.Of(given, design, outside))],
         };
     }
 }

@@ -24,11 +24,11 @@ internal static class MockupSolid
             faces.Add(new Wall(outer, inner));
         }
 
-        if (plan.Bracket is { } bracket)
+        foreach (var bracket in plan.Brackets)
         {
-            var (own, ears) = bracket.Build();
+            var (own, feet) = bracket.Build();
             faces.AddRange(own);
-            onOutside.AddRange(ears.Select((edges, i) => Opened(edges, bracket.Ears[i], bracket.Site.Bracket.Angle)));
+            onOutside.AddRange(feet.Select((edges, i) => Opened(edges, bracket.Feet[i], bracket.Angle)));
         }
 
         faces.AddRange(TurnedFaces.Of(plan.Outside, onOutside.ToImmutable(), true));

@@ -34,28 +34,25 @@ internal static class RoomClashes
                     yield return new(room, other.Port.Id, other.What, distance);
             }
 
-            if (plan.Bracket is { } bracket)
-            {
-                foreach (var clash in WithBracket(room, bar, bracket))
-                    yield return clash;
-            }
+            foreach (var clash in plan.Brackets.SelectMany(bracket => WithBracket(room, bar, bracket)))
+                yield return clash;
         }
     }
 
     private static IEnumerable<RoomClash> WithBracket(PortRoom room, Bar bar, BracketForm bracket)
     {
-        var site = bracket.Site;
-        if (Near(bar, bracket.Hulls(site.EarEnd).CastArray<ConvexBody>()) is { } distance)
+        if (Near(bar, bracket.Hulls(bracket.InnerLevel).CastArray<ConvexBody>()) is { } distance)
         {
-            // The bends bulge out of their slices by that much.
+            // Bends and corners bulge out of their slices by that much.
             yield return new(
-                room, bracket.Id, site.Bracket.Name, new(Math.Max(0, distance.Start - bracket.Sagitta), distance.End));
+                room, bracket.Id, bracket.Design.Name, new(Math.Max(0, distance.Start - bracket.Sagitta), distance.End));
         }
 
-        var level = site.BackLevel + site.Bracket.Thickness;
-        var clear = level - bar.Furthest(site.Way.Z).Dot(site.Way.Z);
+        if (bracket.BoltedTo is not var (outward, level))
+            yield break;
+        var clear = level - bar.Furthest(outward).Dot(outward);
         if (clear < Least)
-            yield return new(room, bracket.Id, $"what {site.Bracket.Name} is bolted to", new(Math.Max(0, clear), Math.Max(0, clear)));
+            yield return new(room, bracket.Id, $"what {bracket.Design.Name} is bolted to", new(Math.Max(0, clear), Math.Max(0, clear)));
     }
 
     /// <summary>The least distance where it is too small.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -19,6 +20,16 @@ internal static class BoltHole
         null,
         bolts.Slot == 0 ? HoleMethods.Through(bolts.HoleDiameter) : HoleMethod.CutOrFile,
         null);
+
+    /// <summary>Middles of the holes of a pattern, row by row from the lower left.</summary>
+    public static ImmutableArray<Point2> Places(BoltsDesign bolts, Point2 middle) =>
+    [
+        .. from y in Both(bolts.Up)
+           from x in Both(bolts.Across)
+           select middle + new Point2(x, y),
+    ];
+
+    private static double[] Both(double distance) => distance == 0 ? [0] : [-distance / 2, distance / 2];
 
     /// <summary>Clockwise: a circle, or two lines and two half-circles.</summary>
     public static Loop2 Outline(BoltsDesign bolts, Point2 middle)

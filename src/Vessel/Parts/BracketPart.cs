@@ -1,66 +1,14 @@
-using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>
-/// The mounting bracket: a plate with two ears bent towards the shell. Its frame is that of its flat, the plate's outer
-/// face in z = 0.
-/// </summary>
+/// <summary>What the vessel is bolted up by, of whatever kind.</summary>
 internal static class BracketPart
 {
-    public static Part Build(BracketDesign bracket, VesselDesign vessel, WeldNumbers welds)
+    public static Part Build(BracketDesign bracket, VesselDesign vessel, WeldNumbers welds) => bracket switch
     {
-        var site = BracketSite.Of(bracket, vessel);
-        var sheet = site.Sheet;
-        var holes = site.BoltPlaces.Select(at => BoltHole.Outline(bracket.Bolts, at)).ToImmutableArray();
-        var cut = new Region2(site.Outline, holes);
-        return new(
-            Slug.Of(bracket.Name),
-            bracket.Name,
-            PartKind.Bracket,
-            bracket.Material,
-            bracket.Thickness,
-            StockPieces.Rectangle(site.FlatWidth, site.FlatHeight, bracket.Thickness, bracket.Material),
-            [site.Frame],
-            ThickSolid.Of(
-                new FoldedSurface(sheet, 0),
-                new FoldedSurface(sheet, bracket.Thickness),
-                true,
-                [Rim.Square(cut.Outer), .. holes.Select(Rim.Square)]),
-            Volume(site, sheet, cut),
-            new(
-                FlatKind.Sheet,
-                cut,
-                BracketMarks.Of(site, holes, welds),
-                [.. sheet.Bends.Select(bend => OnFlat(site, bend))],
-                BracketNotes.Of(site, sheet),
-                new FoldedDevelopment(sheet),
-                "neutral line of the bends"),
-            [.. site.BoltPlaces.Select((at, i) => BoltHole.Of(i + 1, bracket.Bolts, at, holes[i]))],
-            bracket.Path);
-    }
-
-    private static BendLine OnFlat(BracketSite site, Bend bend)
-    {
-        var (a, b) = site.AtSides
-            ? (new Point2(bend.Line, 0), new Point2(bend.Line, site.FlatHeight))
-            : (new Point2(0, bend.Line), new Point2(site.FlatWidth, bend.Line));
-        return new(a, b, bend.Angle, bend.InsideRadius, bend.K);
-    }
-
-    /// <summary>
-    /// Area x thickness, but for the bends: there every piece of the flat takes up what Pappus gives its turned section.
-    /// </summary>
-    private static double Volume(BracketSite site, FoldedSheet sheet, Region2 cut)
-    {
-        var swollen = sheet.Bends.Sum(bend =>
-        {
-            var zone = bend.Zone(sheet.Thickness);
-            var holes = site.BoltPlaces.Sum(at => BoltHole.AreaWithin(site.Bracket.Bolts, at, sheet.Across, zone));
-            return ((zone.Length * site.BendLength) - holes) * (bend.Swelling(sheet.Thickness) - 1);
-        });
-        return (CurveMeasures.Area(cut) + swollen) * sheet.Thickness;
-    }
+        SaddleBracket saddle => SaddlePart.Build(saddle, vessel, welds),
+        PlateBracket plate => PlatePart.Build(plate, vessel, welds),
+        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
+    };
 }

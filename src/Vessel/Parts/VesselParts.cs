@@ -3,7 +3,7 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, heads, ports, internals and bracket, each kind in the order of the file.</summary>
+/// <summary>All parts of a vessel: shell, heads, ports, internals and brackets, each kind in the order of the file.</summary>
 public static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
@@ -15,7 +15,7 @@ public static class VesselParts
         .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
         .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
         .. vessel.Inside.Discs.Select(disc => DiscPart.Build(disc, welds)),
-        .. vessel.Bracket is { } bracket ? new[] { BracketPart.Build(bracket, vessel, welds) } : [],
+        .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
     ];
 
     private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>

@@ -24,7 +24,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
         .. vessel.Inside.Caps.SelectMany(OfCap),
         .. vessel.Inside.Discs.Where(disc => disc.Fixed is Design.Fixing.Weld or Design.Fixing.Tabs).Select(disc => Fixing(disc.Path)),
-        .. vessel.Bracket is { } bracket ? EarsOf(bracket) : [],
+        .. vessel.Brackets.SelectMany(bracket => OfBracket(bracket)),
     ]);
 
     /// <summary>The weld that holds an internal part.</summary>
@@ -43,10 +43,17 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         .. cap.Fixed == Design.Fixing.Weld ? new[] { Fixing(cap.Path) } : [],
     ];
 
-    /// <summary>The paths that stand for the welds of a bracket's two ears, as seen from outside.</summary>
-    public static ImmutableArray<string> EarsOf(BracketDesign bracket) => bracket.Ears == BracketEars.Sides
-        ? [$"{bracket.Path}.ears.left", $"{bracket.Path}.ears.right"]
-        : [$"{bracket.Path}.ears.upper", $"{bracket.Path}.ears.lower"];
+    /// <summary>
+    /// The paths that stand for a bracket's welds, as seen from outside: of a saddle's two ears; of the two sides of a plate, that
+    /// which its flat shows first.
+    /// </summary>
+    public static ImmutableArray<string> OfBracket(BracketDesign bracket) => bracket switch
+    {
+        SaddleBracket { Ears: BracketEars.Sides } => [$"{bracket.Path}.ears.left", $"{bracket.Path}.ears.right"],
+        SaddleBracket => [$"{bracket.Path}.ears.upper", $"{bracket.Path}.ears.lower"],
+        PlateBracket => [$"{bracket.Path}.width.face", $"{bracket.Path}.width.back"],
+        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
+    };
 
     /// <summary>The path that stands for a seam between two gores; the first is number 0.</summary>
     public static string GoreSeam(GoreDesign gores, int number) =>

@@ -19,7 +19,7 @@ public sealed record SetUp(
     /// <summary>Numbers of the welds that hold it.</summary>
     public ImmutableArray<string> Welds { get; init; } = [];
 
-    /// <summary>Ports, internals, bracket, seam: in that order.</summary>
+    /// <summary>Ports, internals, brackets, seam: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -43,18 +43,25 @@ public sealed record SetUp(
                 sleeve.Path)),
             .. design.Inside.Caps.Select(cap => Held(Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate"), cap.Path)),
             .. design.Inside.Discs.Select(disc => Held(Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}"), disc.Path)),
-            .. design.Bracket is { } bracket
-                ? new[]
-                {
-                    Held(
-                        OnShell(
-                            bracket.Name, design.Shell, bracket.Height, bracket.Angle, null, bracket.StandOff,
-                            "middle of the plate; depth is its stand-off from the shell"),
-                        bracket.Path),
-                }
-                : [],
+            .. design.Brackets.Select(bracket => Held(Bracket(bracket, design), bracket.Path)),
         ];
     }
+
+    private static SetUp Bracket(BracketDesign bracket, VesselDesign design) => bracket switch
+    {
+        PlateBracket plate => OnShell(
+            plate.Name,
+            design.Shell,
+            plate.Height,
+            plate.Angle + Math.Asin(plate.Offset / design.Shell.OuterRadius),
+            plate.Offset == 0 ? null : plate.Offset,
+            plate.Depth,
+            FormattableString.Invariant(
+                $"middle of the coped edge; rolled {Turns.ToDegrees(plate.Roll):0.##} deg from level; parallel to the line at {Turns.ToDegrees(plate.Angle):0.##} deg; depth is its reach from the shell")),
+        SaddleBracket saddle => OnShell(saddle.Name, design.Shell, saddle.Height, saddle.Angle, null, saddle.StandOff,
+            "middle of the plate; depth is its stand-off from the shell"),
+        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
+    };
 
     private static SetUp Port(PortSite site, VesselDesign design)
     {

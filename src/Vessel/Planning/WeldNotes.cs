@@ -32,6 +32,7 @@ internal static class WeldNotes
         WeldRole.CapRim or WeldRole.CapHold or WeldRole.SleeveHold => "in quarters, opposite ones after each other; check that it stands square after the tacks",
         WeldRole.DiscHold => "short beads opposite to each other; the disc buckles when it is run round at once",
         WeldRole.BracketEar => "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",
+        WeldRole.BracketPlate => "tack both sides against a square; short beads on either side in turn, or it leans towards the first",
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

@@ -37,8 +37,11 @@ public enum WeldRole
     /// <summary>Round a disc, or its tacks.</summary>
     DiscHold,
 
-    /// <summary>Along an ear of the bracket.</summary>
+    /// <summary>Along an ear of a saddle.</summary>
     BracketEar,
+
+    /// <summary>Along a side of a plate that stands on the shell.</summary>
+    BracketPlate,
 }
 
 /// <summary>Tells a weld's role from the path of the design that asks for it.</summary>
@@ -64,8 +67,8 @@ internal static class WeldRoles
                 : WeldRole.CapHold;
         }
 
-        if (design.Bracket is { } bracket && path.StartsWith(bracket.Path + ".", StringComparison.Ordinal))
-            return WeldRole.BracketEar;
+        if (design.Brackets.FirstOrDefault(b => path.StartsWith(b.Path + ".", StringComparison.Ordinal)) is { } bracket)
+            return bracket is PlateBracket ? WeldRole.BracketPlate : WeldRole.BracketEar;
         return path.EndsWith(']') ? WeldRole.GoreSeam : WeldRole.CrownSeam;
     }
 

@@ -120,7 +120,7 @@ public sealed class InsideReaderTests
     [Fact]
     public void A_bracket_is_bent_over_its_own_thickness()
     {
-        var bracket = _design.Bracket!;
+        var bracket = (SaddleBracket)_design.Brackets[0];
 
         Assert.Equal((3, 3, 0.45), (bracket.Thickness, bracket.InsideRadius, bracket.K));
         Assert.Equal((9, 16, 4), (bracket.Bolts.HoleDiameter, bracket.Bolts.WasherDiameter, bracket.Bolts.Slot));

@@ -92,7 +92,7 @@ public sealed class BracketRulesTests
         var plain = Brackets.On(Brackets.Narrow with { Ears = ears });
         var design = plain with
         {
-            Shell = plain.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = plain.Bracket!.Angle + (aside * Math.PI / 180) },
+            Shell = plain.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = plain.Saddle().Angle + (aside * Math.PI / 180) },
         };
 
         Assert.Equal(warned, Found(design).Any(f => f.Code == FindingCodes.SeamUnderBracket));
@@ -104,4 +104,38 @@ public sealed class BracketRulesTests
 
     private static List<Finding> Found(VesselDesign design) =>
         [.. Compiler.Assess(Compiler.Assemble(design)).Where(finding => _codes.Contains(finding.Code))];
+
+    [Theory]
+    [InlineData(0, 0, 30, null, null)]
+    [InlineData(90, 0, 30, null, null)]
+    [InlineData(90, 44, 30, FindingCodes.EarGapTooWide, Severity.Error)]
+    [InlineData(90, 15, 20, FindingCodes.EarGapTooWide, Severity.Warning)]
+    [InlineData(90, 44, 30, FindingCodes.EarTooFlat, Severity.Warning)]
+    public void A_plate_aside_of_the_middle_stands_off_the_shell(double roll, double offset, double width, string? code, Severity? severity)
+    {
+        // 2.6 mm thick, 15 aside on R 55: corners on 13.7 and 16.3, 0.70 mm off; 0.65 is a quarter of the plate, 1 the most.
+        var thick = offset == 15 ? 2.6 : 5;
+        var plate = Brackets.Plate with { Roll = roll * Math.PI / 180, Offset = offset, Width = width, Thickness = thick };
+        var found = Found(Brackets.On(plate)).Where(f => f.Code is FindingCodes.EarGapTooWide or FindingCodes.EarTooFlat).ToList();
+
+        if (code is null)
+            Assert.Empty(found);
+        else
+            Assert.Equal(severity, found.Single(f => f.Code == code).Severity);
+    }
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(25, true)]
+    [InlineData(60, false)]
+    public void The_long_seam_keeps_clear_of_a_plate(double aside, bool warned)
+    {
+        var plain = Brackets.On(Brackets.Plate with { Offset = 0, Width = 50 });
+        var design = plain with
+        {
+            Shell = plain.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = plain.Brackets[0].Angle + (aside * Math.PI / 180) },
+        };
+
+        Assert.Equal(warned, Found(design).Any(f => f.Code == FindingCodes.SeamUnderBracket));
+    }
 }

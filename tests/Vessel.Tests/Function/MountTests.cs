@@ -67,7 +67,7 @@ public sealed class MountTests
         Near.Relative(2 * once.BoltTension, twice.BoltTension, 1e-12);
         Near.Relative(2 * once.BoltShear, twice.BoltShear, 1e-12);
         Near.Relative(2 * once.WeldStress, twice.WeldStress, 1e-12);
-        Near.Relative(2 * once.EarStress.Likely, twice.EarStress.Likely, 1e-12);
+        Near.Relative(2 * once.MemberStress.Likely, twice.MemberStress.Likely, 1e-12);
         Near.Relative(Weight.Full(_demo).Mass / 1000 * 5 * 9.80665, once.Force, 1e-12);
     }
 
@@ -98,11 +98,11 @@ public sealed class MountTests
     [Fact]
     public void Thicker_ears_bear_more_and_ring_higher_and_longer_ones_less()
     {
-        var bracket = _demo.Design.Bracket!;
-        BracketLoad With(BracketDesign other) => BracketLoad.Of(Assembly.Of(_demo.Design with { Bracket = other }), Weight.Full(_demo))!;
+        var bracket = (SaddleBracket)_demo.Design.Brackets[0];
+        SaddleLoad With(SaddleBracket other) => SaddleLoad.Of(other, Assembly.Of(_demo.Design with { Brackets = [other] }), Weight.Full(_demo));
         var (plain, thick, far) = (With(bracket), With(bracket with { Thickness = 4 }), With(bracket with { StandOff = 40 }));
 
-        Assert.True(thick.EarStress.Likely < plain.EarStress.Likely && plain.EarStress.Likely < far.EarStress.Likely);
+        Assert.True(thick.MemberStress.Likely < plain.MemberStress.Likely && plain.MemberStress.Likely < far.MemberStress.Likely);
         Assert.True(thick.Frequency(2e5).Likely > plain.Frequency(2e5).Likely && plain.Frequency(2e5).Likely > far.Frequency(2e5).Likely);
         Assert.True(plain.BoltTension < far.BoltTension);
     }
@@ -127,8 +127,10 @@ public sealed class MountTests
         Assert.DoesNotContain("default", From(true), StringComparison.Ordinal);
     }
 
-    private static BracketLoad Load(double acceleration) => BracketLoad.Of(
-        _demo with { Design = _demo.Design with { Mounting = new("mounting", acceleration, true) } }, Weight.Full(_demo))!;
+    private static SaddleLoad Load(double acceleration) => SaddleLoad.Of(
+        (SaddleBracket)_demo.Design.Brackets[0],
+        _demo with { Design = _demo.Design with { Mounting = new("mounting", acceleration, true) } },
+        Weight.Full(_demo));
 
     private static Vector3 OilCentre(Assembly built)
     {

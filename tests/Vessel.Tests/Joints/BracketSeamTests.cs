@@ -20,7 +20,7 @@ public sealed class BracketSeamTests
     public void Roots_lie_on_the_shell_and_in_the_outer_face_of_the_ear(int seed)
     {
         var design = Brackets.Random(seed);
-        var site = BracketSite.Of(design.Bracket!, design);
+        var site = SaddleSite.Of(design.Saddle(), design);
         foreach (var (weld, t) in Samples(design))
         {
             var root = weld.Along(t).Root;
@@ -91,7 +91,7 @@ public sealed class BracketSeamTests
 
         Assert.Equal(["left ear of bracket to shell", "right ear of bracket to shell"], new[] { left.Name, right.Name });
         // Angles grow counter-clockwise seen from above: to the right of one who looks at the vessel.
-        Assert.True(AngleOf(left) < design.Bracket!.Angle && AngleOf(right) > design.Bracket.Angle);
+        Assert.True(AngleOf(left) < design.Saddle().Angle && AngleOf(right) > design.Saddle().Angle);
 
         static double AngleOf(Joint weld) => new Point2(weld.Along(0).Root.X, weld.Along(0).Root.Y).Angle;
     }
@@ -106,7 +106,7 @@ public sealed class BracketSeamTests
     }
 
     private static ImmutableArray<Joint> Welds(VesselDesign design) =>
-        BracketSeam.Of(design.Bracket!, design, WeldNumbers.Of(design));
+        SaddleSeam.Of(design.Saddle(), design, WeldNumbers.Of(design));
 
     private static IEnumerable<(Joint Weld, double Parameter)> Samples(VesselDesign design) =>
         from weld in Welds(design)

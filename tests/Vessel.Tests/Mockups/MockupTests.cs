@@ -61,7 +61,19 @@ public sealed class MockupTests
     public void Ears_of_either_kind_grow_out_of_the_shell(BracketEars ears)
     {
         var bracket = (ears == BracketEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
-        var vessel = Assembly.Of(Designs.Sound with { Bracket = bracket });
+        var vessel = Assembly.Of(Designs.Sound with { Brackets = [bracket] });
+
+        AssertSolid(vessel, Mockup.Of(vessel.Mockup));
+    }
+
+    [Theory]
+    [InlineData(0, 0, 8)]
+    [InlineData(90, 20, 0)]
+    [InlineData(-40, -15, 8)]
+    public void Plates_of_any_roll_grow_out_of_the_shell(double roll, double offset, double corner)
+    {
+        var plate = Brackets.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
+        var vessel = Assembly.Of(Designs.Sound with { Brackets = [plate] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
     }
@@ -144,7 +156,7 @@ public sealed class MockupTests
     private static void AssertSolid(Assembly vessel, Mockup mockup)
     {
         var ports = vessel.Sites.Length;
-        var bolts = vessel.Design.Bracket is { } bracket ? BracketSite.Of(bracket, vessel.Design).BoltPlaces.Length + 1 : 0;
+        var bolts = vessel.Design.Brackets.Sum(bracket => BoltHole.Places(bracket.Bolts, default).Length + (bracket is SaddleBracket ? 1 : 0));
         // Two skins joined by so many bores have one handle less; a bracket makes a loop with the shell, each bolt hole one.
         MeshLaws.Hold(mockup.Mesh, Math.Max(0, ports - 1) + bolts);
         if (ports > 0)

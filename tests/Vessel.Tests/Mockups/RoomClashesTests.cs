@@ -35,7 +35,7 @@ public sealed class RoomClashesTests
         var bracket = Brackets.Narrow with { Angle = 0, Height = 90, Ears = BracketEars.Sides, Material = Designs.Stainless };
         var design = Designs.Vessel(Designs.Shell(140), Designs.Branch("beside", 32, 2, new(90, 0, 53, 0, 0)) with { Length = 80 }) with
         {
-            Bracket = bracket,
+            Brackets = [bracket],
             Mockup = MockupDesign.Usual with { HoseWall = wall },
         };
 
@@ -50,7 +50,7 @@ public sealed class RoomClashesTests
         // The wall stands at 55 + 25 + 3 = 83 mm; a tube at 55 and one diameter of hose, 12 mm, beyond.
         var design = Designs.Vessel(Designs.Shell(), Designs.Branch("behind", 12, 1, new(20, 0, 0, 0, 0)) with { Length = length }) with
         {
-            Bracket = Brackets.Narrow with { Angle = 0, Height = 110, Material = Designs.Stainless },
+            Brackets = [Brackets.Narrow with { Angle = 0, Height = 110, Material = Designs.Stainless }],
         };
 
         Assert.Equal(found, Found(design).Any(f => f.Message.Contains("bolted", StringComparison.Ordinal)));

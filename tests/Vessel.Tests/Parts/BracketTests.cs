@@ -21,8 +21,8 @@ public sealed class BracketTests
     public void The_flat_folds_up_to_the_drawn_section(int seed)
     {
         var design = Brackets.Random(seed);
-        var (site, sheet) = (BracketSite.Of(design.Bracket!, design), BracketSite.Of(design.Bracket!, design).Sheet);
-        var (t, r, over) = (sheet.Thickness, design.Bracket!.InsideRadius, site.Overall);
+        var (site, sheet) = (SaddleSite.Of(design.Saddle(), design), SaddleSite.Of(design.Saddle(), design).Sheet);
+        var (t, r, over) = (sheet.Thickness, design.Saddle().InsideRadius, site.Overall);
         var plate = new Interval(-(over / 2) + r + t, (over / 2) - r - t);
 
         foreach (var share in Enumerable.Range(0, 401).Select(i => i / 400.0))
@@ -46,7 +46,7 @@ public sealed class BracketTests
     public void The_flat_is_the_outside_lengths_less_the_deductions(int seed)
     {
         var design = Brackets.Random(seed);
-        var (bracket, site) = (design.Bracket!, BracketSite.Of(design.Bracket!, design));
+        var (bracket, site) = (design.Saddle(), SaddleSite.Of(design.Saddle(), design));
         var (r, half, t) = (design.Shell.OuterRadius, bracket.Width / 2, bracket.Thickness);
         // To the ear's end where it reaches furthest in: its inner edge at the sides, its corners at the ends.
         var reach = site.AtSides ? half - t : half;
@@ -79,7 +79,7 @@ public sealed class BracketTests
     public void Level_ears_touch_the_shell_all_along_and_all_through(int seed)
     {
         var random = Brackets.Random(seed);
-        var design = random with { Bracket = random.Bracket! with { Ears = BracketEars.Ends } };
+        var design = random with { Brackets = [random.Saddle() with { Ears = BracketEars.Ends }] };
         var part = Brackets.Part(design);
         var sheet = ((FoldedDevelopment)part.Flat!.From).Sheet;
 
@@ -98,7 +98,7 @@ public sealed class BracketTests
     public void Both_ears_are_mirror_images(int seed)
     {
         var design = Brackets.Random(seed);
-        var site = BracketSite.Of(design.Bracket!, design);
+        var site = SaddleSite.Of(design.Saddle(), design);
         var sheet = site.Sheet;
 
         foreach (var p in BulgeChain.Points(site.Outline, 50))
@@ -151,12 +151,12 @@ public sealed class BracketTests
     {
         var design = Brackets.On(Brackets.Narrow);
         var part = Brackets.Part(design);
-        var (t, k) = (part.Thickness, design.Bracket!.K);
+        var (t, k) = (part.Thickness, design.Saddle().K);
 
         var more = part.Volume - (CurveMeasures.Area(part.Flat!.Cut) * t);
 
         // Pappus: two quarter turns of a section t, on the mean radius instead of the neutral one.
-        Assert.Equal(2 * (Math.PI / 2) * (0.5 - k) * t * t * design.Bracket.PlateHeight, more, Rounding * part.Volume);
+        Assert.Equal(2 * (Math.PI / 2) * (0.5 - k) * t * t * design.Saddle().PlateHeight, more, Rounding * part.Volume);
         Assert.True(more > 0);
     }
 
@@ -164,8 +164,8 @@ public sealed class BracketTests
     public void The_plate_stands_off_at_its_height_and_angle()
     {
         var design = Brackets.On(Brackets.Narrow);
-        var (bracket, part) = (design.Bracket!, Brackets.Part(design));
-        var site = BracketSite.Of(bracket, design);
+        var (bracket, part) = (design.Saddle(), Brackets.Part(design));
+        var site = SaddleSite.Of(bracket, design);
 
         var back = part.Placements[0].ToOuter(new(site.Middle.U, site.Middle.V, -bracket.Thickness));
 
@@ -179,12 +179,12 @@ public sealed class BracketTests
     {
         var design = Brackets.On(Brackets.Narrow);
         var part = Brackets.Part(design);
-        var site = BracketSite.Of(design.Bracket!, design);
+        var site = SaddleSite.Of(design.Saddle(), design);
 
         var right = part.Placements[0].ToOuter(new(site.Middle.U + 10, site.Middle.V + 5, 0));
 
-        Assert.True(new Point2(right.X, right.Y).Angle > design.Bracket!.Angle);
-        Assert.Equal(design.Bracket.Height + 5, right.Z, Rounding);
+        Assert.True(new Point2(right.X, right.Y).Angle > design.Saddle().Angle);
+        Assert.Equal(design.Saddle().Height + 5, right.Z, Rounding);
         Assert.All(part.Flat!.Bends, bend => Assert.Equal(-Math.PI / 2, bend.Angle));
     }
 
@@ -193,7 +193,7 @@ public sealed class BracketTests
     {
         var design = Brackets.On(Brackets.Narrow);
         var part = Brackets.Part(design);
-        var middle = BracketSite.Of(design.Bracket!, design).Middle;
+        var middle = SaddleSite.Of(design.Saddle(), design).Middle;
 
         Assert.Equal(
             [new(-12, -30), new(12, -30), new(-12, 30), new(12, 30)],

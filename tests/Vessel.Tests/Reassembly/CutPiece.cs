@@ -53,7 +53,7 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
         WrappedDevelopment wrap => Round(wrap.Start + (at.U / wrap.Radius), wrap.Radius - depth, at.V - wrap.Lift),
         ConeDevelopment cone => Conical(cone, at, depth),
         FoldedDevelopment folded => Folded(folded.Sheet, at, depth),
-        PlaneDevelopment when Part.Kind != PartKind.Bracket => new(at.U, at.V, Part.Thickness - depth),
+        PlaneDevelopment => new(at.U, at.V, Part.Thickness - depth),
         var other => throw new NotSupportedException($"{Part.Name}: {other}"),
     };
 

@@ -4,7 +4,7 @@ using Vessel.Parts;
 
 namespace Vessel.Tests.Reassembly;
 
-/// <summary>Lids, what hangs inside, and the bracket.</summary>
+/// <summary>Lids, what hangs inside, and the brackets.</summary>
 internal static class OtherMeetings
 {
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
@@ -16,7 +16,7 @@ internal static class OtherMeetings
         .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
-        .. vessel.Design.Bracket is { } bracket ? Bracket(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)]) : [],
+        .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)])),
     ];
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
@@ -144,25 +144,5 @@ internal static class OtherMeetings
         var seat = sleeve is null ? vessel.Design.Shell.InnerRadius : (sleeve.OutsideDiameter / 2) - sleeve.Wall;
         return piece.Outline.Select(at => new Meeting(
             $"{disc.Name} in its seat", Math.Abs(FromAxis(piece.InVessel(at, 0)) + disc.Clearance - seat), piece.Allowed));
-    }
-
-    /// <summary>The ends of both ears lie on the shell: at the ends all through, at the sides along the edge nearer to the axis.</summary>
-    private static IEnumerable<Meeting> Bracket(BracketDesign bracket, ShellDesign shell, CutPiece piece)
-    {
-        var atSides = bracket.Ears == BracketEars.Sides;
-        double Along(Point2 p) => atSides ? p.U : p.V;
-        double Beside(Point2 p) => atSides ? p.V : p.U;
-        var (low, high) = (piece.Outline.Min(Beside), piece.Outline.Max(Beside));
-        var middle = (piece.Outline.Min(Along) + piece.Outline.Max(Along)) / 2;
-        // The straight sides of the sheet run from ear to ear across the bends.
-        var ends = piece.Outline.Where(p => Beside(p) > low + piece.Allowed && Beside(p) < high - piece.Allowed
-            && Math.Abs(Along(p) - middle) > middle / 2);
-        foreach (var at in ends)
-        {
-            var off = Enumerable.Range(0, 5).Select(i => FromAxis(piece.InVessel(at, bracket.Thickness * i / 4)) - shell.OuterRadius).ToList();
-            yield return new($"{bracket.Name} on shell", Math.Abs(off.Min()), piece.Allowed);
-            if (!atSides)
-                yield return new($"{bracket.Name} on shell", Math.Abs(off.Max()), piece.Allowed);
-        }
     }
 }

@@ -8,11 +8,11 @@ namespace Vessel.Tests.Support;
 /// <summary>Brackets on a plain vessel of 110 mm outside, or whatever a test asks for.</summary>
 internal static class Brackets
 {
-    public static BracketDesign Narrow { get; } = new(
+    public static SaddleBracket Narrow { get; } = new(
         "bracket", "bracket", Materials.Find("aluminium 5052-H32")!, 90, 1.3, 3, 70, 90, 25, BracketEars.Sides, 5, 0.42,
         new("bracket.bolts", 8, 24, 60, 4, 9, 16));
 
-    public static BracketDesign Level { get; } = Narrow with
+    public static SaddleBracket Level { get; } = Narrow with
     {
         Ears = BracketEars.Ends,
         Width = 60,
@@ -21,17 +21,20 @@ internal static class Brackets
     };
 
     /// <summary>Metal that can be welded to it, and a height that holds it.</summary>
-    public static VesselDesign On(BracketDesign? bracket, double outsideDiameter = 110)
+    public static VesselDesign On(BracketDesign bracket, double outsideDiameter = 110)
     {
         var design = Vessel.Tests.Design.Designs.Good(Vessel.Tests.Design.Designs.WithHeight("180", metal: "aluminium 5052"));
         return design with
         {
             Shell = design.Shell with { OutsideDiameter = outsideDiameter },
-            Bracket = bracket,
+            Brackets = [bracket],
         };
     }
 
-    public static Part Part(VesselDesign design) => BracketPart.Build(design.Bracket!, design, WeldNumbers.Of(design));
+    public static Part Part(VesselDesign design) => BracketPart.Build(design.Brackets[0], design, WeldNumbers.Of(design));
+
+    /// <summary>The saddle that a design of these has.</summary>
+    public static SaddleBracket Saddle(this VesselDesign design) => (SaddleBracket)design.Brackets[0];
 
     /// <summary>Of any shape that there is, with holes wherever they come to lie on the metal: over the bends, too.</summary>
     public static VesselDesign Random(int seed)
@@ -63,5 +66,42 @@ internal static class Brackets
                     Between(hole + slot + 1, Math.Max(hole + slot + 1, height - hole - slot - 2)), slot, hole, 2 * hole),
             },
             2 * radius);
+    }
+
+    public static PlateBracket Plate { get; } = new(
+        "bracket", "bracket", Materials.Find("aluminium 5052-H32")!, 90, 1.3, 12, 0, 5, 60, 40, 45, 8, 25,
+        new("bracket.bolts", 8, 16, 0, 3, 9, 16));
+
+    /// <summary>A plate of any roll and offset, as wide as the shell at times.</summary>
+    public static VesselDesign RandomPlate(int seed)
+    {
+        var random = new Random(seed);
+        double Between(double low, double high) => low + ((high - low) * random.NextDouble());
+        var (radius, thickness) = (Between(25, 160), Between(1.5, 8));
+        var roll = (seed % 4) switch
+        {
+            0 => 0,
+            1 => Math.PI / 2 * (seed % 8 == 1 ? 1 : -1),
+            _ => Between(-1.5, 1.5),
+        };
+        // The most that its width may be where it stands askew; the shell is 180 high.
+        var room = 0.97 * radius;
+        var offset = seed % 3 == 0 ? 0 : Between(-0.6, 0.6) * room;
+        var most = Math.Min(2 * (room - Math.Abs(offset) - (thickness / 2)) / Math.Max(0.05, Math.Cos(roll)), 150);
+        var width = Between(0.3, 1) * most;
+        var plate = Plate with
+        {
+            Angle = Between(0, 6.28),
+            Offset = offset,
+            Roll = roll,
+            Thickness = thickness,
+            Width = width,
+            FreeWidth = seed % 2 == 0 ? width : Between(0.4, 1.2) * width,
+            Depth = radius + Between(10, 60),
+            Corner = seed % 5 == 0 ? 0 : 0.15 * width,
+            BoltsAt = 0.7 * radius,
+            Bolts = new("bracket.bolts", 3, 0, 0, seed % 3, 3.4, 7),
+        };
+        return On(plate, 2 * radius);
     }
 }

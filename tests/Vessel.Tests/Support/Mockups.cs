@@ -16,7 +16,8 @@ internal static class MockupVolume
             - (Math.PI * shell.InnerRadius * shell.InnerRadius * (shell.Height - Floor(design.Bottom) - Floor(design.Top)))
             + Beyond(design.Bottom, shell) + Beyond(design.Top, shell)
             + vessel.Sites.Sum(site => Port(site))
-            + (design.Bracket is null ? 0 : vessel.Parts.Single(part => part.Kind == PartKind.Bracket).Volume + EarGaps(design));
+            + vessel.Parts.Where(part => part.Kind == PartKind.Bracket).Sum(part => part.Volume)
+            + design.Brackets.Sum(bracket => Gaps(bracket, design.Shell.OuterRadius));
     }
 
     /// <summary>How far the room stays inside the shell's end.</summary>
@@ -49,15 +50,32 @@ internal static class MockupVolume
             - Quadrature.Disc(port.BoreRadius, (r, phi) => end - site.Inside.Reach(r, phi));
     }
 
-    /// <summary>Between square ears and the shell: the integral of what the circle falls away by across the ear.</summary>
-    private static double EarGaps(VesselDesign design)
+    /// <summary>Between square ears or edges and the shell: the integral of what the circle falls away by.</summary>
+    private static double Gaps(BracketDesign bracket, double radius)
     {
-        var site = BracketSite.Of(design.Bracket!, design);
-        if (!site.AtSides)
-            return 0;
-        var (outer, radius) = (design.Bracket!.Width / 2, site.ShellRadius);
-        var inner = outer - design.Bracket.Thickness;
         double Circle(double x) => ((x * Math.Sqrt((radius - x) * (radius + x))) + (radius * radius * Math.Asin(x / radius))) / 2;
-        return 2 * design.Bracket.PlateHeight * ((design.Bracket.Thickness * site.EarEnd) - (Circle(outer) - Circle(inner)));
+        if (bracket is PlateBracket plate)
+        {
+            // Of the strip of the shell under the thickness at u: the mean of the circle over it, below its highest place.
+            var (sin, cos) = (Math.Abs(Math.Sin(plate.Roll)), Math.Cos(plate.Roll));
+            var half = plate.Thickness / 2 * sin;
+            if (half == 0)
+                return 0;
+            return Enumerable.Range(0, 20_000).Select(i => plate.Width * (((i + 0.5) / 20_000) - 0.5)).Sum(u =>
+            {
+                var aside = plate.Offset + (u * cos);
+                var (low, high) = (aside - half, aside + half);
+                var nearest = low < 0 && high > 0 ? 0 : Math.Min(Math.Abs(low), Math.Abs(high));
+                return (Math.Sqrt((radius * radius) - (nearest * nearest)) * 2 * half) - (Circle(high) - Circle(low));
+            }) * plate.Width / 20_000 / sin;
+        }
+
+        var saddle = (SaddleBracket)bracket;
+        if (saddle.Ears == BracketEars.Ends)
+            return 0;
+        var outer = saddle.Width / 2;
+        var inner = outer - saddle.Thickness;
+        var end = Math.Sqrt((radius - inner) * (radius + inner));
+        return 2 * saddle.PlateHeight * ((saddle.Thickness * end) - (Circle(outer) - Circle(inner)));
     }
 }

@@ -1,20 +1,32 @@
 namespace Vessel.Design;
 
-/// <summary>Whether the bracket's bolts find room on the flat of its plate.</summary>
+/// <summary>Whether a saddle's bolts find room on the flat of its plate, and no two holes of a bracket run together.</summary>
 internal static class BoltCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        if (design.Bracket is not { } bracket)
-            return [];
         var shown = new Shown(design.Units);
-        var bolts = bracket.Bolts;
-        var bends = 2 * (bracket.InsideRadius + bracket.Thickness);
-        var across = new Row("across", bolts.Across, 0, bracket.Width - (bracket.Ears == BracketEars.Sides ? bends : 0));
-        var up = new Row("up", bolts.Up, bolts.Slot, bracket.PlateHeight - (bracket.Ears == BracketEars.Ends ? bends : 0));
-        return new[] { across, up }
-            .SelectMany(row => new[] { OffPlate(shown, bolts, row), Overlap(shown, bolts, row) })
+        return design.Brackets
+            .SelectMany(bracket => Rows(bracket).SelectMany(row => new[]
+            {
+                OffPlate(shown, bracket.Bolts, row), Overlap(shown, bracket.Bolts, row),
+            }))
             .OfType<Fault>();
+    }
+
+    /// <summary>Of a plate on the shell <see cref="PlateCheck"/> knows the room.</summary>
+    private static Row[] Rows(BracketDesign bracket)
+    {
+        var bolts = bracket.Bolts;
+        var (width, height) = (double.PositiveInfinity, double.PositiveInfinity);
+        if (bracket is SaddleBracket saddle)
+        {
+            var bends = 2 * (saddle.InsideRadius + saddle.Thickness);
+            width = saddle.Width - (saddle.Ears == BracketEars.Sides ? bends : 0);
+            height = saddle.PlateHeight - (saddle.Ears == BracketEars.Ends ? bends : 0);
+        }
+
+        return [new("across", bolts.Across, 0, width), new("up", bolts.Up, bolts.Slot, height)];
     }
 
     private static Fault? OffPlate(Shown shown, BoltsDesign bolts, Row row)

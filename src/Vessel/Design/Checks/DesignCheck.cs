@@ -29,7 +29,8 @@ internal static class DesignCheck
             .. InsideReachCheck.Find(design),
             .. WindowCheck.Find(design),
             .. HolePatternCheck.Find(design),
-            .. BracketCheck.Find(design, holes),
+            .. SaddleCheck.Find(design, holes),
+            .. PlateCheck.Find(design, holes),
             .. BoltCheck.Find(design),
         ];
     }

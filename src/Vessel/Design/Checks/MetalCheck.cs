@@ -30,8 +30,8 @@ internal static class MetalCheck
 
     private static IEnumerable<(Section Part, Section? Host, string Name, string HostName)> Welded(Section file)
     {
-        if (file.Child("bracket") is { } bracket)
-            yield return (bracket, file.Child("shell"), BracketBuilder.Name, "the shell");
+        foreach (var bracket in file.Items("bracket"))
+            yield return (bracket, file.Child("shell"), Name(bracket), "the shell");
         var inside = file.Child("inside") ?? Section.Absent("inside");
         foreach (var part in inside.Items("sleeve").Concat(inside.Items("cap")).Where(p => p.Text("fixed") == "weld"))
         {

@@ -18,15 +18,13 @@ internal static class NameCheck
 
         var taken = _ofTheVessel.ToDictionary(name => name, _ => "a part of every vessel", StringComparer.Ordinal);
         taken.Add("assembly", "the solid of the whole vessel");
-        if (file.Has("bracket"))
-            taken.Add(BracketBuilder.Name, "the bracket");
         foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))
         {
             taken.Add(Slug.Of(GoreDesign.GoreOf(end)), $"a gore of the {end}");
             taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
         }
 
-        foreach (var cap in OfKind(file, "cap"))
+        foreach (var cap in OneOrNamed(file.Child("inside") ?? Section.Absent("inside"), "cap"))
         {
             if (cap.Text("name") is not { } name)
                 continue;
@@ -58,23 +56,26 @@ internal static class NameCheck
     private static IEnumerable<Section> Parts(Section file)
     {
         var inside = file.Child("inside") ?? Section.Absent("inside");
-        return file.Items("ports").Concat(_mayBeNameless.SelectMany(kind => OfKind(file, kind))).Concat(inside.Items("discs"));
+        return OneOrNamed(file, "bracket").Concat(file.Items("ports"))
+            .Concat(_mayBeNameless.SelectMany(kind => OneOrNamed(inside, kind)))
+            .Concat(inside.Items("discs"));
     }
 
-    private static IEnumerable<Section> OfKind(Section file, string kind)
+    private static IEnumerable<Section> OneOrNamed(Section holder, string kind)
     {
-        var all = (file.Child("inside") ?? Section.Absent("inside")).Items(kind);
+        var all = holder.Items(kind);
         return all.Where(p => p.Given.Contains("name") || all.Length == 1);
     }
 
     private static IEnumerable<Fault> Nameless(Section file)
     {
         var inside = file.Child("inside") ?? Section.Absent("inside");
-        return _mayBeNameless
-            .Where(kind => inside.Items(kind).Length > 1)
-            .SelectMany(kind => inside.Items(kind)
+        return _mayBeNameless.Select(kind => (Kind: kind, All: inside.Items(kind)))
+            .Append((Kind: "bracket", All: file.Items("bracket")))
+            .Where(kind => kind.All.Length > 1)
+            .SelectMany(kind => kind.All
                 .Where(p => !p.Given.Contains("name"))
-                .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind}'.",
+                .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind.Kind}'.",
                     null, null, "Add 'name': what it is called.")));
     }
 

@@ -69,10 +69,10 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return key.Kind switch
         {
             KeyKind.Mapping => Child(key, entry, path, section, material),
-            KeyKind.List => Items(key, entry, path, material),
+            KeyKind.List => Items(key, entry, path, section, material),
             KeyKind.OneOrList => entry.Value is YamlMapping one
-                ? ImmutableArray.Create(Bind(one, key.Map!, path, material))
-                : Items(key, entry, path, material),
+                ? MapOf(key, path, one, section) is { } own ? ImmutableArray.Create(Bind(one, own, path, material)) : null
+                : Items(key, entry, path, section, material),
             KeyKind.Texts => Texts(key, entry, path),
             KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
             KeyKind.Variants => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with settings"),
@@ -186,9 +186,12 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     {
         if (entry.Value is not YamlMapping child)
             return WrongKind(entry.Value, path, "a mapping of keys");
-        var map = key.Switch is { } by ? Switched(by, path, child, section) : key.Map;
-        return map is null ? null : Bind(child, map, path, material);
+        return MapOf(key, path, child, section) is { } map ? Bind(child, map, path, material) : null;
     }
+
+    /// <summary>The keys that a mapping under this key may have; null where what decides is at fault.</summary>
+    private KeyMap? MapOf(Key key, string path, YamlMapping holder, Section section) =>
+        key.Switch is { } by ? Switched(by, path, holder, section) : key.Map;
 
     private KeyMap? Switched(KeySwitch by, string path, YamlMapping holder, Section section)
     {
@@ -198,6 +201,8 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         var key = by.Maps.Values.First().Find(by.By)!;
         if (holder.Find(by.By) is not { } entry)
         {
+            if (key.Default is { } usual)
+                return by.Maps[usual];
             Report(FaultCodes.MissingKey, path, $"'{by.By}' is missing.",
                 $"Add '{by.By}': one of {string.Join(", ", key.Choices)}.");
             return null;
@@ -218,7 +223,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return true;
     }
 
-    private object? Items(Key key, YamlEntry entry, string path, Inherited? material)
+    private object? Items(Key key, YamlEntry entry, string path, Section section, Inherited? material)
     {
         if (entry.Value is not YamlList list)
         {
@@ -233,10 +238,10 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         for (var i = 0; i < list.Items.Length; i++)
         {
             var itemPath = string.Create(CultureInfo.InvariantCulture, $"{path}[{i}]");
-            if (list.Items[i] is YamlMapping item)
-                items.Add(Bind(item, key.Map!, itemPath, material));
-            else
+            if (list.Items[i] is not YamlMapping item)
                 WrongKind(list.Items[i], itemPath, "a mapping of keys");
+            else if (MapOf(key, itemPath, item, section) is { } map)
+                items.Add(Bind(item, map, itemPath, material));
         }
 
         return items.ToImmutable();

@@ -1,20 +1,28 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Design;
 
-/// <summary>The keys under <c>bracket</c>.</summary>
+/// <summary>The keys under <c>bracket</c>, by its kind.</summary>
 internal static class BracketKeys
 {
     public static KeyRange K { get; } = new(0.2, 0.6);
 
-    public static KeyMap Place { get; } = new("the place of a bracket",
-    [
-        new("height", KeyKind.Length, "Of the plate's middle, above the shell's lower edge")
-        {
-            IsRequired = true, Range = CommonKeys.FromZero,
-        },
-        CommonKeys.Angle,
-    ]);
+    private static readonly Key _kind = new("kind", KeyKind.Choice, "A saddle with bent ears, or a flat plate that stands on the shell")
+    {
+        Choices = ["saddle", "plate"], Default = "saddle",
+    };
 
-    public static KeyMap Bolts { get; } = new("the bolts of a bracket",
+    private static readonly Key _name = new("name", KeyKind.Text, "What it is called; needed where there are several")
+    {
+        Default = "bracket",
+    };
+
+    private static readonly Key _height = new("height", KeyKind.Length, "Of the plate's middle, above the shell's lower edge")
+    {
+        IsRequired = true, Range = CommonKeys.FromZero,
+    };
+
+    private static readonly ImmutableArray<Key> _bolts =
     [
         new("diameter", KeyKind.Length, "Of each bolt") { IsRequired = true, Range = new(2, 50) },
         new("across", KeyKind.Length, "From middle to middle along the girth; 0 for one column")
@@ -29,10 +37,68 @@ internal static class BracketKeys
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
+    ];
+
+    public static KeyMap Place { get; } = new("the place of a bracket", [_height, CommonKeys.Angle]);
+
+    public static KeyMap PlatePlace { get; } = new("the place of a plate",
+    [
+        _height,
+        CommonKeys.Angle,
+        new("offset", KeyKind.Length, "Sideways towards increasing angle; the plate keeps its direction")
+        {
+            Default = "0 mm", Range = new(-10_000, 10_000),
+        },
+        new("roll", KeyKind.Angle, "About the line outward: 0 lies level, 90 stands upright")
+        {
+            Default = "0 deg", Range = new(-90, 90),
+        },
     ]);
 
-    public static KeyMap Bracket { get; } = new("the bracket",
+    public static KeyMap Bolts { get; } = new("the bolts of a bracket", _bolts);
+
+    public static KeyMap PlateBolts { get; } = new("the bolts of a plate",
     [
+        .. _bolts.Select(key => key.Name switch
+        {
+            "across" => key with { Description = "From middle to middle along the coped edge; 0 for one column" },
+            "up" => key with { Description = "From middle to middle away from the shell; 0 for one row" },
+            "slot" => key with { Description = "By how much each hole is drawn out away from the shell; 0 for round holes" },
+            _ => key,
+        }),
+        new("from_shell", KeyKind.Length, "On the plate's middle line, from the coped edge to the middle of the bolts")
+        {
+            DefaultRule = "half the depth", Range = CommonKeys.FromZero,
+        },
+    ]);
+
+    public static KeyMap Plate { get; } = new("a plate that stands on the shell",
+    [
+        _kind,
+        _name,
+        new("at", KeyKind.Mapping, "Where its middle is") { IsRequired = true, Map = PlatePlace },
+        new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
+        new("width", KeyKind.Length, "Across the edge that is coped to the shell") { IsRequired = true, Range = CommonKeys.Diameter },
+        new("depth", KeyKind.Length, "On the middle line, from the coped edge to the free one")
+        {
+            IsRequired = true, Range = CommonKeys.Diameter,
+        },
+        new("free_width", KeyKind.Length, "Of the free edge; the sides lean where it differs")
+        {
+            DefaultRule = "the width", Range = CommonKeys.Diameter,
+        },
+        new("corner", KeyKind.Length, "Radius of the free edge's corners; 0 for sharp ones")
+        {
+            Default = "0 mm", Range = CommonKeys.FromZero,
+        },
+        new("bolts", KeyKind.Mapping, "In the plate") { IsRequired = true, Map = PlateBolts },
+        CommonKeys.Material,
+    ]);
+
+    public static KeyMap Saddle { get; } = new("the bracket",
+    [
+        _kind,
+        _name,
         new("at", KeyKind.Mapping, "Where its middle is") { IsRequired = true, Map = Place },
         new("thickness", KeyKind.Length, "Of the sheet") { IsRequired = true, Range = CommonKeys.Wall },
         new("width", KeyKind.Length, "Over all along the girth") { IsRequired = true, Range = CommonKeys.Diameter },
@@ -56,4 +122,8 @@ internal static class BracketKeys
         new("bolts", KeyKind.Mapping, "In the plate") { IsRequired = true, Map = Bolts },
         CommonKeys.Material,
     ]);
+
+    public static ImmutableDictionary<string, KeyMap> ByKind { get; } = ImmutableDictionary<string, KeyMap>.Empty
+        .Add("saddle", Saddle)
+        .Add("plate", Plate);
 }

@@ -129,9 +129,9 @@ public static class KeyTable
         Head("bottom", "What closes the lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = Port },
         new("inside", KeyKind.Mapping, "What stands inside") { DefaultRule = "nothing", Map = InsideKeys.Inside },
-        new("bracket", KeyKind.Mapping, "What the vessel is bolted up by")
+        new("bracket", KeyKind.OneOrList, "What the vessel is bolted up by")
         {
-            DefaultRule = "none", Map = BracketKeys.Bracket,
+            DefaultRule = "none", Switch = new("kind", false, BracketKeys.ByKind), Items = new(0, 24),
         },
         new("finish", KeyKind.Choice, "What is done to the surface when all is welded")
         {

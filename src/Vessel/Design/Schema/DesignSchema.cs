@@ -140,7 +140,7 @@ public static class DesignSchema
             KeyKind.List => Listed(key, maps.Reference(key.Map!, units)),
             KeyKind.OneOrList => new JsonObject
             {
-                ["anyOf"] = new JsonArray(maps.Reference(key.Map!, units), Listed(key, maps.Reference(key.Map!, units))),
+                ["anyOf"] = new JsonArray(Item(key, units, maps), Listed(key, Item(key, units, maps))),
             },
             KeyKind.Texts => Listed(key, new JsonObject { ["type"] = List(["string", "number", "boolean"]) }),
             KeyKind.Sizes => Named(SizeName, Value(null)),
@@ -153,6 +153,9 @@ public static class DesignSchema
             schema.Add("default", key.Choices == CommonKeys.TruthValues ? standard == "true" : standard);
         return schema;
     }
+
+    private static JsonObject Item(Key key, UserUnits units, Definitions maps) =>
+        key.Switch is { } by ? Switched(by, units, maps) : maps.Reference(key.Map!, units);
 
     private static JsonObject Listed(Key key, JsonObject item) => new()
     {
@@ -187,16 +190,18 @@ public static class DesignSchema
         var key = by.Maps.Values.First().Find(by.By)!;
         var rules = key.Choices.Select(choice => new JsonObject
         {
-            ["if"] = Chosen(by.By, choice),
+            ["if"] = Holds(by.Maps[choice], new(by.By, choice)),
             ["then"] = maps.Reference(by.Maps[choice], units),
         });
-        return new JsonObject
+        var schema = new JsonObject
         {
             ["type"] = "object",
             ["properties"] = new JsonObject { [by.By] = new JsonObject { ["enum"] = List(key.Choices) } },
-            ["required"] = List([by.By]),
             ["allOf"] = new JsonArray([.. rules]),
         };
+        if (key.Default is null)
+            schema.Add("required", List([by.By]));
+        return schema;
     }
 
     /// <summary>A bare number inside the key's range, or a text with a unit or expression.</summary>

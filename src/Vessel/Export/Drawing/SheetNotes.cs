@@ -146,12 +146,12 @@ internal static class SheetNotes
         return Ordinates.Across(a, b, front.Box.Min.V - 7, $"dia {units.Of(shell.OutsideDiameter).First}");
     }
 
-    /// <summary>Where ports and bracket stand round the vessel, on lines from its axis.</summary>
+    /// <summary>Where ports and brackets stand round the vessel, on lines from its axis.</summary>
     private static IEnumerable<PdfItem> Angles(Build build, PlacedView top)
     {
         var design = build.Assembly.Design;
         var angles = build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Angle)
-            .Concat(design.Bracket is { } bracket ? [bracket.Angle] : [])
+            .Concat(design.Brackets.Select(bracket => bracket.Angle))
             .Select(angle => Turns.From(angle, 0))
             .DistinctBy(angle => NoteText.Degrees(angle));
         foreach (var angle in angles)

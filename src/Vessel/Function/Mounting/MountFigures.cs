@@ -1,3 +1,4 @@
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Stock;
 
@@ -12,17 +13,18 @@ internal static class MountFigures
     public static FigureGroup Of(Assembly assembly)
     {
         var (empty, full) = (Weight.Empty(assembly), Weight.Full(assembly));
-        var load = BracketLoad.Of(assembly, full);
+        var brackets = assembly.Design.Brackets;
         return new(
             "mounting",
             "Mass and mounting",
             [
                 .. Masses(assembly, empty, full)
-                    .Concat(load is null ? [] : Loads(load, assembly))
+                    .Concat(brackets.SelectMany(bracket => Loads(BracketLoad.Of(bracket, assembly, full), assembly)
+                        .Select(figure => brackets.Length == 1 ? figure : Named(figure, bracket.Name))))
                     .Append(BodyGrowth(assembly)),
             ],
             [],
-            load is null
+            brackets.IsEmpty
                 ? ["No bracket: what the vessel is held by is not reckoned."]
                 : [
                     "Every stress is an upper bound for a force from any side, by elementary statics; notches, fatigue and the thin shell that "
@@ -32,16 +34,26 @@ internal static class MountFigures
                 ]);
     }
 
-    /// <summary>Margins of the bracket by what they are of; empty without one.</summary>
-    public static IEnumerable<(string What, double Margin, double Stress, double Bears)> Margins(Assembly assembly)
+    /// <summary>Of one of several brackets.</summary>
+    private static Figure Named(Figure figure, string bracket) => figure with
     {
-        if (BracketLoad.Of(assembly, Weight.Full(assembly)) is not { } load)
-            yield break;
-        var (metal, shell) = (Strengths.Of(load.Bracket.Material), Strengths.Of(assembly.Design.Shell.Material));
-        var weld = Math.Min(metal.WeldShear, shell.WeldShear);
-        yield return ("the welds of its ears", weld / load.WeldStress, load.WeldStress, weld);
-        yield return ("its ears", metal.Yield / load.EarStress.Likely, load.EarStress.Likely, metal.Yield);
-        yield return ("its bolts", 1 / load.BoltShare, load.BoltShare * BoltStrength.Proof, BoltStrength.Proof);
+        Name = $"{figure.Name}-{Slug.Of(bracket)}",
+        Title = $"{bracket}: {figure.Title}",
+    };
+
+    /// <summary>Margins of every bracket by what they are of.</summary>
+    public static IEnumerable<MountMargin> Margins(Assembly assembly)
+    {
+        var full = Weight.Full(assembly);
+        foreach (var bracket in assembly.Design.Brackets)
+        {
+            var load = BracketLoad.Of(bracket, assembly, full);
+            var (metal, shell) = (Strengths.Of(bracket.Material), Strengths.Of(assembly.Design.Shell.Material));
+            var weld = Math.Min(metal.WeldShear, shell.WeldShear);
+            yield return new(bracket, load.Words.Welds, weld / load.WeldStress, load.WeldStress, weld);
+            yield return new(bracket, load.Words.Member, metal.Yield / load.MemberStress.Likely, load.MemberStress.Likely, metal.Yield);
+            yield return new(bracket, "its bolts", 1 / load.BoltShare, load.BoltShare * BoltStrength.Proof, BoltStrength.Proof);
+        }
     }
 
     private static IEnumerable<Figure> Masses(Assembly assembly, Weight empty, Weight full)
@@ -67,7 +79,7 @@ internal static class MountFigures
     private static IEnumerable<Figure> Loads(BracketLoad load, Assembly assembly)
     {
         var design = assembly.Design;
-        var (metal, shell) = (Strengths.Of(load.Bracket.Material), Strengths.Of(design.Shell.Material));
+        var (metal, shell) = (Strengths.Of(load.Design.Material), Strengths.Of(design.Shell.Material));
         FigureInput force = new("F", "force", load.Force, "N", "mount-force");
         var statics = new Validity("elastic, thin plates, any direction; no fatigue, no notches", true);
         yield return new(
@@ -79,53 +91,35 @@ internal static class MountFigures
             design.Mounting.IsGiven ? "Newton; the acceleration is the design's" : "Newton; 5 g in any direction is a default: common practice, no source",
             Validity.Always);
         yield return Margin(
-            "weld-margin", "margin of the ears' welds", load.WeldStress, Math.Min(metal.WeldShear, shell.WeldShear),
+            "weld-margin", load is SaddleLoad ? "margin of the ears' welds" : "margin of the plate's welds", load.WeldStress, Math.Min(metal.WeldShear, shell.WeldShear),
             "tau = F (1 / (2 L a) + e / W), W = the less of L D a and L^2 a / 3",
             [
                 force,
                 new("L", "length of each weld", load.WeldLength, "mm", "welds"),
                 new("a", "throat", load.Throat, "mm", "welds"),
-                new("D", "distance of the welds", load.Site.Overall, "mm", "bracket"),
+                new("D", "distance of the welds", load.WeldsApart, "mm", load.Design.Path),
             ],
             metal.Source, statics);
-        yield return Margin(
-            "ear-margin", "margin of the ears in bending, as welded", load.EarStress, metal.Yield,
-            "sigma = F l / 4 / (b t^2 / 6) as a frame; twice that as cantilevers",
-            [
-                force,
-                new("l", "from shell to plate", load.EarLength, "mm", "bracket.stand_off"),
-                new("b", "width of an ear", load.Site.BendLength, "mm", "bracket"),
-                new("t", "thickness", load.Bracket.Thickness, "mm", "bracket.thickness"),
-            ],
-            metal.Source, statics);
+        yield return load.MemberMargin(force, new(metal.Yield, metal.Source), statics);
         yield return new(
             "bolt-tension", "T", "tension of the worst bolt", load.BoltTension, "N",
             "T = F times the length of (1/n + y/u + x/c, e/u, e/c): pull, and moments over the rows and columns",
-            [force, new("n", "bolts", load.BoltCount, "", "bracket.bolts")], "statics", statics);
+            [force, new("n", "bolts", load.BoltCount, "", load.Design.Bolts.Path)], "statics", statics);
         yield return new(
             "bolt-shear", "V", "shear of the worst bolt", load.BoltShear, "N", "V = F (1 / n + s r / sum r^2)",
-            [force, new("n", "bolts", load.BoltCount, "", "bracket.bolts")], "statics", statics);
+            [force, new("n", "bolts", load.BoltCount, "", load.Design.Bolts.Path)], "statics", statics);
         yield return new(
             "bolt-margin", "", "margin of the bolts in tension and shear together", 1 / load.BoltShare, "",
             "1 / sqrt((T / (A Rp))^2 + (V / (0.6 A Rp))^2)",
             [
                 new("T", "tension", load.BoltTension, "N", "bolt-tension"),
                 new("V", "shear", load.BoltShear, "N", "bolt-shear"),
-                new("A", "stress area", BoltStrength.Area(load.Bracket.Bolts.Diameter), "mm2", "ISO 261"),
+                new("A", "stress area", BoltStrength.Area(load.Design.Bolts.Diameter), "mm2", "ISO 261"),
                 new("Rp", "proof stress", BoltStrength.Proof, "MPa", "A2-70"),
             ],
             BoltStrength.Source,
             new("bolts of A2-70 or better, tightened and locked; static", true));
-        yield return new(
-            "mount-frequency", "f", "first natural frequency of the full vessel on its ears", load.Frequency(metal.Elasticity), "Hz",
-            "f = sqrt(2 c E I / (l^3 M)) / (2 pi), I = b t^3 / 12; c = 3, 6, 12: held at one end, between, at both",
-            [
-                new("E", "elasticity", metal.Elasticity, "MPa", "a table of metals"),
-                new("l", "from shell to plate", load.EarLength, "mm", "bracket.stand_off"),
-                new("M", "mass, full", load.Full.Mass / 1000, "kg", "mass-full"),
-            ],
-            "two leaf springs; the range by how they are held: derived here",
-            new("stiff shell, stiff wall: a thin shell or a weak wall lowers it; an engine shakes at its speed and its multiples", true));
+        yield return load.FrequencyFigure(metal.Elasticity);
         yield return new(
             "mount-growth", "d", "by how much the bolts' holes move apart when it warms and what it hangs on does not",
             load.Growth(metal.Growth, design.Flow.Temperature - design.Flow.Surroundings), "mm", "d = k (T - Ta) s",
@@ -133,13 +127,13 @@ internal static class MountFigures
                 new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
                 new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),
                 new("Ta", "air round it", design.Flow.Surroundings, "degC", "flow.surroundings"),
-                new("s", "distance of the bolts", Math.Sqrt((load.Bracket.Bolts.Across * load.Bracket.Bolts.Across) + (load.Bracket.Bolts.Up * load.Bracket.Bolts.Up)), "mm", "bracket.bolts"),
+                new("s", "distance of the bolts", load.Group.Spread, "mm", load.Design.Bolts.Path),
             ],
             metal.Source,
             new("an upper bound: what it hangs on warms too", true));
     }
 
-    private static Figure Margin(
+    internal static Figure Margin(
         string name, string title, Amount stress, double bears, string formula, FigureInput[] inputs, string source, Validity validity) => new(
         name, "", title, stress.Through(value => bears / value), "", $"bears / stress; {formula}",
         [.. inputs, new("stress", "stress", stress, "MPa", "the formula"), new("bears", "what it bears", bears, "MPa", "a table of metals")],
@@ -160,3 +154,8 @@ internal static class MountFigures
             metal.Source, new("the whole shell as warm as the gas", true));
     }
 }
+
+/// <summary>What a piece of a mounting bears, over what it is loaded with.</summary>
+/// <param name="Stress">MPa.</param>
+/// <param name="Bears">MPa.</param>
+internal readonly record struct MountMargin(BracketDesign Bracket, string What, double Margin, double Stress, double Bears);

@@ -22,7 +22,7 @@ internal static class PartCentre
             PartKind.Crown => LessHoles(part, Zone(part, design, shape => shape.Cap), assembly, End(part, design)),
             PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
             PartKind.Branch or PartKind.Bung => Port(part, assembly.Sites.First(site => Slug.Of(site.Port.Name) == part.Id)),
-            PartKind.Bracket => Bracket(part, BracketSite.Of(design.Bracket!, design)),
+            PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
             PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
             PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
             PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),
@@ -79,8 +79,22 @@ internal static class PartCentre
         return site.Frame.Origin + ((port.Length - (part.Volume / section / 2)) * site.Frame.Z);
     }
 
+    private static Vector3 Bracket(Part part, BracketDesign bracket, VesselDesign design) => bracket switch
+    {
+        SaddleBracket saddle => Saddle(part, SaddleSite.Of(saddle, design)),
+        PlateBracket plate => Plate(part, PlateSite.Of(plate, design)),
+        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
+    };
+
+    /// <summary>Of its outline's area, holes and all.</summary>
+    private static Vector3 Plate(Part part, PlateSite site)
+    {
+        var at = CurveMeasures.Centre(part.Flat!.Cut);
+        return site.Frame.ToOuter(new(at.U, at.V, part.Thickness / 2));
+    }
+
     /// <summary>The plate flat between its outer edges, the ears from there to the shell.</summary>
-    private static Vector3 Bracket(Part part, BracketSite site)
+    private static Vector3 Saddle(Part part, SaddleSite site)
     {
         var bracket = site.Bracket;
         var holes = site.BoltPlaces.Length * ((Math.PI / 4 * bracket.Bolts.HoleDiameter * bracket.Bolts.HoleDiameter)

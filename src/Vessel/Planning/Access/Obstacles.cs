@@ -37,10 +37,14 @@ internal static class Obstacles
 
         foreach (var disc in design.Inside.Discs)
             yield return Ring(Slug.Of(disc.Name), disc.Bore / 2, disc.OutsideDiameter / 2, disc.Height, disc.Height + disc.Thickness);
-        if (design.Bracket is { } bracket)
+        foreach (var body in design.Brackets.SelectMany(bracket => bracket switch
         {
-            foreach (var body in Bracket(BracketSite.Of(bracket, design)))
-                yield return body;
+            SaddleBracket saddle => Saddle(SaddleSite.Of(saddle, design)),
+            PlateBracket plate => [Plate(PlateSite.Of(plate, design))],
+            _ => throw new ArgumentOutOfRangeException(nameof(assembly)),
+        }))
+        {
+            yield return body;
         }
     }
 
@@ -72,7 +76,18 @@ internal static class Obstacles
         return new(Slug.Of(port.Name), site.Frame, port.BoreRadius, port.OuterRadius, foot, port.Length);
     }
 
-    private static IEnumerable<Obstacle> Bracket(BracketSite site)
+    /// <summary>From the lowest place of its coped edge outward, as wide as its wider edge.</summary>
+    private static BoxBody Plate(PlateSite site)
+    {
+        var (plate, half) = (site.Bracket, site.Across / 2);
+        return new(
+            Slug.Of(plate.Name),
+            site.Way,
+            new(-half, -site.Cope.FreeLevel, -plate.Thickness / 2),
+            new(half, site.Deepest - site.Cope.FreeLevel, plate.Thickness / 2));
+    }
+
+    private static IEnumerable<Obstacle> Saddle(SaddleSite site)
     {
         var (bracket, id) = (site.Bracket, Slug.Of(site.Bracket.Name));
         var (w, h, t) = (bracket.Width / 2, bracket.PlateHeight / 2, bracket.Thickness);

@@ -61,6 +61,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
+        WeldRole.BracketPlate => "square to the shell, bolt holes by the set-up table",
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the girth at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };

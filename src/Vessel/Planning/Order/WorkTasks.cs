@@ -123,7 +123,7 @@ internal static class WorkTasks
         WeldRole.LongSeam => Ranks.LongSeam,
         WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
         WeldRole.PortSeam => Ranks.Ports,
-        WeldRole.BracketEar => Ranks.Bracket,
+        WeldRole.BracketEar or WeldRole.BracketPlate => Ranks.Bracket,
         WeldRole.HeadSeam => weld.Joint.Path == design.Head(ClosingEnd(design)).Path ? Ranks.Close : Ranks.FirstHead,
         _ => Ranks.Inside,
     };
@@ -144,7 +144,7 @@ internal static class WorkTasks
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line, deburr"
                 : $"saw {part.Name} square{wrapped}, deburr",
             PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
-            PartKind.Bracket => $"cut {part.Name}{openings}, deburr, bend",
+            PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
             PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone, drill its holes",
             PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",

@@ -5,9 +5,9 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>What the one at the brake has to know.</summary>
-internal static class BracketNotes
+internal static class SaddleNotes
 {
-    public static ImmutableArray<string> Of(BracketSite site, FoldedSheet sheet)
+    public static ImmutableArray<string> Of(SaddleSite site, FoldedSheet sheet)
     {
         var bracket = site.Bracket;
         return
@@ -23,12 +23,12 @@ internal static class BracketNotes
         ];
     }
 
-    private static string OfBend(int number, Bend bend, BracketSite site) =>
+    private static string OfBend(int number, Bend bend, SaddleSite site) =>
         $"Bend {number} on {(site.AtSides ? "x" : "y")} = {NoteText.Length(bend.Line)} mm: {NoteText.Degrees(Math.Abs(bend.Angle))} deg "
         + $"{(bend.Angle > 0 ? "UP" : "DOWN")}, inside radius {NoteText.Length(bend.InsideRadius)} mm, "
         + $"K {Math.Round(bend.K, 4).ToString(CultureInfo.InvariantCulture)}.";
 
-    private static string Check(BracketSite site, FoldedSheet sheet)
+    private static string Check(SaddleSite site, FoldedSheet sheet)
     {
         string[] lengths =
         [

@@ -9,12 +9,12 @@ namespace Vessel.Parts;
 /// Both ears are bent a quarter turn towards the shell. Cut square through their thickness, ears at the sides touch the
 /// shell along the edge nearer to its axis; those at the ends lie level and touch all through.
 /// </remarks>
-public sealed record BracketSite(BracketDesign Bracket, double ShellRadius)
+public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius)
 {
     /// <summary>A quarter turn away from the viewer of the flat, who sees the outside.</summary>
     private const double Turn = -Math.PI / 2;
 
-    public static BracketSite Of(BracketDesign bracket, VesselDesign vessel) => new(bracket, vessel.Shell.OuterRadius);
+    public static SaddleSite Of(SaddleBracket bracket, VesselDesign vessel) => new(bracket, vessel.Shell.OuterRadius);
 
     /// <summary>Over the bent ears, across the bend lines, mm.</summary>
     public double Overall => AtSides ? Bracket.Width : Bracket.PlateHeight;
@@ -102,24 +102,10 @@ public sealed record BracketSite(BracketDesign Bracket, double ShellRadius)
     }
 
     /// <summary>Middles of the bolt holes on the flat, row by row from the lower left.</summary>
-    public ImmutableArray<Point2> BoltPlaces
-    {
-        get
-        {
-            var bolts = Bracket.Bolts;
-            return
-            [
-                .. from y in Both(bolts.Up)
-                   from x in Both(bolts.Across)
-                   select Middle + new Point2(x, y),
-            ];
-        }
-    }
+    public ImmutableArray<Point2> BoltPlaces => BoltHole.Places(Bracket.Bolts, Middle);
 
     /// <summary>From the axis to the shell's outside at so much to the side of the bracket's middle plane, mm.</summary>
     public double ShellLevel(double aside) => Math.Sqrt((ShellRadius - aside) * (ShellRadius + aside));
-
-    private static double[] Both(double distance) => distance == 0 ? [0] : [-distance / 2, distance / 2];
 
     private Bend Bent(double line) => new(line, Turn, Bracket.InsideRadius, Bracket.K);
 }

@@ -4,7 +4,7 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>What is scribed on the bracket: on the plate between the bends, and each ear's weld on the ear.</summary>
-internal static class BracketMarks
+internal static class SaddleMarks
 {
     private const double LetterHeight = 4;
 
@@ -12,13 +12,13 @@ internal static class BracketMarks
     private const double TickGap = 0.5;
     private const double TickLength = 3;
 
-    public static ImmutableArray<Mark> Of(BracketSite site, ImmutableArray<Loop2> holes, WeldNumbers welds)
+    public static ImmutableArray<Mark> Of(SaddleSite site, ImmutableArray<Loop2> holes, WeldNumbers welds)
     {
         // The plate between its bends has a corner of its own.
         var (size, corner) = (Plate(site), site.Middle - (0.5 * Plate(site)));
         ImmutableArray<Loop2> onPlate = [.. holes.Select(hole => Moved(hole, -corner))];
         var title = new FlatMarks(size.U, size.V, onPlate);
-        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', WeldNumbers.EarsOf(site.Bracket).Select(path => welds[path]))}", LetterHeight);
+        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', WeldNumbers.OfBracket(site.Bracket).Select(path => welds[path]))}", LetterHeight);
         // The centre line ends below the title.
         var marks = new FlatMarks(size.U, size.V - (2 * LetterHeight), onPlate);
         marks.AddVertical(size.U / 2, $"{NoteText.Degrees(site.Bracket.Angle)} deg", LetterHeight);
@@ -32,20 +32,20 @@ internal static class BracketMarks
         ];
     }
 
-    private static Point2 Plate(BracketSite site) =>
+    private static Point2 Plate(SaddleSite site) =>
         site.AtSides ? new(site.Straight, site.FlatHeight) : new(site.FlatWidth, site.Straight);
 
     /// <summary>
     /// Its weld's number in the middle of each ear, along the bend, and where a curved end lies on the bracket's middle;
     /// nothing on an ear that is too short for letters.
     /// </summary>
-    private static IEnumerable<Mark> EarMarks(BracketSite site, WeldNumbers welds)
+    private static IEnumerable<Mark> EarMarks(SaddleSite site, WeldNumbers welds)
     {
         if (site.ShortestEar < 3 * LetterHeight)
             yield break;
         // The end's curve cuts into the ear's middle from outside.
         var (bend, end) = ((site.Straight / 2) + site.Allowance, (site.Straight / 2) + site.Allowance + site.ShortestEar);
-        var paths = WeldNumbers.EarsOf(site.Bracket);
+        var paths = WeldNumbers.OfBracket(site.Bracket);
         for (var ear = 0; ear < paths.Length; ear++)
         {
             // Left, right; upper, lower.

@@ -6,8 +6,8 @@ using Vessel.Stock;
 
 namespace Vessel.Findings;
 
-/// <summary>How the bracket bends, bolts and fits the shell.</summary>
-internal static class BracketRules
+/// <summary>How a saddle bends, bolts and fits the shell.</summary>
+internal static class SaddleRules
 {
     /// <summary>A washer stays so many thicknesses off a bend. Common practice, no source.</summary>
     private const double WasherShare = 1;
@@ -15,12 +15,13 @@ internal static class BracketRules
     /// <summary>A hole nearer to a bend line than so many thicknesses and the radius is drawn out. Common practice, no source.</summary>
     private const double HoleShare = 2;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Finding> Of(Assembly assembly) =>
+        assembly.Design.Brackets.OfType<SaddleBracket>().SelectMany(bracket => Of(bracket, assembly));
+
+    private static IEnumerable<Finding> Of(SaddleBracket bracket, Assembly assembly)
     {
-        if (assembly.Design.Bracket is not { } bracket)
-            return [];
-        var site = BracketSite.Of(bracket, assembly.Design);
-        var weld = assembly.Welds.First(w => w.Joint.Path == WeldNumbers.EarsOf(bracket)[0]);
+        var site = SaddleSite.Of(bracket, assembly.Design);
+        var weld = assembly.Welds.First(w => w.Joint.Path == WeldNumbers.OfBracket(bracket)[0]);
         Finding?[] all =
         [
             Radius(assembly, bracket),
@@ -33,13 +34,14 @@ internal static class BracketRules
         return all.OfType<Finding>();
     }
 
-    private static Finding? Radius(Assembly assembly, BracketDesign bracket)
+    private static Finding? Radius(Assembly assembly, SaddleBracket bracket)
     {
         var least = BendRadii.Least(bracket.Material, bracket.Thickness);
         if (bracket.InsideRadius >= least.Value)
             return null;
         return Warning(
             assembly,
+            bracket,
             FindingCodes.BendTooTight,
             $"{bracket.Name} is bent to {NoteText.Length(bracket.InsideRadius)} mm inside; {bracket.Material.Name} of "
             + $"{NoteText.Length(bracket.Thickness)} mm may crack below {NoteText.Length(least.Value)} mm ({least.Source}): "
@@ -48,7 +50,7 @@ internal static class BracketRules
             "inside_radius");
     }
 
-    private static Finding? Hole(Assembly assembly, BracketSite site)
+    private static Finding? Hole(Assembly assembly, SaddleSite site)
     {
         var bracket = site.Bracket;
         var (distance, limit) = (ToBend(site) + (site.Allowance / 2), (HoleShare * bracket.Thickness) + bracket.InsideRadius);
@@ -56,6 +58,7 @@ internal static class BracketRules
             return null;
         return Warning(
             assembly,
+            bracket,
             FindingCodes.HoleNearBend,
             $"a bolt hole of {bracket.Name} comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
             + $"below {NoteText.Length(limit)} mm (two thicknesses and the inside radius): bring the bolts together, widen the bracket, "
@@ -64,7 +67,7 @@ internal static class BracketRules
             "bolts");
     }
 
-    private static Finding? Washer(Assembly assembly, BracketSite site)
+    private static Finding? Washer(Assembly assembly, SaddleSite site)
     {
         var (bracket, bolts) = (site.Bracket, site.Bracket.Bolts);
         var distance = ToBend(site) - ((bolts.WasherDiameter - bolts.HoleDiameter) / 2);
@@ -73,6 +76,7 @@ internal static class BracketRules
             return null;
         return Warning(
             assembly,
+            bracket,
             FindingCodes.WasherNearBend,
             $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on {bracket.Name} "
             + (distance < 0 ? $"lies {NoteText.Length(-distance)} mm on a bend" : $"comes within {NoteText.Length(distance)} mm of a bend")
@@ -82,14 +86,14 @@ internal static class BracketRules
     }
 
     /// <summary>From the edge of the outermost hole to where the nearest bend begins, mm.</summary>
-    private static double ToBend(BracketSite site)
+    private static double ToBend(SaddleSite site)
     {
         var bolts = site.Bracket.Bolts;
         var reach = site.AtSides ? bolts.Across / 2 : (bolts.Up + bolts.Slot) / 2;
         return (site.Straight / 2) - reach - (bolts.HoleDiameter / 2);
     }
 
-    private static Finding? Gap(Assembly assembly, BracketSite site, WeldFigures weld)
+    private static Finding? Gap(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
         var shop = assembly.Design.Shop.Welding;
@@ -99,6 +103,7 @@ internal static class BracketRules
         var grave = weld.GapNormal > most;
         return Warning(
             assembly,
+            bracket,
             FindingCodes.EarGapTooWide,
             $"cut square, the ears of {bracket.Name} touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
             + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); aim for {NoteText.Length(aim)} mm, no more than "
@@ -111,15 +116,17 @@ internal static class BracketRules
         };
     }
 
-    private static Finding? Groove(Assembly assembly, BracketSite site, WeldFigures weld)
+    private static Finding? Groove(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
+        var bracket = site.Bracket;
         if (weld.GrooveShare == 0)
             return null;
         var greatest = 2 * site.ShellRadius * Math.Sin(FilletThroat.GreatestAngle - (Math.PI / 2));
         return Warning(
             assembly,
+            bracket,
             FindingCodes.EarTooFlat,
-            $"the ears of {site.Bracket.Name} meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
+            $"the ears of {bracket.Name} meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
             [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
@@ -127,7 +134,7 @@ internal static class BracketRules
     }
 
     /// <summary>Welds that cross or crowd the long seam: it must lie clear of where the ears stand by a fillet's leg.</summary>
-    private static Finding? Seam(Assembly assembly, BracketSite site, WeldFigures weld)
+    private static Finding? Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var (shell, bracket) = (assembly.Design.Shell, site.Bracket);
         if (shell.MadeFrom != StockForm.Sheet)
@@ -139,6 +146,7 @@ internal static class BracketRules
             return null;
         return Warning(
             assembly,
+            bracket,
             FindingCodes.SeamUnderBracket,
             $"the shell's long seam at {NoteText.Degrees(shell.SeamAngle)} deg runs under the ears of {bracket.Name} "
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
@@ -150,10 +158,7 @@ internal static class BracketRules
         };
     }
 
-    private static Finding Warning(Assembly assembly, string code, string message, FindingFigure[] figures, string key)
-    {
-        var bracket = assembly.Design.Bracket!;
-        return new(
-            code, Severity.Warning, [Slug.Of(bracket.Name)], message, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"));
-    }
+    private static Finding Warning(
+        Assembly assembly, SaddleBracket bracket, string code, string message, FindingFigure[] figures, string key) => new(
+        code, Severity.Warning, [Slug.Of(bracket.Name)], message, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"));
 }

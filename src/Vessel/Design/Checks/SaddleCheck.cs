@@ -2,27 +2,28 @@ using Vessel.Geometry;
 
 namespace Vessel.Design;
 
-/// <summary>Whether the bracket meets the shell, and nothing else.</summary>
-internal static class BracketCheck
+/// <summary>Whether a saddle meets the shell, and nothing else.</summary>
+internal static class SaddleCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, IEnumerable<ShellHole> holes)
+    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
-        if (design.Bracket is not { } bracket)
-            return [];
         var shown = new Shown(design.Units);
-        return new[] { Width(shown, design.Shell, bracket), Ears(shown, design.Shell, bracket), Ends(shown, design.Shell, bracket) }
-            .OfType<Fault>()
-            .Concat(holes.Select(h => OverPort(shown, design.Shell, bracket, h)).OfType<Fault>());
+        return design.Brackets.OfType<SaddleBracket>().SelectMany(bracket => new[]
+        {
+            Width(shown, design.Shell, bracket),
+            Ears(shown, design.Shell, bracket),
+            BracketHeightCheck.Of(shown, design.Shell, bracket, bracket.PlateHeight / 2, "height"),
+        }.Concat(holes.Select(h => OverPort(shown, design.Shell, bracket, h)))).OfType<Fault>();
     }
 
-    private static Fault? Width(Shown shown, ShellDesign shell, BracketDesign bracket) =>
+    private static Fault? Width(Shown shown, ShellDesign shell, SaddleBracket bracket) =>
         bracket.Width >= shell.OutsideDiameter
             ? new Fault(FaultCodes.BracketTooWide, $"{bracket.Path}.width", "The bracket's ears reach beside the shell.",
                 shown.Length(bracket.Width), $"less than {shown.Length(shell.OutsideDiameter)}", "Make it narrower.")
             : null;
 
     /// <summary>Between bend and shell some straight ear must be left, on the ear's shortest line.</summary>
-    private static Fault? Ears(Shown shown, ShellDesign shell, BracketDesign bracket)
+    private static Fault? Ears(Shown shown, ShellDesign shell, SaddleBracket bracket)
     {
         var aside = bracket.Ears == BracketEars.Sides ? Math.Max(0, (bracket.Width / 2) - bracket.Thickness) : 0;
         var sagitta = shell.OuterRadius - BranchAxis.HalfChord(shell.OuterRadius, aside);
@@ -35,24 +36,7 @@ internal static class BracketCheck
             : null;
     }
 
-    private static Fault? Ends(Shown shown, ShellDesign shell, BracketDesign bracket)
-    {
-        var half = bracket.PlateHeight / 2;
-        // A shell whose height is at fault has no ends to reach beyond.
-        if (double.IsNaN(shell.Height))
-            return null;
-        if (!(bracket.Height - half < -Ring.Hair || bracket.Height + half > shell.Height + Ring.Hair))
-            return null;
-        var fits = bracket.PlateHeight <= shell.Height;
-        return new Fault(FaultCodes.BracketOffShell, fits ? $"{bracket.Path}.at.height" : $"{bracket.Path}.height",
-            "The bracket reaches beyond an end of the shell.",
-            $"{shown.Length(bracket.Height - half)} to {shown.Length(bracket.Height + half)}",
-            $"0 to {shown.Length(shell.Height)}",
-            fits ? $"Use a height from {shown.Length(half)} to {shown.Length(shell.Height - half)}."
-                : $"Make the bracket at most {shown.Length(shell.Height)} high.");
-    }
-
-    private static Fault? OverPort(Shown shown, ShellDesign shell, BracketDesign bracket, ShellHole hole)
+    private static Fault? OverPort(Shown shown, ShellDesign shell, SaddleBracket bracket, ShellHole hole)
     {
         var half = bracket.PlateHeight / 2;
         var (low, high) = (Math.Min(hole.FootLow, hole.HoleLow), Math.Max(hole.FootHigh, hole.HoleHigh));

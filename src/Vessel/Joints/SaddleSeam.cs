@@ -9,11 +9,11 @@ namespace Vessel.Joints;
 /// One fillet along the outside of each ear. Behind the plate there is no room for a torch, and on ears at the sides
 /// the angle there is a sharp one.
 /// </summary>
-internal static class BracketSeam
+internal static class SaddleSeam
 {
-    public static ImmutableArray<Joint> Of(BracketDesign bracket, VesselDesign vessel, WeldNumbers welds)
+    public static ImmutableArray<Joint> Of(SaddleBracket bracket, VesselDesign vessel, WeldNumbers welds)
     {
-        var site = BracketSite.Of(bracket, vessel);
+        var site = SaddleSite.Of(bracket, vessel);
         var wall = Math.Min(bracket.Thickness, vessel.Shell.Wall);
         Joint Ear(string path, string side, double length, Func<double, Station> along) => new(
             welds[path],
@@ -26,7 +26,7 @@ internal static class BracketSeam
             FilletThroat.Of(wall),
             wall,
             path);
-        var paths = WeldNumbers.EarsOf(bracket);
+        var paths = WeldNumbers.OfBracket(bracket);
         if (site.AtSides)
         {
             return
@@ -47,7 +47,7 @@ internal static class BracketSeam
     /// <summary>
     /// Up the line where the ear's outside, carried on, meets the shell's. The ear's end, cut square, lies back from it.
     /// </summary>
-    private static Station OnSide(BracketSite site, int side, double up)
+    private static Station OnSide(SaddleSite site, int side, double up)
     {
         var (way, half) = (site.Way, site.Bracket.Width / 2);
         var level = site.ShellLevel(half);
@@ -64,7 +64,7 @@ internal static class BracketSeam
     }
 
     /// <summary>Round the shell, square to it: a level ear that is cut to the shell's circle touches all through.</summary>
-    private static Station OnEnd(BracketSite site, int end, double arc)
+    private static Station OnEnd(SaddleSite site, int end, double arc)
     {
         var way = site.Way;
         var (sin, cos) = Math.SinCos((arc / site.ShellRadius) - site.HalfAngle);

@@ -1,0 +1,82 @@
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Findings;
+
+/// <summary>How a plate that stands on the shell fits it.</summary>
+internal static class PlateRules
+{
+    public static IEnumerable<Finding> Of(Assembly assembly) =>
+        assembly.Design.Brackets.OfType<PlateBracket>().SelectMany(plate => Of(plate, assembly)).OfType<Finding>();
+
+    private static IEnumerable<Finding?> Of(PlateBracket plate, Assembly assembly)
+    {
+        var welds = WeldNumbers.OfBracket(plate).Select(path => assembly.Welds.First(w => w.Joint.Path == path)).ToList();
+        yield return Gap(plate, assembly, welds.MaxBy(weld => weld.GapNormal)!);
+        yield return Groove(plate, assembly, welds.MaxBy(weld => weld.GrooveShare)!);
+        yield return Seam(plate, assembly, welds[0]);
+    }
+
+    private static Finding? Gap(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    {
+        var shop = assembly.Design.Shop.Welding;
+        var (aim, most) = (RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop));
+        if (weld.GapNormal <= aim)
+            return null;
+        var grave = weld.GapNormal > most;
+        return new(
+            FindingCodes.EarGapTooWide,
+            grave ? Severity.Error : Severity.Warning,
+            [Slug.Of(plate.Name)],
+            $"cut square, the edge of {plate.Name} touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
+            + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); aim for {NoteText.Length(aim)} mm, no more than "
+            + $"{NoteText.Length(most)} mm: bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
+            + "level, where a square cut touches all through.",
+            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            assembly.Design.PlaceOf($"{plate.Path}.at"));
+    }
+
+    private static Finding? Groove(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    {
+        if (weld.GrooveShare == 0)
+            return null;
+        return new(
+            FindingCodes.EarTooFlat,
+            Severity.Warning,
+            [Slug.Of(plate.Name)],
+            $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} {plate.Name} meets the shell at up to "
+            + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
+            + "bring it nearer to the vessel's middle (at.offset), make it narrower, or bevel its edge there.",
+            [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
+            assembly.Design.PlaceOf($"{plate.Path}.at"));
+    }
+
+    /// <summary>The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or bulges no further.</summary>
+    private static Finding? Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    {
+        var shell = assembly.Design.Shell;
+        if (shell.MadeFrom != StockForm.Sheet)
+            return null;
+        var cope = new PlateCope(plate, shell.OuterRadius);
+        var angles = (from u in (double[])[-plate.Width / 2, plate.Width / 2]
+                      from n in (double[])[-plate.Thickness / 2, plate.Thickness / 2]
+                      select Turns.Signed(cope.OnShell(u, n).Angle - shell.SeamAngle)).ToList();
+        // Half a turn away the signs may differ, too.
+        var across = angles.Min() < 0 && angles.Max() > 0 && angles.Max() - angles.Min() < Math.PI;
+        var off = across ? 0 : angles.Min(Math.Abs);
+        var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
+        if (off > margin)
+            return null;
+        return new(
+            FindingCodes.SeamUnderBracket,
+            Severity.Warning,
+            [Slug.Of(plate.Name)],
+            $"the shell's long seam at {NoteText.Degrees(shell.SeamAngle)} deg runs "
+            + (across ? $"under {plate.Name}" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside {plate.Name}")
+            + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
+            [new("seam to plate", off * shell.OuterRadius, margin * shell.OuterRadius, "mm")],
+            assembly.Design.PlaceOf(WeldNumbers.LongSeam));
+    }
+}
