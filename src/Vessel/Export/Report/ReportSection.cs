@@ -21,6 +21,7 @@ internal sealed record ReportSection(string Id, string Title, Action<ReportConte
         SetUpSection.Section,
         StepsSection.Section,
         WeldsSection.Section,
+        GapsSection.Section,
         ProceduresSection.Section,
         FitsSection.Section,
         CutListSection.Section,

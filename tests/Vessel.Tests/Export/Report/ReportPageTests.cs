@@ -149,6 +149,28 @@ public sealed class ReportPageTests
             a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Name == "style");
     }
 
+    [Theory]
+    [MemberData(nameof(Designs))]
+    public void A_joint_whose_edges_stand_off_unevenly_has_its_gap_drawn_and_told(int design)
+    {
+        var (build, page) = (_builds[design].Value, _pages[design].Value);
+        var uneven = build.Welds.Select(weld => weld.Figures)
+            .Where(weld => weld.GapNormal - weld.Stations.Min(station => station.At.GapNormal) > 0.005).ToList();
+
+        var drawn = page.All("svg").Where(svg => svg.Attribute("aria-labelledby")!.Value.StartsWith("gap-", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(uneven.Select(weld => $"gap-{weld.Joint.Number}-title gap-{weld.Joint.Number}-desc"), drawn.Select(svg => svg.Attribute("aria-labelledby")!.Value));
+        foreach (var (weld, svg) in uneven.Zip(drawn))
+        {
+            // Every 5 degrees, and the first again.
+            var curve = svg.Elements().Single(mark => mark.Attribute("class")?.Value == "curve").Attribute("d")!.Value;
+            Assert.Equal(weld.Stations.Length + 1, curve.Split('L').Length);
+            Assert.Contains("no more than", svg.Elements().Single(mark => mark.Name.LocalName == "desc").Value, StringComparison.Ordinal);
+            Assert.Equal(1, svg.Elements().Count(mark => mark.Attribute("class")?.Value == "hidden"));
+            Assert.Equal(1, svg.Elements().Count(mark => mark.Attribute("class")?.Value == "bend"));
+        }
+    }
+
     [Fact]
     public void Words_of_the_user_stay_words()
     {
