@@ -14,6 +14,7 @@ public static class Assessment
         .. FitRules.Of(assembly),
         .. SlipRules.Of(assembly),
         .. LigamentRules.Of(assembly),
+        .. OutsideRules.Of(assembly),
         .. InsertionRules.Of(assembly),
         .. ShellRules.Of(assembly),
         .. HeadRules.Of(assembly),

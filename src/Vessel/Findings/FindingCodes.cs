@@ -46,6 +46,7 @@ public static class FindingCodes
     public const string JointOutOfReach = "joint-out-of-reach";
     public const string SealedRoom = "sealed-room";
     public const string FitUncertain = "fit-uncertain";
+    public const string OutsideClash = "outside-clash";
     public const string LigamentTooNarrow = "ligament-too-narrow";
     public const string InsertBeforePort = "insert-before-port";
     public const string NoRoomAtPort = "no-room-at-port";
@@ -78,6 +79,7 @@ public static class FindingCodes
         new(NoMockup, "Parts graze, cross or nearly touch, so that the outside is no clean solid: no mock-up to print is written.", "Move them apart by 0.2 mm, or leave the mock-up out."),
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
         new(FitUncertain, "Sizes as far off as their processes let them be may use up a fit's clearance, or its press.", "Measure both parts before cutting, or give more clearance."),
+        new(OutsideClash, "Tubes, fittings, brackets or a head's rim touch, or nearly touch, each other outside the vessel.", "Move, turn or shorten one of the two."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),

@@ -28,23 +28,27 @@ internal static class GapsSection
         var varying = Off(report).Where(Varies).ToImmutableArray();
         html.Tag("p", "Square to the host's surface, where the torch sees it, as the parts are cut. Aim and limit: shares of the attached wall, common "
             + "practice, no source; a shop file may give its own.", ("class", "small"));
-        html.Tag(
-            "div",
-            () =>
-            {
-                foreach (var weld in varying)
+        if (!varying.IsEmpty)
+        {
+            html.Tag(
+                "div",
+                () =>
                 {
-                    var wall = RootGap.WallOf(weld.Joint, design);
-                    html.Tag("figure", () =>
+                    foreach (var weld in varying)
                     {
-                        GapPicture.Draw(
-                            weld, RootGap.Aim(wall, design.Shop.Welding), RootGap.Most(wall, design.Shop.Welding), sizes, html);
-                        html.Tag("figcaption", $"{weld.Joint.Number}, {weld.Joint.Name}: gap, {sizes.Unit}, against "
-                            + (weld.Joint.IsRound ? "the angle round the joint, degrees" : $"the length along the joint, {sizes.Unit}"));
-                    });
-                }
-            },
-            ("class", "plots"));
+                        var wall = RootGap.WallOf(weld.Joint, design);
+                        html.Tag("figure", () =>
+                        {
+                            GapPicture.Draw(
+                                weld, RootGap.Aim(wall, design.Shop.Welding), RootGap.Most(wall, design.Shop.Welding), sizes, html);
+                            html.Tag("figcaption", $"{weld.Joint.Number}, {weld.Joint.Name}: gap, {sizes.Unit}, against "
+                                + (weld.Joint.IsRound ? "the angle round the joint, degrees" : $"the length along the joint, {sizes.Unit}"));
+                        });
+                    }
+                },
+                ("class", "plots"));
+        }
+
         var even = Off(report).Where(weld => !Varies(weld))
             .Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name}) {sizes.Fine(weld.GapNormal)} {sizes.Unit}").ToList();
         if (even.Count > 0)

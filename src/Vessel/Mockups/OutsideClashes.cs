@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Mockups;
+
+/// <summary>Two things on the outside that should not touch.</summary>
+/// <param name="Path">Of the later one in the file.</param>
+/// <param name="Distance">Holds the true one, mm; zero at both ends where they run into each other.</param>
+internal sealed record OutsideClash((string Id, string Name) One, (string Id, string Name) Other, string Path, Interval Distance);
+
+/// <summary>
+/// What stands on the outside and comes too near to something else in the air: tubes, bungs and fittings, brackets, the rim of a
+/// head that stands out. How near they come on the vessel itself is asked by their welds.
+/// </summary>
+/// <remarks>
+/// A tube is a bar from the highest place of its foot outward, and lines of its surface from there down to the foot, so close that
+/// they lie within <see cref="Strand"/> of it all round; brackets are convex bodies, whose bends bulge by what they say.
+/// </remarks>
+internal static class OutsideClashes
+{
+    /// <summary>Distances are told below this, mm: common practice, no source.</summary>
+    public const double Least = 1;
+
+    /// <summary>What the lines of a tube's foot leave of its surface, mm.</summary>
+    private const double Strand = 0.02;
+
+    public static IEnumerable<OutsideClash> Of(Assembly assembly)
+    {
+        List<Standing> all =
+        [
+            .. assembly.Sites.Select(site => OfPort(site, assembly.Mockup.Outside)).OfType<Standing>(),
+            .. assembly.Mockup.Brackets.Select(OfBracket),
+            .. Rims(assembly),
+        ];
+        for (var later = 1; later < all.Count; later++)
+        {
+            for (var earlier = 0; earlier < later; earlier++)
+            {
+                var (a, b) = (all[earlier], all[later]);
+                if (a.OnRim == b.Id || b.OnRim == a.Id || a.Around.DistanceTo(b.Around) > Least)
+                    continue;
+                if (Between(a, b) is { } distance && distance.Start < Least)
+                    yield return new((a.Id, a.Name), (b.Id, b.Name), b.Path ?? a.Path!, distance);
+            }
+        }
+    }
+
+    /// <summary>Between the bodies of both, mm.</summary>
+    internal static Interval? Between(Standing a, Standing b)
+    {
+        Interval? least = null;
+        foreach (var one in a.Bodies)
+        {
+            foreach (var other in b.Bodies)
+            {
+                var found = ConvexDistance.Between(one.Body, other.Body);
+                var distance = new Interval(Math.Max(0, found.Start - one.Slack - other.Slack), found.End);
+                // The least of intervals is the interval of the least ends.
+                least = least is { } known ? new(Math.Min(known.Start, distance.Start), Math.Min(known.End, distance.End)) : distance;
+                if (least is { End: 0 })
+                    return least;
+            }
+        }
+
+        return least;
+    }
+
+    /// <summary>Null where a line of its surface misses the vessel.</summary>
+    internal static Standing? OfPort(PortSite site, Profile outside)
+    {
+        var (port, frame) = (site.Port, site.Frame);
+        var radius = port.OuterRadius;
+        var lines = Math.Max(36, (int)Math.Ceiling(Math.PI / Math.Acos(1 - Math.Min(1, Strand / radius))));
+        if (new Imprint(outside, frame, LoopPath.Of(Loop2.Circle(default, radius))).Place(lines) is not { } foot)
+            return null;
+        var top = Math.Min(foot.Reach.End, port.Length - Strand);
+        var bodies = ImmutableArray.CreateBuilder<(ConvexBody, double)>();
+        bodies.Add((Round(radius, top, port.Length), 0));
+        if (FittingEnvelope.Of(port) is { } fitting)
+            bodies.Add((Round(fitting.Radius, port.Length, port.Length + fitting.Length), 0));
+        foreach (var point in foot.Points)
+            bodies.Add((new Hull([point, point + ((top - (point - frame.Origin).Dot(frame.Z)) * frame.Z)]), Strand));
+        var end = FittingEnvelope.Of(port)?.Length ?? 0;
+        return new(
+            Slug.Of(port.Name), port.Name, port.Path, bodies.ToImmutable(),
+            Ball.Round([Round(Math.Max(radius, FittingEnvelope.Of(port)?.Radius ?? 0), foot.Reach.Start, port.Length + end)]))
+        {
+            OnRim = port.Host == Design.PortHost.Shell ? null : Names.Of(port.Host),
+        };
+
+        Bar Round(double around, double from, double to) => new(frame.ToOuter(new(0, 0, from)), frame.ToOuter(new(0, 0, to)), around);
+    }
+
+    internal static Standing OfBracket(BracketForm bracket)
+    {
+        ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(bracket.InnerLevel)];
+        return new(bracket.Id, bracket.Design.Name, bracket.Design.Path, [.. hulls.Select(hull => (hull, bracket.Sagitta))], Ball.Round(hulls));
+    }
+
+    /// <summary>Flat heads that stand out over the shell.</summary>
+    private static IEnumerable<Standing> Rims(Assembly assembly)
+    {
+        foreach (var end in (Design.PortHost[])[Design.PortHost.Top, Design.PortHost.Bottom])
+        {
+            if (assembly.Design.Head(end) is not Design.FlatHead head || head.OutsideDiameter <= assembly.Design.Shell.OutsideDiameter)
+                continue;
+            var frame = HeadSite.Of(end, assembly.Design).Frame;
+            var plate = new Bar(frame.Origin, frame.ToOuter(new(0, 0, head.Wall)), head.OutsideDiameter / 2);
+            yield return new(Names.Of(end), $"the {Names.Of(end)}", null, [(plate, 0)], Ball.Round([plate]));
+        }
+    }
+
+    /// <summary>Something on the outside as convex bodies, each with how far it may lie inside the true one, mm.</summary>
+    /// <param name="Path">Null for what others are moved away from.</param>
+    internal sealed record Standing(
+        string Id, string Name, string? Path, ImmutableArray<(ConvexBody Body, double Slack)> Bodies, Ball Around)
+    {
+        /// <summary>The head that it stands on.</summary>
+        public string? OnRim { get; init; }
+    }
+}
