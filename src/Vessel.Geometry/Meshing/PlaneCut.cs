@@ -10,8 +10,11 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
 {
     private const int Attempts = 8;
 
-    /// <summary>The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch.</summary>
-    private const double Aside = 0.003;
+    /// <summary>Attempts before needles are put up with.</summary>
+    private const int FineAttempts = 3;
+
+    /// <summary>The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch or facets become needles.</summary>
+    private const double Aside = (2 * PlaneCutter.InPlane) + 0.0005;
 
     /// <summary>Keeps the side that the plane's Z points to.</summary>
     /// <param name="pegs">On the cap, clear of its outlines and of each other.</param>
@@ -21,7 +24,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
         {
             try
             {
-                return new PlaneCutter(mesh, plane, pegs).Cut();
+                return new PlaneCutter(mesh, plane, pegs).Cut(attempt <= FineAttempts);
             }
             catch (InvalidOperationException) when (attempt < Attempts)
             {
@@ -29,4 +32,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
             }
         }
     }
+
+    /// <summary>The same at that very place. Throws where outlines touch or facets become needles.</summary>
+    public static PlaneCut Finely(Mesh mesh, Frame3 plane, params ImmutableArray<Peg> pegs) => new PlaneCutter(mesh, plane, pegs).Cut(true);
 }

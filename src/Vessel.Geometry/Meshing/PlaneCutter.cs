@@ -2,10 +2,20 @@ using System.Collections.Immutable;
 
 namespace Vessel.Geometry;
 
-/// <summary>One cut. Vertices nearly in the plane count as in it, so that no edge is cut at its very end.</summary>
+/// <summary>
+/// One cut. Vertices nearly in the plane count as in it, so that no edge is cut at its very end, and neighbours on an outline that
+/// nearly coincide are made one, so that no facet becomes a needle.
+/// </summary>
 internal sealed class PlaneCutter
 {
-    private const double InPlane = 1e-4;
+    /// <summary>mm.</summary>
+    public const double InPlane = 0.0015;
+
+    /// <summary>Neighbours on an outline keep so far apart, mm.</summary>
+    private const double Short = 0.004;
+
+    /// <summary>Of a triangle, mm: thinner ones lose their direction in single precision at 150 mm. With room for its rounding.</summary>
+    private const double LeastAltitude = 0.0012;
 
     /// <summary>Points of the caps closer than this are one, mm; coarser for large meshes, as <see cref="PlaneFill"/> is.</summary>
     private const double LeastGrid = 1.0 / (1 << 18);
@@ -28,21 +38,22 @@ internal sealed class PlaneCutter
             _side[i] = Height(mesh.Vertices[i]) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h);
     }
 
-    public PlaneCut Cut()
+    /// <param name="fine">Whether neighbours that nearly coincide become one, and triangles at the plane must keep the least altitude.</param>
+    public PlaneCut Cut(bool fine)
     {
         foreach (var triangle in _mesh.Triangles)
             Keep(triangle);
         var rim = Rim();
         if (rim.Count == 0)
             return new(Compact(_kept), [], 0);
-        var welded = Welded(rim);
-        int Weld(int vertex) => welded.GetValueOrDefault(vertex, vertex);
-        for (var i = 0; i < _kept.Count; i++)
-            _kept[i] = new(Weld(_kept[i].A), Weld(_kept[i].B), Weld(_kept[i].C));
+        Weld(rim, fine ? Short : 0);
         _kept.RemoveAll(t => t.A == t.B || t.B == t.C || t.C == t.A);
+        RemoveFlaps();
         var sides = Rim();
         var cap = Cap([.. sides, .. _pegs.SelectMany(AddPeg)]);
         _kept.AddRange(cap.Select(t => new Triangle(t.A, t.C, t.B)));
+        if (fine && _kept.Exists(IsThin))
+            throw new InvalidOperationException("a cut left a needle");
         var area = cap.Sum(t => (InPlaneAt(t.B) - InPlaneAt(t.A)).Cross(InPlaneAt(t.C) - InPlaneAt(t.A))) / 2;
         return new(Compact(_kept), Outlines(sides), area);
     }
@@ -142,23 +153,94 @@ internal sealed class PlaneCutter
         return rim;
     }
 
-    /// <summary>For each point of the rim that falls on another's place the other; the rest are moved on the grid.</summary>
-    private Dictionary<int, int> Welded(HashSet<(int From, int To)> rim)
+    /// <summary>Makes one of points of the rim that are nearer than so. Throws where that turns a triangle over.</summary>
+    private void Weld(HashSet<(int From, int To)> rim, double close)
+    {
+        var touched = new List<(int Index, Vector3 Normal)>();
+        for (var i = 0; i < _kept.Count; i++)
+        {
+            if (IsAtPlane(_kept[i]))
+                touched.Add((i, Normal(_kept[i])));
+        }
+
+        var welded = Welded(rim, close);
+        int Stays(int vertex) => welded.GetValueOrDefault(vertex, vertex);
+        foreach (var (i, before) in touched)
+        {
+            var t = _kept[i] = new(Stays(_kept[i].A), Stays(_kept[i].B), Stays(_kept[i].C));
+            if (close > 0 && t.A != t.B && t.B != t.C && t.C != t.A && Normal(t).Dot(before) < 0)
+                throw new InvalidOperationException("a cut turned a triangle over");
+        }
+    }
+
+    private Vector3 Normal(Triangle t) => (_vertices[t.B] - _vertices[t.A]).Cross(_vertices[t.C] - _vertices[t.A]);
+
+    /// <summary>
+    /// For each point of the rim that is to go the neighbour on whose place it nearly falls; the rest are moved into the plane, on
+    /// the grid.
+    /// </summary>
+    private Dictionary<int, int> Welded(HashSet<(int From, int To)> rim, double close)
     {
         var at = rim.Select(side => side.From).Distinct().Order().ToDictionary(vertex => vertex, InPlaneAt);
+        var into = at.Keys.ToDictionary(vertex => vertex);
+        int Stays(int vertex)
+        {
+            while (into[vertex] != vertex)
+                vertex = into[vertex];
+            return vertex;
+        }
+
+        // The lower number stays: both halves number alike, and vertices of the mesh come before points of the cut.
+        foreach (var (from, to) in rim.Order())
+        {
+            var (a, b) = (Stays(from), Stays(to));
+            if (a != b && (at[a] - at[b]).Length < close)
+                into[Math.Max(a, b)] = Math.Min(a, b);
+        }
+
         var size = at.Values.Max(p => Math.Max(Math.Abs(p.U), Math.Abs(p.V)));
         var grid = Math.Max(LeastGrid, size / (1 << 24));
         var places = new Dictionary<(long, long), int>();
-        return at.ToDictionary(
-            pair => pair.Key,
-            pair =>
-            {
-                var place = ((long)Math.Round(pair.Value.U / grid), (long)Math.Round(pair.Value.V / grid));
-                if (!places.TryAdd(place, pair.Key))
-                    return places[place];
-                _vertices[pair.Key] = _plane.ToOuter(new(grid * place.Item1, grid * place.Item2, 0));
-                return pair.Key;
-            });
+        foreach (var vertex in at.Keys.Where(vertex => into[vertex] == vertex))
+        {
+            var place = ((long)Math.Round(at[vertex].U / grid), (long)Math.Round(at[vertex].V / grid));
+            if (places.TryAdd(place, vertex))
+                _vertices[vertex] = _plane.ToOuter(new(grid * place.Item1, grid * place.Item2, 0));
+            else
+                into[vertex] = places[place];
+        }
+
+        return at.Keys.ToDictionary(vertex => vertex, Stays);
+    }
+
+    /// <summary>What is left of a tip whose outline has become two sides, there and back: two triangles on one place.</summary>
+    private void RemoveFlaps()
+    {
+        var seen = new HashSet<Triangle>();
+        var flaps = new HashSet<Triangle>();
+        foreach (var t in _kept)
+        {
+            if (!IsAtPlane(t))
+                continue;
+            if (seen.Contains(FromLeast(t.A, t.C, t.B)))
+                flaps.UnionWith([FromLeast(t.A, t.B, t.C), FromLeast(t.A, t.C, t.B)]);
+            seen.Add(FromLeast(t.A, t.B, t.C));
+        }
+
+        if (flaps.Count > 0)
+            _kept.RemoveAll(t => flaps.Contains(FromLeast(t.A, t.B, t.C)));
+
+        static Triangle FromLeast(int a, int b, int c) => a < b && a < c ? new(a, b, c) : b < c ? new(b, c, a) : new(c, a, b);
+    }
+
+    private bool IsAtPlane(Triangle t) => IsInPlane(t.A) || IsInPlane(t.B) || IsInPlane(t.C);
+
+    private bool IsThin(Triangle t)
+    {
+        if (!IsAtPlane(t))
+            return false;
+        var (u, v, w) = (_vertices[t.B] - _vertices[t.A], _vertices[t.C] - _vertices[t.A], _vertices[t.C] - _vertices[t.B]);
+        return u.Cross(v).Length < LeastAltitude * Math.Max(u.Length, Math.Max(v.Length, w.Length));
     }
 
     /// <summary>Triangles between the sides, counter-clockwise seen against the plane's Z.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Geometry;
@@ -24,6 +25,8 @@ internal static class MockupFiles
                 [new("mock-up", build.Mockup!.Mesh, [Frame3.Identity], Plastic, Colour.Plastic)], name, to));
             if (!build.Mockup!.Pieces.IsEmpty)
                 yield return new("mockup/pieces.3mf", to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces), name, to));
+            foreach (var piece in build.Mockup.Pieces)
+                yield return new($"mockup/{Slug.Of(piece.Name)}.stl", to => StlWriter.Write(piece.Mesh, piece.Name, to));
             if (build.Mockup.Stand is { } stand)
                 yield return new("mockup/stand.stl", to => StlWriter.Write(stand.Mesh, "stand", to));
         }

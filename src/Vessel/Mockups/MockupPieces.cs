@@ -22,7 +22,7 @@ public static class MockupPieces
     /// <summary>Between peg and socket all round, mm: common practice, no source.</summary>
     private const double Play = 0.15;
 
-    private const int Attempts = 6;
+    private const int Attempts = 12;
 
     /// <summary>A cut that runs along something flat is tried again so much further, mm.</summary>
     private const double Aside = 0.35;
@@ -40,22 +40,22 @@ public static class MockupPieces
             return [];
         try
         {
-            var slices = Cut([(mockup.Mesh, 0)], Vector3.UnitZ, bed.Height);
+            var slices = Cut([new(mockup.Mesh, [])], Vector3.UnitZ, bed.Height);
             var pieces = slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
                 ? Cut(Cut([slice], Vector3.UnitX, bed.Width), Vector3.UnitY, bed.Depth)
                 : [slice]).ToList();
-            return [.. pieces.Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs))];
+            return [.. pieces.SelectMany(Bodies).Where(piece => !piece.Mesh.Triangles.IsEmpty).Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length))];
         }
         catch (InvalidOperationException)
         {
-            // No plane found that outlines do not touch.
+            // No plane found that outlines do not touch, or that leaves no needles.
             return [];
         }
     }
 
-    private static List<(Mesh Mesh, int Pegs)> Cut(IEnumerable<(Mesh Mesh, int Pegs)> bodies, Vector3 way, double room)
+    private static List<Cutting> Cut(IEnumerable<Cutting> bodies, Vector3 way, double room)
     {
-        var cut = new List<(Mesh, int)>();
+        var cut = new List<Cutting>();
         foreach (var (mesh, own) in bodies)
         {
             var (low, high) = (mesh.Vertices.Min(v => v.Dot(way)), mesh.Vertices.Max(v => v.Dot(way)));
@@ -64,11 +64,11 @@ public static class MockupPieces
             for (var i = 1; i < count; i++)
             {
                 var (below, above, set) = At(rest, way, low + ((high - low) * i / count));
-                cut.Add((below, pegs + set));
+                cut.Add(new(below, pegs.AddRange(set)));
                 (rest, pegs) = (above, set);
             }
 
-            cut.Add((rest, pegs));
+            cut.Add(new(rest, pegs));
         }
 
         return cut;
@@ -78,7 +78,7 @@ public static class MockupPieces
     private static double Count(double length, double room) =>
         length <= room ? 1 : Math.Ceiling(length / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2));
 
-    private static (Mesh Below, Mesh Above, int Pegs) At(Mesh mesh, Vector3 way, double level)
+    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) At(Mesh mesh, Vector3 way, double level)
     {
         for (var attempt = 0; ; attempt++)
         {
@@ -93,7 +93,7 @@ public static class MockupPieces
         }
     }
 
-    private static (Mesh Below, Mesh Above, int Pegs) Pegged(Mesh mesh, Frame3 up)
+    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) Pegged(Mesh mesh, Frame3 up)
     {
         Frame3 Raised(double by) => up with { Origin = up.ToOuter(new(0, 0, by)) };
         var reach = (2.5 * LeastPeg) + 2;
@@ -104,10 +104,23 @@ public static class MockupPieces
         // Seen from below the plane's Y points the other way.
         var down = up with { Y = -up.Y, Z = -up.Z };
         return (
-            PlaneCut.Of(mesh, down, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
-            PlaneCut.Of(mesh, up, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
-            centres.Length);
+            PlaneCut.Finely(mesh, down, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
+            PlaneCut.Finely(mesh, up, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
+            [.. centres.Select(c => up.ToOuter(new(c.U, c.V, depth)))]);
     }
+
+    /// <summary>A cut may leave what hangs together nowhere: each is a piece of its own, with the pegs that stand on it.</summary>
+    private static IEnumerable<Cutting> Bodies(Cutting cutting)
+    {
+        var bodies = MeshBodies.Of(cutting.Mesh);
+        if (bodies.Length == 1)
+            return [cutting];
+        var owners = cutting.Pegs.ToLookup(peg => bodies.MinBy(body => body.Vertices.Min(v => (v - peg).Length))!);
+        return bodies.Select(body => new Cutting(body, [.. owners[body]]));
+    }
+
+    /// <param name="Pegs">A place in the end of each.</param>
+    private sealed record Cutting(Mesh Mesh, ImmutableArray<Vector3> Pegs);
 
     private static Frame3 Across(Vector3 way, double level)
     {

@@ -20,6 +20,9 @@ public sealed class MockupPiecesTests
 
         Assert.True(printed.Pieces.Length >= 2);
         Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));
+        // A thinner triangle has no direction in single precision.
+        Assert.All(printed.Pieces, piece => Assert.True(LeastAltitude(piece.Mesh) >= 0.001));
+        Assert.All(printed.Pieces, piece => Assert.Single(MeshBodies.Of(piece.Mesh)));
         Assert.All(printed.Pieces, piece => Assert.NotNull(BedFit.Of(piece.Mesh, new(bed, bed, height))));
         var pegs = printed.Pieces.Sum(piece => piece.Pegs);
         Assert.True(pegs > 0, "a wall of 5 mm takes pegs");
@@ -62,6 +65,12 @@ public sealed class MockupPiecesTests
         Near.Absolute(10 + (0.5 * (rise - play)), BedFit.Extent(printed.Stand.Mesh, Vector3.UnitZ), 0.2);
         Assert.Null(Mockup.Printed(Plan(MockupDesign.Usual)).Stand);
     }
+
+    private static double LeastAltitude(Mesh mesh) => mesh.Triangles.Min(t =>
+    {
+        var (a, b, c) = (mesh.Vertices[t.A], mesh.Vertices[t.B], mesh.Vertices[t.C]);
+        return (b - a).Cross(c - a).Length / Math.Max((b - a).Length, Math.Max((c - b).Length, (a - c).Length));
+    });
 
     private static MockupPlan Plan(MockupDesign options) => MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Sites);
 }

@@ -46,7 +46,9 @@ public sealed class MockupTests
             printed++;
             var mockup = Mockup.Of(plan);
             AssertSolid(vessel, mockup);
-            Keep(mockup, $"random-{seed}.stl");
+            Keep(mockup.Mesh, $"random-{seed}.stl");
+            if (_kept is not null && seed % 5 == 0)
+                KeepPieces(vessel, seed);
         }
 
         if (_kept is not null)
@@ -141,13 +143,23 @@ public sealed class MockupTests
         Assert.InRange(Error(0.2) / Error(0.05), 2.5, 6.5);
     }
 
-    private static void Keep(Mockup mockup, string name)
+    private static void KeepPieces(Assembly vessel, int seed)
+    {
+        var options = MockupDesign.Usual with { Bed = new(150, 150, 100) };
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = options }, vessel.Sites);
+        if (!plan.Obstacles.IsEmpty)
+            return;
+        foreach (var (piece, i) in Mockup.Printed(plan).Pieces.Select((piece, i) => (piece, i)))
+            Keep(piece.Mesh, $"random-{seed}-piece-{i + 1}.stl");
+    }
+
+    private static void Keep(Mesh mesh, string name)
     {
         if (_kept is null)
             return;
         Directory.CreateDirectory(_kept);
         using var file = File.Create(Path.Combine(_kept, name));
-        StlWriter.Write(mockup.Mesh, name, file);
+        StlWriter.Write(mesh, name, file);
     }
 
     private static bool Found(VesselDesign design) =>
