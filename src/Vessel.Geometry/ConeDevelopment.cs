@@ -1,21 +1,27 @@
 namespace Vessel.Geometry;
 
 /// <summary>
-/// A sheet rolled to a cone, exact: a sector of a ring round the flat's origin, which is the cone's tip. A place is (angle round
+/// A sheet rolled to a cone, or to one of several equal segments of one, exact: a sector of a ring round the flat's origin, which is the cone's tip. A place is (angle round
 /// the cone's axis, distance from the tip along the line that keeps its length), in the part's frame, whose -Z is the tip's way.
 /// </summary>
 /// <remarks>
 /// On the middle of the wall a circle of radius r lies r / sin(half angle) from the tip, so that a turn becomes a sector of
-/// 2 pi sin(half angle). The seam's edges are parallel to the sector's sides, half a root gap inside. Classical; derived here.
+/// 2 pi sin(half angle), a segment its share of that. The seam's edges are parallel to the sector's sides, half a root gap inside. Classical; derived here.
 /// </remarks>
 /// <param name="HalfAngle">Between the cone's axis and its line, radians.</param>
-/// <param name="Seam">Angle of the middle of the gap, radians.</param>
+/// <param name="Seam">Angle of the middle of the gap, of the first where there are two, radians.</param>
 /// <param name="Gap">Root gap, mm; the same all along the seam.</param>
 /// <param name="Lengths">From the tip to the narrow and to the wide edge, mm.</param>
 /// <param name="TipUp">Whether the tip lies above on the flat. The flat is turned by half a turn for this, never
 /// mirrored.</param>
 public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, Interval Lengths, bool TipUp) : Development
 {
+    /// <summary>How many such sheets go round the cone.</summary>
+    public int Segments { get; init; } = 1;
+
+    /// <summary>From the middle of the gap on one side to the middle of the sheet, round the axis.</summary>
+    private double Half => Math.PI / Segments;
+
     /// <summary>Angle of the flat for one round the axis.</summary>
     public double Share => Math.Sin(HalfAngle);
 
@@ -24,14 +30,17 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
 
     private double Sense => TipUp ? -1 : 1;
 
-    /// <summary>Angles are first brought to [seam, seam + 2 pi).</summary>
-    public override Point2 Flatten(Point2 place) =>
-        OnRay(Share * (Turns.From(place.U, Seam) - Seam - Math.PI), place.V);
+    /// <summary>Angles are first brought to within half a turn of the sheet's middle.</summary>
+    public override Point2 Flatten(Point2 place)
+    {
+        var from = Seam + (Half - Math.PI);
+        return OnRay(Share * (Turns.From(place.U, from) - from - Math.PI), place.V);
+    }
 
     public override Point2 Raise(Point2 flat)
     {
         var at = Sense * flat;
-        return new(Seam + Math.PI + (Math.Atan2(at.U, at.V) / Share), at.Length);
+        return new(Seam + Half + (Math.Atan2(at.U, at.V) / Share), at.Length);
     }
 
     /// <summary>The flat's edge, counter-clockwise: wide arc, seam edge, narrow arc, seam edge.</summary>
@@ -50,7 +59,7 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
     /// <summary>Counter-clockwise, from the side of great angles to that of small ones.</summary>
     private Arc2 Arc(double length)
     {
-        var half = (Math.PI * Share) - Math.Asin(Gap / 2 / length);
+        var half = (Half * Share) - Math.Asin(Gap / 2 / length);
         return new(default, length, (Sense * Math.PI / 2) - half, 2 * half);
     }
 }

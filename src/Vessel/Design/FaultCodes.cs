@@ -90,6 +90,7 @@ public static class FaultCodes
     public const string BoltHolesOverlap = "bolt-holes-overlap";
     public const string BracketOverPort = "bracket-over-port";
     public const string GoresDoNotFit = "gores-do-not-fit";
+    public const string SegmentsDoNotFit = "segments-do-not-fit";
 
     public static ImmutableArray<FaultCode> All { get; } =
     [
@@ -252,6 +253,8 @@ public static class FaultCodes
         new(nameof(BracketOverPort), BracketOverPort, "A bracket stands over a port.", "Move one of the two."),
         new(nameof(GoresDoNotFit), GoresDoNotFit, "The polar cap leaves no gores, or gores too narrow at their tips.",
             "Change the cap's diameter or the number of gores."),
+        new(nameof(SegmentsDoNotFit), SegmentsDoNotFit, "The segments of a cone are too narrow at their tips.",
+            "Use fewer segments, or a wider port at the pole."),
     ];
 }
 

@@ -28,13 +28,25 @@ internal static class HeadBuilder
             Gores = Gores(section, shell),
         },
         "torisphere" => Torisphere(section, shell),
-        "cone" => new ConeHead(
-            section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
-            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + Math.PI), 0), section.Number("root_gap")),
+        "cone" => Cone(section, shell),
         _ => Flat(section, shell),
     };
 
     private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
+
+    private static ConeHead Cone(Section section, ShellDesign shell)
+    {
+        // A number at fault stays out of the other figures' way: NaN has no whole number.
+        var segments = section.Has("segments") ? (int)section.Number("segments") : 1;
+        // One seam lies opposite the shell's; of several two lie beside it, half a segment off.
+        var usual = shell.SeamAngle + (Math.PI / segments);
+        return new(
+            section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
+            Turns.From(section.NumberOr("seam_angle", usual), 0), section.Number("root_gap"))
+        {
+            Segments = segments,
+        };
+    }
 
     private static TorisphereHead Torisphere(Section section, ShellDesign shell)
     {

@@ -1,3 +1,5 @@
+using System.Globalization;
+using Vessel.Geometry;
 using Vessel.Stock;
 
 namespace Vessel.Design;
@@ -70,11 +72,29 @@ public sealed record TorisphereHead(
 /// its tip.
 /// </summary>
 /// <param name="HalfAngle">Between axis and line, radians.</param>
-/// <param name="SeamAngle">Radians in [0, 2 pi).</param>
-/// <param name="RootGap">Left open along the seam before welding, mm.</param>
+/// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
+/// <param name="RootGap">Left open along each seam before welding, mm.</param>
 public sealed record ConeHead(
     string Path, Material Material, double Wall, double HalfAngle, double SeamAngle, double RootGap)
-    : HeadDesign(Path, Material, Wall);
+    : HeadDesign(Path, Material, Wall)
+{
+    /// <summary>Equal sheets that it is put together from, each with two seams, from <see cref="SeamAngle"/> on.</summary>
+    public int Segments { get; init; } = 1;
+
+    /// <summary>Angles of all seams.</summary>
+    public IEnumerable<double> Seams => Enumerable.Range(0, Segments).Select(i => SeamAngle + (Pitch * i));
+
+    /// <summary>From one seam to the next.</summary>
+    public double Pitch => 2 * Math.PI / Segments;
+
+    /// <summary>The segment that holds an angle; the first is 0.</summary>
+    public int SegmentAt(double angle) => Math.Min(Segments - 1, (int)((Turns.From(angle, SeamAngle) - SeamAngle) / Pitch));
+
+    /// <summary>What equal segments of the top or bottom are called, and one that differs by what is drilled in it.</summary>
+    public static string SegmentOf(string end, int? number = null) => number is { } i
+        ? string.Create(CultureInfo.InvariantCulture, $"{end} segment {i + 1}")
+        : $"{end} segment";
+}
 
 /// <summary>Equal strips from rim to a polar cap, rolled along the meridian and welded to each other.</summary>
 /// <param name="Count">At least 6.</param>

@@ -38,15 +38,19 @@ internal static class HeadRules
         var shell = design.Shell;
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
-        var apart = shell.OuterRadius * Math.Abs(Turns.Signed(cone.SeamAngle - shell.SeamAngle));
+        var apart = shell.OuterRadius * cone.Seams.Min(seam => Math.Abs(Turns.Signed(seam - shell.SeamAngle)));
+        var name = cone.Segments == 1 ? "the seam" : "a seam";
+        var remedy = cone.Segments == 1
+            ? $"'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + Math.PI, 0))}' lies opposite"
+            : $"'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + (cone.Pitch / 2), 0) % cone.Pitch)}' keeps clear of it";
         return apart >= SeamsApart
             ? null
             : new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
-                [Names.Shell, Names.Of(end)],
-                $"the seam of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, nearer than "
-                + $"{NoteText.Length(SeamsApart)} mm: turn the cone, 'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + Math.PI, 0))}' lies opposite.",
+                [Names.Shell, .. Names.RimParts(end, design)],
+                $"{name} of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, nearer than "
+                + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, SeamsApart, "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"));
     }

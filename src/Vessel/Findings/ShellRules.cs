@@ -28,7 +28,7 @@ internal static class ShellRules
             : new(
                 FindingCodes.TightRoll,
                 Severity.Warning,
-                [Names.Of(end)],
+                [.. Names.RimParts(end, design)],
                 $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
                 + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
                 [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],

@@ -1,29 +1,41 @@
+using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>The butt weld along a line of a cone, on its outside.</summary>
+/// <summary>The butt welds along lines of a cone, on its outside: one, or one between two segments each.</summary>
 internal static class ConeSeam
 {
     /// <summary>None for any other head.</summary>
     public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel, WeldNumbers welds)
     {
         if (vessel.Head(end) is not ConeHead head)
-            yield break;
+            return [];
         var cone = ConeShape.Of(end, head, vessel);
-        var (sin, cos) = Math.SinCos(head.SeamAngle);
+        var ids = Enumerable.Range(0, head.Segments).Select(i => ConePiece.IdOf(i, end, head, vessel)).ToList();
+        return head.Seams.Select((angle, i) => Of(
+            cone,
+            angle,
+            WeldNumbers.ConeSeam(head, i),
+            head.Segments == 1 ? $"seam of {Names.Of(end)}"
+                : string.Create(CultureInfo.InvariantCulture, $"{ConeHead.SegmentOf(Names.Of(end))} to {ConeHead.SegmentOf(Names.Of(end))}, seam {i + 1}"),
+            [ids[(i + head.Segments - 1) % head.Segments], ids[i]],
+            welds));
+    }
+
+    private static Joint Of(ConeShape cone, double angle, string path, string name, string[] between, WeldNumbers welds)
+    {
+        var (sin, cos) = Math.SinCos(angle);
         var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
-        var up = cone.Frame.Z;
+        var (up, head) = (cone.Frame.Z, cone.Head);
         Vector3 Placed(Point2 at) => cone.Frame.Origin + (at.U * outward) + (at.V * up);
         var along = (1 / cone.Length) * (Placed(cone.Outer.B) - Placed(cone.Outer.A));
-        var path = WeldNumbers.ConeSeam(head);
-        var name = Names.Of(end);
-        yield return new(
+        return new(
             welds[path],
-            $"seam of {name}",
-            [name, name],
+            name,
+            [.. between],
             JointKind.Butt,
             new(0, cone.Length),
             [],

@@ -22,7 +22,7 @@ internal static class HeadJoint
         return new(
             welds[head.Path],
             $"{Names.Of(end)} to shell",
-            [Names.Shell, Names.RimPart(end, vessel)],
+            [Names.Shell, .. Names.RimParts(end, vessel)],
             kind,
             Interval.Turn,
             [],

@@ -15,7 +15,7 @@ internal static class PortSeam
         return new(
             welds[port.Path],
             $"{port.Name} to {Names.Of(port.Host)}",
-            [Names.PortPart(port.Host, vessel), Slug.Of(port.Name)],
+            [Names.PortPart(port, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,
             Interval.Turn,
             end.IsPlain ? site.Outside.Breaks(port.OuterRadius) : end.Breaks,

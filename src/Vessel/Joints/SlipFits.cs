@@ -33,7 +33,7 @@ public static class SlipFits
 
     private static SlipFit Port(PortSite site, VesselDesign vessel)
     {
-        var (port, host) = (site.Port, Names.PortPart(site.Port.Host, vessel));
+        var (port, host) = (site.Port, Names.PortPart(site.Port, vessel));
         var hole = 2 * site.OpeningRadius;
         var drilled = port.Host == PortHost.Shell ? vessel.Shell.MadeFrom == StockForm.Tube : vessel.Head(port.Host) is not FlatHead;
         return new(

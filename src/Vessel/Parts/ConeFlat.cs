@@ -14,7 +14,8 @@ internal static class ConeFlat
 
     private const int OutlinePieces = 36;
 
-    public static Flat Of(PortHost end, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    /// <param name="cone">In the frame of the piece.</param>
+    public static Flat Of(ConePiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var development = cone.Development;
         var drilled = sites.Where(site => site.Port.Place.Radius > 0).ToImmutableArray();
@@ -22,12 +23,12 @@ internal static class ConeFlat
             FlatKind.Sheet,
             new(development.Outline(), []),
             [
-                .. Quarters(cone, development),
+                .. cone.Head.Segments == 1 ? Quarters(cone, development) : CentreLine(development),
                 .. drilled.SelectMany(site => Outline(cone, development, site, welds)),
-                .. Title(end, cone, development, sites, welds),
+                .. Title(piece, cone, development, sites, welds),
             ],
             [],
-            Notes(end, cone, development, drilled),
+            Notes(piece, cone, development, drilled),
             development,
             "middle of the wall");
     }
@@ -51,6 +52,15 @@ internal static class ConeFlat
         }
     }
 
+    /// <summary>Of a segment: where its middle goes.</summary>
+    private static IEnumerable<Mark> CentreLine(ConeDevelopment development)
+    {
+        var (narrow, wide) = (development.Lengths.Start, development.Lengths.End);
+        var tick = Math.Min(5, (wide - narrow) / 4);
+        Point2 At(double level) => development.Flatten(new(development.Seam + (Math.PI / development.Segments), level));
+        return [new LineMark(At(narrow + 1), At(narrow + tick)), new LineMark(At(wide - tick), At(wide - 1))];
+    }
+
     /// <summary>Scribed, since it is drilled after rolling: where the outside of the sheet is met.</summary>
     private static IEnumerable<Mark> Outline(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
     {
@@ -66,27 +76,34 @@ internal static class ConeFlat
 
     /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short.</summary>
     private static IEnumerable<Mark> Title(
-        PortHost end, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
+        ConePiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
-        var text = $"{Names.Of(end)}  seam {welds[WeldNumbers.ConeSeam(cone.Head)]}  shell {welds[cone.Head.Path]}";
+        var (first, last) = (welds[WeldNumbers.ConeSeam(cone.Head, 0)], welds[WeldNumbers.ConeSeam(cone.Head, cone.Head.Segments - 1)]);
+        var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  shell {welds[cone.Head.Path]}";
         var level = development.Lengths.At(0.5);
-        var letter = Math.Min(LetterHeight, 0.8 * level * Math.Min(1, development.Share) / TextMark.Width(text, 1));
+        var letter = Math.Min(LetterHeight, 0.8 * level * Math.Min(1, development.Share) * Fill(development) / TextMark.Width(text, 1));
         if (letter > development.Lengths.Length / 4)
             yield break;
         var half = TextMark.Width(text, letter) / 2;
         var taken = sites.Where(site => site.Port.Place.Radius > 0).Select(site => (
             At: development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), Radius: site.OpeningRadius)).ToList();
-        var steps = new[] { 0.12, -0.12, 0.36, -0.36, 0.6, -0.6 };
+        // A segment's title stands amid it.
+        double[] steps = development.Segments > 1 ? [0] : [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
         foreach (var step in steps)
         {
-            var at = development.Flatten(new(development.Seam + Math.PI + (step * Math.PI), level));
+            var place = new Point2(development.Seam + ((Math.PI + (step * Math.PI)) / development.Segments), level);
+            var at = development.Flatten(place);
             if (taken.TrueForAll(hole => (hole.At - at).Length > hole.Radius + half + Margin))
             {
-                yield return Text(development, text, new(development.Seam + Math.PI + (step * Math.PI), level), letter);
+                yield return Text(development, text, place, letter);
                 yield break;
             }
         }
     }
+
+    /// <summary>What a segment's sides leave of a title's room: the chord of its sheet, over a single sheet's radius.</summary>
+    private static double Fill(ConeDevelopment development) =>
+        development.Segments == 1 ? 1 : Math.Min(1, 2 * Math.Sin(Math.PI / development.Segments * development.Share) / Math.Min(1, development.Share));
 
     private static TextMark Text(ConeDevelopment development, string text, Point2 place, double letter)
     {
@@ -100,18 +117,22 @@ internal static class ConeFlat
     private static double Own(ConeShape cone, double angle) => cone.Frame.Z.Z * angle;
 
     private static ImmutableArray<string> Notes(
-        PortHost end, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
+        ConePiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
     {
         var head = cone.Head;
         string[] holes = drilled.IsEmpty ? []
             : ["Scribed outlines: drill after rolling, along the ports' axes (holes table)."];
+        var segments = head.Segments == 1 ? string.Empty
+            : $"{piece.Segments.Length} PIECE{(piece.Segments.Length > 1 ? "S" : "")}, {head.Segments} GO ROUND, ";
+        var seams = head.Segments == 1 ? $"Seam at {NoteText.Degrees(head.SeamAngle)} deg"
+            : $"Seams from {NoteText.Degrees(head.SeamAngle)} deg on, every {NoteText.Degrees(head.Pitch)} deg";
         return
         [
-            $"{Names.Of(end).ToUpperInvariant()}, CONE OF {NoteText.Degrees(2 * head.HalfAngle)} DEG, {head.Material.Name}, {NoteText.Length(head.Wall)} mm",
+            $"{piece.Name.ToUpperInvariant()}, {segments}CONE OF {NoteText.Degrees(2 * head.HalfAngle)} DEG, {head.Material.Name}, {NoteText.Length(head.Wall)} mm",
             "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres, from the cone's tip.",
             $"Radii {NoteText.Length(development.Lengths.End)} and {NoteText.Length(development.Lengths.Start)} mm, sector "
-            + $"{NoteText.Degrees(Turns.Full * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(head.RootGap)} mm.",
-            $"Roll about the tip, marks outside. Seam at {NoteText.Degrees(head.SeamAngle)} deg; both edges {NoteText.Length(development.SeamLength)} mm.",
+            + $"{NoteText.Degrees(head.Pitch * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(head.RootGap)} mm.",
+            $"Roll about the tip, marks outside. {seams}; both edges {NoteText.Length(development.SeamLength)} mm.",
             .. holes,
         ];
     }

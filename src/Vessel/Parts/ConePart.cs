@@ -5,30 +5,36 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// A cone rolled from sheet. Its edges are cut square in the flat, the narrow one for the port at its pole; other ports are
-/// drilled along their axes after rolling. Its frame is the head's own.
+/// The sheets of a cone, rolled. Their edges are cut square in the flat, the narrow one for the port at the pole; other ports are
+/// drilled along their axes after rolling. A single sheet's frame is the head's own; a segment has its middle over +X.
 /// </summary>
 internal static class ConePart
 {
-    public static Part Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
-        var name = Names.Of(end);
-        var cone = ConeShape.Of(end, head, vessel);
-        var own = sites.Where(site => site.Port.Host == end).ToImmutableArray();
+        var whole = ConeShape.Of(end, head, vessel);
+        return ConePiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece, sites, welds));
+    }
+
+    private static Part Build(PortHost end, ConeShape whole, ConePiece piece, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var head = whole.Head;
+        var cone = whole.OfSegment(piece.Segments[0]);
+        // The one at the pole, too, whose name the flat of a single sheet keeps clear of.
+        var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port))).ToImmutableArray();
         var drilled = own.Where(site => site.Port.Place.Radius > 0).ToImmutableArray();
-        var flat = ConeFlat.Of(end, cone, own, welds);
+        var flat = ConeFlat.Of(piece, cone, own, welds);
         var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
-        var whole = cone.Middle.Area * head.Wall;
         return new(
-            name,
-            name,
+            piece.Id,
+            piece.Name,
             PartKind.Cone,
             head.Material,
             head.Wall,
             StockPieces.Rectangle(high.U - low.U, high.V - low.V, head.Wall, head.Material),
-            [cone.Frame],
+            [.. piece.Segments.Select(segment => whole.OfSegment(segment).Frame)],
             Solid(cone, drilled),
-            whole - drilled.Sum(DrilledDome.DrilledOut),
+            (cone.Middle.Area * head.Wall / head.Segments) - drilled.Sum(DrilledDome.DrilledOut),
             flat,
             [.. drilled.Select((site, i) => site.HoleInHost(i + 1, site.On(cone.Frame), null))],
             head.Path);
@@ -47,6 +53,30 @@ internal static class ConePart
                 Interval.Turn, [], phi => outer.ChartOf(Local(site.Outside, phi), around), phi => inner.ChartOf(Local(site.Inside, phi), around));
         }
 
-        return ThickSolid.Of(outer, inner, true, [Edge(0), Edge(cone.Length), .. drilled.Select(Hole)]);
+        var edges = cone.Head.Segments == 1 ? [Edge(0), Edge(cone.Length)] : new[] { RoundSegment(cone, outer, inner) };
+        return ThickSolid.Of(outer, inner, true, [.. edges, .. drilled.Select(Hole)]);
+    }
+
+    /// <summary>
+    /// One rim round four sides: narrow edge, a seam, wide edge, the other seam; drawn as welded, without the gaps. All cuts are square
+    /// to the sheet, so both faces have the same angles and lengths.
+    /// </summary>
+    private static Rim RoundSegment(ConeShape cone, ConeSurface outer, ConeSurface inner)
+    {
+        var (side, length) = (cone.Head.Pitch / 2, cone.Length);
+        (double Angle, double Along) Place(double t) => t switch
+        {
+            < 1 => (side * ((2 * t) - 1), 0),
+            < 2 => (side, length * (t - 1)),
+            < 3 => (side * (5 - (2 * t)), length),
+            _ => (-side, length * (4 - t)),
+        };
+        Point2 On(ConeSurface face, double t)
+        {
+            var (angle, along) = Place(t);
+            return face.ChartOf(angle, along);
+        }
+
+        return new(new(0, 4), [1, 2, 3], t => On(outer, t), t => On(inner, t));
     }
 }

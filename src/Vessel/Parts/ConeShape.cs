@@ -12,14 +12,18 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
 
     public double Length => Outer.Length;
 
+    /// <summary>Of the whole sheet, or of a segment in its own frame (<see cref="OfSegment"/>).</summary>
     public ConeDevelopment Development
     {
         get
         {
             var sin = Math.Sin(Head.HalfAngle);
+            var lengths = new Interval(Middle.A.U / sin, Middle.B.U / sin);
+            if (Head.Segments > 1)
+                return new(Head.HalfAngle, -Head.Pitch / 2, Head.RootGap, lengths, IsTop) { Segments = Head.Segments };
             // A top's own frame looks at the vessel from below: angles there run the other way.
             var seam = IsTop ? -Head.SeamAngle : Head.SeamAngle;
-            return new(Head.HalfAngle, seam, Head.RootGap, new(Middle.A.U / sin, Middle.B.U / sin), IsTop);
+            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop);
         }
     }
 
@@ -40,6 +44,16 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
             : (inner.U - port.OuterRadius - port.Clearance) / sin;
         var down = length * new Point2(sin, cos);
         return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner));
+    }
+
+    /// <summary>In the frame of one of several segments, its middle over +X; of a single sheet the cone's own.</summary>
+    public ConeShape OfSegment(int segment)
+    {
+        if (Head.Segments == 1)
+            return this;
+        var (sin, cos) = Math.SinCos(Head.SeamAngle + (Head.Pitch * (segment + 0.5)));
+        var (x, z) = (new Vector3(cos, sin, 0), Frame.Z);
+        return this with { Frame = new(Frame.Origin, x, z.Cross(x), z) };
     }
 
     /// <summary>A place of the middle from the flat's (angle, distance from the tip), in the head's own frame.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 
 namespace Vessel.Parts;
@@ -20,13 +21,25 @@ public static class Names
 
     public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
 
-    /// <summary>Id of the part that ports stand in: of a head of gores the polar cap, for all stand at the pole.</summary>
+    /// <summary>Id of the part that ports stand in: of a head of gores the polar cap, for all stand at the pole; of a cone in
+    /// segments a first one.</summary>
     public static string PortPart(PortHost host, VesselDesign vessel) =>
-        IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : Of(host);
+        IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
 
-    /// <summary>Id of the part that is welded to the shell at that end.</summary>
-    public static string RimPart(PortHost end, VesselDesign vessel) =>
-        IsOfGores(end, vessel) ? Slug.Of(Gore(end)) : Of(end);
+    /// <summary>Id of the part that a port stands in.</summary>
+    public static string PortPart(PortDesign port, VesselDesign vessel) =>
+        port.Host != PortHost.Shell && port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone
+            ? ConePiece.IdOf(cone.SegmentAt(port.Place.Angle), port.Host, cone, vessel)
+            : PortPart(port.Host, vessel);
+
+    /// <summary>Id of the part that is welded to the shell at that end, of a cone in segments a first one.</summary>
+    public static string RimPart(PortHost end, VesselDesign vessel) => RimParts(end, vessel)[0];
+
+    /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
+    public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
+        IsOfGores(end, vessel) ? [Slug.Of(Gore(end))]
+        : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. ConePiece.Of(end, cone, vessel).Select(piece => piece.Id)]
+        : [Of(end)];
 
     private static bool IsOfGores(PortHost host, VesselDesign vessel) =>
         host != PortHost.Shell && vessel.Head(host) is DishedHead { Gores: not null };

@@ -28,7 +28,7 @@ public static class VesselParts
                 PolarCapPart.Build(end, shape, sites, welds),
             ],
             DishedHead dish => [SpunHeadPart.Build(end, dish, vessel, sites, welds)],
-            ConeHead cone => [ConePart.Build(end, cone, vessel, sites, welds)],
+            ConeHead cone => [.. ConePart.Build(end, cone, vessel, sites, welds)],
             var other => throw new ArgumentOutOfRangeException(nameof(vessel), other, "a head without a part"),
         };
 }

@@ -62,15 +62,17 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     /// <summary>The path that stands for the seam between gores and polar cap.</summary>
     public static string CapSeam(GoreDesign gores) => $"{gores.Path}.cap_diameter";
 
-    /// <summary>The path that stands for a cone's own seam.</summary>
-    public static string ConeSeam(ConeHead cone) => $"{cone.Path}.seam_angle";
+    /// <summary>The path that stands for a cone's own seam, of several for one; the first is number 0.</summary>
+    public static string ConeSeam(ConeHead cone, int number) => cone.Segments == 1
+        ? $"{cone.Path}.seam_angle"
+        : string.Create(CultureInfo.InvariantCulture, $"{cone.Path}.seam_angle[{number}]");
 
     /// <summary>A head's own seams are welded before it goes on the shell.</summary>
     private static IEnumerable<string> OfHead(HeadDesign head) => head switch
     {
         DishedHead { Gores: { } gores } =>
             Enumerable.Range(0, gores.Count).Select(i => GoreSeam(gores, i)).Append(CapSeam(gores)),
-        ConeHead cone => [ConeSeam(cone)],
+        ConeHead cone => Enumerable.Range(0, cone.Segments).Select(i => ConeSeam(cone, i)),
         _ => [],
     };
 

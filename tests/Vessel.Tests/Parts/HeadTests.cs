@@ -81,17 +81,18 @@ public sealed class HeadTests
     public void A_cones_sheet_has_area_times_thickness_and_rolls_back_onto_its_middle(int seed)
     {
         var vessel = RandomDesigns.Built(seed);
-        foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone).Select(part => (part, part.Id == "top" ? PortHost.Top : PortHost.Bottom)))
+        foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone).Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
         {
             var head = (ConeHead)vessel.Design.Head(end);
             var cone = ConeShape.Of(end, head, vessel.Design);
+            var ports = ConePiece.Of(end, head, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
             var flat = (ConeDevelopment)part.Flat!.From;
             // The gap takes a strip of the seam's length, and at the edges what a circle falls away by over half a gap.
-            var sector = flat.Share * Math.PI * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));
+            var sector = flat.Share * Math.PI / head.Segments * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));
             double Fallen(double length) => (length * length * Math.Asin(head.RootGap / 2 / length))
                 + (head.RootGap / 2 * Math.Sqrt((length * length) - (head.RootGap * head.RootGap / 4)));
             Near.Relative(sector - Fallen(flat.Lengths.End) + Fallen(flat.Lengths.Start), CurveMeasures.Area(part.Flat.Cut), 1e-9);
-            var drilled = vessel.Sites.Where(site => site.Port.Host == end && site.Port.Place.Radius > 0).Sum(DrilledDome.DrilledOut);
+            var drilled = vessel.Sites.Where(site => ports.Contains(site.Port)).Sum(DrilledDome.DrilledOut);
             Near.Relative((sector * head.Wall) - drilled, part.Volume, 1e-9);
 
             foreach (var edge in part.Flat.Cut.Outer.Edges)

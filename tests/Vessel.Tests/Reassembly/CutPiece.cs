@@ -70,7 +70,7 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
         var (x, y) = cone.TipUp ? (-at.U, -at.V) : (at.U, at.V);
         var (from, outward) = (Math.Sqrt((x * x) + (y * y)), (Part.Thickness / 2) - depth);
         var tip = -(Part.Thickness / 2 * sin) - (cone.Lengths.End * cos);
-        return Round(cone.Seam + Math.PI + (Math.Atan2(x, y) / sin), (from * sin) + (outward * cos), tip + (from * cos) - (outward * sin));
+        return Round(cone.Seam + (Math.PI / cone.Segments) + (Math.Atan2(x, y) / sin), (from * sin) + (outward * cos), tip + (from * cos) - (outward * sin));
     }
 
     /// <summary>

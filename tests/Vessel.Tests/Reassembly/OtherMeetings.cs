@@ -60,44 +60,51 @@ internal static class OtherMeetings
 
     /// <summary>
     /// Rolled up, a cone's inside meets the end of the shell's bore, its narrow edge is round the port at its pole, and the edges
-    /// of its seam stand the gap apart.
+    /// of each seam stand the gap apart.
     /// </summary>
     private static IEnumerable<Meeting> Cone(PortHost end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
     {
         if (vessel.Design.Head(end) is not ConeHead cone)
             yield break;
         var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell);
-        var (piece, level) = (pieces[name], end == PortHost.Top ? shell.Height : 0);
+        var level = end == PortHost.Top ? shell.Height : 0;
         var port = vessel.Design.Ports.Single(port => port.Host == end && port.Place.Radius == 0);
-        var (wide, narrow) = (piece.Outline.Max(at => at.Length), piece.Outline.Min(at => at.Length));
-        foreach (var at in piece.Outline.Where(at => at.Length > wide - piece.Allowed))
+        var sheets = pieces.Values.Where(piece => piece.Part.Kind == PartKind.Cone && piece.Part.Path == name)
+            .SelectMany(piece => Enumerable.Range(0, piece.Part.Quantity).Select(number => (Cut: piece, Number: number)))
+            .ToList();
+        yield return new($"{name}'s sheets", sheets.Count == cone.Segments ? 0 : 1, 0);
+        foreach (var (piece, number) in sheets)
         {
-            var edge = piece.InVessel(at, cone.Wall);
-            yield return new($"{name} in line with shell", Math.Abs(FromAxis(edge) - (shell.OuterRadius - shell.Wall)), piece.Allowed);
-            yield return new($"{name} on shell", Math.Abs(edge.Z - level), piece.Allowed);
-        }
+            var (wide, narrow) = (piece.Outline.Max(at => at.Length), piece.Outline.Min(at => at.Length));
+            foreach (var at in piece.Outline.Where(at => at.Length > wide - piece.Allowed))
+            {
+                var edge = piece.InVessel(at, cone.Wall, number);
+                yield return new($"{name} in line with shell", Math.Abs(FromAxis(edge) - (shell.OuterRadius - shell.Wall)), piece.Allowed);
+                yield return new($"{name} on shell", Math.Abs(edge.Z - level), piece.Allowed);
+            }
 
-        foreach (var at in piece.Outline.Where(at => at.Length < narrow + piece.Allowed))
-        {
-            var (outside, inside) = (FromAxis(piece.InVessel(at, 0)), FromAxis(piece.InVessel(at, cone.Wall)));
-            var off = port.Joint == PortJoint.SetOn ? outside - (port.Bore / 2) : inside - (port.OutsideDiameter / 2) - port.Clearance;
-            yield return new($"{port.Name} in {name}", Math.Abs(off), piece.Allowed);
-        }
+            foreach (var at in piece.Outline.Where(at => at.Length < narrow + piece.Allowed))
+            {
+                var (outside, inside) = (FromAxis(piece.InVessel(at, 0, number)), FromAxis(piece.InVessel(at, cone.Wall, number)));
+                var off = port.Joint == PortJoint.SetOn ? outside - (port.Bore / 2) : inside - (port.OutsideDiameter / 2) - port.Clearance;
+                yield return new($"{port.Name} in {name}", Math.Abs(off), piece.Allowed);
+            }
 
-        // On the seam's edges neither round nor narrow: one of each pair at one distance from the tip.
-        foreach (var from in Enumerable.Range(1, 3).Select(i => narrow + (i / 4.0 * (wide - narrow))))
-        {
-            var turn = (Math.PI * Math.Sin(cone.HalfAngle)) - Math.Asin(cone.RootGap / 2 / from);
-            var way = end == PortHost.Top ? -1 : 1;
-            Point2 At(int side) => way * from * new Point2(Math.Sin(side * turn), Math.Cos(side * turn));
-            var edges = piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]]).ToList();
-            foreach (var side in new[] { -1, 1 })
-                yield return new($"{name}'s seam edge", edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
-            // Rolled up, the two stand the gap's arc apart, for which its chord is given.
-            var apart = (piece.InVessel(At(-1), cone.Wall / 2) - piece.InVessel(At(1), cone.Wall / 2)).Length;
-            var ring = FromAxis(piece.InVessel(At(1), cone.Wall / 2));
-            var arc = 2 * Math.Asin(cone.RootGap / 2 / from) / Math.Sin(cone.HalfAngle);
-            yield return new($"{name}'s seam", Math.Abs(apart - (2 * ring * Math.Sin(arc / 2))), 2 * piece.Allowed);
+            // On the seam's edges neither round nor narrow: of each pair at one distance from the tip.
+            foreach (var from in Enumerable.Range(1, 3).Select(i => narrow + (i / 4.0 * (wide - narrow))))
+            {
+                var turn = (Math.PI / cone.Segments * Math.Sin(cone.HalfAngle)) - Math.Asin(cone.RootGap / 2 / from);
+                var way = end == PortHost.Top ? -1 : 1;
+                Point2 At(int side) => way * from * new Point2(Math.Sin(side * turn), Math.Cos(side * turn));
+                var edges = piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]]).ToList();
+                foreach (var side in new[] { -1, 1 })
+                    yield return new($"{name}'s seam edge", edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
+                // Rolled up, two edges stand the gap's arc apart, for which its chord is given; the neighbour's is the nearest.
+                var mine = piece.InVessel(At(1), cone.Wall / 2, number);
+                var apart = sheets.Min(other => (other.Cut.InVessel(At(-1), cone.Wall / 2, other.Number) - mine).Length);
+                var arc = 2 * Math.Asin(cone.RootGap / 2 / from) / Math.Sin(cone.HalfAngle);
+                yield return new($"{name}'s seam", Math.Abs(apart - (2 * FromAxis(mine) * Math.Sin(arc / 2))), 2 * piece.Allowed);
+            }
         }
     }
 

@@ -69,10 +69,11 @@ internal static class RandomDesigns
         };
     }
 
-    /// <summary>A dish now and then of gores.</summary>
+    /// <summary>A dish now and then of gores, a cone of segments.</summary>
     private static HeadDesign Divided(Dice dice, ShellDesign shell, HeadDesign head) => head switch
     {
         DishedHead dish when dice.Chance(0.4) => dish with { Gores = Gores(dice, shell, dish) },
+        ConeHead cone when dice.Chance(0.5) => cone with { Segments = 2 + dice.Pick(4) },
         _ => head,
     };
 

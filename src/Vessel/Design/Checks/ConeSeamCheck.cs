@@ -3,12 +3,18 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Ports over the seam of a cone, but for the one that closes its tip.</summary>
+/// <summary>Ports over a seam of a cone, but for the one that closes its tip; segments too narrow at their tips.</summary>
 internal static class ConeSeamCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        {
+            if (design.Head(end) is ConeHead { Segments: > 1 } cone && Narrow(shown, design, end, cone) is { } narrow)
+                yield return narrow;
+        }
+
         foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell && p.Place.Radius > 0))
         {
             if (design.Head(port.Host) is not ConeHead cone || HeadShape.Of(port.Host, design) is not { } shape
@@ -28,12 +34,27 @@ internal static class ConeSeamCheck
             var half = cone.RootGap / 2 / places.Min(at => double.Hypot(at.X, at.Y));
             var turns = places.ConvertAll(at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
             var taken = new Interval(port.Place.Angle + turns.Min() - half, port.Place.Angle + turns.Max() + half);
-            if (Turns.From(cone.SeamAngle, taken.Start) > taken.End)
+            if (cone.Seams.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
                 continue;
             yield return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
-                $"'{port.Name}' stands over the seam of the {cone.Path} cone.", $"seam at {shown.Angle(cone.SeamAngle)}",
+                $"'{port.Name}' stands over {(cone.Segments > 1 ? "a" : "the")} seam of the {cone.Path} cone.",
+                $"seam at {shown.Angle(Turns.From(over, 0))}",
                 $"outside {shown.Angle(taken.Start)} to {shown.Angle(taken.End)}",
-                $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(port.Place.Angle + Math.PI, 0))}' lies opposite.");
+                cone.Segments == 1 ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(port.Place.Angle + Math.PI, 0))}' lies opposite."
+                : taken.Length < cone.Pitch ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (cone.Pitch / 2), 0))}' has it amid a segment."
+                : "Use fewer segments, or a smaller port.");
         }
+    }
+
+    /// <summary>A segment keeps at least one wall across its tip, on the middle of the wall.</summary>
+    private static Fault? Narrow(Shown shown, VesselDesign design, PortHost end, ConeHead cone)
+    {
+        if (HeadShape.Of(end, design) is not { Tip: > 0 } shape || !double.IsFinite(cone.RootGap))
+            return null;
+        var wide = (shape.Tip * cone.Pitch) - cone.RootGap;
+        return wide >= cone.Wall ? null : new Fault(
+            FaultCodes.SegmentsDoNotFit, $"{cone.Path}.segments",
+            $"The segments of the {cone.Path} cone are less than one wall wide at their tips.", shown.Length(Math.Max(0, wide)),
+            $"at least {shown.Length(cone.Wall)}", "Use fewer segments, or a wider port at the pole.");
     }
 }

@@ -24,6 +24,13 @@ internal static class NameCheck
             taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
         }
 
+        foreach (var end in _ends.Where(end => file.Child(end) is { } head && head.Text("shape") == "cone" && head.Has("segments") && head.Number("segments") > 1))
+        {
+            taken.Add(Slug.Of(ConeHead.SegmentOf(end)), $"a segment of the {end}");
+            for (var i = 0; i < file.Child(end)!.Number("segments"); i++)
+                taken.Add(Slug.Of(ConeHead.SegmentOf(end, i)), $"a segment of the {end}");
+        }
+
         foreach (var cap in OneOrNamed(file.Child("inside") ?? Section.Absent("inside"), "cap"))
         {
             if (cap.Text("name") is not { } name)

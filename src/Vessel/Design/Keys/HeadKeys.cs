@@ -109,11 +109,12 @@ internal static class HeadKeys
         _shape,
         _wall,
         new("angle", KeyKind.Angle, "Between opposite sides of the cone") { IsRequired = true, Range = new(20, 160) },
-        new("seam_angle", KeyKind.Angle, "Where its seam lies")
+        new("segments", KeyKind.Count, "Equal sheets that it is put together from") { Default = "1", Range = new(1, 24) },
+        new("seam_angle", KeyKind.Angle, "Where its seam lies, or the first of several")
         {
-            DefaultRule = "opposite the shell's seam", Range = CommonKeys.Turn,
+            DefaultRule = "opposite the shell's seam; of several half a segment beyond it", Range = CommonKeys.Turn,
         },
-        new("root_gap", KeyKind.Length, "Left open along its seam before welding")
+        new("root_gap", KeyKind.Length, "Left open along each seam before welding")
         {
             Default = "0 mm", Range = CommonKeys.Gap,
         },

@@ -18,6 +18,7 @@ internal static class PartCentre
         {
             PartKind.Shell => LessHoles(part, Shell(design.Shell), assembly, PortHost.Shell),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
+            PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
             PartKind.Crown => LessHoles(part, Zone(part, design, shape => shape.Cap), assembly, End(part, design)),
             PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
@@ -52,6 +53,20 @@ internal static class PartCentre
         var shape = GoreShape.Of(End(part, design), design)!;
         var zone = take(shape);
         return (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre)));
+    }
+
+    /// <summary>Of sectors of a thin cone: the mean of the radius, weighed by itself, times sin(h) / h for half angle h.</summary>
+    private static Vector3 Segments(Part part, ConeHead cone, Assembly assembly)
+    {
+        var end = End(part, assembly.Design);
+        var (whole, half) = (ConeShape.Of(end, cone, assembly.Design), cone.Pitch / 2);
+        var (narrow, wide) = (whole.Middle.A.U, whole.Middle.B.U);
+        var ring = 2.0 / 3 * ((narrow * narrow) + (narrow * wide) + (wide * wide)) / (narrow + wide) * Math.Sin(half) / half;
+        var height = Turned(HeadShape.Of(end, assembly.Design)!).Centre.Z;
+        var solid = cone.Wall * whole.Middle.Area / cone.Segments;
+        var pieces = part.Placements.Select(frame => new Weight(solid, new Vector3(ring * frame.X.X, ring * frame.X.Y, height)));
+        var ports = ConePiece.Of(end, cone, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
+        return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
     }
 
     /// <summary>A dish or cone by rings of equal height, which is right to about a thousandth of its depth.</summary>
@@ -132,9 +147,12 @@ internal static class PartCentre
         return new(0, 0, ((gross * (foot + (length / 2))) - ((gross - part.Volume) * windows)) / part.Volume);
     }
 
-    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host)
+    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host) =>
+        LessHoles(part, body, assembly.Sites.Where(site => site.Port.Host == host));
+
+    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, IEnumerable<PortSite> drilled)
     {
-        var sites = assembly.Sites.Where(site => site.Port.Host == host).ToList();
+        var sites = drilled.ToList();
         if (sites.Count == 0)
             return body.Centre;
         var weights = Weight.Sum(sites.Select(site => new Weight(

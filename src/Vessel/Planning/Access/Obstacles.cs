@@ -63,7 +63,7 @@ internal static class Obstacles
         if (HeadShape.Of(end, design) is not { } shape)
             yield break;
         // Of a half sphere of gores either piece stands for the whole: all its welds are on the outside.
-        foreach (var part in new[] { Names.RimPart(end, design), Names.PortPart(end, design) }.Distinct())
+        foreach (var part in Names.RimParts(end, design).Append(Names.PortPart(end, design)).Distinct())
             yield return new DomeBody(part, shape.Frame, shape.Outer, shape.Inner);
     }
 

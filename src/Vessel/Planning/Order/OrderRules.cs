@@ -66,6 +66,16 @@ internal sealed class OrderRules
             var ports = _design.Ports.Where(port => port.Host == end).ToList();
             foreach (var port in ports)
                 yield return new(At(port.Path), seam, "both sides of a loose head are in reach");
+            if (head is ConeHead { Segments: > 1 } cone)
+            {
+                foreach (var own in Enumerable.Range(0, cone.Segments).Select(i => At(WeldNumbers.ConeSeam(cone, i))))
+                {
+                    foreach (var port in ports)
+                        yield return new(own, At(port.Path), "the cone is whole before anything is fitted to it");
+                    yield return new(own, seam, "the cone is whole before it is fitted");
+                }
+            }
+
             if (head is not DishedHead { Gores: { } gores })
                 continue;
             var crown = At(WeldNumbers.CapSeam(gores));
