@@ -87,7 +87,7 @@ internal static class OutsideClashes
             Slug.Of(port.Name), port.Name, port.Path, bodies.ToImmutable(),
             Ball.Round([Round(Math.Max(radius, FittingEnvelope.Of(port)?.Radius ?? 0), foot.Reach.Start, port.Length + end)]))
         {
-            OnRim = port.Host == Design.PortHost.Shell ? null : Names.Of(port.Host),
+            OnRim = port.Host == PortHost.Shell ? null : Names.Of(port.Host),
         };
 
         Bar Round(double around, double from, double to) => new(frame.ToOuter(new(0, 0, from)), frame.ToOuter(new(0, 0, to)), around);
