@@ -22,6 +22,16 @@ internal static class CatchFigures
     {
         var (capacity, design) = (assembly.Capacity, assembly.Design);
         yield return new(
+            "brim", "V", "room inside, less all that stands in it", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of what stands in it", [],
+            "the vessel's own geometry", Validity.Always);
+        yield return new(
+            "fillable", "V", "what of it oil can fill, upright", capacity.Fillable / 1e6, "L", "room by room, up to the level from which on its air cannot leave",
+            [new("V", "room inside", capacity.Brim / 1e6, "L", "brim")], "the vessel's own geometry", new("filled slowly, every room's oil at one level", true));
+        yield return new(
+            "trapped", "V", "oil that stays in cups when all else has run back", TrappedOil.Of(assembly.Cavity) / 1e3, "ml",
+            "volume below the lowest opening of each room inside another", [],
+            "the vessel's own geometry", new("upright; a film on the walls stays too", true));
+        yield return new(
             "usable", "V", "volume up to the first spill or seal, upright", capacity.Usable / 1e6, "L", "volume below that level", [],
             "the vessel's own geometry", Validity.Always);
         yield return new(

@@ -13,6 +13,9 @@ public sealed record FigureGroup(
     ImmutableArray<FigureTable> Tables,
     ImmutableArray<string> Words)
 {
+    /// <summary>For a picture; tables hold the same figures.</summary>
+    public ImmutableArray<FigureCurve> Curves { get; init; } = [];
+
     /// <summary>The same without figures that sizes beyond all use have made endless, and with gaps for such in tables.</summary>
     public FigureGroup Finite() => this with
     {
@@ -26,6 +29,13 @@ public sealed record FigureGroup(
 /// <param name="First">What the rows' labels are.</param>
 public sealed record FigureTable(
     string Name, string Title, string First, ImmutableArray<FigureColumn> Columns, ImmutableArray<FigureRow> Rows);
+
+/// <summary>A range that goes with a size, in tenths of its decades.</summary>
+/// <param name="Name">Unique in a vessel: <c>caught-curve</c>.</param>
+/// <param name="Along">What the points stand at, greater than zero and rising.</param>
+/// <param name="Most">Greatest value that there can be; the least is zero.</param>
+public sealed record FigureCurve(
+    string Name, string Title, FigureColumn Along, FigureColumn Up, double Most, ImmutableArray<(double At, Amount Value)> Points);
 
 /// <param name="Name">Unique in the table, as <c>area_mm2</c>.</param>
 public sealed record FigureColumn(string Name, string Title, string Unit);

@@ -87,9 +87,33 @@ internal sealed record Separation(
     }
 
     /// <summary>
+    /// Share of the drops of a size that turns and openings can throw out, at most: <see cref="Impaction.TurnAtMost"/> where the gas
+    /// turns round an edge, <see cref="Impaction.OpeningAtMost"/> at holes, windows and screens. No correlation says how much they do.
+    /// </summary>
+    /// <param name="size">um.</param>
+    public double AtEdges(double size)
+    {
+        var left = 1.0;
+        for (var i = 0; i < Path.Stages.Length; i++)
+        {
+            var stage = Path.Stages[i];
+            var stop = Impaction.StoppingDistance(size * 1e-6, stage.Velocity(Flow.High), OilDensity, Path.Gas);
+            var width = stage.HydraulicDiameter * 1e-3;
+            left *= stage.Kind switch
+            {
+                StageKind.Turn => 1 - Impaction.TurnAtMost(stop, width / 2),
+                StageKind.Opening when i > 0 => 1 - Impaction.OpeningAtMost(stop, size * 1e-6, width, stage.Area / Math.Max(stage.Area, Path.Stages[i - 1].Area)),
+                _ => 1,
+            };
+        }
+
+        return 1 - left;
+    }
+
+    /// <summary>
     /// Share of the drops of a size that stays in the vessel. At least: what surely falls against the fastest thread of gas,
     /// and the packing's lower bound. Likely: what falls against the mean, the jet's cut where it holds, the packing. At most:
-    /// what an uneven stream lets fall, the jet, the swirl at its best, the packing's upper bound.
+    /// what an uneven stream lets fall, the jet, the swirl at its best, turns and openings at their best, the packing's upper bound.
     /// </summary>
     public Amount Caught(double size)
     {
@@ -103,7 +127,9 @@ internal sealed record Separation(
             JetHolds && size > jet!.Value.Likely ? 1 : 0,
             jet is { } cut && size > 0.7 * cut.Low ? 1 : SwirlCut is { } swirl && size > swirl ? 1 : 0);
         return new(
-            Either(fallen.Low, struck.Low, pads.Low), Either(fallen.Likely, struck.Likely, pads.Likely), Either(fallen.High, struck.High, pads.High));
+            Either(fallen.Low, struck.Low, pads.Low),
+            Either(fallen.Likely, struck.Likely, pads.Likely),
+            Either(fallen.High, Either(struck.High, AtEdges(size), 0), pads.High));
     }
 
     private double InletSpeed(double flow) => flow / (Path.InletArea * 1e-6);

@@ -12,7 +12,28 @@ internal static class SeparationFigures
         "Separation of oil",
         [.. Figures(separation, design)],
         separation.Rises.IsEmpty ? [Caught(separation)] : [Caught(separation), Rises(separation)],
-        [.. Words(separation)]);
+        [.. Words(separation)])
+    {
+        Curves = [Curve(separation)],
+    };
+
+    /// <summary>Between the sizes of the table, ten points a decade.</summary>
+    private static FigureCurve Curve(Separation separation)
+    {
+        var (first, last) = (Separation.Sizes[0], Separation.Sizes[^1]);
+        var steps = (int)Math.Ceiling(10 * Math.Log10(last / first));
+        return new(
+            "caught-curve",
+            "share of the oil that stays, by the size of drops",
+            new("size_um", "size of the drops", "um"),
+            new("caught_percent", "caught", "%"),
+            100,
+            [
+                .. from i in Enumerable.Range(0, steps + 1)
+                   let size = first * Math.Pow(last / first, (double)i / steps)
+                   select (size, 100 * separation.Caught(size)),
+            ]);
+    }
 
     private static IEnumerable<Figure> Figures(Separation separation, VesselDesign design)
     {
@@ -52,6 +73,12 @@ internal static class SeparationFigures
                 new("cyclones of the standard shape; no published correlation covers a plain can", false));
         }
 
+        yield return new(
+            "edges-cut", "d50", "drop of which all turns and openings together can throw out half, at best", Half(separation.AtEdges), "um",
+            "1 - prod(1 - E) = 0.5; turn: E = pi s / g; opening: E = 1 - (1 - (2 s + d) / D)^2, at most the closed share; s = rho_p d^2 v / (18 mu)",
+            [q, oil],
+            Impaction.EdgeSource,
+            new(Impaction.EdgeRange, true));
         if (!separation.Pads.IsEmpty)
         {
             foreach (var figure in Packed(separation, flow, oil))
@@ -137,20 +164,21 @@ internal static class SeparationFigures
     /// <summary>um: where each bound of what the packings catch passes a half; the bound that catches most comes first.</summary>
     private static Amount Half(Separation separation)
     {
-        double At(Func<Amount, double> bound)
-        {
-            // Shares rise with size: halve the logarithm of 0.01 um to 1 cm.
-            var (low, high) = (-2.0, 4.0);
-            for (var i = 0; i < 60; i++)
-            {
-                var middle = (low + high) / 2;
-                (low, high) = bound(separation.ByPads(Math.Pow(10, middle))) < 0.5 ? (middle, high) : (low, middle);
-            }
+        double At(Func<Amount, double> bound) => Half(size => bound(separation.ByPads(size)));
+        return new(At(share => share.High), At(share => share.Likely), At(share => share.Low));
+    }
 
-            return Math.Pow(10, high);
+    /// <summary>um: where a share that rises with the size passes a half; by halves of the logarithm of 0.01 um to 1 cm.</summary>
+    private static double Half(Func<double, double> share)
+    {
+        var (low, high) = (-2.0, 4.0);
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = share(Math.Pow(10, middle)) < 0.5 ? (middle, high) : (low, middle);
         }
 
-        return new(At(share => share.High), At(share => share.Likely), At(share => share.Low));
+        return Math.Pow(10, high);
     }
 
     private static FigureTable Caught(Separation separation) => new(
@@ -204,8 +232,8 @@ internal static class SeparationFigures
         else
             yield return "What wool catches of fine mist spans a wide range: no published correlation covers so slow a gas through so coarse a wool. "
                 + "Finer fibres, a deeper and evenly stuffed bed help most; gaps at its edge undo it.";
-        yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can; where such a figure stands "
-            + "it is a bound. Drops below 0.5 um are caught by diffusion too and are not reckoned.";
+        yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can: they stand in "
+            + "'at most' alone, as bounds. Drops below 0.5 um are caught by diffusion too and are not reckoned.";
         yield return "Sizes are no shares of mass: how much of an engine's oil comes in which size is not known here, so no total is given. Weigh what "
             + "it catches, and what a filter behind it catches.";
         if (separation.Path.PastMedia)

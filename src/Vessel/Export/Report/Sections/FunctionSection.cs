@@ -1,3 +1,4 @@
+using Vessel.Export.Report.Drawing;
 using Vessel.Function;
 
 namespace Vessel.Export.Report.Sections;
@@ -44,6 +45,15 @@ internal static class FunctionSection
                     .. table.Columns.Select(column => Column.Figure(column.Unit.Length == 0 ? column.Title : $"{column.Title}, {column.Unit}")),
                 ],
                 [.. table.Rows.Select(row => row.Values.Select(value => (Cell)(value is { } v ? Digits(v) : null)).Prepend(row.Label).ToArray())]);
+        }
+
+        foreach (var curve in group.Curves)
+        {
+            html.Tag("figure", () =>
+            {
+                CurvePicture.Draw(curve, html);
+                html.Tag("figcaption", $"{Capital(curve.Title)}: likely as a line, between at least and at most shaded.");
+            });
         }
 
         foreach (var words in group.Words)
