@@ -27,12 +27,23 @@ public sealed record Assembly(
         var numbers = WeldNumbers.Of(design);
         var parts = VesselParts.Of(design, sites, numbers);
         var cavity = CavityBuilder.Build(design, sites, parts);
+        var capacity = Capacity.Of(cavity, design.Capacity);
         return new(
             design,
             sites,
-            parts,
+            [.. parts, .. Dipstick(design, sites, cavity, capacity)],
             [.. VesselJoints.Of(design, sites, numbers).Select(WeldFigures.Of)],
             cavity,
-            Capacity.Of(cavity, design.Capacity));
+            capacity);
     }
+
+    /// <summary>What is marked on it is known only when the capacity is.</summary>
+    private static IEnumerable<Part> Dipstick(
+        VesselDesign design, ImmutableArray<PortSite> sites, Cavity cavity, Capacity capacity) =>
+        DipstickSite.Of(design, sites) is { } site
+            ? [DipstickPart.Build(
+                site,
+                GaugeScale.Of(cavity, capacity).Select(mark => (mark.Height, mark.Text)),
+                capacity.Events.IsEmpty ? null : capacity.Events[0].Height)]
+            : [];
 }

@@ -33,9 +33,9 @@ def check(folder, checks):
             check_as_built(pages, summary, where, checks)
         if name == "drill-sheets.pdf":
             check_drill_sheets(pages, folder, summary, where, checks)
-        if name.startswith("templates/"):
+        if name.startswith("templates/") or name == "gauge-strip.pdf":
             check_template(pages, where, checks)
-            if checks.that(name in parts or name == "templates/dipstick.pdf", where, "of no part") and name in parts:
+            if checks.that(name in parts or name == "gauge-strip.pdf", where, "of no part") and name in parts:
                 check_part(parts[name], pages, summary["options"], where, checks)
 
 

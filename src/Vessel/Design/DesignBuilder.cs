@@ -137,7 +137,17 @@ internal static class DesignBuilder
         {
             Rule = section.Text("rule") is { } rule && rule != CapacityKeys.NoRule ? rule : null,
             BetweenDrains = section.Number("between_drains"),
+            Dipstick = section.Child("dipstick") is { } stick ? Dipstick(stick) : null,
         };
+
+    private static DipstickDesign Dipstick(Section section) => new(
+        section.Path,
+        Metal(section),
+        section.Text("in") ?? string.Empty,
+        section.Number("width"),
+        section.Number("thickness"),
+        section.Number("clear"),
+        section.Number("above"));
 
     /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
     public static Material Metal(Section section) => section.Material ?? Materials.All[0];

@@ -59,6 +59,7 @@ public static class FaultCodes
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
+    public const string DipstickTooWide = "dipstick-too-wide";
     public const string NotAWholeNumber = "not-a-whole-number";
     public const string UnknownPlace = "unknown-place";
     public const string UnknownVariant = "unknown-variant";
@@ -188,6 +189,8 @@ public static class FaultCodes
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller."),
+        new(nameof(DipstickTooWide), DipstickTooWide, "The dipstick does not pass the bore of its port.",
+            "Make the dipstick narrower, or the port wider."),
         new(nameof(NotAWholeNumber), NotAWholeNumber, "A number of things is not whole.", "Use a whole number."),
         new(nameof(UnknownPlace), UnknownPlace, "The path of a setting or variant leads to no value.",
             "Write the keys that lead to the value, as 'ports[0].tube.wall' or 'ports.inlet.length'."),

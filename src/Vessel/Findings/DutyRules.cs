@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Parts;
 
 namespace Vessel.Findings;
 
@@ -9,7 +10,29 @@ internal static class DutyRules
     private const double PascalsPerMillibar = 100;
 
     public static IEnumerable<Finding> Of(Assembly assembly) =>
-        Mount(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly));
+        Mount(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly)).Concat(Dips(assembly));
+
+    /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
+    private static IEnumerable<Finding> Dips(Assembly assembly)
+    {
+        if (assembly.Design.Capacity.Dipstick is not { } stick || assembly.Capacity.Events.IsEmpty)
+            yield break;
+        var site = DipstickSite.Of(assembly.Design, assembly.Sites);
+        var least = assembly.Cavity.VolumeBelow(site?.Tip.Z ?? assembly.Cavity.Ceiling);
+        if (least > assembly.Capacity.Usable / 2)
+        {
+            yield return new(
+                FindingCodes.DipstickMissesOil,
+                Severity.Warning,
+                site is null ? [] : [DipstickDesign.Name],
+                site is null
+                    ? $"no dipstick is made: {stick.Port} does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
+                    : $"the dipstick in {stick.Port} ends on what stands below it and shows nothing under {FigureText.Of(least / 1e3)} ml of the "
+                    + $"{FigureText.Of(assembly.Capacity.Usable / 1e3)} ml of use: move its port clear of the internals.",
+                [new("least shown", least / 1e3, assembly.Capacity.Usable / 2e3, "ml")],
+                assembly.Design.PlaceOf($"{stick.Path}.in"));
+        }
+    }
 
     private static IEnumerable<Finding> Mount(Assembly assembly) =>
         from margin in MountFigures.Margins(assembly)

@@ -16,6 +16,7 @@ public static class FindingCodes
     public const string StepAtSeam = "step-at-seam";
     public const string LedgeTooNarrow = "ledge-too-narrow";
     public const string TightRoll = "tight-roll";
+    public const string DipstickMissesOil = "dipstick-misses-oil";
     public const string TrappedOil = "trapped-oil";
     public const string GasPathBlocked = "gas-path-blocked";
     public const string BeadUnderLid = "bead-under-lid";
@@ -64,6 +65,8 @@ public static class FindingCodes
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.", "Add a port with a tube, or leave one bung open while welding and in use."),
         new(StepAtSeam, "Two walls of different thickness meet edge to edge.", "Choose equal walls, or bevel the thicker one inside."),
         new(LedgeTooNarrow, "A lid stands back, or out, by less than its weld needs.", "Make the recess or overhang zero or at least one leg."),
+        new(DipstickMissesOil, "The dipstick does not reach the oil: its port does not lead down, or something stands in its way.",
+            "Stand it in a port of the top that has nothing below it."),
         new(TrappedOil, "A cup that opens up holds oil that cannot run back.", "Give the cap a drain_hole, or let it open down."),
         new(GasPathBlocked, "Gas that comes in at one port has no way to another.", "Give the cap windows, or a sleeve a free rim."),
         new(BeadUnderLid, "An inset head sits where the long seam's bead stands inside the shell.", "Dress the bead flush there, or file a notch in the head."),

@@ -21,6 +21,7 @@ public enum PartKind
     /// <summary>The polar cap of a head of gores.</summary>
     Crown,
     Cone,
+    Dipstick,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

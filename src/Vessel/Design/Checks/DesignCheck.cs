@@ -32,6 +32,7 @@ internal static class DesignCheck
             .. SaddleCheck.Find(design, holes),
             .. PlateCheck.Find(design, holes),
             .. BoltCheck.Find(design),
+            .. DipstickCheck.Find(design),
         ];
     }
 

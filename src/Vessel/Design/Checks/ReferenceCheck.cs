@@ -13,6 +13,7 @@ internal static class ReferenceCheck
             .. file.IsAtFault("ports") || file.Items("ports").Any(p => !p.Has("in")) ? []
                 : inside.Items("cap").Select(c => Outlet(c, design)).OfType<Fault>(),
             .. FlowOrderCheck.Find(file, design),
+            .. file.IsAtFault("ports") || Dipstick(file, design) is not { } fault ? Array.Empty<Fault>() : [fault],
         ];
     }
 
@@ -44,6 +45,17 @@ internal static class ReferenceCheck
             : new Fault(FaultCodes.PartNotFound, $"{cap.Path}.opens",
                 $"No tube is set in the middle of the top to carry '{cap.Text("name")}'.", null, null,
                 "Add a port with 'in: top', 'at: { radius: 0 }' and 'joint: set_in', or use 'opens: up'.");
+    }
+
+    private static Fault? Dipstick(Section file, VesselDesign design)
+    {
+        if (file.Child("capacity")?.Child("dipstick") is not { } stick || stick.Text("in") is not { } name
+            || design.Ports.Any(port => port.Name == name))
+        {
+            return null;
+        }
+
+        return Unknown($"{stick.Path}.in", name, $"'{name}' is not a port", [.. design.Ports.Select(port => port.Name)]);
     }
 
     private static Fault Unknown(string path, string name, string what, List<string> known) => new(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Geometry;
 
 namespace Vessel.Design;
 
@@ -12,6 +13,37 @@ internal readonly record struct Ring(double Inner, double Outer, double Low, dou
     /// <summary>They share more than a surface. False where a size is at fault.</summary>
     public bool Meets(Ring other) => IsBeside(other)
         && Inner < other.Outer - Hair && other.Inner < Outer - Hair;
+
+    /// <summary>How far along a line it first enters the metal; null where it does not. The start lies outside.</summary>
+    /// <param name="along">Unit.</param>
+    public double? FirstMeeting(Vector3 from, Vector3 along)
+    {
+        double? first = null;
+        foreach (var s in Flat(from, along, Low).Concat(Flat(from, along, High)).Concat(Round(from, along, Outer)).Concat(Round(from, along, Inner)))
+        {
+            var at = from + (s * along);
+            var r = double.Hypot(at.X, at.Y);
+            if (s >= 0 && s < (first ?? double.PositiveInfinity)
+                && r > Inner - Hair && r < Outer + Hair && at.Z > Low - Hair && at.Z < High + Hair)
+            {
+                first = s;
+            }
+        }
+
+        return first;
+    }
+
+    private static IEnumerable<double> Flat(Vector3 from, Vector3 along, double level) =>
+        along.Z == 0 ? [] : [(level - from.Z) / along.Z];
+
+    private static IEnumerable<double> Round(Vector3 from, Vector3 along, double radius)
+    {
+        var (a, b) = ((along.X * along.X) + (along.Y * along.Y), (from.X * along.X) + (from.Y * along.Y));
+        var c = (from.X * from.X) + (from.Y * from.Y) - (radius * radius);
+        var root = Math.Sqrt((b * b) - (a * c));
+        // A line along the axis, or one that misses, has no root.
+        return a > 0 && root >= 0 ? [(-b - root) / a, (-b + root) / a] : [];
+    }
 
     /// <summary>Some of both lies at one height.</summary>
     public bool IsBeside(Ring other) => Low < other.High - Hair && other.Low < High - Hair;

@@ -30,7 +30,7 @@ internal sealed record DrawnVessel(DrawnView Front, DrawnView Side, DrawnView To
     }
 
     /// <summary>What hangs inside hides nothing and is hidden; the section shows it.</summary>
-    public static bool IsInside(PartKind kind) => kind is PartKind.Sleeve or PartKind.Skirt or PartKind.Plate or PartKind.Disc;
+    public static bool IsInside(PartKind kind) => kind is PartKind.Sleeve or PartKind.Skirt or PartKind.Plate or PartKind.Disc or PartKind.Dipstick;
 
     private static DrawnView Cut(Build build, double sharp, double before)
     {

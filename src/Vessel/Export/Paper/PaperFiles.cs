@@ -7,7 +7,7 @@ internal static class PaperFiles
 {
     public static IEnumerable<OutputFile> Of(Build build)
     {
-        yield return new("templates/dipstick.pdf", to => DipstickPdf.Write(build, to));
+        yield return new("gauge-strip.pdf", to => GaugeStripPdf.Write(build, to));
         if (DrillSheetsPdf.Has(build.Assembly))
             yield return new("drill-sheets.pdf", to => DrillSheetsPdf.Write(build, to));
         yield return new("as-built.pdf", to => AsBuiltPdf.Write(build, to));

@@ -28,6 +28,7 @@ internal static class PartCentre
             PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
             PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),
             PartKind.Skirt => Skirt(part, design.Inside.Caps.First(cap => CapParts.Ids(cap).Skirt == part.Id), design),
+            PartKind.Dipstick => part.Placements[0].ToOuter(new(0, part.Stock.Length / 2, part.Thickness / 2)),
             _ => part.Placements[0].Origin,
         };
     }

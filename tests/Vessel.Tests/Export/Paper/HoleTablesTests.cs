@@ -1,6 +1,7 @@
 using System.Globalization;
 using Vessel.Design;
 using Vessel.Export.Paper;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Tests.Support;
@@ -46,7 +47,7 @@ public sealed class HoleTablesTests
     public void A_mark_of_the_dipstick_stands_at_the_level_that_holds_its_volume()
     {
         var assembly = Assembly.Of(Designs.Sound);
-        var marks = DipstickPdf.Volumes(assembly).ToList();
+        var marks = GaugeScale.Of(assembly.Cavity, assembly.Capacity).ToList();
 
         Assert.InRange(marks.Count, 8, 24);
         // The search ends within 20 mm3 or a micrometre of the level: 10 mm3 over a bore of 110 mm.

@@ -1,0 +1,19 @@
+namespace Vessel.Design;
+
+/// <summary>Whether the dipstick passes its port.</summary>
+internal static class DipstickCheck
+{
+    public static IEnumerable<Fault> Find(VesselDesign design)
+    {
+        if (design.Capacity.Dipstick is not { } stick || design.Ports.FirstOrDefault(port => port.Name == stick.Port) is not { } port)
+            yield break;
+        if (stick.Diagonal >= port.Bore)
+        {
+            var shown = new Shown(design.Units);
+            yield return new Fault(FaultCodes.DipstickTooWide, $"{stick.Path}.width",
+                $"The dipstick does not pass the bore of '{port.Name}', corner to corner.",
+                shown.Length(stick.Diagonal), $"less than {shown.Length(port.Bore)}",
+                "Make the dipstick narrower, or the port wider.");
+        }
+    }
+}
