@@ -1,18 +1,28 @@
 // Answers questions about solids with Open CASCADE. One question a line of standard input, in postfix: numbers and shapes are
 // pushed, operations take what they need off the stack; one number a line of output, with 15 digits.
 //   x y z dx dy dz r h cylinder   x y z r ball   z0 r0 z1 r1 cone (about Z)   a b cut   a b common   a b fuse
+//   r z start, then r z line or rm zm r z arc (through the middle one), then turned: the profile closed over the axis, turned about Z
+//   a k stretch (along Z from the origin)
 //   a volume   a area   a b meet (length of the curves in which their surfaces meet)
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepAlgoAPI_Fuse.hxx>
 #include <BRepAlgoAPI_Section.hxx>
+#include <BRepBuilderAPI_GTransform.hxx>
+#include <BRepBuilderAPI_MakeEdge.hxx>
+#include <BRepBuilderAPI_MakeFace.hxx>
+#include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepGProp.hxx>
 #include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakeRevol.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
+#include <GC_MakeArcOfCircle.hxx>
 #include <GProp_GProps.hxx>
 #include <TopoDS_Shape.hxx>
+#include <gp_Ax1.hxx>
 #include <gp_Ax2.hxx>
+#include <gp_GTrsf.hxx>
 #include <cstdio>
 #include <iostream>
 #include <sstream>
@@ -54,6 +64,43 @@ void cone() {
     shapes.push_back(BRepPrimAPI_MakeCone(gp_Ax2(gp_Pnt(0, 0, z0), gp_Dir(0, 0, 1)), r0, r1, z1 - z0).Shape());
 }
 
+BRepBuilderAPI_MakeWire profile;
+gp_Pnt first, last;
+
+gp_Pnt point() {
+    double z = number(), r = number();
+    return gp_Pnt(r, 0, z);
+}
+
+void start() {
+    profile = BRepBuilderAPI_MakeWire();
+    first = last = point();
+}
+
+void line(const gp_Pnt &to) {
+    if (last.Distance(to) > 1e-9) profile.Add(BRepBuilderAPI_MakeEdge(last, to).Edge());
+    last = to;
+}
+
+void arc() {
+    gp_Pnt to = point(), middle = point();
+    profile.Add(BRepBuilderAPI_MakeEdge(GC_MakeArcOfCircle(last, middle, to).Value()).Edge());
+    last = to;
+}
+
+void turned() {
+    line(gp_Pnt(0, 0, last.Z()));
+    line(gp_Pnt(0, 0, first.Z()));
+    line(first);
+    shapes.push_back(BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(profile.Wire()).Face(), gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1))).Shape());
+}
+
+void stretch() {
+    gp_GTrsf along;
+    along.SetValue(3, 3, number());
+    shapes.push_back(BRepBuilderAPI_GTransform(shape(), along, true).Shape());
+}
+
 template <class Operation> void combine() {
     TopoDS_Shape b = shape(), a = shape();
     Operation operation(a, b);
@@ -81,6 +128,11 @@ void take(const std::string &word) {
     if (word == "cylinder") cylinder();
     else if (word == "ball") ball();
     else if (word == "cone") cone();
+    else if (word == "start") start();
+    else if (word == "line") line(point());
+    else if (word == "arc") arc();
+    else if (word == "turned") turned();
+    else if (word == "stretch") stretch();
     else if (word == "cut") combine<BRepAlgoAPI_Cut>();
     else if (word == "common") combine<BRepAlgoAPI_Common>();
     else if (word == "fuse") combine<BRepAlgoAPI_Fuse>();
