@@ -41,6 +41,7 @@ def write(folder, version="R2000"):
     write_glb(folder / "solids/assembly.glb", parts, folder)
     write_template(folder / "templates/inlet.pdf")
     write_pdf(folder / "drill-sheets.pdf", "BT /F 9 Tf 20 800 Td (lid: drill sheet) Tj 0 -20 Td (1 0.00 0.00 30.00 bore, of outlet) Tj ET")
+    write_pdf(folder / "as-built.pdf", "BT /F 9 Tf 20 800 Td (inlet, lid) Tj 0 -20 Td (plug M14x1.5) Tj 0 -20 Td (lid to shell, all along) Tj ET")
     write_pdf(folder / "drawing.pdf", "BT /F 9 Tf 20 80 Td (1 shell) Tj 0 -20 Td (2 lid) Tj 0 -20 Td (3 inlet) Tj ET", "1190.5512 841.8898")
     (folder / "drawing.svg").write_text('<svg xmlns="http://www.w3.org/2000/svg" width="420mm" height="297mm">'
                                         + "".join(f'<path aria-label="{word}" d="M0 0L1 1"/>' for word in ("shell", "lid", "inlet")) + "</svg>\n")
@@ -75,6 +76,8 @@ def summary(parts):
     welds = [{"name": "lid", "between": ["shell", "lid"], "length_mm": 301.5, "leg_mm": {"min": 2, "max": 2}, "filler_g": 7.1, "arc_min": 3.25},
              {"name": "inlet", "between": ["shell", "inlet"], "length_mm": 104.25, "leg_mm": {"min": 2, "max": 2.5}, "filler_g": 2.4, "arc_min": 1.5}]
     return {"schema": 1, "options": {"paper": "a4", "paper_thickness_mm": 0.1}, "parts": parts, "welds": welds, "findings": [],
+            "plan": {"set_up": [{"what": "inlet"}], "leak_test": {"blanks": [{"port": "inlet", "blank": "plug M14x1.5"}],
+                                                                  "points": [{"where": "W1", "what": "lid to shell, all along"}]}},
             "totals": {"weld_length_mm": 405.75, "filler_g": 9.5, "arc_min": 4.75, "job_min": {"low": 30, "likely": 45, "high": 90},
                        "mass_g": round(sum(p["mass_g"] * p["quantity"] for p in parts), 6)}}
 

@@ -14,7 +14,7 @@ from checks import flat_file, run_reader
 from solid_check import placements
 
 KINDS = {".dxf", ".stl", ".csv", ".json", ".html", ".3mf", ".glb", ".pdf", ".svg", ".png"}  # of file that some reader here opens
-SECTIONS = {"flats/", "wraps/", "solids/", "holes/", "templates/", "mockup/", "section/", "pictures/", "nests/"}
+SECTIONS = {"flats/", "wraps/", "solids/", "holes/", "templates/", "mockup/", "section/", "pictures/", "nests/", "fixtures/"}
 ADDED_UP = {"length_mm": "weld_length_mm", "filler_g": "filler_g", "arc_min": "arc_min"}
 
 

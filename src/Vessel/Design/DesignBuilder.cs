@@ -38,6 +38,7 @@ internal static class DesignBuilder
                 "passivated" => Finish.Passivated,
                 _ => Finish.None,
             },
+            Fixtures = file.Text("fixtures") == "printed",
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
             Mockup = MockupBuilder.Build(file.Child("mockup") ?? Section.Absent("mockup")),
             Mounting = DutyBuilder.Mounting(file.Child("mounting") ?? Section.Absent("mounting")),

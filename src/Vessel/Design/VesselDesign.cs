@@ -27,6 +27,9 @@ public sealed record VesselDesign(
 
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
 
+    /// <summary>Whether fixtures to print are wanted, that hold the ports for tacking.</summary>
+    public bool Fixtures { get; init; }
+
     public MockupDesign Mockup { get; init; } = MockupDesign.Usual;
 
     /// <summary>Who makes it, with what.</summary>

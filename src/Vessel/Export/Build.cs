@@ -83,6 +83,11 @@ public sealed record Build(
     /// <summary>Meshed when the first of its files is written; null where something stands in its way.</summary>
     public Mockup? Mockup => _mockup.Value;
 
+    private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(Plan.Assembly, Plan.TacksOf));
+
+    /// <summary>One for each port where the design asks for them.</summary>
+    public ImmutableArray<PortFixture> Fixtures => _fixtures.Value;
+
     public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options) =>
         Of(Plan.Of(assembly), findings, options);
 

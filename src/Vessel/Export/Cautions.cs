@@ -24,6 +24,8 @@ internal static class Cautions
             all.Add("Stainless fume holds chromium(VI): local exhaust, and follow the local limit (OSHA 29 CFR 1910.1026).");
         if (assembly.Parts.Any(part => part.Material.Family == MaterialFamily.Aluminium))
             all.Add("Aluminium throws the arc's light back: cover the neck and the skin under the chin.");
+        if (assembly.Design.Fixtures)
+            all.Add("A printed fixture is for tacking alone: plastic melts, burns and fumes at the arc; tack in its windows, let it cool between tacks, and take it off before welding.");
         return [.. all];
     }
 }

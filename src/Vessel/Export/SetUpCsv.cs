@@ -7,10 +7,14 @@ namespace Vessel.Export;
 internal static class SetUpCsv
 {
     private static readonly ImmutableArray<string> _columns =
-        ["what", "welds", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "as_built"];
+        ["what", "welds", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "fixture", "as_built"];
 
-    public static void Write(Plan plan, Stream to) => Csv.Write(to, _columns, SetUp.Of(plan.Assembly).Select(Row));
+    public static void Write(Build build, Stream to)
+    {
+        var fixtures = build.Fixtures.ToDictionary(fixture => fixture.Site.Port.Name, fixture => fixture.Remark);
+        Csv.Write(to, _columns, SetUp.Of(build.Assembly).Select(row => Row(row, fixtures.GetValueOrDefault(row.What))));
+    }
 
-    private static CsvCell[] Row(SetUp row) =>
-        [row.What, string.Join(" ", row.Welds), row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, default];
+    private static CsvCell[] Row(SetUp row, string? fixture) =>
+        [row.What, string.Join(" ", row.Welds), row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, fixture, default];
 }

@@ -36,10 +36,12 @@ public static class VesselFiles
             [.. build.Section.Pieces.Select(piece => piece.Body)], build.Assembly.Design.Name, to)),
         new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
         .. MockupFiles.Of(build),
+        .. build.Fixtures.SelectMany(fixture => fixture.Files.Zip(fixture.Halves, (path, mesh) => new OutputFile(
+            path, to => StlWriter.Write(mesh, $"fixture of {fixture.Site.Port.Name}", to)))),
         .. PaperFiles.Of(build),
         new("welds.csv", to => WeldsCsv.Write(build, to)),
         new("leak-test.csv", to => LeakTestCsv.Write(build.Plan.LeakKit, to)),
-        new("setup.csv", to => SetUpCsv.Write(build.Plan, to)),
+        new("setup.csv", to => SetUpCsv.Write(build, to)),
         .. build.Plan.Sheets.SelectMany(sheet => Nests(sheet, build)),
         .. Quote.Of(build.Plan) is { } quote ? new OutputFile[] { new("quote.csv", to => QuoteCsv.Write(quote, to)) } : [],
         new("times.csv", to => TimesCsv.Write(build.Plan.Timing, to)),

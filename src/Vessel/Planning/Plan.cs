@@ -24,6 +24,9 @@ public sealed record Plan(
     /// <summary>Tubes and bars in stock lengths, by section.</summary>
     public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock);
 
+    /// <summary>How many tacks hold a port.</summary>
+    public int TacksOf(Parts.PortSite site) => Tacks.Of(Assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path)).Places.Length;
+
     /// <summary>For the test at the end of the day.</summary>
     public LeakKit LeakKit => LeakKit.Of(Assembly.Design, Assembly.Welds.Select(weld => weld.Joint));
 

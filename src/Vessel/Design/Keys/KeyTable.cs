@@ -137,6 +137,10 @@ public static class KeyTable
         {
             Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",
         },
+        new("fixtures", KeyKind.Choice, "Sleeves to print that hold each port in its place while it is tacked")
+        {
+            Choices = ["none", "printed"], Default = "none",
+        },
         new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = FlowKeys.Flow },
         new("engine", KeyKind.Mapping, "The engine whose crankcase breathes; its blow-by is estimated")
         {

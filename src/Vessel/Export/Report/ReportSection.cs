@@ -20,6 +20,7 @@ internal sealed record ReportSection(string Id, string Title, Action<ReportConte
         PartsSection.Section,
         SetUpSection.Section,
         StepsSection.Section,
+        TimeSection.Section,
         WeldsSection.Section,
         GapsSection.Section,
         ProceduresSection.Section,

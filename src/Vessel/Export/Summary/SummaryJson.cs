@@ -37,6 +37,14 @@ internal static class SummaryJson
             json.Object("totals", () => WriteTotals(build, json));
             json.Object("section", () => WriteSection(build.Section, json));
             json.Object("mockup", () => MockupJson.Write(build, json));
+            json.List("fixtures", build.Fixtures, fixture => json.Object(() =>
+            {
+                json.Put("port", fixture.Site.Port.Name);
+                json.List("files", fixture.Files, json.Value);
+                json.Put("has_stop", fixture.HasStop);
+                json.Put("hook", fixture.Hook);
+                json.Put("refused", fixture.Refused);
+            }));
             json.Object("capacity", () => CapacityJson.Write(build.Assembly.Capacity, json));
             json.Object("plan", () => PlanJson.Write(build.Plan, json));
             json.Object("shop", () => ShopJson.Write(build.Assembly.Design.Shop, json));

@@ -69,7 +69,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
     private string Where(WeldProcedure weld) => weld.Role switch
     {
-        WeldRole.PortSeam => $"{Place(weld)}; ",
+        WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table, both ears tacked before either is welded; ",

@@ -24,6 +24,15 @@ internal static class ProceduresSection
                 Column.Figure("Carries, N/mm"), "Root side", "Reached by torch and rod", "Heed",
             ],
             [.. welds.Select(weld => Row(weld, reached.GetValueOrDefault(weld.Joint.Number), sizes))]);
+        if (report.Build.Plan.Procedures.Any(weld => weld.Purged))
+        {
+            var purge = report.Build.Plan.Purge;
+            html.Tag(
+                "p",
+                $"To purge the closed vessel of {Sizes.Text(purge.Volume, 2)} L: {Sizes.Text(purge.Changes, 1)} changes of its volume, {Sizes.Text(purge.Gas, 1)} L of argon, "
+                + $"{Sizes.Text(purge.Minutes, 1)} min at {Sizes.Text(purge.Flow, 1)} L/min; twice that where corners are dead.");
+        }
+
         html.Tag("details", () =>
         {
             html.Tag("summary", "Sources");

@@ -30,5 +30,12 @@ internal static class SetUpSection
                     Told(row.Arc), Told(row.FromAxis), Told(row.Depth), row.Remark, string.Empty,
                 }),
             ]);
+        if (report.Build.Fixtures.IsEmpty)
+            return;
+        html.Tag("ul", () =>
+        {
+            foreach (var fixture in report.Build.Fixtures)
+                html.Tag("li", $"{fixture.Site.Port.Name}: {fixture.Remark}");
+        });
     }
 }

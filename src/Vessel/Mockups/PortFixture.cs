@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+
+namespace Vessel.Mockups;
+
+/// <summary>
+/// What holds a port for tacking, printed: a sleeve in two halves that stands on its host with feet cut to the footprint, leaves
+/// every tack free, stops the tube's free end and hooks over the host's edge.
+/// </summary>
+/// <param name="Halves">As they stand on the bed, free end down; mm.</param>
+/// <param name="HasStop">Whether it ends the tube's way out.</param>
+/// <param name="Hook">The edge that it hooks over; null where it has no legs.</param>
+/// <param name="Refused">Why there is none; then no halves.</param>
+public sealed record PortFixture(PortSite Site, ImmutableArray<Mesh> Halves, bool HasStop, string? Hook, string? Refused)
+{
+    /// <summary>Between print and metal, mm.</summary>
+    public const double Clearance = 0.25;
+
+    public string Id => Slug.Of(Site.Port.Name);
+
+    /// <summary>Paths in the output folder, one a half.</summary>
+    public ImmutableArray<string> Files => [.. Halves.Select((_, i) => $"fixtures/{Id}_{(i == 0 ? "a" : "b")}.stl")];
+
+    /// <summary>For the set-up table.</summary>
+    public string Remark => Refused is not null
+        ? $"no printed fixture: {Refused}"
+        : $"printed fixture fixtures/{Id}: halves strapped round it, their joint on its line"
+            + (Hook is null ? ", set by measuring" : $", legs hooked over {Hook}")
+            + (HasStop ? ", free end against the stop" : ", free end by measuring")
+            + "; tack in its windows and take it off before it melts";
+
+    /// <summary>One for each port, in their order; none where the design asks for none.</summary>
+    /// <param name="tacks">How many a port gets, evenly from the footprint's start.</param>
+    public static ImmutableArray<PortFixture> Of(Assembly assembly, Func<PortSite, int> tacks) => assembly.Design.Fixtures
+        ? [.. assembly.Sites.Select(site => Of(site, assembly, tacks(site)))]
+        : [];
+
+    private static PortFixture Of(PortSite site, Assembly assembly, int tacks)
+    {
+        // Heights are measured from the lower edge.
+        foreach (var hook in new[] { FixtureHook.Lower, FixtureHook.Upper, FixtureHook.None })
+        {
+            var form = FixtureForm.Of(site, assembly, tacks, hook, out var refused);
+            if (form is null)
+                return new(site, [], false, null, refused);
+            if (hook != FixtureHook.None && form.Hook is null)
+                continue;
+            ImmutableArray<Mesh> halves = [.. form.Halves().Select(OnBed)];
+            if (halves.All(half => BedFit.Of(half, assembly.Design.Mockup.Bed) is not null))
+                return new(site, halves, form.HasStop, form.Hook, null);
+        }
+
+        return new(site, [], false, null, "it is larger than the printer's bed");
+    }
+
+    /// <summary>Turned over, so that its flat end lies on the bed.</summary>
+    private static Mesh OnBed(Mesh mesh) =>
+        BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => new Vector3(v.X, -v.Y, -v.Z))] });
+}
+
+/// <summary>Which edge of its host a fixture may hook over; of a head there is only one.</summary>
+internal enum FixtureHook
+{
+    Lower,
+    Upper,
+    None,
+}
