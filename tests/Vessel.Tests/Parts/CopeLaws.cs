@@ -15,8 +15,8 @@ public sealed class CopeLaws
     public static TheoryData<int> Seeds => RandomDesigns.Seeds;
 
     private static IEnumerable<(PortSite Site, Part Part)> SetOn(Assembly vessel, Func<EndCut, bool> cut) => vessel.Sites
-        .Zip(vessel.Parts.Skip(3))
-        .Where(p => p.First.Port is { Host: PortHost.Shell, Joint: PortJoint.SetOn } port && cut(port.Cut));
+        .Where(site => site.Port is { Host: PortHost.Shell, Joint: PortJoint.SetOn } port && cut(port.Cut))
+        .Select(site => (site, vessel.Parts.Single(part => part.Id == Slug.Of(site.Port.Name))));
 
     private static IEnumerable<double> Round() => Enumerable.Range(0, 144).Select(i => Turns.Full * i / 144);
 

@@ -53,13 +53,17 @@ public sealed class SolidLaws
         Near.Absolute(part.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
     }
 
-    /// <summary>A ring has one; each further hole adds one.</summary>
+    /// <summary>A ring has one; each further hole adds one. Round a pole the segments of a cone are cut at their edges.</summary>
     private static int Handles(Assembly vessel, Part part) => part.Kind switch
     {
         PartKind.Branch or PartKind.Bung => 1,
         PartKind.Shell => 1 + vessel.Design.Ports.Count(port => port.Host == PortHost.Shell),
-        _ => vessel.Design.Ports.Count(port => Names.Of(port.Host) == part.Id),
+        _ => vessel.Design.Ports.Count(port => Names.PortPart(port, vessel.Design) == part.Id
+            && !(port.Place.Radius == 0 && IsSegment(vessel, part))),
     };
+
+    private static bool IsSegment(Assembly vessel, Part part) =>
+        part.Kind == PartKind.Cone && vessel.Design.Head(part.Path == "top" ? PortHost.Top : PortHost.Bottom) is ConeHead { Segments: > 1 };
 
     [Theory]
     [InlineData("outlet")]

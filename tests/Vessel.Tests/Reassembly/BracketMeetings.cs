@@ -32,7 +32,8 @@ internal static class BracketMeetings
         double Along(Point2 at) => (piece.InVessel(at, plate.Thickness / 2) - middle).Dot(edge);
         // No other edge of the outline lies nearer to the vessel on the line outward through a place of the coped one.
         bool IsLowest(Point2 at) => piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]])
-            .Where(side => side.First != at && side.Second != at && (Along(side.First) - Along(at)) * (Along(side.Second) - Along(at)) < 0)
+            .Where(side => side.First != at && side.Second != at && Along(side.First) != Along(side.Second)
+                && (Along(side.First) - Along(at)) * (Along(side.Second) - Along(at)) <= 0)
             .All(side => Out(side.First) + ((Along(at) - Along(side.First)) / (Along(side.Second) - Along(side.First)) * (Out(side.Second) - Out(side.First))) > Out(at));
         foreach (var at in piece.Outline)
         {
