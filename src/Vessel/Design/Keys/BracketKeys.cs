@@ -9,7 +9,8 @@ internal static class BracketKeys
 
     private static readonly Key _kind = new("kind", KeyKind.Choice, "A saddle with bent ears, or a flat plate that stands on the shell")
     {
-        Choices = ["saddle", "plate"], Default = "saddle",
+        Choices = ["saddle", "plate"],
+        Default = "saddle",
     };
 
     private static readonly Key _name = new("name", KeyKind.Text, "What it is called; needed where there are several")
@@ -19,7 +20,8 @@ internal static class BracketKeys
 
     private static readonly Key _height = new("height", KeyKind.Length, "Of the plate's middle, above the shell's lower edge")
     {
-        IsRequired = true, Range = CommonKeys.FromZero,
+        IsRequired = true,
+        Range = CommonKeys.FromZero,
     };
 
     private static readonly ImmutableArray<Key> _bolts =
