@@ -1,6 +1,7 @@
 using System.Globalization;
 using Vessel.Cli.Commands;
 using Vessel.Export;
+using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Planning;
 using Vessel.Stock;
@@ -52,7 +53,7 @@ internal static class BuildText
         }
 
         FunctionText.Write(build.Function, build.Assembly.Capacity, output);
-        output.WriteLine(Invariant($"mass      {build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000:0.00} kg, empty"));
+        output.WriteLine(Invariant($"mass      {Weight.Empty(build.Assembly).Mass / 1000:0.00} kg, empty"));
         output.WriteLine();
         if (!build.Findings.IsEmpty)
         {

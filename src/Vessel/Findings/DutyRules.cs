@@ -27,8 +27,8 @@ internal static class DutyRules
                 site is null ? [] : [DipstickDesign.Name],
                 site is null
                     ? $"no dipstick is made: {stick.Port} does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
-                    : $"the dipstick in {stick.Port} ends on what stands below it and shows nothing under {FigureText.Of(least / 1e3)} ml of the "
-                    + $"{FigureText.Of(assembly.Capacity.Usable / 1e3)} ml of use: move its port clear of the internals.",
+                    : $"the dipstick in {stick.Port} ends on what stands below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
+                    + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
                 [new("least shown", least / 1e3, assembly.Capacity.Usable / 2e3, "ml")],
                 assembly.Design.PlaceOf($"{stick.Path}.in"));
         }

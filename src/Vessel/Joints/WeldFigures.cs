@@ -44,7 +44,7 @@ public sealed record WeldFigures(
             joint.Welded.Sum(run => Quadrature.Periodic(t => Swept(joint, t), run, joint.BreaksIn(run), DepositAccuracy)),
             fine.Max(at => at.GapNormal),
             fine.Max(at => at.GapAxial),
-            joint.Kind == JointKind.Fillet ? fine.Average(at => at.Dihedral > FilletThroat.GreatestAngle ? 1.0 : 0.0) : 0,
+            joint.Kind == JointKind.Fillet ? fine.Average(at => FilletThroat.IsTooFlat(at.Dihedral) ? 1.0 : 0.0) : 0,
             stations);
     }
 

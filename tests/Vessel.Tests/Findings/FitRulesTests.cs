@@ -19,6 +19,22 @@ public sealed class FitRulesTests
         Assert.Equal(Severity.Error, Of(0.2, 0.5, 0.3));
     }
 
+    /// <summary>A cone of half angle a and a tube on its axis open by 180 - a degrees: 135 of them are the limit, and still a fillet.</summary>
+    [Theory]
+    [InlineData(46, false)]
+    [InlineData(45, false)]
+    [InlineData(44, true)]
+    public void A_fillet_ends_where_the_surfaces_open_beyond_the_limit(double half, bool isGroove)
+    {
+        var shell = Designs.Shell();
+        var drain = Designs.OnHead("drain", PortHost.Bottom, 30, 3, 0);
+        var design = Designs.Vessel(shell, drain) with { Bottom = new ConeHead("bottom", Designs.Stainless, 2, half * Math.PI / 180, 0, 0) };
+
+        Assert.Equal(
+            isGroove,
+            Assessment.Of(Assembly.Of(design)).Any(finding => finding.Code == FindingCodes.GrooveAtFlank));
+    }
+
     private static Severity? Of(double aim, double most, double limit)
     {
         var design = Designs.Vessel(Designs.Shell(), Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)));

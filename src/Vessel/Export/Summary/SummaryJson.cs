@@ -98,6 +98,6 @@ internal static class SummaryJson
         json.Put("rods", totals.Rods);
         json.Put("arc_min", totals.ArcMinutes);
         json.Range("job_min", totals.JobMinutes);
-        json.Put("mass_g", build.Assembly.Parts.Sum(part => part.Mass * part.Quantity));
+        json.Put("mass_g", Weight.Empty(build.Assembly).Mass);
     }
 }

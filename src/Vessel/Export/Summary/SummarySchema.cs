@@ -204,7 +204,7 @@ public static class SummarySchema
         ("rods_range", Range("Of rods")),
         ("arc_min", Number("Likely")),
         ("job_min", Range("Minutes at the bench")),
-        ("mass_g", Number("Of the empty vessel")));
+        ("mass_g", Number("Of the empty vessel: its parts and packing, without fittings and the metal of the welds")));
 
     private static JsonObject Section() => Object("The cut through the vessel's axis",
         ("angle_deg", Number("Direction that lies to the right in it")),
