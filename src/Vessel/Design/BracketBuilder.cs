@@ -13,7 +13,10 @@ internal static class BracketBuilder
     private static BracketDesign One(Section section, Shop shop)
     {
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
-        return section.Text("kind") == "plate" ? Plate(section, at) : Saddle(section, at, shop);
+        BracketDesign bracket = section.Text("kind") == "plate" ? Plate(section, at) : Saddle(section, at, shop);
+        return section.Child("tabs") is { } tabs
+            ? bracket with { Tabs = new(tabs.Path, tabs.Has("count") ? (int)tabs.Number("count") : 0, tabs.Number("width"), tabs.Number("clearance")) }
+            : bracket;
     }
 
     private static SaddleBracket Saddle(Section section, Section at, Shop shop)

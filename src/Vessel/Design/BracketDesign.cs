@@ -17,7 +17,11 @@ public enum BracketEars
 /// <param name="Angle">Round the vessel of its middle, radians.</param>
 /// <param name="Thickness">Of the sheet, mm.</param>
 public abstract record BracketDesign(
-    string Path, string Name, Material Material, double Height, double Angle, double Thickness, BoltsDesign Bolts);
+    string Path, string Name, Material Material, double Height, double Angle, double Thickness, BoltsDesign Bolts)
+{
+    /// <summary>Null for edges without.</summary>
+    public TabsDesign? Tabs { get; init; }
+}
 
 /// <summary>A flat plate whose edge is coped to the shell, cut square through its thickness and welded on both sides.</summary>
 /// <param name="Offset">Of its middle, sideways from the vessel's axis towards increasing angle, mm; the plate keeps its direction.</param>

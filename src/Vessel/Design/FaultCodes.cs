@@ -90,6 +90,8 @@ public static class FaultCodes
     public const string BoltOffPlate = "bolt-off-plate";
     public const string BoltHolesOverlap = "bolt-holes-overlap";
     public const string BracketOverPort = "bracket-over-port";
+    public const string TabsDoNotFit = "tabs-do-not-fit";
+    public const string SlotInTheWay = "slot-in-the-way";
     public const string GoresDoNotFit = "gores-do-not-fit";
     public const string SegmentsDoNotFit = "segments-do-not-fit";
 
@@ -254,6 +256,10 @@ public static class FaultCodes
         new(nameof(BoltHolesOverlap), BoltHolesOverlap, "Two bolt holes or slots run into each other.",
             "Set the bolts further apart, or make the slots shorter."),
         new(nameof(BracketOverPort), BracketOverPort, "A bracket stands over a port.", "Move one of the two."),
+        new(nameof(TabsDoNotFit), TabsDoNotFit, "A bracket's tabs find no room on its edge, or stand too little out of it.",
+            "Use fewer or narrower tabs."),
+        new(nameof(SlotInTheWay), SlotInTheWay, "A slot for a tab lies too near to a hole, a seam, another slot or an end of the shell.",
+            "Move the bracket, or what is in the way."),
         new(nameof(GoresDoNotFit), GoresDoNotFit, "The polar cap leaves no gores, or gores too narrow at their tips.",
             "Change the cap's diameter or the number of gores."),
         new(nameof(SegmentsDoNotFit), SegmentsDoNotFit, "The segments of a cone are too narrow at their tips.",

@@ -9,9 +9,14 @@ namespace Vessel.Parts;
 /// The flat: x along the coped edge, y towards the vessel, from the free edge. A level plate is seen from above so, x towards
 /// increasing angle; rolled upright x runs up.
 /// </remarks>
-public sealed record PlateSite(PlateBracket Bracket, double ShellRadius)
+/// <param name="ShellRadius">Of the shell's outside, mm.</param>
+/// <param name="BoreRadius">Of its inside, mm.</param>
+public sealed record PlateSite(PlateBracket Bracket, double ShellRadius, double BoreRadius)
 {
-    public static PlateSite Of(PlateBracket bracket, VesselDesign vessel) => new(bracket, vessel.Shell.OuterRadius);
+    public static PlateSite Of(PlateBracket bracket, VesselDesign vessel) =>
+        new(bracket, vessel.Shell.OuterRadius, vessel.Shell.InnerRadius);
+
+    public ImmutableArray<ShellTab> Tabs => ShellTab.Of(Bracket);
 
     public PlateCope Cope => new(Bracket, ShellRadius);
 
@@ -40,8 +45,9 @@ public sealed record PlateSite(PlateBracket Bracket, double ShellRadius)
     /// <summary>Width of the flat, mm.</summary>
     public double Across => Math.Max(Bracket.Width, Bracket.FreeWidth);
 
-    /// <summary>Height of the flat: from the free edge to the lowest place of the cope, mm.</summary>
-    public double Deepest => Cope.FreeLevel - Math.Min(Cope.Level(-Bracket.Width / 2), Cope.Level(Bracket.Width / 2));
+    /// <summary>Height of the flat: from the free edge to the lowest place of the cope or the end of a tab, mm.</summary>
+    public double Deepest => Cope.FreeLevel - Tabs.Select(tab => tab.EndLevel(BoreRadius))
+        .Append(Cope.Level(-Bracket.Width / 2)).Append(Cope.Level(Bracket.Width / 2)).Min();
 
     /// <summary>The pattern's middle on the flat.</summary>
     public Point2 Middle => OnFlat(0, Cope.Level(0) + Bracket.BoltsAt);
@@ -71,19 +77,22 @@ public sealed record PlateSite(PlateBracket Bracket, double ShellRadius)
     /// <param name="level">From the vessel's axis outward.</param>
     public Point2 OnFlat(double u, double level) => new(u + (Across / 2), Cope.FreeLevel - level);
 
-    /// <summary>The coped edge on the flat from its right end to its left one.</summary>
-    private IEnumerable<Curve2> Edge()
+    /// <summary>The coped edge on the flat from its right end to its left one, with its tabs.</summary>
+    private IEnumerable<Curve2> Edge() =>
+        new TabbedEdge(Between, OnFlat, Cope.Level).Walk(Bracket.Width / 2, -Bracket.Width / 2, Tabs, BoreRadius);
+
+    /// <summary>The coped edge from a place to one further left.</summary>
+    private IEnumerable<Curve2> Between(double right, double left)
     {
-        var half = Bracket.Width / 2;
         if (Bracket.Roll == 0)
         {
-            var (from, to) = (Math.Asin(Cope.Aside(half) / ShellRadius), Math.Asin(Cope.Aside(-half) / ShellRadius));
+            var (start, end) = (Math.Asin(Cope.Aside(right) / ShellRadius), Math.Asin(Cope.Aside(left) / ShellRadius));
             // Of the shell's circle, whose middle lies on its axis; on the flat outward is down.
-            yield return new Arc2(OnFlat(-Bracket.Offset, 0), ShellRadius, (-Math.PI / 2) + from, to - from);
+            yield return new Arc2(OnFlat(-Bracket.Offset, 0), ShellRadius, (-Math.PI / 2) + start, end - start);
             yield break;
         }
 
-        double[] ends = [half, .. Cope.Breaks().OrderDescending(), -half];
+        double[] ends = [right, .. Cope.Breaks().Where(u => u < right && u > left).OrderDescending(), left];
         for (var i = 0; i + 1 < ends.Length; i++)
         {
             var (from, to) = (ends[i], ends[i + 1]);

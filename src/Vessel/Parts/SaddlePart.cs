@@ -22,7 +22,7 @@ internal static class SaddlePart
             PartKind.Bracket,
             bracket.Material,
             bracket.Thickness,
-            StockPieces.Rectangle(site.FlatWidth, site.FlatHeight, bracket.Thickness, bracket.Material),
+            StockPieces.Rectangle(site.OverTabs.U, site.OverTabs.V, bracket.Thickness, bracket.Material),
             [site.Frame],
             ThickSolid.Of(
                 new FoldedSurface(sheet, 0),

@@ -9,12 +9,20 @@ namespace Vessel.Parts;
 /// Both ears are bent a quarter turn towards the shell. Cut square through their thickness, ears at the sides touch the
 /// shell along the edge nearer to its axis; those at the ends lie level and touch all through.
 /// </remarks>
-public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius)
+/// <param name="ShellRadius">Of the shell's outside, mm.</param>
+/// <param name="BoreRadius">Of its inside, mm.</param>
+public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius, double BoreRadius)
 {
     /// <summary>A quarter turn away from the viewer of the flat, who sees the outside.</summary>
     private const double Turn = -Math.PI / 2;
 
-    public static SaddleSite Of(SaddleBracket bracket, VesselDesign vessel) => new(bracket, vessel.Shell.OuterRadius);
+    public static SaddleSite Of(SaddleBracket bracket, VesselDesign vessel) =>
+        new(bracket, vessel.Shell.OuterRadius, vessel.Shell.InnerRadius);
+
+    public ImmutableArray<ShellTab> Tabs => ShellTab.Of(Bracket);
+
+    /// <summary>How far the tabs stand out of an ear's end where that lies furthest in, mm; nothing without tabs.</summary>
+    public double TabDepth => Tabs.Select(tab => EarEnd - tab.EndLevel(BoreRadius)).Append(0).Max();
 
     /// <summary>Over the bent ears, across the bend lines, mm.</summary>
     public double Overall => AtSides ? Bracket.Width : Bracket.PlateHeight;
@@ -51,6 +59,9 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius)
     public double FlatWidth => AtSides ? Developed : Bracket.Width;
 
     public double FlatHeight => AtSides ? Bracket.PlateHeight : Developed;
+
+    /// <summary>Width and height of the flat over its tabs, mm.</summary>
+    public Point2 OverTabs => new(FlatWidth + (AtSides ? 2 * TabDepth : 0), FlatHeight + (AtSides ? 0 : 2 * TabDepth));
 
     /// <summary>Of the flat, and of the plate once bent.</summary>
     public Point2 Middle => new(FlatWidth / 2, FlatHeight / 2);
@@ -90,14 +101,10 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius)
     {
         get
         {
-            var (w, h) = (FlatWidth, FlatHeight);
-            if (AtSides)
-                return Loop2.Polygon(new(0, 0), new(w, 0), new(w, h), new(0, h));
-            // The shell's circle in the plane of each ear; its centre lies on the vessel's axis, beyond the ear's end.
-            var (beyond, half) = (EarEnd, HalfAngle);
-            var lower = new Arc2(new(w / 2, -beyond), ShellRadius, (Math.PI / 2) + half, -2 * half);
-            var upper = new Arc2(new(w / 2, h + beyond), ShellRadius, (-Math.PI / 2) + half, -2 * half);
-            return new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]);
+            var length = AtSides ? FlatHeight : FlatWidth;
+            var (there, back) = (Edge(1, 0, length).ToList(), Edge(0, length, 0).ToList());
+            return new(
+                [.. there, new Line2(there[^1].End, back[0].Start), .. back, new Line2(back[^1].End, there[0].Start)]);
         }
     }
 
@@ -106,6 +113,36 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius)
 
     /// <summary>From the axis to the shell's outside at so much to the side of the bracket's middle plane, mm.</summary>
     public double ShellLevel(double aside) => Math.Sqrt((ShellRadius - aside) * (ShellRadius + aside));
+
+    /// <summary>
+    /// The end of an ear, from one corner of the flat to another, with its tabs; straight, or of the shell's circle in the
+    /// plane of the ear, whose centre lies on the vessel's axis, beyond the ear's end.
+    /// </summary>
+    /// <param name="ear">Left and right, or upper and lower.</param>
+    private IEnumerable<Curve2> Edge(int ear, double from, double to)
+    {
+        var middle = AtSides ? Middle.V : Middle.U;
+        return new TabbedEdge(Between, At, along => ShellTab.EdgeLevel(Bracket, along, ShellRadius))
+            .Walk(from - middle, to - middle, Tabs.Where(tab => tab.Edge == ear), BoreRadius);
+
+        Point2 At(double along, double level) => (AtSides, ear) switch
+        {
+            (true, 0) => new(level - EarEnd, middle + along),
+            (true, _) => new(FlatWidth + EarEnd - level, middle + along),
+            (_, 0) => new(middle + along, FlatHeight + EarEnd - level),
+            _ => new(middle + along, level - EarEnd),
+        };
+
+        IEnumerable<Curve2> Between(double a, double b)
+        {
+            if (AtSides)
+                return [new Line2(At(a, EarEnd), At(b, EarEnd))];
+            var (start, sweep) = (Math.Asin(a / ShellRadius), Math.Asin(b / ShellRadius) - Math.Asin(a / ShellRadius));
+            return [ear == 0
+                ? new Arc2(new(middle, FlatHeight + EarEnd), ShellRadius, (-Math.PI / 2) + start, sweep)
+                : new Arc2(new(middle, -EarEnd), ShellRadius, (Math.PI / 2) - start, -sweep)];
+        }
+    }
 
     private Bend Bent(double line) => new(line, Turn, Bracket.InsideRadius, Bracket.K);
 }

@@ -15,22 +15,25 @@ internal static class ShellFlat
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds) =>
+    public static Flat Of(
+        VesselDesign vessel, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, WeldNumbers welds) =>
         vessel.Shell.MadeFrom == StockForm.Sheet
-            ? Drawn(vessel, openings, welds, Rolled(vessel.Shell))
-            : Drawn(vessel, openings, welds, Wrapped(vessel.Shell, openings));
+            ? Drawn(vessel, openings, slots, welds, Rolled(vessel.Shell))
+            : Drawn(vessel, openings, slots, welds, Wrapped(vessel.Shell, openings));
 
     /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
-    public static Flat Around(VesselDesign vessel, ImmutableArray<ShellOpening> openings, WeldNumbers welds)
+    public static Flat Around(
+        VesselDesign vessel, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, WeldNumbers welds)
     {
         var shell = vessel.Shell;
         var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
-        return Drawn(vessel, openings, welds, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
+        return Drawn(vessel, openings, slots, welds, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
     }
 
     private static Flat Drawn(
         VesselDesign vessel,
         ImmutableArray<ShellOpening> openings,
+        ImmutableArray<ShellSlot> slots,
         WeldNumbers welds,
         (Development Development, double Radius, double Width) laid)
     {
@@ -39,7 +42,10 @@ internal static class ShellFlat
         var rolled = development is RolledDevelopment;
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
-            [.. openings.Select(opening => opening.OnFlat(development, radius))]);
+            [
+                .. openings.Select(opening => opening.OnFlat(development, radius)),
+                .. slots.Select(slot => slot.OnFlat(development, radius)),
+            ]);
         var marks = new FlatMarks(width, shell.Height, cut.Holes);
         for (var quarter = 0; quarter < 4; quarter++)
         {

@@ -17,14 +17,16 @@ internal static class ShellPart
             .Where(site => site.Port.Host == PortHost.Shell)
             .Select(site => ShellOpening.Of(site, shell))
             .ToImmutableArray();
+        var slots = vessel.Brackets.SelectMany(ShellTab.Of).Select(tab => new ShellSlot(tab, shell)).ToImmutableArray();
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [
             Rim.SquareEnd(outer, inner, 0),
             Rim.SquareEnd(outer, inner, shell.Height),
             .. openings.Select(opening => opening.Rim(outer, inner)),
+            .. slots.Select(slot => slot.Rim(outer, inner)),
         ]);
-        var flat = ShellFlat.Of(vessel, openings, welds);
+        var flat = ShellFlat.Of(vessel, openings, slots, welds);
         var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height;
         return new(
             Names.Shell,
@@ -35,12 +37,15 @@ internal static class ShellPart
             Stock(shell, flat),
             [Frame3.Identity],
             solid,
-            gross - openings.Sum(opening => opening.Volume(shell)),
+            gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume),
             flat,
-            [.. openings.Select((opening, i) => Drilled(i + 1, opening, flat, shell))],
+            [
+                .. openings.Select((opening, i) => Drilled(i + 1, opening, flat, shell)),
+                .. slots.Select((slot, i) => (slot, openings.Length + i)).Select(at => at.slot.ToHole(at.Item2 + 1, flat.From, flat.Cut.Holes[at.Item2])),
+            ],
             shell.Path)
         {
-            Wrap = shell.MadeFrom == StockForm.Sheet && !openings.IsEmpty ? ShellFlat.Around(vessel, openings, welds) : null,
+            Wrap = shell.MadeFrom == StockForm.Sheet && !(openings.IsEmpty && slots.IsEmpty) ? ShellFlat.Around(vessel, openings, slots, welds) : null,
         };
     }
 

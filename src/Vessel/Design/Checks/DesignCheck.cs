@@ -32,6 +32,7 @@ internal static class DesignCheck
             .. SaddleCheck.Find(design, holes),
             .. PlateCheck.Find(design, holes),
             .. BoltCheck.Find(design),
+            .. TabCheck.Find(design, holes),
             .. DipstickCheck.Find(design),
         ];
     }

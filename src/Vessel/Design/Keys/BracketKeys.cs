@@ -41,6 +41,17 @@ internal static class BracketKeys
         },
     ];
 
+    private static readonly Key _tabs = new("tabs", KeyKind.Mapping, "On each edge that meets the shell, for slots cut in its flat: they set the bracket")
+    {
+        DefaultRule = "none",
+        Map = new("the tabs of a bracket",
+        [
+            new("count", KeyKind.Count, "On each edge") { Default = "1", Range = new(1, 20) },
+            new("width", KeyKind.Length, "Of each, along the edge") { Default = "12 mm", Range = new(2, 1000) },
+            new("clearance", KeyKind.Length, "All round in its slot") { Default = "0.1 mm", Range = new(0, 5) },
+        ]) { MayBeEmpty = true },
+    };
+
     public static KeyMap Place { get; } = new("the place of a bracket", [_height, CommonKeys.Angle]);
 
     public static KeyMap PlatePlace { get; } = new("the place of a plate",
@@ -94,6 +105,7 @@ internal static class BracketKeys
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
         new("bolts", KeyKind.Mapping, "In the plate") { IsRequired = true, Map = PlateBolts },
+        _tabs,
         CommonKeys.Material,
     ]);
 
@@ -122,6 +134,7 @@ internal static class BracketKeys
             DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = K,
         },
         new("bolts", KeyKind.Mapping, "In the plate") { IsRequired = true, Map = Bolts },
+        _tabs,
         CommonKeys.Material,
     ]);
 
