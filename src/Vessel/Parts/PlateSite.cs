@@ -78,28 +78,29 @@ public sealed record PlateSite(PlateBracket Bracket, double ShellRadius, double 
     public Point2 OnFlat(double u, double level) => new(u + (Across / 2), Cope.FreeLevel - level);
 
     /// <summary>The coped edge on the flat from its right end to its left one, with its tabs.</summary>
-    private IEnumerable<Curve2> Edge() =>
-        new TabbedEdge(Between, OnFlat, Cope.Level).Walk(Bracket.Width / 2, -Bracket.Width / 2, Tabs, BoreRadius);
+    private ImmutableArray<Curve2> Edge() =>
+        new TabbedEdge(Between, ShellRadius, BoreRadius).Walk(Bracket.Width / 2, -Bracket.Width / 2, Tabs);
 
-    /// <summary>The coped edge from a place to one further left.</summary>
-    private IEnumerable<Curve2> Between(double right, double left)
+    /// <summary>The edge coped to a cylinder, from a place to one further left.</summary>
+    private IEnumerable<Curve2> Between(double radius, double right, double left)
     {
+        var cope = new PlateCope(Bracket, radius);
         if (Bracket.Roll == 0)
         {
-            var (start, end) = (Math.Asin(Cope.Aside(right) / ShellRadius), Math.Asin(Cope.Aside(left) / ShellRadius));
+            var (start, end) = (Math.Asin(cope.Aside(right) / radius), Math.Asin(cope.Aside(left) / radius));
             // Of the shell's circle, whose middle lies on its axis; on the flat outward is down.
-            yield return new Arc2(OnFlat(-Bracket.Offset, 0), ShellRadius, (-Math.PI / 2) + start, end - start);
+            yield return new Arc2(OnFlat(-Bracket.Offset, 0), radius, (-Math.PI / 2) + start, end - start);
             yield break;
         }
 
-        double[] ends = [right, .. Cope.Breaks().Where(u => u < right && u > left).OrderDescending(), left];
+        double[] ends = [right, .. cope.Breaks().Where(u => u < right && u > left).OrderDescending(), left];
         for (var i = 0; i + 1 < ends.Length; i++)
         {
             var (from, to) = (ends[i], ends[i + 1]);
-            Point2 At(double u) => OnFlat(u, Cope.Level(u));
-            yield return Math.Abs(Cope.Slope((from + to) / 2)) < 1e-12
+            Point2 At(double u) => OnFlat(u, cope.Level(u));
+            yield return Math.Abs(cope.Slope((from + to) / 2)) < 1e-12
                 ? new Line2(At(from), At(to))
-                : new GraphCurve2(t => At(from + (t * (to - from))), t => (to - from) * new Point2(1, -Cope.Slope(from + (t * (to - from)))), new(0, 1), []);
+                : new GraphCurve2(t => At(from + (t * (to - from))), t => (to - from) * new Point2(1, -cope.Slope(from + (t * (to - from)))), new(0, 1), []);
         }
     }
 

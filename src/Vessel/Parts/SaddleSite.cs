@@ -102,7 +102,7 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius, doubl
         get
         {
             var length = AtSides ? FlatHeight : FlatWidth;
-            var (there, back) = (Edge(1, 0, length).ToList(), Edge(0, length, 0).ToList());
+            var (there, back) = (Edge(1, 0, length), Edge(0, length, 0));
             return new(
                 [.. there, new Line2(there[^1].End, back[0].Start), .. back, new Line2(back[^1].End, there[0].Start)]);
         }
@@ -119,11 +119,11 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius, doubl
     /// plane of the ear, whose centre lies on the vessel's axis, beyond the ear's end.
     /// </summary>
     /// <param name="ear">Left and right, or upper and lower.</param>
-    private IEnumerable<Curve2> Edge(int ear, double from, double to)
+    private ImmutableArray<Curve2> Edge(int ear, double from, double to)
     {
         var middle = AtSides ? Middle.V : Middle.U;
-        return new TabbedEdge(Between, At, along => ShellTab.EdgeLevel(Bracket, along, ShellRadius))
-            .Walk(from - middle, to - middle, Tabs.Where(tab => tab.Edge == ear), BoreRadius);
+        return new TabbedEdge(Between, ShellRadius, BoreRadius)
+            .Walk(from - middle, to - middle, Tabs.Where(tab => tab.Edge == ear));
 
         Point2 At(double along, double level) => (AtSides, ear) switch
         {
@@ -133,14 +133,14 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius, doubl
             _ => new(middle + along, level - EarEnd),
         };
 
-        IEnumerable<Curve2> Between(double a, double b)
+        IEnumerable<Curve2> Between(double radius, double a, double b)
         {
             if (AtSides)
-                return [new Line2(At(a, EarEnd), At(b, EarEnd))];
-            var (start, sweep) = (Math.Asin(a / ShellRadius), Math.Asin(b / ShellRadius) - Math.Asin(a / ShellRadius));
+                return [new Line2(At(a, ShellTab.Level(Bracket, a, radius)), At(b, ShellTab.Level(Bracket, b, radius)))];
+            var (start, sweep) = (Math.Asin(a / radius), Math.Asin(b / radius) - Math.Asin(a / radius));
             return [ear == 0
-                ? new Arc2(new(middle, FlatHeight + EarEnd), ShellRadius, (-Math.PI / 2) + start, sweep)
-                : new Arc2(new(middle, -EarEnd), ShellRadius, (Math.PI / 2) - start, -sweep)];
+                ? new Arc2(At(0, 0), radius, (-Math.PI / 2) + start, sweep)
+                : new Arc2(At(0, 0), radius, (Math.PI / 2) - start, -sweep)];
         }
     }
 

@@ -17,7 +17,7 @@ internal static class ShellPart
             .Where(site => site.Port.Host == PortHost.Shell)
             .Select(site => ShellOpening.Of(site, shell))
             .ToImmutableArray();
-        var slots = vessel.Brackets.SelectMany(ShellTab.Of).Select(tab => new ShellSlot(tab, shell)).ToImmutableArray();
+        var slots = ShellSlot.Of(vessel);
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [

@@ -46,10 +46,10 @@ internal static class BracketKeys
         DefaultRule = "none",
         Map = new("the tabs of a bracket",
         [
-            new("count", KeyKind.Count, "On each edge") { Default = "1", Range = new(1, 20) },
+            new("count", KeyKind.Count, "On each edge") { IsRequired = true, Range = new(1, 20) },
             new("width", KeyKind.Length, "Of each, along the edge") { Default = "12 mm", Range = new(2, 1000) },
             new("clearance", KeyKind.Length, "All round in its slot") { Default = "0.1 mm", Range = new(0, 5) },
-        ]) { MayBeEmpty = true },
+        ]),
     };
 
     public static KeyMap Place { get; } = new("the place of a bracket", [_height, CommonKeys.Angle]);
