@@ -72,9 +72,14 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
+        WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
+            $"the tabs of {bracket.Name} in their slots; weld over them, for a slot left open leaks; ",
         WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table, both ears tacked before either is welded; ",
         _ => "",
     };
+
+    private BracketDesign? Tabbed(WeldProcedure weld) =>
+        _design.Brackets.FirstOrDefault(bracket => bracket.Tabs is not null && WeldNumbers.OfBracket(bracket).Contains(weld.Joint.Path));
 
     private string Place(WeldProcedure weld)
     {
