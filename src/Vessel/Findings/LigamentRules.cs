@@ -21,7 +21,7 @@ internal static class LigamentRules
         var design = assembly.Design;
         var paths = assembly.Welds.Select(weld => RootPath.Of(weld.Joint)).ToList();
         var attached = paths.Where(path => IsAttached(path.Joint, design)).ToList();
-        var seams = paths.Where(path => IsOfShell(path.Joint, design)).ToList();
+        var seams = paths.Where(path => IsOfShell(path.Joint, design) || IsOfHead(path.Joint, design)).ToList();
         for (var i = 0; i < attached.Count; i++)
         {
             foreach (var other in attached.Take(i).Concat(seams))
@@ -63,12 +63,20 @@ internal static class LigamentRules
     private static BracketDesign? BracketOf(Joint joint, VesselDesign design) =>
         design.Brackets.FirstOrDefault(bracket => WeldNumbers.OfBracket(bracket).Contains(joint.Path));
 
-    /// <summary>The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own.</summary>
+    /// <summary>
+    /// The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own. A port at the pole
+    /// ends a cone's seam.
+    /// </summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
-        BracketOf(joint, design) is not { } bracket || !(BracketOf(other, design) == bracket || other.Path == WeldNumbers.LongSeam);
+        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || other.Path == WeldNumbers.LongSeam)
+            : !(IsOfHead(other, design) && design.Ports.Any(port => port.Path == joint.Path && port.Host != PortHost.Shell && port.Place.Radius == 0));
 
     private static bool IsOfShell(Joint joint, VesselDesign design) =>
         joint.Path == WeldNumbers.LongSeam || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;
+
+    /// <summary>Between gores, or of a cone; the polar cap's has a finding of its own.</summary>
+    private static bool IsOfHead(Joint joint, VesselDesign design) => new[] { design.Top, design.Bottom }.Any(head =>
+        WeldNumbers.OfHead(head).Contains(joint.Path) && !(head is DishedHead { Gores: { } gores } && WeldNumbers.CapSeam(gores) == joint.Path));
 
     /// <summary>A joint with the root lines of what is laid of it.</summary>
     private sealed record RootPath(Joint Joint, ImmutableArray<SpaceCurve> Runs)

@@ -67,8 +67,8 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         ? $"{cone.Path}.seam_angle"
         : string.Create(CultureInfo.InvariantCulture, $"{cone.Path}.seam_angle[{number}]");
 
-    /// <summary>A head's own seams are welded before it goes on the shell.</summary>
-    private static IEnumerable<string> OfHead(HeadDesign head) => head switch
+    /// <summary>A head's own seams, which are welded before it goes on the shell.</summary>
+    public static IEnumerable<string> OfHead(HeadDesign head) => head switch
     {
         DishedHead { Gores: { } gores } =>
             Enumerable.Range(0, gores.Count).Select(i => GoreSeam(gores, i)).Append(CapSeam(gores)),

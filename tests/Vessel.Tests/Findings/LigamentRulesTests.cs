@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Geometry;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -46,6 +47,28 @@ public sealed class LigamentRulesTests
         Designs.Shell(),
         Designs.OnHead("left", PortHost.Top, 20, 2, 10 + (between / 2)),
         Designs.OnHead("right", PortHost.Top, 20, 2, 10 + (between / 2), Math.PI))).Count);
+
+    /// <summary>The port at the pole ends the seam, and is none of these.</summary>
+    [Theory]
+    [InlineData(Limit - Hair, 1)]
+    [InlineData(Limit + Hair, 0)]
+    public void A_tube_beside_the_seam_of_a_cone(double between, int count)
+    {
+        // The foot of an upright tube 30 from the axis, and a line of the cone so far round from it; by bisection.
+        var half = Math.PI / 3;
+        Vector3 Foot(double phi) => new Point2(30, 0) + Point2.Polar(10, phi) is var at ? new(at.U, at.V, at.Length / Math.Tan(half)) : default;
+        double Apart(double round) => Enumerable.Range(0, 7200).Min(i => Foot(i * Math.PI / 3600)
+            .Cross(new(Math.Sin(half) * Math.Cos(round), Math.Sin(half) * Math.Sin(round), Math.Cos(half))).Length);
+        var (near, far) = (Math.Asin(10 / 30.0), Math.PI / 2);
+        for (var i = 0; i < 40; i++)
+            (near, far) = (near + far) / 2 is var middle && Apart(middle) < between ? (middle, far) : (near, middle);
+
+        var design = Designs.Vessel(
+            Designs.Shell(),
+            Designs.OnHead("drain", PortHost.Bottom, 20, 2, 0),
+            Designs.OnHead("side", PortHost.Bottom, 20, 2, 30));
+        Assert.Equal(count, Found(design with { Bottom = new ConeHead("bottom", Designs.Stainless, 2, half, near, 0) }).Count);
+    }
 
     [Fact]
     public void It_names_both_welds_and_where_to_look()
