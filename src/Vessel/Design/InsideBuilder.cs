@@ -109,7 +109,21 @@ internal static class InsideBuilder
         bool Says(string word) => material.Contains(word, StringComparison.OrdinalIgnoreCase);
     }
 
-    private static ImmutableArray<WindowsDesign> Windows(Section section) => [.. section.Items("windows").Select(Row)];
+    private static ImmutableArray<WindowsDesign> Windows(Section section) => [.. section.Items("windows").SelectMany(Rows)];
+
+    /// <summary>One above the other; a single one where their number is at fault.</summary>
+    private static IEnumerable<WindowsDesign> Rows(Section section)
+    {
+        var first = Row(section);
+        var count = section.Has("rows") ? (int)section.Number("rows") : 1;
+        var pitch = section.NumberOr("row_pitch", 1.5 * first.Height);
+        var turn = section.Text("staggered") == "true" ? Math.PI / first.Count : 0;
+        return Enumerable.Range(0, count).Select(i => i == 0 ? first : first with
+        {
+            Up = first.Up + (i * pitch),
+            Angle = Turns.From(first.Angle + (i % 2 * turn), 0),
+        });
+    }
 
     private static WindowsDesign Row(Section section)
     {

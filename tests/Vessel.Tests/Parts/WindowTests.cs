@@ -38,6 +38,27 @@ public sealed class WindowTests
             [HoleMethod.Drill, HoleMethod.CutOrFile], part.Holes.Select(hole => hole.Made).Distinct());
     }
 
+    /// <summary>Round the girth and up: the nearest two are neighbours in a row, or one above the other by the half pitch aside.</summary>
+    [Theory]
+    [InlineData("", 1, 1, false)]
+    [InlineData(", rows: 4, row_pitch: 9", 4, 9, false)]
+    [InlineData(", rows: 5, row_pitch: 8, staggered: true", 5, 8, true)]
+    public void Rows_of_windows_make_a_pattern_round_a_sleeve(string keys, int rows, double pitch, bool staggered)
+    {
+        var text = Vessel.Tests.Design.Designs.WithInside.Replace(
+            "length: 120 }", $"length: 120, windows: {{ count: 16, diameter: 5, up: 10{keys} }} }}", StringComparison.Ordinal);
+        var design = Vessel.Tests.Design.Designs.Good(text);
+        var sleeve = Assembly.Of(design).Parts.Single(part => part.Kind == PartKind.Sleeve);
+
+        Assert.Equal(16 * rows, sleeve.Holes.Length);
+        MeshLaws.Hold(Mesher.Flatten(sleeve.Solid, Accuracy.Solids), 1 + (16 * rows));
+        var places = sleeve.Holes.Select(hole => hole.OnOutside!.Value).ToList();
+        var girth = Math.PI * 76;
+        var nearest = places.SelectMany((a, i) => places.Skip(i + 1).Select(b => new Point2(Math.IEEERemainder(a.U - b.U, girth), a.V - b.V).Length)).Min();
+        var above = rows == 1 ? double.PositiveInfinity : new Point2(staggered ? girth / 32 : 0, pitch).Length;
+        Near.Relative(Math.Min(girth / 16, above), nearest, 1e-9);
+    }
+
     [Fact]
     public void A_rows_windows_open_as_much_as_they_are_wide()
     {

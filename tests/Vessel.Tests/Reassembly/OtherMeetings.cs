@@ -16,7 +16,10 @@ internal static class OtherMeetings
         .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
-        .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)])),
+        .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(
+            bracket, vessel.Design.Shell, TabMeetings.Plain(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)]))),
+        .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
+            bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)], pieces[Names.Shell])),
     ];
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));

@@ -56,6 +56,15 @@ internal static class InsideKeys
             IsRequired = true, Range = CommonKeys.FromZero,
         },
         CommonKeys.Angle with { Description = "Of the first window's middle" },
+        new("rows", KeyKind.Count, "How many such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
+        new("row_pitch", KeyKind.Length, "From one row's middles up to the next one's")
+        {
+            DefaultRule = "1.5 x the height, or diameter", Range = CommonKeys.LengthOfPart,
+        },
+        new("staggered", KeyKind.Choice, "Whether every other row is turned by half the distance of two windows")
+        {
+            Choices = CommonKeys.TruthValues, Default = "false",
+        },
     ])
     {
         OneOf = [["width", "diameter"]],
