@@ -13,6 +13,9 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
     /// <summary>Attempts before needles are put up with.</summary>
     private const int FineAttempts = 3;
 
+    /// <summary>Neighbours on an outline keep so far apart, mm.</summary>
+    public const double Usual = 0.004;
+
     /// <summary>The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch or facets become needles.</summary>
     private const double Aside = (2 * PlaneCutter.InPlane) + 0.0005;
 
@@ -24,7 +27,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
         {
             try
             {
-                return new PlaneCutter(mesh, plane, pegs).Cut(attempt <= FineAttempts);
+                return new PlaneCutter(mesh, plane, pegs).Cut(attempt <= FineAttempts ? Usual : 0);
             }
             catch (InvalidOperationException) when (attempt < Attempts)
             {
@@ -34,5 +37,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
     }
 
     /// <summary>The same at that very place. Throws where outlines touch or facets become needles.</summary>
-    public static PlaneCut Finely(Mesh mesh, Frame3 plane, params ImmutableArray<Peg> pegs) => new PlaneCutter(mesh, plane, pegs).Cut(true);
+    /// <param name="close">Neighbours on an outline that are nearer than so become one, mm.</param>
+    public static PlaneCut Finely(Mesh mesh, Frame3 plane, double close, params ImmutableArray<Peg> pegs) =>
+        new PlaneCutter(mesh, plane, pegs).Cut(close);
 }

@@ -11,9 +11,6 @@ internal sealed class PlaneCutter
     /// <summary>mm.</summary>
     public const double InPlane = 0.0015;
 
-    /// <summary>Neighbours on an outline keep so far apart, mm.</summary>
-    private const double Short = 0.004;
-
     /// <summary>Of a triangle, mm: thinner ones lose their direction in single precision at 150 mm. With room for its rounding.</summary>
     private const double LeastAltitude = 0.0012;
 
@@ -38,21 +35,22 @@ internal sealed class PlaneCutter
             _side[i] = Height(mesh.Vertices[i]) is var h && Math.Abs(h) < InPlane ? (sbyte)0 : (sbyte)Math.Sign(h);
     }
 
-    /// <param name="fine">Whether neighbours that nearly coincide become one, and triangles at the plane must keep the least altitude.</param>
-    public PlaneCut Cut(bool fine)
+    /// <param name="close">Neighbours on an outline that are nearer than so become one, mm, and triangles at the plane must keep the least
+    /// altitude; zero for neither.</param>
+    public PlaneCut Cut(double close)
     {
         foreach (var triangle in _mesh.Triangles)
             Keep(triangle);
         var rim = Rim();
         if (rim.Count == 0)
             return new(Compact(_kept), [], 0);
-        Weld(rim, fine ? Short : 0);
+        Weld(rim, close);
         _kept.RemoveAll(t => t.A == t.B || t.B == t.C || t.C == t.A);
         RemoveFlaps();
         var sides = Rim();
         var cap = Cap([.. sides, .. _pegs.SelectMany(AddPeg)]);
         _kept.AddRange(cap.Select(t => new Triangle(t.A, t.C, t.B)));
-        if (fine && _kept.Exists(IsThin))
+        if (close > 0 && _kept.Exists(IsThin))
             throw new InvalidOperationException("a cut left a needle");
         var area = cap.Sum(t => (InPlaneAt(t.B) - InPlaneAt(t.A)).Cross(InPlaneAt(t.C) - InPlaneAt(t.A))) / 2;
         return new(Compact(_kept), Outlines(sides), area);
@@ -250,10 +248,9 @@ internal sealed class PlaneCutter
         if (order.Count == 0)
             return [];
         var index = order.Select((vertex, i) => (vertex, i)).ToDictionary(pair => pair.vertex, pair => pair.i);
-        return PlaneFill
-            .Between([.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))])
-            .Select(t => new Triangle(order[t.A], order[t.B], order[t.C]))
-            .ToList();
+        var filled = CapFill.Between(
+            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], LeastAltitude);
+        return filled.ConvertAll(t => new Triangle(order[t.A], order[t.B], order[t.C]));
     }
 
     /// <summary>A peg's or socket's wall and end; its circle in the plane is left out of the cap.</summary>

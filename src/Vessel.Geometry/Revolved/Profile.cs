@@ -150,7 +150,10 @@ public sealed record Profile
     }
 
     /// <summary>Distance of a point of space from the surface, positive outside.</summary>
-    public double Distance(Vector3 point) => Nearest(ProfilePiece.HalfPlane(point)).Distance;
+    public double Distance(Vector3 point) => NearestTo(point).Distance;
+
+    /// <summary>The same of a point of space, in the half plane through it.</summary>
+    public ProfileFoot NearestTo(Vector3 point) => Nearest(ProfilePiece.HalfPlane(point));
 
     /// <summary>The greatest radius at a height; zero where the profile does not reach.</summary>
     public double RadiusAt(double height)

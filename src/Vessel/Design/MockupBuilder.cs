@@ -6,7 +6,7 @@ internal static class MockupBuilder
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
     public static MockupDesign Build(Section section)
     {
-        if (!section.Has("inside") || !section.Has("split"))
+        if (!section.Has("inside") || !section.Has("split") || !section.Has("internals"))
             return MockupDesign.Usual;
         var bed = section.Child("bed") ?? Section.Absent($"{section.Path}.bed");
         return new(
@@ -23,6 +23,9 @@ internal static class MockupBuilder
                     hole.Path, hole.Number("diameter"), hole.Number("radius"), Geometry.Turns.From(hole.Number("angle"), 0))),
             ],
             section.Number("hose_wall"),
-            section.Number("hose_straight"));
+            section.Number("hose_straight"))
+        {
+            KeepsInternals = section.Text("internals") == "beside",
+        };
     }
 }

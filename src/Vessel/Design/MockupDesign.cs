@@ -27,6 +27,9 @@ public sealed record MockupDesign(
     double HoseWall,
     double HoseStraight)
 {
+    /// <summary>Whether what stands inside is printed beside it.</summary>
+    public bool KeepsInternals { get; init; }
+
     /// <summary>What holds where the file says nothing.</summary>
     public static MockupDesign Usual { get; } = new("mockup", false, 1.2, 1, 0, new(220, 220, 250), true, 0, [], 5, 1);
 

@@ -72,6 +72,8 @@ public sealed record Build(
 
     private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Printed(plan) : null);
 
+    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(Assembly.Design));
+
     private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(Assembly));
 
     /// <summary>Whether the vessel does its work; worked out when first asked for.</summary>
@@ -82,6 +84,9 @@ public sealed record Build(
 
     /// <summary>Meshed when the first of its files is written; null where something stands in its way.</summary>
     public Mockup? Mockup => _mockup.Value;
+
+    /// <summary>To print beside the mock-up, where the design asks for them.</summary>
+    public ImmutableArray<MockupInternal> MockupInternals => _internals.Value;
 
     private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(Plan.Assembly, Plan.TacksOf));
 

@@ -24,13 +24,23 @@ internal static class MockupFiles
             yield return new("mockup/print.3mf", to => ThreeMfWriter.Write(
                 [new("mock-up", build.Mockup!.Mesh, [Frame3.Identity], Plastic, Colour.Plastic)], name, to));
             if (!build.Mockup!.Pieces.IsEmpty)
-                yield return new("mockup/pieces.3mf", to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces), name, to));
+                yield return new("mockup/pieces.3mf", to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces.Select(piece => (piece.Name, piece.Mesh))), name, to));
             foreach (var piece in build.Mockup.Pieces)
                 yield return new($"mockup/{Slug.Of(piece.Name)}.stl", to => StlWriter.Write(piece.Mesh, piece.Name, to));
             if (build.Mockup.Stand is { } stand)
                 yield return new("mockup/stand.stl", to => StlWriter.Write(stand.Mesh, "stand", to));
         }
 
+        var internals = build.MockupInternals;
+        if (!internals.IsEmpty)
+        {
+            yield return new("mockup/internals.3mf", to => ThreeMfWriter.Write(
+                SideBySide(internals.SelectMany(one => Enumerable.Range(1, one.Quantity)
+                    .Select(number => (one.Quantity == 1 ? one.Name : $"{one.Name} {number}", one.Mesh)))), name, to));
+        }
+
+        foreach (var one in internals)
+            yield return new($"mockup/inside-{Slug.Of(one.Name)}.stl", to => StlWriter.Write(one.Mesh, one.Name, to));
         if (!build.Assembly.Sites.IsEmpty)
         {
             yield return new("mockup/room.3mf", to => ThreeMfWriter.Write(
@@ -38,13 +48,13 @@ internal static class MockupFiles
         }
     }
 
-    private static List<Body> SideBySide(ImmutableArray<MockupPiece> pieces)
+    private static List<Body> SideBySide(IEnumerable<(string Name, Mesh Mesh)> pieces)
     {
-        var (bodies, from) = (new List<Body>(pieces.Length), 0.0);
-        foreach (var piece in pieces)
+        var (bodies, from) = (new List<Body>(), 0.0);
+        foreach (var (name, mesh) in pieces)
         {
-            bodies.Add(new(piece.Name, piece.Mesh, [Frame3.At(new(from, 0, 0))], Plastic, Colour.Plastic));
-            from += BedFit.Extent(piece.Mesh, Vector3.UnitX) + Apart;
+            bodies.Add(new(name, mesh, [Frame3.At(new(from, 0, 0))], Plastic, Colour.Plastic));
+            from += BedFit.Extent(mesh, Vector3.UnitX) + Apart;
         }
 
         return bodies;

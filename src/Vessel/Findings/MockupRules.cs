@@ -1,11 +1,33 @@
 using Vessel.Mockups;
+using Vessel.Parts;
 
 namespace Vessel.Findings;
 
 /// <summary>What stands in the way of a mock-up to print.</summary>
 internal static class MockupRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly) => assembly.Mockup.Obstacles.Select(obstacle => new Finding(
+    public static IEnumerable<Finding> Of(Assembly assembly) =>
+        assembly.Mockup.Obstacles.IsEmpty ? TooLarge(assembly) : Obstacles(assembly);
+
+    /// <summary>Larger than the bed, and no cutting helps.</summary>
+    private static IEnumerable<Finding> TooLarge(Assembly assembly)
+    {
+        var (plan, bed) = (assembly.Mockup, assembly.Mockup.Options.Bed);
+        var (size, boxes) = (plan.Size, MockupPieces.Boxes(plan.Size, bed));
+        if (!plan.Options.Splits || boxes <= MockupPieces.Most)
+            yield break;
+        yield return new(
+            FindingCodes.PrintNotSplit,
+            Severity.Note,
+            [],
+            $"the mock-up is {NoteText.Length(size.X)} x {NoteText.Length(size.Y)} x {NoteText.Length(size.Z)} mm: a bed of "
+            + $"{NoteText.Length(bed.Width)} x {NoteText.Length(bed.Depth)} x {NoteText.Length(bed.Height)} mm takes it in {boxes:0} pieces, more than "
+            + $"{MockupPieces.Most}, so that it is written whole: give a smaller 'mockup.scale' or a larger 'mockup.bed'.",
+            [new("pieces", boxes, MockupPieces.Most, "")],
+            assembly.Design.PlaceOf(plan.Options.Path));
+    }
+
+    private static IEnumerable<Finding> Obstacles(Assembly assembly) => assembly.Mockup.Obstacles.Select(obstacle => new Finding(
         FindingCodes.NoMockup,
         Severity.Note,
         obstacle.Parts,

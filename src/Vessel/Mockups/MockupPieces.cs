@@ -22,35 +22,40 @@ public static class MockupPieces
     /// <summary>Between peg and socket all round, mm: common practice, no source.</summary>
     private const double Play = 0.15;
 
+    /// <summary>With pegs, and then without.</summary>
+    private const int Pegged = 8;
+
     private const int Attempts = 12;
 
     /// <summary>A cut that runs along something flat is tried again so much further, mm.</summary>
     private const double Aside = 0.35;
 
-    /// <summary>More is no print.</summary>
-    private const int MostPieces = 64;
+    /// <summary>Points of a cut are made one over so much more each time: up to half of the usual chord.</summary>
+    private const double Coarser = 2.3;
 
-    /// <summary>None where it fits whole, is not to be split or would give too many, or no plane cuts it cleanly.</summary>
+    /// <summary>More is no print.</summary>
+    public const int Most = 125;
+
+    /// <summary>How many boxes of a bed's size it takes at most; one where it may be split no further.</summary>
+    public static double Boxes(Vector3 size, BedDesign bed) =>
+        Count(size.X, bed.Width) * Count(size.Y, bed.Depth) * Count(size.Z, bed.Height);
+
+    /// <summary>None where it fits whole, is not to be split or would give too many.</summary>
     public static ImmutableArray<MockupPiece> Of(Mockup mockup)
     {
         var (options, bed) = (mockup.Plan.Options, mockup.Plan.Options.Bed);
-        var size = mockup.Size;
-        var cells = Count(size.X, bed.Width) * Count(size.Y, bed.Depth) * Count(size.Z, bed.Height);
-        if (!options.Splits || cells > MostPieces || BedFit.Of(mockup.Mesh, bed) is not null)
+        if (!options.Splits || Boxes(mockup.Size, bed) > Most || BedFit.Of(mockup.Mesh, bed) is not null)
             return [];
-        try
-        {
-            var slices = Cut([new(mockup.Mesh, [])], Vector3.UnitZ, bed.Height);
-            var pieces = slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
-                ? Cut(Cut([slice], Vector3.UnitX, bed.Width), Vector3.UnitY, bed.Depth)
-                : [slice]).ToList();
-            return [.. pieces.SelectMany(Bodies).Where(piece => !piece.Mesh.Triangles.IsEmpty).Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length))];
-        }
-        catch (InvalidOperationException)
-        {
-            // No plane found that outlines do not touch, or that leaves no needles.
-            return [];
-        }
+        var slices = Cut([new(mockup.Mesh, [])], Vector3.UnitZ, bed.Height);
+        return
+        [
+            .. slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
+                    ? Cut(Cut([slice], Vector3.UnitX, bed.Width), Vector3.UnitY, bed.Depth)
+                    : [slice])
+                .SelectMany(Bodies)
+                .Where(piece => !piece.Mesh.Triangles.IsEmpty)
+                .Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length)),
+        ];
     }
 
     private static List<Cutting> Cut(IEnumerable<Cutting> bodies, Vector3 way, double room)
@@ -80,20 +85,29 @@ public static class MockupPieces
 
     private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) At(Mesh mesh, Vector3 way, double level)
     {
-        for (var attempt = 0; ; attempt++)
+        for (var attempt = 0; attempt < Attempts; attempt++)
         {
-            var up = Across(way, level + (attempt * Aside));
+            var (up, close) = (Across(way, level + (attempt * Aside)), PlaneCut.Usual * Math.Pow(Coarser, attempt % 4));
             try
             {
-                return Pegged(mesh, up);
+                return attempt < Pegged ? WithPegs(mesh, up, close)
+                    : (PlaneCut.Finely(mesh, Downward(up), close).Mesh, PlaneCut.Finely(mesh, up, close).Mesh, []);
             }
-            catch (InvalidOperationException) when (attempt < Attempts)
+            catch (InvalidOperationException)
             {
+                // Outlines touch there, or facets become needles.
             }
         }
+
+        // Rather with a needle than not at all.
+        var last = Across(way, level);
+        return (PlaneCut.Of(mesh, Downward(last)).Mesh, PlaneCut.Of(mesh, last).Mesh, []);
     }
 
-    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) Pegged(Mesh mesh, Frame3 up)
+    /// <summary>Seen from below the plane's Y points the other way.</summary>
+    private static Frame3 Downward(Frame3 up) => up with { Y = -up.Y, Z = -up.Z };
+
+    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) WithPegs(Mesh mesh, Frame3 up, double close)
     {
         Frame3 Raised(double by) => up with { Origin = up.ToOuter(new(0, 0, by)) };
         var reach = (2.5 * LeastPeg) + 2;
@@ -101,11 +115,9 @@ public static class MockupPieces
         var (centres, radius) = PegPlaces.Of(
             face, [PlaneCut.Of(mesh, Raised(-reach)).Outlines, PlaneCut.Of(mesh, Raised(reach)).Outlines], LeastPeg, GreatestPeg);
         var depth = Math.Min(2.5 * radius, reach - 1);
-        // Seen from below the plane's Y points the other way.
-        var down = up with { Y = -up.Y, Z = -up.Z };
         return (
-            PlaneCut.Finely(mesh, down, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
-            PlaneCut.Finely(mesh, up, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
+            PlaneCut.Finely(mesh, Downward(up), close, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
+            PlaneCut.Finely(mesh, up, close, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
             [.. centres.Select(c => up.ToOuter(new(c.U, c.V, depth)))]);
     }
 

@@ -25,6 +25,9 @@ public sealed record MockupPlan
     /// <summary>Null where it is filled: by choice, because walls leave no room, or because nothing opens into it.</summary>
     public Profile? Inside { get; }
 
+    /// <summary>mm of the vessel.</summary>
+    public double ShellHeight { get; private init; }
+
     internal ImmutableArray<PortForm> Ports { get; private init; } = [];
 
     internal ImmutableArray<DrainForm> Drains { get; private init; } = [];
@@ -34,6 +37,23 @@ public sealed record MockupPlan
     /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that brackets make with the vessel.</summary>
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
         + Brackets.Sum(bracket => bracket.Handles);
+
+    /// <summary>Of the print along x, y and z, mm, but for what bends bulge.</summary>
+    public Vector3 Size
+    {
+        get
+        {
+            var wide = Outside.Joints.Max(joint => Outside.At(joint).U);
+            List<ConvexBody> bodies =
+            [
+                new Bar(new(0, 0, Outside.Start.V), new(0, 0, Outside.End.V), wide),
+                .. Ports.SelectMany(port => port.Bars(0)),
+                .. Brackets.SelectMany(bracket => bracket.Hulls(bracket.InnerLevel)),
+            ];
+            double Along(Vector3 way) => bodies.Max(body => body.Furthest(way).Dot(way)) + bodies.Max(body => body.Furthest(-way).Dot(-way));
+            return Options.Scale * new Vector3(Along(Vector3.UnitX), Along(Vector3.UnitY), Along(Vector3.UnitZ));
+        }
+    }
 
     public static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites)
     {
@@ -47,6 +67,7 @@ public sealed record MockupPlan
 
         MockupPlan With(Profile? inside) => new(options, outside, inside)
         {
+            ShellHeight = design.Shell.Height,
             Ports = [.. sites.Select(site => PortForm.Of(site, outside, inside, options))],
             Drains = inside is null ? [] : [.. options.DrainHoles.Select(hole => DrainForm.Of(hole, outside, inside, options.Scale))],
             Brackets = [.. design.Brackets.Select(given => BracketForm.Of(given, design, outside))],

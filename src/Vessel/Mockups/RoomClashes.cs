@@ -8,11 +8,16 @@ namespace Vessel.Mockups;
 /// <param name="Distance">Holds the true one, mm; zero at both ends where it reaches in.</param>
 internal sealed record RoomClash(PortRoom Room, string OtherId, string Other, Interval Distance);
 
-/// <summary>What comes too near to the room of a hose or spanner: other ports and their rooms, the bracket, what it is bolted to.</summary>
+/// <summary>
+/// What comes too near to the room of a hose or spanner: shell and heads, other ports and their rooms, the bracket, what it is bolted
+/// to.
+/// </summary>
 internal static class RoomClashes
 {
     /// <summary>Everything else stays so far off, mm: common practice, no source.</summary>
     public const double Least = 1;
+
+    private const double Hair = 1e-6;
 
     public static IEnumerable<RoomClash> Of(MockupPlan plan)
     {
@@ -34,9 +39,23 @@ internal static class RoomClashes
                     yield return new(room, other.Port.Id, other.What, distance);
             }
 
+            if (WithVessel(room, bar, plan) is { } near)
+                yield return near;
             foreach (var clash in plan.Brackets.SelectMany(bracket => WithBracket(room, bar, bracket)))
                 yield return clash;
         }
+    }
+
+    private static RoomClash? WithVessel(PortRoom room, Bar bar, MockupPlan plan)
+    {
+        var (distance, at) = BodyRoom.Of(bar, room.Port.Site.Frame, plan.Outside);
+        if (distance >= Least)
+            return null;
+        var outside = plan.Outside;
+        var height = outside.At(outside.NearestTo(at).Along).V;
+        // What stands over the shell's ends belongs to the heads.
+        var part = height < Hair ? "bottom" : height > plan.ShellHeight - Hair ? "top" : "shell";
+        return new(room, part, $"the vessel's {part}", new(distance, distance));
     }
 
     private static IEnumerable<RoomClash> WithBracket(PortRoom room, Bar bar, BracketForm bracket)

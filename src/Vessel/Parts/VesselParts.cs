@@ -12,10 +12,16 @@ public static class VesselParts
         .. Head(PortHost.Top, vessel, sites, welds),
         .. Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.Select(site => PortPart.Build(site, welds)),
+        .. Inside(vessel, welds),
+        .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
+    ];
+
+    /// <summary>Sleeves, caps and discs.</summary>
+    public static ImmutableArray<Part> Inside(VesselDesign vessel, WeldNumbers welds) =>
+    [
         .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
         .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
         .. vessel.Inside.Discs.Select(disc => DiscPart.Build(disc, welds)),
-        .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
     ];
 
     private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>

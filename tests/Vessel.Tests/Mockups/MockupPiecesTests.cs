@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Tests.Support;
@@ -47,8 +48,40 @@ public sealed class MockupPiecesTests
     {
         Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(250, 250, 350) })).Pieces);
         Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(250, 250, 120), Splits = false })).Pieces);
-        // A hundred pieces and more are no print.
+        // Hundreds of pieces are no print, and that is said.
         Assert.Empty(Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(30, 30, 30) })).Pieces);
+    }
+
+    [Theory]
+    [InlineData("harbour-launch-breather.yaml", 75, 60, false)]
+    [InlineData("shop-compressor-catch-can.yaml", 150, 80, true)]
+    public void No_bed_is_given_up_but_for_too_many_pieces(string file, double bed, double height, bool solid)
+    {
+        var design = Compiler.Read(File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == file))).Value!
+            with
+        { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, height), IsSolid = solid, Wall = 4 } };
+
+        var printed = Mockup.Printed(Assembly.Of(design).Mockup);
+
+        Assert.NotEmpty(printed.Pieces);
+        Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));
+        Assert.All(printed.Pieces, piece => Assert.NotNull(BedFit.Of(piece.Mesh, new(bed, bed, height))));
+        Assert.All(printed.Pieces, piece => Assert.True(LeastAltitude(piece.Mesh) >= 0.001));
+    }
+
+    [Theory]
+    [InlineData(30, true)]
+    [InlineData(100, false)]
+    public void Too_many_pieces_are_told(double bed, bool told)
+    {
+        var vessel = Assembly.Of(_sound.Design with { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, bed) } });
+        var size = Mockup.Of(vessel.Mockup).Size;
+
+        // What is reckoned without a mesh; facets lie within a chord on either side.
+        Near.Absolute(size.X, vessel.Mockup.Size.X, 2 * Mockup.UsualChord);
+        Near.Absolute(size.Y, vessel.Mockup.Size.Y, 2 * Mockup.UsualChord);
+        Near.Absolute(size.Z, vessel.Mockup.Size.Z, 2 * Mockup.UsualChord);
+        Assert.Equal(told, Compiler.Assess(vessel).Any(finding => finding.Code == FindingCodes.PrintNotSplit));
     }
 
     [Fact]

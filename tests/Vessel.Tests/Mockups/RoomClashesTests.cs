@@ -56,6 +56,38 @@ public sealed class RoomClashesTests
         Assert.Equal(found, Found(design).Any(f => f.Message.Contains("bolted", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData(0, 7, null)]
+    [InlineData(0, 14.8, 0.2)]
+    [InlineData(0, 16, 0.0)]
+    public void A_hose_beside_the_rim_of_a_lid_wants_its_walls_room(double angle, double wall, double? left)
+    {
+        // A lid of 160 mm on a shell of 110: its lower face 180 mm up reaches 25 mm out. A level tube of 30 mm, 150 up, covered from
+        // 20 mm out: 15 mm of tube and the hose's wall from 30 below.
+        var design = Designs.Vessel(Designs.Shell(), Designs.Branch("level", 30, 2, new(150, angle, 0, 0, 0)) with { Length = 50 }) with
+        {
+            Top = Designs.Overlay("top", 160),
+            Mockup = MockupDesign.Usual with { HoseWall = wall },
+        };
+
+        var found = Found(design).Where(f => f.Parts.Contains("top")).ToList();
+
+        Assert.Equal(left is null ? 0 : 1, found.Count);
+        if (left is { } distance)
+            Near.Absolute(distance, found[0].Figures.Single().Value, 1e-6);
+    }
+
+    [Theory]
+    [InlineData(0.5, true)]
+    [InlineData(1.5, false)]
+    public void A_hose_over_a_port_on_a_plate_starts_above_it(double clear, bool found)
+    {
+        // The hose covers half of a short tube.
+        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("vent", PortHost.Top, 20, 2, 0) with { Length = 2 * clear });
+
+        Assert.Equal(found, Found(design).Any(f => f.Parts.Contains("top")));
+    }
+
     [Fact]
     public void The_sound_vessel_has_room() => Assert.Empty(Found(Designs.Sound));
 

@@ -29,6 +29,10 @@ internal static class MockupKeys
         {
             Choices = ["open", "solid"], Default = "open",
         },
+        new("internals", KeyKind.Choice, "Sleeves, caps and discs: left out, or beside it as pieces of their own to print")
+        {
+            Choices = ["left_out", "beside"], Default = "left_out",
+        },
         new("wall", KeyKind.Length, "Least thickness of a wall as printed") { Default = "1.2 mm", Range = new(0.2, 50) },
         new("scale", KeyKind.Ratio, "Of the print to the vessel") { Default = "1", Range = new(0.05, 4) },
         new("clearance", KeyKind.Length, "As printed, all round: taken off tubes, and left round threads in bungs; 0 for neither")

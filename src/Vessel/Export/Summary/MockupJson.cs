@@ -13,6 +13,13 @@ internal static class MockupJson
         json.Put("inside", plan.Inside is null ? "solid" : "open");
         json.Put("scale", plan.Options.Scale);
         json.Put("least_wall_mm", plan.Options.Wall);
+        json.List("internals", build.MockupInternals, one => json.Object(() =>
+        {
+            json.Put("name", one.Name);
+            json.Put("quantity", one.Quantity);
+            json.Put("volume_mm3", one.Mesh.Volume);
+            json.Put("fits_bed", BedFit.Of(one.Mesh, plan.Options.Bed) is not null);
+        }));
         if (mockup is null)
             return;
         var (mesh, bed) = (mockup.Mesh, plan.Options.Bed);
