@@ -8,6 +8,7 @@ import numpy
 import assembly
 from checks import run_reader, summary_of
 
+LEAST_ALTITUDE = 0.001  # mm, as solid_check has it; rounding to floats takes 2e-5 of it at 300 mm
 MILLIMETRE = 1  # lib3mf: micrometre, millimetre, centimetre, inch, foot, metre from 0
 
 
@@ -94,11 +95,21 @@ def check(folder, checks):
         if file.parent.name == "section":
             names = [model["objects"][i]["name"] for i, _ in model["items"]]
             checks.that(names == [piece["name"] for piece in summary["section"]["pieces"]], where, f"has the pieces {names}")
+            for body in model["objects"].values():
+                thin = least_altitude(body["corners"])
+                checks.that(thin >= LEAST_ALTITUDE, where, f"{body['name']}: least altitude of a triangle {thin:.3g} mm")
         elif file.parent.name == "solids":
             bodies = [assembly.Body(model["objects"][i]["name"], model["objects"][i]["material"], model["objects"][i]["corners"],
                                     rows[:, :3], rows[:, 3]) for i, rows in model["items"]]
             # Coordinates are written to 1e-5 mm and held in single precision.
             assembly.check(summary, folder, bodies, 1e-5 + 1e-6 * 150, where, checks)
+
+
+def least_altitude(corners):
+    """Of all triangles, over their longest sides, mm."""
+    sides = corners - numpy.roll(corners, 1, axis=1)
+    longest = numpy.linalg.norm(sides, axis=2).max(axis=1)
+    return (numpy.linalg.norm(numpy.cross(sides[:, 0], sides[:, 1]), axis=1) / longest).min()
 
 
 def check_package(file, where, checks):
