@@ -35,6 +35,13 @@ public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vecto
         return new(ToLocal(outer.Origin), Turned(outer.X), Turned(outer.Y), Turned(outer.Z));
     }
 
+    /// <summary>The same turned about its own Z, counter-clockwise; radians.</summary>
+    public Frame3 TurnedAboutZ(double angle)
+    {
+        var (sin, cos) = Math.SinCos(angle);
+        return this with { X = (cos * X) + (sin * Y), Y = (cos * Y) - (sin * X) };
+    }
+
     /// <summary>A frame given in this one, expressed in the frame that this one is given in.</summary>
     public Frame3 Place(Frame3 inner) => new(ToOuter(inner.Origin), Turn(inner.X), Turn(inner.Y), Turn(inner.Z));
 }

@@ -5,6 +5,7 @@ import math
 import pathlib
 import subprocess
 
+import numpy
 import yaml
 
 from checks import run_reader, summary_of
@@ -235,12 +236,51 @@ def branch(port, shell):
     whole = upright(-400, shell["outside_diameter"] / 2, shell["height"] + 400)
     if port["joint"] == "set_on":
         start = along(foot, way, -inward)
-        tube = f"{cylinder(start, way, outside, inward + port['length'])} {cylinder(start, way, bore, inward + port['length'] + FAR)} cut {whole} cut"
+        free = inward + port["length"]
+        tube = f"{cylinder(start, way, outside, free)} {cylinder(start, way, bore, free + FAR)} cut {whole} cut"
+        if "elbow" in port:
+            long = free + 10 * outside
+            first, *others = mitred(port, foot, way)
+            tube = f"{cylinder(start, way, outside, long)} {cylinder(start, way, bore, long + FAR)} cut {whole} cut {first} cut"
+            yield from others
         if port["cut"] == "ground":
             yield f"volume {port['name']}", f"{tube} volume"
             yield f"area {port['name']}", f"{tube} area"
     far = inward + 2 * port["length"] + 4 * outside
     yield f"weld {port['name']}", f"{cylinder(along(foot, way, -inward), way, outside, far)} {whole} meet"
+
+
+def mitred(port, foot, way):
+    """What lies beyond the first mitre; then the volumes of the middle and the last piece, from planes through corners of the axis."""
+    elbow, tilt, angle = port["elbow"], math.radians(port["at"].get("tilt", 0)), math.radians(port["at"].get("angle", 0))
+    outside, bore, _ = sizes(port)
+    turn = math.radians(elbow["angle"]) / (elbow["pieces"] - 1)
+    half, side = elbow["radius"] * math.tan(turn / 2), math.radians(elbow["direction"])
+    down = numpy.array([math.sin(tilt) * math.cos(angle), math.sin(tilt) * math.sin(angle), -math.cos(tilt)])
+    aside = numpy.array([-math.sin(angle), math.cos(angle), 0])
+    ways = [numpy.array(way)]
+    hinge = numpy.cross(ways[0], math.cos(side) * down + math.sin(side) * aside)
+    corners = [numpy.array(foot) + (port["length"] + half) * ways[0]]
+    for number in range(1, elbow["pieces"]):
+        ways.append(math.cos(turn) * ways[-1] + math.sin(turn) * numpy.cross(hinge, ways[-1]))
+        corners.append(corners[-1] + (2 * half if number < elbow["pieces"] - 1 else half + elbow["end_length"]) * ways[-1])
+
+    def beyond(number, sign):
+        """Of a mitre's plane: one side of it, as far as need be."""
+        normal = sign * (ways[number] + ways[number + 1])
+        return cylinder(corners[number], normal / numpy.linalg.norm(normal), VAST, VAST)
+
+    def piece(number):
+        start, length = corners[number - 1] - 2 * outside * ways[number], numpy.linalg.norm(corners[number] - corners[number - 1])
+        last = number == elbow["pieces"] - 1
+        end = 2 * outside + length + (0 if last else 2 * outside)
+        tube = f"{cylinder(start, ways[number], outside, end)} {cylinder(start - FAR * ways[number], ways[number], bore, end + 2 * FAR)} cut"
+        return f"{tube} {beyond(number - 1, -1)} cut" + ("" if last else f" {beyond(number, 1)} cut")
+
+    yield beyond(0, 1)
+    for number, name in ((1, "elbow piece"), (elbow["pieces"] - 1, "elbow end")):
+        yield f"volume {port['name']} {name}", f"{piece(number)} volume"
+        yield f"area {port['name']} {name}", f"{piece(number)} area"
 
 
 def on_head(port, design):

@@ -13,7 +13,7 @@ from PIL import Image
 
 from raster import Scene, View
 
-PALETTE = {"shell": "#9db4c8", "lid": "#c9ced3", "head": "#b4c0a8", "branch": "#d9a066", "bung": "#c77b58",
+PALETTE = {"shell": "#9db4c8", "lid": "#c9ced3", "head": "#b4c0a8", "branch": "#d9a066", "elbow": "#c9a27c", "bung": "#c77b58",
            "bracket": "#8f86a8", "cap": "#d8c46a", "sleeve": "#7fb0a4", "disc": "#b98fa0"}
 OTHERS = ["#9db4c8", "#d9a066", "#b4c0a8", "#c77b58", "#8f86a8", "#d8c46a", "#7fb0a4", "#b98fa0"]
 

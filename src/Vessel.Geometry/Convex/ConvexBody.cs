@@ -27,6 +27,27 @@ public sealed record Bar(Vector3 A, Vector3 B, double Radius) : ConvexBody
     }
 }
 
+/// <summary>An ellipse by its centre and two half diameters of which either is parallel to the tangent at the other's end.</summary>
+public readonly record struct Ellipse3(Vector3 Centre, Vector3 U, Vector3 V)
+{
+    public Vector3 Furthest(Vector3 direction)
+    {
+        var (u, v) = (U.Dot(direction), V.Dot(direction));
+        var length = double.Hypot(u, v);
+        return length == 0 ? Centre : Centre + ((u / length) * U) + ((v / length) * V);
+    }
+}
+
+/// <summary>A round bar whose ends are cut aslant: the least convex body round both its end ellipses.</summary>
+public sealed record MitredBar(Ellipse3 A, Ellipse3 B) : ConvexBody
+{
+    public override Vector3 Furthest(Vector3 direction)
+    {
+        var (a, b) = (A.Furthest(direction), B.Furthest(direction));
+        return a.Dot(direction) > b.Dot(direction) ? a : b;
+    }
+}
+
 /// <summary>The least convex body round some points: a box, a segment, a slice of a bend.</summary>
 public sealed record Hull(ImmutableArray<Vector3> Points) : ConvexBody
 {

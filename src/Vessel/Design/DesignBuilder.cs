@@ -94,11 +94,24 @@ internal static class DesignBuilder
                 _ => EndCut.Square,
             },
             bung?.Thread("thread"),
-            section.Thread("fitting"));
+            section.Thread("fitting"))
+        {
+            Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
+        };
         // A bung's own length is that of the whole.
         return bung is null || joint == PortJoint.SetOn ? port
             : port with { Length = port.Length - inside - Through(port, shell, host == PortHost.Top ? top : bottom) };
     }
+
+    private static ElbowDesign Elbow(Section section) => new(
+        section.Path,
+        // While the number of pieces is at fault nothing can be said about their slants.
+        section.Has("pieces") ? section.Number("angle") : double.NaN,
+        section.Number("radius"),
+        section.Has("pieces") ? (int)section.Number("pieces") : 2,
+        section.Number("direction"),
+        section.Number("end_length"),
+        section.Text("cut") == "square" ? MitreCut.Square : MitreCut.Sawn);
 
     private static PortPlace Place(Section at, PortHost host)
     {

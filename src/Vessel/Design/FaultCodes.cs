@@ -59,6 +59,9 @@ public static class FaultCodes
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
+    public const string ElbowTooSharp = "elbow-too-sharp";
+    public const string ElbowClosesUp = "elbow-closes-up";
+    public const string DipstickDoesNotBend = "dipstick-does-not-bend";
     public const string DipstickTooWide = "dipstick-too-wide";
     public const string NotAWholeNumber = "not-a-whole-number";
     public const string UnknownPlace = "unknown-place";
@@ -191,6 +194,11 @@ public static class FaultCodes
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller."),
+        new(nameof(ElbowTooSharp), ElbowTooSharp, "An elbow turns too far at one mitre.", "Use more pieces, or a smaller angle."),
+        new(nameof(ElbowClosesUp), ElbowClosesUp, "The pieces of an elbow leave each other no room on the inside of the bend.",
+            "Use a larger radius, a longer end, or fewer pieces."),
+        new(nameof(DipstickDoesNotBend), DipstickDoesNotBend, "The port that a dipstick stands in has an elbow.",
+            "Leave out the elbow, or name another port."),
         new(nameof(DipstickTooWide), DipstickTooWide, "The dipstick does not pass the bore of its port.",
             "Make the dipstick narrower, or the port wider."),
         new(nameof(NotAWholeNumber), NotAWholeNumber, "A number of things is not whole.", "Use a whole number."),

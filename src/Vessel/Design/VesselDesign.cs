@@ -133,7 +133,7 @@ public sealed record PortPlace(double Height, double Angle, double Offset, doubl
 }
 
 /// <summary>A tube, or a bung with a thread, on a shell or head.</summary>
-/// <param name="Length">Along the axis from where it meets the host's outside to the free end.</param>
+/// <param name="Length">Along the axis from where it meets the host's outside to the free end, or to where its elbow begins.</param>
 /// <param name="InsideLength">Set-in: along the axis from where it meets the host's inside to the inner end.</param>
 /// <param name="Clearance">Set-in: between tube and hole, normal to the curve.</param>
 /// <param name="OutsideDiameter">Of the tube or bung.</param>
@@ -156,9 +156,18 @@ public sealed record PortDesign(
     ThreadSize? Thread,
     ThreadSize? Fitting)
 {
+    /// <summary>A bend before its free end; null for a straight one.</summary>
+    public ElbowDesign? Elbow { get; init; }
+
     public double OuterRadius => OutsideDiameter / 2;
 
     public double BoreRadius => Bore / 2;
+
+    /// <summary>Along the axis to the free end, or to where it meets the first mitre, mm.</summary>
+    public double FirstLength => Length + (Elbow?.HalfPiece ?? 0);
+
+    /// <summary>As far as the tube's first piece is whole all round, mm along its axis.</summary>
+    public double WholeLength => FirstLength - (OuterRadius * (Elbow?.Slope ?? 0));
 
     public double Wall => (OutsideDiameter - Bore) / 2;
 }

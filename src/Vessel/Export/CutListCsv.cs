@@ -34,7 +34,7 @@ internal static class CutListCsv
             PartKind.Gore => "starting size, to be bent and dished",
             PartKind.Crown => "blank for dishing, starting size",
             PartKind.Bung => $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size",
-            _ => null,
+            _ => part.SawNote,
         },
     ];
 

@@ -22,6 +22,8 @@ internal static class FitRules
                 yield return lip;
             if (weld.GrooveShare > 0)
                 yield return Groove(assembly, site, weld);
+            if (MitreGap(assembly, site) is { } mitre)
+                yield return mitre;
         }
     }
 
@@ -42,6 +44,27 @@ internal static class FitRules
             + $"no more than {NoteText.Length(most)} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
             assembly.Design.PlaceOf($"{port.Path}.cut"));
+    }
+
+    /// <summary>All mitres of an elbow are alike.</summary>
+    private static Finding? MitreGap(Assembly assembly, PortSite site)
+    {
+        if (site.Port is not { Elbow: { } elbow } port)
+            return null;
+        var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.Mitre(elbow, 0));
+        var shop = assembly.Design.Shop.Welding;
+        var (aim, most) = (RootGap.Aim(port.Wall, shop), RootGap.Most(port.Wall, shop));
+        if (weld.GapNormal <= aim)
+            return null;
+        var grave = weld.GapNormal > most;
+        return new(
+            FindingCodes.GapTooWide,
+            grave ? Severity.Error : Severity.Warning,
+            weld.Joint.Between,
+            $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside of the bend; aim for "
+            + $"{NoteText.Length(aim)} mm, no more than {NoteText.Length(most)} mm: saw them (cut: sawn) or take more pieces.",
+            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
 
     private static Finding? Lip(Assembly assembly, PortSite site)

@@ -17,7 +17,7 @@ public static class VesselJoints
         .. GoreSeams.Of(PortHost.Bottom, vessel, welds),
         .. ConeSeam.Of(PortHost.Bottom, vessel, welds),
         HeadJoint.Of(PortHost.Bottom, vessel, welds),
-        .. sites.Select(site => PortSeam.Of(site, vessel, welds)),
+        .. sites.SelectMany(site => MitreSeam.Of(site, welds).Append(PortSeam.Of(site, vessel, welds))),
         .. InsideSeams.Of(vessel, welds),
         .. vessel.Inside.Discs.Where(DiscSeam.IsWelded).Select(disc => DiscSeam.Of(disc, vessel, welds)),
         .. vessel.Brackets.SelectMany(bracket => BracketSeams.Of(bracket, vessel, welds)),

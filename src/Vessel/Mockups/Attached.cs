@@ -65,7 +65,7 @@ internal sealed record Attached(
         var site = port.Site;
         var print = Mark(port.Outside);
         var top = print?.Place.Reach.End ?? 0;
-        ImmutableArray<ConvexBody> bodies = [.. port.Bars(top)];
+        var bodies = port.Bodies(top);
         return new(
             port.Id,
             site.Port.Name,
@@ -76,7 +76,7 @@ internal sealed record Attached(
                 .. (print?.Place.Points ?? []).Select(point => new Hull(
                     [point, point + ((top - (point - site.Frame.Origin).Dot(site.Frame.Z)) * site.Frame.Z)])),
             ],
-            Ball.Round([.. port.Bars(print?.Place.Reach.Start ?? 0)]));
+            Ball.Round(port.Bodies(print?.Place.Reach.Start ?? 0)));
     }
 
     /// <summary>The bore where it meets the room inside.</summary>

@@ -26,7 +26,7 @@ internal static class Clearances
             .. plan.Drains.Select(drain => Attached.Of(drain.Inside, drain)),
         ];
         obstacles.AddRange(rooms.SelectMany(bore => OnOutline(bore, inside!)));
-        obstacles.AddRange(ports.SelectMany(port => FittingOverVessel(port, outside)));
+        obstacles.AddRange(ports.SelectMany(port => port.Site.Port.Elbow is null ? FittingOverVessel(port, outside) : ElbowOverVessel(port, outside)));
         // What does not lie properly has no distance to others.
         if (obstacles.Count > 0)
             return obstacles;
@@ -114,6 +114,14 @@ internal static class Clearances
             yield return new(
                 [port.Id], $"the fitting of {port.Site.Port.Name} runs into the vessel beside its tube", Math.Max(0, gap), port.Site.Port.Path);
         }
+    }
+
+    private static IEnumerable<Obstacle> ElbowOverVessel(PortForm port, Profile outside)
+    {
+        var away = TubeBodies.ElbowFromVessel(outside, port.Site);
+        return away >= Obstacle.Least
+            ? []
+            : [new([port.Id], $"the elbow of {port.Site.Port.Name} runs into the vessel", Math.Max(0, away), port.Site.Port.Path)];
     }
 
     private static IEnumerable<Obstacle> Apart(Attached a, Attached b)

@@ -70,7 +70,7 @@ internal sealed class FixtureForm
         }
 
         var highest = Enumerable.Range(0, 72).SelectMany(i => new[] { inner, sleeve }.Select(r => on.Level(Point2.Polar(r, Turns.Full * i / 72)))).Max();
-        var room = port.Length - highest;
+        var room = port.WholeLength - highest;
         refused = room < LeastWindow + LeastGrip
             ? FormattableString.Invariant($"it stands out by {room:0.#} mm only, a window and a grip take {LeastWindow + LeastGrip:0}")
             : null;
@@ -92,8 +92,8 @@ internal sealed class FixtureForm
         var reach = Enumerable.Range(0, 11).Select(i => sleeve + FootReach - (i * (FootReach - LeastFoot) / 10))
             .First(r => feet.TrueForAll(foot => Stands(foot, r, on)));
         var isTall = room - window > MostGrip;
-        var end = isTall ? highest + window + MostGrip : port.Length;
-        var hasLip = !isTall && port.Fitting is null;
+        var end = isTall ? highest + window + MostGrip : port.WholeLength;
+        var hasLip = !isTall && port is { Fitting: null, Elbow: null };
         double[] radii = [hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1, inner, sleeve, .. Enumerable.Range(1, FootCells).Select(i => sleeve + ((reach - sleeve) * i / FootCells))];
         ImmutableArray<Foot> all = [.. feet.Select(foot => new Foot(foot, hook != FixtureHook.None ? WayOf(foot, feet, on) : 0))];
         // A leg may not stand on another port, nor meet the axis' own other side.

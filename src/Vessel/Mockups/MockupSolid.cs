@@ -45,23 +45,32 @@ internal static class MockupSolid
     {
         var last = EdgeOf(port.Outside);
         onOutside.Add(Opened([last], port.Outside, port.Angle));
+        var from = double.NegativeInfinity;
         foreach (var ring in port.Rings)
         {
-            var next = port.Ring(ring);
-            faces.Add(new Wall(last, next));
-            last = next;
+            Run([.. port.Mitres(ring.U, from, ring.V), port.Ring(ring)]);
+            from = ring.V;
         }
 
         if (port.Bore is { } bore)
         {
             var end = EdgeOf(bore);
             onInside.Add(Opened([end], bore, port.Angle));
-            faces.Add(new Wall(last, end));
+            Run([.. port.Mitres(port.Rings[^1].U, from, double.NegativeInfinity), end]);
         }
         else
         {
-            var plane = port.Site.Frame with { Origin = port.Site.Frame.ToOuter(new(0, 0, port.Rings[^1].V)) };
+            var plane = port.FrameAt(port.Rings[^1].V);
             faces.Add(new Skin(new PlaneSurface(plane), [new(last, t => plane.ToLocal(last.At(t)) is var at ? new(at.X, at.Y) : default)], true));
+        }
+
+        void Run(ImmutableArray<Edge3> edges)
+        {
+            foreach (var next in edges)
+            {
+                faces.Add(new Wall(last, next));
+                last = next;
+            }
         }
     }
 

@@ -34,6 +34,17 @@ internal static class OutsideClashes
             .. assembly.Mockup.Brackets.Select(OfBracket),
             .. Rims(assembly),
         ];
+        foreach (var site in assembly.Sites.Where(site => site.Port.Elbow is not null))
+        {
+            var away = Math.Max(0, TubeBodies.ElbowFromVessel(assembly.Mockup.Outside, site));
+            if (away < Least)
+            {
+                yield return new(
+                    (Slug.Of(site.Port.Name), site.Port.Name), (Names.Of(site.Port.Host), "the vessel"), site.Port.Elbow!.Path,
+                    new(Math.Max(0, away - Strand), away));
+            }
+        }
+
         for (var later = 1; later < all.Count; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)
@@ -75,22 +86,19 @@ internal static class OutsideClashes
         var lines = Math.Max(36, (int)Math.Ceiling(Math.PI / Math.Acos(1 - Math.Min(1, Strand / radius))));
         if (new Imprint(outside, frame, LoopPath.Of(Loop2.Circle(default, radius))).Place(lines) is not { } foot)
             return null;
-        var top = Math.Min(foot.Reach.End, port.Length - Strand);
+        var top = Math.Min(foot.Reach.End, port.WholeLength - Strand);
+        var fitting = FittingEnvelope.Of(port);
+        ImmutableArray<ConvexBody> nut = fitting is null ? [] : [new Bar(site.FreeEnd.Origin, site.FreeEnd.ToOuter(new(0, 0, fitting.Length)), fitting.Radius)];
         var bodies = ImmutableArray.CreateBuilder<(ConvexBody, double)>();
-        bodies.Add((Round(radius, top, port.Length), 0));
-        if (FittingEnvelope.Of(port) is { } fitting)
-            bodies.Add((Round(fitting.Radius, port.Length, port.Length + fitting.Length), 0));
+        bodies.AddRange(TubeBodies.Of(site, radius, top).Concat(nut).Select(body => (body, 0.0)));
         foreach (var point in foot.Points)
             bodies.Add((new Hull([point, point + ((top - (point - frame.Origin).Dot(frame.Z)) * frame.Z)]), Strand));
-        var end = FittingEnvelope.Of(port)?.Length ?? 0;
         return new(
             Slug.Of(port.Name), port.Name, port.Path, bodies.ToImmutable(),
-            Ball.Round([Round(Math.Max(radius, FittingEnvelope.Of(port)?.Radius ?? 0), foot.Reach.Start, port.Length + end)]))
+            Ball.Round([.. TubeBodies.Of(site, radius, foot.Reach.Start), .. nut]))
         {
             OnRim = port.Host == PortHost.Shell ? null : Names.Of(port.Host),
         };
-
-        Bar Round(double around, double from, double to) => new(frame.ToOuter(new(0, 0, from)), frame.ToOuter(new(0, 0, to)), around);
     }
 
     internal static Standing OfBracket(BracketForm bracket)

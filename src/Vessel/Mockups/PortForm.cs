@@ -9,7 +9,7 @@ namespace Vessel.Mockups;
 /// A port as it is printed: its outside from the footprint on the vessel outward, then the rings of its end, then the bore into
 /// the room inside, or a blind one where there is none.
 /// </summary>
-/// <param name="Rings">Circles round the axis (radius, distance along it) from the free end of the outside to that of the bore, and
+/// <param name="Rings">Circles round the axis (radius, distance along it, round an elbow too) from the free end of the outside to that of the bore, and
 /// to the floor of a blind one.</param>
 /// <param name="Bore">Where the bore meets the room; null when it ends at the last ring.</param>
 internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imprint Outside, Imprint? Bore)
@@ -34,8 +34,8 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         var wanted = port.Thread is { } thread && clearance > 0 ? (thread.MajorDiameter / 2) + clearance : port.BoreRadius;
         var bore = Math.Min(wanted, outer - options.LeastWall);
         var rings = ImmutableArray.CreateBuilder<Point2>();
-        rings.Add(new(outer, port.Length));
-        var end = port.Length;
+        var end = site.Run;
+        rings.Add(new(outer, end));
         if (FittingEnvelope.Of(port) is { } fitting)
         {
             if (fitting.Radius > outer + Hair)
@@ -56,24 +56,62 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
 
     /// <summary>Everything outside the vessel, and more where the footprint is deep.</summary>
     /// <param name="from">Along the axis, mm.</param>
-    public ImmutableArray<Bar> Bars(double from)
+    public ImmutableArray<ConvexBody> Bodies(double from)
     {
-        var bars = ImmutableArray.CreateBuilder<Bar>();
-        bars.Add(Round(Rings[0].U, from, Rings[0].V));
-        if (FittingEnvelope.Of(Site.Port) is { } fitting)
-            bars.Add(Round(Math.Max(fitting.Radius, Rings[0].U), Site.Port.Length, Site.Port.Length + fitting.Length));
-        return bars.ToImmutable();
+        var outer = Rings[0].U;
+        var bodies = TubeBodies.Of(Site, outer, Math.Min(from, Site.Port.WholeLength - Hair));
+        return FittingEnvelope.Of(Site.Port) is { } fitting
+            ? bodies.Add(Round(Math.Max(fitting.Radius, outer), Site.Run, Site.Run + fitting.Length))
+            : bodies;
     }
 
-    /// <summary>A cylinder round the port's axis.</summary>
-    public Bar Round(double radius, double from, double to) => new(
-        Site.Frame.ToOuter(new(0, 0, Math.Min(from, to - Hair))), Site.Frame.ToOuter(new(0, 0, to)), radius);
+    /// <summary>A cylinder round the axis of the piece that <paramref name="to"/> lies in.</summary>
+    public Bar Round(double radius, double from, double to)
+    {
+        var (leg, start) = LegAt(to);
+        return new(leg.At(Math.Min(from, to - Hair) - start).Origin, leg.At(to - start).Origin, radius);
+    }
+
+    /// <summary>On the axis, Z along it outward.</summary>
+    public Frame3 FrameAt(double along) => LegAt(along) is var (leg, start) ? leg.At(along - start) : default;
 
     /// <summary>Circles round the port's axis, of the parameter of its footprint.</summary>
-    public Edge3 Ring(Point2 ring)
+    public Edge3 Ring(Point2 ring) => Section(ring.U, FrameAt(ring.V), default);
+
+    /// <summary>Where the mitres between two places of the axis cut a cylinder round it, in the order from the one to the other.</summary>
+    public IEnumerable<Edge3> Mitres(double radius, double from, double to)
     {
-        var (frame, circle) = (Site.Frame, Circle(ring.U));
-        return new(t => circle.At(t) is var (x, y) ? frame.ToOuter(new(x, y, ring.V)) : default, circle.Domain, circle.Breaks);
+        if (Site.Port.Elbow is not { } elbow)
+            return [];
+        var (legs, reached) = (Site.Legs, 0.0);
+        var between = new List<Edge3>();
+        foreach (var leg in legs[..^1])
+        {
+            reached += leg.Length;
+            if (reached > Math.Min(from, to) && reached < Math.Max(from, to))
+                between.Add(Section(radius, leg.End, Point2.Polar(-elbow.Slope, elbow.Direction)));
+        }
+
+        if (to < from)
+            between.Reverse();
+        return between;
+    }
+
+    /// <summary>Of the cylinder round a frame's Z with the plane through its origin that rises by <paramref name="slope"/>.</summary>
+    private static Edge3 Section(double radius, Frame3 frame, Point2 slope)
+    {
+        var circle = Circle(radius);
+        return new(
+            t => circle.At(t) is var at ? frame.ToOuter(new(at.U, at.V, at.Dot(slope))) : default, circle.Domain, circle.Breaks);
+    }
+
+    /// <summary>The piece that a place of the axis lies in, and where that begins.</summary>
+    private (TubeLeg Leg, double Start) LegAt(double along)
+    {
+        var (legs, start, i) = (Site.Legs, 0.0, 0);
+        for (; i + 1 < legs.Length && along >= start + legs[i].Length; i++)
+            start += legs[i].Length;
+        return (legs[i], start);
     }
 
     private static LoopPath Circle(double radius) => LoopPath.Of(Loop2.Circle(default, radius));

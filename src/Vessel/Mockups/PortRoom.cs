@@ -21,8 +21,8 @@ internal sealed record PortRoom(PortForm Port, string What, double Radius, doubl
     /// </remarks>
     public static IEnumerable<PortRoom> Of(PortForm form, MockupDesign options)
     {
-        var port = form.Site.Port;
-        var (straight, end) = (options.HoseStraight * port.OutsideDiameter, port.Length);
+        var (site, port) = (form.Site, form.Site.Port);
+        var (straight, end) = (options.HoseStraight * port.OutsideDiameter, site.Run);
         if (FittingEnvelope.Of(port) is { } fitting)
         {
             yield return new(form, $"the spanner on {port.Name}", Spanner(fitting.AcrossFlats), end, end + fitting.Length);
@@ -36,7 +36,9 @@ internal sealed record PortRoom(PortForm Port, string What, double Radius, doubl
         }
         else
         {
-            var covered = Math.Max(end / 2, end - port.OutsideDiameter);
+            // No further than its last piece is whole all round.
+            var whole = port.Elbow is { } elbow ? end - site.Legs[^1].Length + (elbow.Slope * port.OuterRadius) : end / 2;
+            var covered = Math.Max(whole, end - port.OutsideDiameter);
             yield return new(form, $"the hose on {port.Name}", port.OuterRadius + options.HoseWall, covered, end + straight);
         }
     }
@@ -49,7 +51,7 @@ internal sealed record PortRoom(PortForm Port, string What, double Radius, doubl
         var (near, far) = (Port.Ring(new(Radius, From)), Port.Ring(new(Radius, To)));
         Skin Disc(Edge3 edge, double at, bool outward)
         {
-            var plane = Port.Site.Frame with { Origin = Port.Site.Frame.ToOuter(new(0, 0, at)) };
+            var plane = Port.FrameAt(at);
             return new(new PlaneSurface(plane), [new(edge, t => plane.ToLocal(edge.At(t)) is var p ? new(p.X, p.Y) : default)], outward);
         }
 

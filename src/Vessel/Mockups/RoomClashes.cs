@@ -32,6 +32,13 @@ internal static class RoomClashes
                     yield return new(room, id, body.What, distance);
             }
 
+            // A hose on a straight tube leaves the vessel; one on an elbow may run along it.
+            if (room.Port.Site.Port.Elbow is not null
+                && TubeBodies.FromVessel(plan.Outside, room.Port.FrameAt(room.To), room.Radius, room.From - room.To, 0) is var away && away < Least)
+            {
+                yield return new(room, "shell", "the vessel", new(Math.Max(0, away), Math.Max(0, away)));
+            }
+
             // Each pair of rooms once, told of the later.
             foreach (var other in rooms.Take(i).Where(other => other.Port.Id != room.Port.Id))
             {

@@ -17,6 +17,8 @@ public sealed record Stand(Mesh Mesh, double Radius)
 
     private const int Rises = 12;
 
+    private const int Ways = 90;
+
     /// <summary>Null where none is asked for, or bottom ports leave no room for it.</summary>
     public static Stand? Of(MockupPlan plan)
     {
@@ -26,8 +28,7 @@ public sealed record Stand(Mesh Mesh, double Radius)
         var rim = plan.Outside.Pieces.OfType<LinePiece>().Where(line => line.A.U == line.B.U).Select(line => line.A.U).DefaultIfEmpty(0).Max();
         var below = plan.Ports.Where(port => port.Site.Frame.Z.Z < -0.5).ToList();
         // Everything below stays inside the ring.
-        var taken = below.Count == 0 ? 0 : below.Max(port =>
-            double.Hypot(port.Site.Frame.Origin.X, port.Site.Frame.Origin.Y) + port.Bars(0).Max(bar => bar.Radius));
+        var taken = below.Count == 0 ? 0 : below.SelectMany(port => port.Bodies(0)).Max(FromAxis);
         var inner = Math.Max(0.65 * rim, taken + (2 / scale));
         var outer = inner + (Width / scale);
         if (outer > 0.97 * rim)
@@ -47,9 +48,16 @@ public sealed record Stand(Mesh Mesh, double Radius)
         return new(radius, hit.At.Z - (play / Math.Max(0.2, Math.Abs(hit.Normal.Z))));
     }
 
+    /// <summary>How far a body reaches from the vessel's axis, or a hair more: between two ways its corner may lie further out.</summary>
+    private static double FromAxis(ConvexBody body) => Enumerable.Range(0, Ways).Max(i =>
+    {
+        var way = new Vector3(Math.Cos(Turns.Full * i / Ways), Math.Sin(Turns.Full * i / Ways), 0);
+        return body.Furthest(way).Dot(way);
+    }) / Math.Cos(Math.PI / Ways);
+
     private static double Lowest(MockupPlan plan) => plan.Ports
-        .SelectMany(port => port.Bars(0))
-        .Select(bar => bar.Furthest(-Vector3.UnitZ).Z)
+        .SelectMany(port => port.Bodies(0))
+        .Select(body => body.Furthest(-Vector3.UnitZ).Z)
         .Append(plan.Outside.Start.V)
         .Min();
 

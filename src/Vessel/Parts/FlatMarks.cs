@@ -25,7 +25,10 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     /// </summary>
     /// <param name="bottom">Where the flat's lower edge lies at x.</param>
     /// <param name="beside">Where it lies highest under the label; as at x unless given.</param>
-    public void AddVertical(double x, string label, double letter, double bottom = 0, double? beside = null)
+    /// <param name="top">Where the upper edge lies at x; the flat's height unless given.</param>
+    /// <param name="above">Where it lies lowest over the label; as at x unless given.</param>
+    public void AddVertical(
+        double x, string label, double letter, double bottom = 0, double? beside = null, double? top = null, double? above = null)
     {
         var from = bottom + Margin;
         foreach (var (low, high) in _boxes.Where(box => box.Min.U - Margin < x && x < box.Max.U + Margin).OrderBy(box => box.Min.V))
@@ -34,10 +37,12 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
             from = Math.Max(from, high.V + Margin);
         }
 
-        AddLine(x, from, height - Margin);
+        AddLine(x, from, (top ?? height) - Margin);
 
         // A letter's height of room, for an edge that rises beside the line.
-        AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), (beside ?? bottom) + Margin + (1.5 * letter)), letter);
+        var middle = (beside ?? bottom) + Margin + (1.5 * letter);
+        if (middle + (letter / 2) + Margin <= (above ?? top ?? height))
+            AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), middle), letter);
     }
 
     public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));
@@ -59,8 +64,12 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     }
 
     /// <summary>A line of text along the top edge, from the left.</summary>
-    public void AddTitle(string title, double letter) =>
-        AddText(title, new(Margin + (TextMark.Width(title, letter) / 2), height - Margin - (letter / 2)), letter);
+    public void AddTitle(string title, double letter) => AddTitle(title, letter, 0, height);
+
+    /// <summary>A line of text from <paramref name="left"/> on, under an upper edge.</summary>
+    /// <param name="top">Where that lies lowest over the text.</param>
+    public void AddTitle(string title, double letter, double left, double top) =>
+        AddText(title, new(left + Margin + (TextMark.Width(title, letter) / 2), top - Margin - (letter / 2)), letter);
 
     /// <summary>An arrow with a word beside its middle, to the right of an upright shaft, below a level one.</summary>
     public void AddArrow(Point2 from, Point2 to, string word, double letter)

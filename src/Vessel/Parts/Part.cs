@@ -21,6 +21,9 @@ public enum PartKind
     /// <summary>The polar cap of a head of gores.</summary>
     Crown,
     Cone,
+
+    /// <summary>A further piece of a port's tube, beyond a mitre.</summary>
+    Elbow,
     Dipstick,
 }
 
@@ -50,6 +53,9 @@ public sealed record Part(
 {
     /// <summary>Patterns of holes, on the flat; each counts its holes after <see cref="Holes"/>.</summary>
     public ImmutableArray<HoleField> Fields { get; init; } = [];
+
+    /// <summary>How its ends are sawn, for the cut list; null where they are square or coped.</summary>
+    public string? SawNote { get; init; }
 
     /// <summary>Laid round a finished part that is rolled from sheet, to mark its holes; null for others.</summary>
     public Flat? Wrap { get; init; }

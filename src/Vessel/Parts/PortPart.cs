@@ -1,63 +1,70 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
 /// <summary>
-/// A port's tube or bung: a straight tube with a square free end, its other end plain or coped. Its frame is the port's.
+/// A port's tube or bung: straight with a square free end, its other end plain or coped, in the port's frame; and the further pieces
+/// of its elbow.
 /// </summary>
 internal static class PortPart
 {
-    public static Part Build(PortSite site, WeldNumbers welds)
+    public static ImmutableArray<Part> Build(PortSite site, WeldNumbers welds)
+    {
+        var pieces = PortPieces.Of(site);
+        return [First(site, pieces[0], welds), .. pieces[1..].Select(piece => OfElbow(site, piece, welds))];
+    }
+
+    private static Part First(PortSite site, PortPiece piece, WeldNumbers welds)
     {
         var port = site.Port;
-        var end = TubeEnd.Of(site);
-        var (outer, inner) = (new CylinderSurface(port.OuterRadius), new CylinderSurface(port.BoreRadius));
-        var solid = ThickSolid.Of(outer, inner, true, [Cope(site, end, outer, inner), Rim.SquareEnd(outer, inner, port.Length)]);
-        var flat = TubeWrap.Of(site, end, welds);
+        var flat = TubeWrap.OfPort(site, piece.Shape, welds);
         var length = CurveMeasures.Bounds(flat.Cut.Outer).Height;
         return new(
-            Slug.Of(port.Name),
-            port.Name,
+            piece.Id,
+            piece.Name,
             port.Thread is null ? PartKind.Branch : PartKind.Bung,
             port.Material,
             port.Wall,
             port.Thread is null
                 ? StockPieces.Tube(port.OutsideDiameter, port.Wall, length, port.Material)
                 : StockPieces.Bar(port.OutsideDiameter, length, port.Material),
-            [site.Frame],
-            solid,
-            Volume(site, end),
+            piece.Placements,
+            piece.Shape.Solid(),
+            piece.Shape.Volume,
             flat,
             port.Thread is { } thread
                 ? [new(1, $"thread of {port.Name}", default, null, thread.TapDrill, null, thread, HoleMethod.DrillAndTap, null)]
                 : [],
-            port.Path);
-    }
-
-    private static Rim Cope(PortSite site, TubeEnd end, CylinderSurface outer, CylinderSurface inner)
-    {
-        Vector3 Through(double phi, double w)
+            port.Path)
         {
-            var r = outer.Radius + (w * (inner.Radius - outer.Radius));
-            return site.Outside.At(r, phi);
-        }
-
-        return new(
-            Interval.Turn,
-            end.Breaks,
-            phi => outer.ChartOf(new(phi, end.Outer(phi))),
-            phi => inner.ChartOf(new(phi, end.Inner(phi))),
-            1,
-            end.Ground ? Through : null);
+            SawNote = port.Elbow is { } elbow ? $"free end mitred {NoteText.Degrees(elbow.Slant)} deg from square" : null,
+        };
     }
 
-    private static double Volume(PortSite site, TubeEnd end)
+    private static Part OfElbow(PortSite site, PortPiece piece, WeldNumbers welds)
     {
-        var port = site.Port;
-        if (end.Ground)
-            return Quadrature.Ring(port.BoreRadius, port.OuterRadius, (r, phi) => port.Length - site.Outside.Reach(r, phi), site.Outside.Accuracy);
-        var section = ((port.OuterRadius * port.OuterRadius) - (port.BoreRadius * port.BoreRadius)) / 2;
-        return section * Quadrature.Periodic(phi => port.Length - end.Outer(phi), Interval.Turn, end.Breaks, site.Outside.Accuracy);
+        var (port, elbow) = (site.Port, site.Port.Elbow!);
+        var flat = TubeWrap.OfElbow(site, piece, welds);
+        var length = CurveMeasures.Bounds(flat.Cut.Outer).Height;
+        return new(
+            piece.Id,
+            piece.Name,
+            PartKind.Elbow,
+            port.Material,
+            port.Wall,
+            StockPieces.Tube(port.OutsideDiameter, port.Wall, length, port.Material),
+            piece.Placements,
+            piece.Shape.Solid(),
+            piece.Shape.Volume,
+            flat,
+            [],
+            elbow.Path)
+        {
+            SawNote = piece.Shape.Upper.IsPlain
+                ? $"one end mitred {NoteText.Degrees(elbow.Slant)} deg from square, the other square"
+                : $"both ends mitred {NoteText.Degrees(elbow.Slant)} deg from square, leaning towards each other: turn the tube half round between the cuts",
+        };
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -13,6 +14,15 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
 {
     /// <summary>Set-in: where the tube's square inner end lies along the axis, mm (negative).</summary>
     public double InnerEnd => InsideAxis - Port.InsideLength;
+
+    /// <summary>Straight stretches of its axis from where it meets the host's outside to the free end.</summary>
+    public ImmutableArray<TubeLeg> Legs => TubeLeg.Of(Port, Frame);
+
+    /// <summary>At the free end, Z outward.</summary>
+    public Frame3 FreeEnd => Legs[^1].End;
+
+    /// <summary>Along the axis from the host's outside to the free end, round the bend; mm.</summary>
+    public double Run => Legs.Sum(leg => leg.Length);
 
     /// <summary>Radius of the cylinder that the host is opened for.</summary>
     public double OpeningRadius =>

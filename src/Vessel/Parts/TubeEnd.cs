@@ -5,23 +5,25 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The inner end of a port's tube, as distance along its axis by the angle phi round it; mm in the port's frame.
+/// An end of a tube, as distance along its axis by the angle phi round it; mm in the piece's frame.
 /// </summary>
 /// <param name="Outer">On the tube's outside.</param>
 /// <param name="OuterSlope">d Outer / d phi.</param>
 /// <param name="Inner">On the tube's bore.</param>
-/// <param name="Ground">The end face follows the host through the wall, not just along its two edges.</param>
+/// <param name="Through">Distance by (r, phi) where the end face follows the host through the wall; null where it is straight from the one
+/// edge to the other.</param>
 /// <param name="Breaks">Where the slope may jump.</param>
 public sealed record TubeEnd(
     Func<double, double> Outer,
     Func<double, double> OuterSlope,
     Func<double, double> Inner,
-    bool Ground,
+    Func<double, double, double>? Through,
     ImmutableArray<double> Breaks)
 {
     /// <summary>Whether the end is plain: square to the axis.</summary>
     public bool IsPlain { get; private init; }
 
+    /// <summary>Of the end that meets the vessel.</summary>
     public static TubeEnd Of(PortSite site)
     {
         var (port, host) = (site.Port, site.Outside);
@@ -35,14 +37,14 @@ public sealed record TubeEnd(
         if (port.Cut != EndCut.Square)
         {
             return new(
-                phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), true, Corners(host, outside));
+                phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), host.Reach, Corners(host, outside));
         }
 
         // Cut square through the wall, both edges lie where the wall as a whole first touches; the governing radius
         // may jump from one face to the other at the sides that face along the host's axis.
         double Governing(double phi) => host.GoverningRadius(bore, outside, phi);
         double Cut(double phi) => host.Reach(Governing(phi), phi);
-        return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, false, [.. host.Breaks(outside).Append(Math.PI).Order()]);
+        return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, null, [.. host.Breaks(outside).Append(Math.PI).Order()]);
     }
 
     private static ImmutableArray<double> Corners(Footprint host, double radius) =>
@@ -55,8 +57,28 @@ public sealed record TubeEnd(
         var (bore, outside) = (port.BoreRadius, port.OuterRadius);
         var outer = host.Reach(isGround ? outside : host.GoverningRadius(bore, outside, 0), 0);
         var inner = isGround ? host.Reach(bore, 0) : outer;
-        return new(_ => outer, _ => 0, _ => inner, isGround, []);
+        return new(_ => outer, _ => 0, _ => inner, isGround ? host.Reach : null, []);
     }
 
-    private static TubeEnd Plain(double level) => new(_ => level, _ => 0, _ => level, false, []) { IsPlain = true };
+    public static TubeEnd Plain(double level) => new(_ => level, _ => 0, _ => level, null, []) { IsPlain = true };
+
+    /// <summary>
+    /// A mitred end. Its plane holds the axis at a level and leans so that the tube is shortest at the bend's inside; cut square
+    /// through the wall, the edge that the plane meets first governs.
+    /// </summary>
+    /// <param name="level">Where the plane meets the axis, mm.</param>
+    /// <param name="inside">Angle round the piece of the bend's inside.</param>
+    /// <param name="isUpper">Whether the piece lies below the plane.</param>
+    public static TubeEnd Mitre(PortDesign port, ElbowDesign elbow, double level, double inside, bool isUpper)
+    {
+        var (bore, outside, slope) = (port.BoreRadius, port.OuterRadius, isUpper ? -elbow.Slope : elbow.Slope);
+        double Along(double r, double phi) => level + (slope * r * Math.Cos(phi - inside));
+        double Steep(double r, double phi) => -slope * r * Math.Sin(phi - inside);
+        if (elbow.Cut == MitreCut.Sawn)
+            return new(phi => Along(outside, phi), phi => Steep(outside, phi), phi => Along(bore, phi), null, []);
+        double Governing(double phi) => Math.Cos(phi - inside) > 0 ? outside : bore;
+        double Cut(double phi) => Along(Governing(phi), phi);
+        return new(Cut, phi => Steep(Governing(phi), phi), Cut, null,
+            [.. new[] { inside - (Math.PI / 2), inside + (Math.PI / 2) }.Select(phi => Turns.From(phi, 0)).Where(phi => phi > 0).Order()]);
+    }
 }

@@ -4,55 +4,117 @@ using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>The wrap of a port's tube, from phi = 0 (the side that faces down the host) once round its outside.</summary>
+/// <summary>
+/// The wraps of a port's tube, once round its outside: of the piece on the host from phi = 0, the side that faces down the host; of
+/// an elbow's others from the inside of the bend.
+/// </summary>
 internal static class TubeWrap
 {
     private const double LetterHeight = 3;
 
-    public static Flat Of(PortSite site, TubeEnd end, WeldNumbers welds)
+    public static Flat OfPort(PortSite site, TubePiece piece, WeldNumbers welds)
     {
         var port = site.Port;
-        var radius = port.OuterRadius;
-        var lift = -Lowest(end);
-        var wrapped = new WrappedDevelopment(radius, 0, lift);
-        var (width, height) = (Turns.Full * radius, port.Length + lift);
-        Curve2 cope = end.IsPlain
-            ? new Line2(new(0, 0), new(width, 0))
-            : new GraphCurve2(
-                phi => new(radius * phi, end.Outer(phi) + lift),
-                phi => new(radius, end.OuterSlope(phi)),
-                Interval.Turn,
-                end.Breaks);
-        var cut = new Region2(
-            new(
-            [
-                cope,
-                new Line2(cope.End, new(width, height)),
-                new Line2(new(width, height), new(0, height)),
-                new Line2(new(0, height), cope.Start),
-            ]),
-            []);
-        var marks = new FlatMarks(width, height, []);
-        var sides = Sides(port.Host);
-        for (var quarter = 0; quarter < sides.Length; quarter++)
-        {
-            var phi = quarter * Math.PI / 2;
-            marks.AddVertical(
-                quarter * width / 4, sides[quarter], LetterHeight, end.Outer(phi) + lift, Highest(end, phi, LabelRoom(sides[quarter]) / radius) + lift);
-        }
-
-        if (port.Joint == PortJoint.SetIn)
-            AddWeldLine(marks, site, wrapped, radius);
-        marks.AddTitle($"{port.Name} {welds[port.Path]}", LetterHeight);
-        return new(
-            FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(site, end), wrapped,
+        var end = piece.Lower;
+        Action<FlatMarks, WrappedDevelopment>? line = port.Joint == PortJoint.SetIn
+            ? (marks, wrapped) => AddWeldLine(marks, site, wrapped)
+            : null;
+        return Drawn(
+            piece,
+            Sides(port.Host),
+            port.Elbow is null ? $"{port.Name} {welds[port.Path]}" : $"{port.Name} {welds[port.Path]} {welds[WeldNumbers.Mitre(port.Elbow, 0)]}",
+            line,
+            Notes(site, piece),
             port.Cut == EndCut.Square && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
     }
 
+    public static Flat OfElbow(PortSite site, PortPiece piece, WeldNumbers welds)
+    {
+        var (port, elbow) = (site.Port, site.Port.Elbow!);
+        var isEnd = piece.Shape.Upper.IsPlain;
+        var mitres = isEnd ? [elbow.Mitres - 1] : Enumerable.Range(0, elbow.Mitres);
+        return Drawn(
+            piece.Shape,
+            ["inside", "", "outside", ""],
+            $"{piece.Name} {string.Join(' ', mitres.Select(i => welds[WeldNumbers.Mitre(elbow, i)]))}",
+            null,
+            [
+                Title(port, piece.Name),
+                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, the way to the free end at the top. Millimetres. Do not cut from sheet.",
+                "Both side edges on the inside of the bend.",
+                MitreNote(elbow, isEnd ? "Lower end" : "Both ends"),
+            ],
+            elbow.Cut == MitreCut.Square ? "edge of the wall that meets the mitre first" : "outside diameter");
+    }
+
+    /// <param name="sides">Words at phi = 0, 90, 180 and 270 degrees; none where empty.</param>
+    private static Flat Drawn(
+        TubePiece piece,
+        string[] sides,
+        string title,
+        Action<FlatMarks, WrappedDevelopment>? more,
+        ImmutableArray<string> notes,
+        string governing)
+    {
+        var radius = piece.OuterRadius;
+        var lift = -Extreme(piece.Lower.Outer, 1);
+        var (width, height) = (Turns.Full * radius, Extreme(piece.Upper.Outer, -1) + lift);
+        var (lower, upper) = (Edge(piece.Lower, false), Edge(piece.Upper, true));
+        var cut = new Region2(new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]), []);
+        var wrapped = new WrappedDevelopment(radius, 0, lift);
+        var marks = new FlatMarks(width, height, []);
+        for (var quarter = 0; quarter < sides.Length; quarter++)
+        {
+            if (sides[quarter].Length == 0)
+                continue;
+            var (phi, room) = (quarter * Math.PI / 2, LabelRoom(sides[quarter]) / radius);
+            marks.AddVertical(
+                quarter * width / 4, sides[quarter], LetterHeight, piece.Lower.Outer(phi) + lift, Highest(phi, room), piece.Upper.Outer(phi) + lift, Lowest(phi, room));
+        }
+
+        more?.Invoke(marks, wrapped);
+        // Under a mitred edge the title stands beside the line that leaves it most room, best where it crosses no other line.
+        var (at, wide) = (0, LabelRoom(title) / radius);
+        double Room(int quarter) => Lowest(quarter * Math.PI / 2, wide) - Highest(quarter * Math.PI / 2, wide);
+        if (!piece.Upper.IsPlain)
+        {
+            at = Enumerable.Range(0, sides.Length).Where(quarter => (quarter * Math.PI / 2) + wide < Turns.Full)
+                .OrderBy(quarter => Room(quarter) < 3 * LetterHeight || (wide > Math.PI / 2 && sides[(quarter + 1) % sides.Length].Length > 0))
+                .ThenByDescending(Room)
+                .FirstOrDefault();
+        }
+
+        marks.AddTitle(title, LetterHeight, at * width / 4, Lowest(at * Math.PI / 2, wide));
+        return new(FlatKind.Wrap, cut, marks.ToImmutable(), [], notes, wrapped, governing);
+
+        Curve2 Edge(TubeEnd end, bool reversed)
+        {
+            if (end.IsPlain)
+            {
+                var (left, right) = (new Point2(0, end.Outer(0) + lift), new Point2(width, end.Outer(0) + lift));
+                return reversed ? new Line2(right, left) : new Line2(left, right);
+            }
+
+            return reversed
+                ? new GraphCurve2(
+                    t => new(radius * (Turns.Full - t), end.Outer(Turns.Full - t) + lift),
+                    t => new(-radius, -end.OuterSlope(Turns.Full - t)),
+                    Interval.Turn,
+                    [.. end.Breaks.Select(phi => Turns.Full - phi).Order()])
+                : new GraphCurve2(t => new(radius * t, end.Outer(t) + lift), t => new(radius, end.OuterSlope(t)), Interval.Turn, end.Breaks);
+        }
+
+        // Of the ends beside a label, at a few places.
+        IEnumerable<double> Beside(double from, double room) => Enumerable.Range(0, 9).Select(i => from + (room * i / 8));
+        double Highest(double from, double room) => Beside(from, room).Max(piece.Lower.Outer) + lift;
+        double Lowest(double from, double room) => Beside(from, room).Min(piece.Upper.Outer) + lift;
+    }
+
     /// <summary>How a set-in tube knows how deep it goes: the line on which its outside meets the host's.</summary>
-    private static void AddWeldLine(FlatMarks marks, PortSite site, WrappedDevelopment wrapped, double radius)
+    private static void AddWeldLine(FlatMarks marks, PortSite site, WrappedDevelopment wrapped)
     {
         const int pieces = 72;
+        var radius = wrapped.Radius;
         Point2 At(int i) => new(
             radius * i * Turns.Full / pieces, site.Outside.Reach(radius, i * Turns.Full / pieces) + wrapped.Lift);
         if (site.Outside is PlaneFootprint)
@@ -67,28 +129,24 @@ internal static class TubeWrap
 
     private static double LabelRoom(string label) => TextMark.Width(label, LetterHeight) + LetterHeight;
 
-    /// <summary>Of the end under a label, at a few places.</summary>
-    private static double Highest(TubeEnd end, double from, double room) =>
-        Enumerable.Range(0, 9).Max(i => end.Outer(from + (room * i / 8)));
-
-    /// <summary>The lowest place of the end on the outside, to a hair; where the wrap's y = 0 lies.</summary>
-    private static double Lowest(TubeEnd end)
+    /// <summary>The lowest place of an end on the outside (sign 1) or the highest (-1), to a hair; where the wrap ends.</summary>
+    private static double Extreme(Func<double, double> along, int sign)
     {
         const int samples = 720;
-        var best = Enumerable.Range(0, samples).Select(i => Turns.Full * i / samples).MinBy(end.Outer);
+        var best = Enumerable.Range(0, samples).Select(i => Turns.Full * i / samples).MinBy(phi => sign * along(phi));
         var (low, high) = (best - (Turns.Full / samples), best + (Turns.Full / samples));
-        // Golden section: the end is smooth but for kinks that point up.
+        // Golden section: an end is smooth but for kinks that point into the tube.
         const double share = 0.6180339887498949;
         while (high - low > 1e-9)
         {
             var (a, b) = (high - (share * (high - low)), low + (share * (high - low)));
-            if (end.Outer(a) < end.Outer(b))
+            if (sign * along(a) < sign * along(b))
                 high = b;
             else
                 low = a;
         }
 
-        return end.Outer((low + high) / 2);
+        return along((low + high) / 2);
     }
 
     /// <summary>
@@ -98,18 +156,28 @@ internal static class TubeWrap
     private static string[] Sides(PortHost host) =>
         host == PortHost.Shell ? ["down", "right", "up", "left"] : ["out", "90", "in", "270"];
 
-    private static ImmutableArray<string> Notes(PortSite site, TubeEnd end)
+    private static string Title(PortDesign port, string name) =>
+        $"{name.ToUpperInvariant()}, {port.Material.Name}, outside {NoteText.Length(port.OutsideDiameter)} mm, wall {NoteText.Length(port.Wall)} mm";
+
+    private static ImmutableArray<string> Notes(PortSite site, TubePiece piece)
     {
         var port = site.Port;
         var notes = ImmutableArray.CreateBuilder<string>();
-        notes.Add($"{port.Name.ToUpperInvariant()}, {port.Material.Name}, outside {NoteText.Length(port.OutsideDiameter)} mm, wall {NoteText.Length(port.Wall)} mm");
+        notes.Add(Title(port, port.Name));
         notes.Add("WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, free end at the top. Millimetres. Do not cut from sheet.");
         notes.Add(port.Host == PortHost.Shell
             ? "Both side edges on the tube's down side; left and right as seen from outside the vessel."
             : "Both side edges on the tube's side away from the vessel's axis.");
-        notes.Add(CutNote(site, end));
+        notes.Add(CutNote(site, piece.Lower));
+        if (port.Elbow is { } elbow)
+            notes.Add(MitreNote(elbow, "Upper end"));
         return notes.ToImmutable();
     }
+
+    private static string MitreNote(ElbowDesign elbow, string which) =>
+        $"{which} mitred {NoteText.Degrees(elbow.Slant)} deg from square; " + (elbow.Cut == MitreCut.Sawn
+            ? "the line is the wall's outer edge, the cut goes through in one plane."
+            : "cut square through the wall along the line.");
 
     private static string CutNote(PortSite site, TubeEnd end) => (site.Port.Cut, site.Outside) switch
     {
@@ -121,8 +189,9 @@ internal static class TubeWrap
 
     private static string HoleSawNote(PortDesign port, CylinderFootprint host)
     {
-        var depth = port.Length + (Math.Sqrt((host.Radius - host.Offset) * (host.Radius + host.Offset)) / Math.Cos(host.Tilt));
+        var depth = port.FirstLength + (Math.Sqrt((host.Radius - host.Offset) * (host.Radius + host.Offset)) / Math.Cos(host.Tilt));
         return $"Hole saw {NoteText.Length(2 * host.Radius)} mm; tube and saw axes {NoteText.Degrees((Math.PI / 2) - host.Tilt)} deg apart, "
-            + $"offset {NoteText.Length(host.Offset)} mm; saw axis {NoteText.Length(depth)} mm from the free end along the tube.";
+            + $"offset {NoteText.Length(host.Offset)} mm; saw axis {NoteText.Length(depth)} mm from the "
+            + $"{(port.Elbow is null ? "free end" : "middle of the mitre")} along the tube.";
     }
 }

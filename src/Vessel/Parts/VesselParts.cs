@@ -11,7 +11,7 @@ public static class VesselParts
         ShellPart.Build(vessel, sites, welds),
         .. Head(PortHost.Top, vessel, sites, welds),
         .. Head(PortHost.Bottom, vessel, sites, welds),
-        .. sites.Select(site => PortPart.Build(site, welds)),
+        .. sites.SelectMany(site => PortPart.Build(site, welds)),
         .. Inside(vessel, welds),
         .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
     ];

@@ -20,7 +20,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
         vessel.Top.Path,
         .. OfHead(vessel.Bottom),
         vessel.Bottom.Path,
-        .. vessel.Ports.Select(port => port.Path),
+        .. vessel.Ports.SelectMany(OfPort),
         .. vessel.Inside.Sleeves.Where(sleeve => sleeve.Fixed == Design.Fixing.Weld).Select(sleeve => Fixing(sleeve.Path)),
         .. vessel.Inside.Caps.SelectMany(OfCap),
         .. vessel.Inside.Discs.Where(disc => disc.Fixed is Design.Fixing.Weld or Design.Fixing.Tabs).Select(disc => Fixing(disc.Path)),
@@ -35,6 +35,13 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
 
     /// <summary>The long seam of a rolled skirt.</summary>
     public static string Seam(string path) => $"{path}.seam_angle";
+
+    /// <summary>The path that stands for an elbow's mitre; the one next to the host is number 0.</summary>
+    public static string Mitre(ElbowDesign elbow, int number) => string.Create(CultureInfo.InvariantCulture, $"{elbow.Path}.pieces[{number}]");
+
+    /// <summary>An elbow is whole before it goes on.</summary>
+    private static IEnumerable<string> OfPort(PortDesign port) =>
+        [.. Enumerable.Range(0, port.Elbow?.Mitres ?? 0).Select(i => Mitre(port.Elbow!, i)), port.Path];
 
     private static IEnumerable<string> OfCap(CapDesign cap) =>
     [

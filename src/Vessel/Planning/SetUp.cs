@@ -71,12 +71,12 @@ public sealed record SetUp(
         {
             return OnShell(
                 port.Name, design.Shell, place.Height, place.Angle, place.Offset, depth,
-                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; free end {port.Length:0.##} mm out"));
+                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}"));
         }
 
         return new(
             port.Name, $"outer face of the {Names.Of(port.Host)}", 0, Turns.ToDegrees(place.Angle), null, place.Radius, depth,
-            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; free end {port.Length:0.##} mm out"));
+            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}"));
     }
 
     private static SetUp OnShell(

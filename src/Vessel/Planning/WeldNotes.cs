@@ -29,6 +29,7 @@ internal static class WeldNotes
         WeldRole.CrownSeam => "in quarters, opposite ones after each other",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
+        WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",
         WeldRole.CapRim or WeldRole.CapHold or WeldRole.SleeveHold => "in quarters, opposite ones after each other; check that it stands square after the tacks",
         WeldRole.DiscHold => "short beads opposite to each other; the disc buckles when it is run round at once",
         WeldRole.BracketEar => "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",

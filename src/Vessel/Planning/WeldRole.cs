@@ -22,6 +22,9 @@ public enum WeldRole
     /// <summary>Round a port, on its host's outside.</summary>
     PortSeam,
 
+    /// <summary>Round a port's tube, between two pieces of its elbow.</summary>
+    MitreSeam,
+
     /// <summary>Up the rolled skirt of a cap.</summary>
     SkirtSeam,
 
@@ -56,6 +59,8 @@ internal static class WeldRoles
             return WeldRole.HeadSeam;
         if (design.Ports.Any(port => port.Path == path))
             return WeldRole.PortSeam;
+        if (design.Ports.Any(port => port.Elbow is { } elbow && path.StartsWith(elbow.Path + ".", StringComparison.Ordinal)))
+            return WeldRole.MitreSeam;
         if (design.Inside.Sleeves.Any(sleeve => WeldNumbers.Fixing(sleeve.Path) == path))
             return WeldRole.SleeveHold;
         if (design.Inside.Discs.Any(disc => WeldNumbers.Fixing(disc.Path) == path))
@@ -74,5 +79,6 @@ internal static class WeldRoles
 
     /// <summary>Whether it closes the wall that parts the inside from the air.</summary>
     public static bool IsWall(this WeldRole role) => role
-        is WeldRole.LongSeam or WeldRole.GoreSeam or WeldRole.CrownSeam or WeldRole.HeadSeam or WeldRole.PortSeam;
+        is WeldRole.LongSeam or WeldRole.GoreSeam or WeldRole.CrownSeam or WeldRole.HeadSeam or WeldRole.PortSeam
+            or WeldRole.MitreSeam;
 }

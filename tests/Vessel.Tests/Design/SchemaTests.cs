@@ -105,6 +105,31 @@ public sealed class SchemaTests
         Assert.Equal(passes, _design.Evaluate(Element(design)).IsValid);
     }
 
+    /// <summary>The reader gives the usual name to the one of its kind alone.</summary>
+    [Theory]
+    [InlineData("bracket", 1, false, true)]
+    [InlineData("bracket", 2, false, false)]
+    [InlineData("bracket", 2, true, true)]
+    [InlineData("sleeve", 1, false, true)]
+    [InlineData("sleeve", 2, false, false)]
+    [InlineData("sleeve", 2, true, true)]
+    public void Several_of_a_kind_want_a_name_each(string kind, int count, bool named, bool passes)
+    {
+        var design = JsonOfYaml.Of(Repository.Design("harbour-launch-breather.yaml"))!;
+        var holder = kind == "bracket" ? design : design["inside"]!;
+        var items = Enumerable.Range(0, count).Select(i =>
+        {
+            var item = holder[kind]!.DeepClone();
+            if (named)
+                item["name"] = $"no {i}";
+            return item;
+        });
+        holder[kind] = new JsonArray([.. items]);
+
+        Assert.Equal(passes, _design.Evaluate(Element(design)).IsValid);
+        Assert.Equal(passes, !DesignReader.Read(design.ToJsonString(_readable)).Faults.Any(fault => fault.Code == FaultCodes.MissingKey));
+    }
+
     [Fact]
     public void Every_key_is_described()
     {

@@ -145,13 +145,15 @@ public sealed class FlatLaws
     [MemberData(nameof(Seeds))]
     public void Both_side_edges_of_a_wrap_are_equally_long_and_the_wrap_goes_once_round(int seed)
     {
-        foreach (var part in RandomDesigns.Built(seed).Parts.Where(part => part.Kind is PartKind.Branch or PartKind.Bung))
+        foreach (var part in RandomDesigns.Built(seed).Parts.Where(part => part.Kind is PartKind.Branch or PartKind.Bung or PartKind.Elbow))
         {
             var edges = part.Flat!.Cut.Outer.Edges;
             var (cope, right, top, left) = (edges[0], edges[1], edges[2], edges[3]);
 
             Near.Absolute(CurveMeasures.Length(left), CurveMeasures.Length(right), 1e-9);
-            Near.Absolute(Math.PI * part.Stock.Width, CurveMeasures.Length(top), 1e-9);
+            Near.Absolute(Math.PI * part.Stock.Width, CurveMeasures.Bounds(top).Width, 1e-9);
+            // The stock is as long as the wrap is high, and nothing of the wrap stands out above it.
+            Near.Absolute(part.Stock.Length, CurveMeasures.Bounds(top).Max.V, 1e-6);
             // Nothing lies below the flat's lower edge, and something on it.
             Near.Absolute(0, CurveMeasures.Bounds(cope).Min.V, 1e-6);
         }

@@ -56,7 +56,7 @@ public sealed class SolidLaws
     /// <summary>A ring has one; each further hole adds one. Round a pole the segments of a cone are cut at their edges.</summary>
     private static int Handles(Assembly vessel, Part part) => part.Kind switch
     {
-        PartKind.Branch or PartKind.Bung => 1,
+        PartKind.Branch or PartKind.Bung or PartKind.Elbow => 1,
         PartKind.Shell => 1 + vessel.Design.Ports.Count(port => port.Host == PortHost.Shell),
         _ => vessel.Design.Ports.Count(port => Names.PortPart(port, vessel.Design) == part.Id
             && !(port.Place.Radius == 0 && IsSegment(vessel, part))),

@@ -39,6 +39,7 @@ public sealed class ReassemblyTests
         var meetings = ShellMeetings.Of(vessel, pieces)
             .Concat(OtherMeetings.Of(vessel, pieces))
             .Concat(HeadMeetings.Of(vessel, blanks))
+            .Concat(ElbowMeetings.Of(vessel, pieces))
             .ToList();
 
         Assert.True(meetings.Count >= least, $"only {meetings.Count} places were measured");

@@ -77,10 +77,10 @@ internal static class ShellMeetings
         var (port, radius) = (site.Port, vessel.Design.Shell.OuterRadius);
         var joint = vessel.Welds.Single(weld => weld.Joint.Path == port.Path).Joint;
         double Off(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y)) - radius;
-        var top = tube.Outline.Max(p => p.V);
+        var whole = port.WholeLength + ((WrappedDevelopment)tube.Part.Flat!.From).Lift;
         // The fitted line may tell the gap of a place beside it, as far off as it deviates.
         var beside = tube.Allowed / port.OuterRadius;
-        foreach (var at in tube.Outline.Where(p => p.V < top - tube.Allowed && p.U > 0 && p.U < Turns.Full * port.OuterRadius))
+        foreach (var at in tube.Outline.Where(p => p.V < whole - tube.Allowed && p.U > 0 && p.U < Turns.Full * port.OuterRadius))
         {
             if (IsOnSide(at, port.OuterRadius, tube.Allowed))
                 continue;

@@ -44,9 +44,13 @@ internal static class MockupVolume
         var port = site.Port;
         var fitting = FittingEnvelope.Of(port);
         var radius = Math.Max(fitting?.Radius ?? 0, port.OuterRadius);
-        var end = port.Length + (fitting?.Length ?? 0);
-        return Quadrature.Disc(port.OuterRadius, (r, phi) => port.Length - site.Outside.Reach(r, phi))
-            + (Math.PI * radius * radius * (end - port.Length))
+        // A mitre's plane takes from one side of the axis what it gives on the other.
+        var run = port.Length + (port.Elbow is { } bend
+            ? (2 * (bend.Pieces - 1) * bend.Radius * Math.Tan(bend.Angle / 2 / (bend.Pieces - 1))) + bend.EndLength
+            : 0);
+        var end = run + (fitting?.Length ?? 0);
+        return Quadrature.Disc(port.OuterRadius, (r, phi) => run - site.Outside.Reach(r, phi))
+            + (Math.PI * radius * radius * (end - run))
             - Quadrature.Disc(port.BoreRadius, (r, phi) => end - site.Inside.Reach(r, phi));
     }
 

@@ -15,6 +15,8 @@ internal static class RandomDesigns
 {
     private const int Count = 100;
 
+    private const int Elbows = 7919;
+
     private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
         [.. Enumerable.Range(0, Count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
 
@@ -49,7 +51,35 @@ internal static class RandomDesigns
                 vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
         }
 
+        return Bent(new Dice(seed + Elbows), vessel);
+    }
+
+    /// <summary>Some of the tubes with elbows; whether the pieces keep clear of the vessel is no matter of its parts.</summary>
+    private static VesselDesign Bent(Dice dice, VesselDesign vessel)
+    {
+        for (var i = 0; i < vessel.Ports.Length; i++)
+        {
+            if (vessel.Ports[i] is not { Thread: null } port || !dice.Chance(0.4))
+                continue;
+            var bent = vessel with { Ports = vessel.Ports.SetItem(i, Bent(dice, port)) };
+            if (!DesignCheck.Find(bent).Any())
+                vessel = bent;
+        }
+
         return vessel;
+    }
+
+    private static PortDesign Bent(Dice dice, PortDesign port)
+    {
+        var pieces = 2 + dice.Pick(4);
+        var shape = new ElbowDesign(
+            $"{port.Path}.elbow", Math.Min(Math.PI, (pieces - 1) * dice.Between(0.1, 1) * ElbowDesign.MostTurn), 0, pieces, dice.Between(0, Turns.Full), 0,
+            (MitreCut)dice.Pick(2));
+        var elbow = shape with { Radius = port.OuterRadius + (port.Wall / shape.Slope * dice.Between(0.5, 5)) };
+        if (pieces == 2 && dice.Chance(0.5))
+            elbow = elbow with { Radius = 0 };
+        elbow = elbow with { EndLength = port.Wall + (port.OuterRadius * elbow.Slope) + dice.Between(1, 40) };
+        return port with { Elbow = elbow, Length = port.Length + port.Wall + (port.OuterRadius * elbow.Slope) };
     }
 
     private static HeadDesign Head(Dice dice, ShellDesign shell, string end)

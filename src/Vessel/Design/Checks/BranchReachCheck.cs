@@ -13,12 +13,14 @@ internal static class BranchReachCheck
         var shown = new Shown(design.Units);
         foreach (var port in design.Ports)
         {
-            if (OutsideNeed(design, port) is var need && port.Length <= need)
+            // The short side of the first mitre keeps a bead's width off the weld round the port.
+            var bend = port.Elbow is null or { IsTooSharp: true } ? 0 : port.Length - port.WholeLength + port.Wall;
+            if (OutsideNeed(design, port) + bend is var need && port.Length <= need)
             {
                 // A bung's own length includes what lies in the wall and inside.
                 yield return new Fault(FaultCodes.PortTooShort,
                     port.Thread is null ? $"{port.Path}.length" : $"{port.Path}.bung.length",
-                    $"The free end of '{port.Name}' does not clear the outside of what it stands in.",
+                    $"The {(port.Elbow is null ? "free end" : "elbow")} of '{port.Name}' does not clear the outside of what it stands in.",
                     shown.Length(port.Length), $"more than {shown.Length(need)}",
                     $"Make it longer by more than {shown.Length(need - port.Length)}.");
             }

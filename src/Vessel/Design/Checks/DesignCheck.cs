@@ -17,6 +17,7 @@ internal static class DesignCheck
             .. HeadShapeCheck.Find(design),
             .. BranchFitCheck.Find(design),
             .. BranchReachCheck.Find(design),
+            .. ElbowCheck.Find(design),
             .. ShellEndCheck.Find(design, holes),
             .. SeamCheck.Find(design, holes),
             .. HeadPortCheck.Find(design),

@@ -7,6 +7,12 @@ internal static class DipstickCheck
     {
         if (design.Capacity.Dipstick is not { } stick || design.Ports.FirstOrDefault(port => port.Name == stick.Port) is not { } port)
             yield break;
+        if (port.Elbow is { } elbow)
+        {
+            yield return new Fault(FaultCodes.DipstickDoesNotBend, elbow.Path,
+                $"The dipstick cannot pass the elbow of '{port.Name}'.", null, null, "Leave out the elbow, or put the dipstick in another port.");
+        }
+
         if (stick.Diagonal >= port.Bore)
         {
             var shown = new Shown(design.Units);

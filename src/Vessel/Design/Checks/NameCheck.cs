@@ -42,6 +42,23 @@ internal static class NameCheck
             taken.TryAdd(Slug.Of(CapDesign.PlateOf(name)), $"the plate of {cap.Path}");
         }
 
+        foreach (var port in file.Items("ports").Where(port => port.Has("elbow")))
+        {
+            if (port.Text("name") is not { } name)
+                continue;
+            var (piece, end) = (Slug.Of(ElbowDesign.PieceOf(name)), Slug.Of(ElbowDesign.EndOf(name)));
+            taken.TryAdd(end, $"the end of the elbow of {port.Path}");
+            if (piece == end)
+            {
+                yield return new Fault(FaultCodes.NameTwice, $"{port.Path}.name",
+                    $"'{name}' is so long that all pieces of its elbow get the file name '{end}'.", name, null, "Use a shorter name.");
+            }
+            else
+            {
+                taken.TryAdd(piece, $"a piece of the elbow of {port.Path}");
+            }
+        }
+
         foreach (var part in Parts(file))
         {
             if (part.Text("name") is not { } name)

@@ -54,9 +54,13 @@ public static class KeyTable
         },
         new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = CommonKeys.Tube },
         new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
-        new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end")
+        new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end or elbow")
         {
             IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("tube", null),
+        },
+        new("elbow", KeyKind.Mapping, "Mitred, so that a hose leaves another way; 'length' ends where it begins")
+        {
+            Map = ElbowKeys.Elbow, DefaultRule = "none", AppliesWhen = new("tube", null),
         },
         new("inside_length", KeyKind.Length, "Along the axis from the inside of what it stands in to the inner end")
         {

@@ -140,7 +140,7 @@ public static class DesignSchema
             KeyKind.List => Listed(key, maps.Reference(key.Map!, units)),
             KeyKind.OneOrList => new JsonObject
             {
-                ["anyOf"] = new JsonArray(Item(key, units, maps), Listed(key, Item(key, units, maps))),
+                ["anyOf"] = new JsonArray(Item(key, units, maps), NamedWhereSeveral(key, Listed(key, Item(key, units, maps)))),
             },
             KeyKind.Texts => Listed(key, new JsonObject { ["type"] = List(["string", "number", "boolean"]) }),
             KeyKind.Sizes => Named(SizeName, Value(null)),
@@ -164,6 +164,16 @@ public static class DesignSchema
         ["minItems"] = (int)(key.Items?.Low ?? 0),
         ["maxItems"] = (int)Math.Min(key.Items?.High ?? Limits.ListItems, Limits.ListItems),
     };
+
+    /// <summary>The usual name serves only the one of its kind.</summary>
+    private static JsonObject NamedWhereSeveral(Key key, JsonObject list)
+    {
+        if ((key.Map ?? key.Switch!.Maps.Values.First()).Find("name") is null)
+            return list;
+        list.Add("if", new JsonObject { ["minItems"] = 2 });
+        list.Add("then", new JsonObject { ["items"] = Given(["name"]) });
+        return list;
+    }
 
     private static JsonObject Variants()
     {

@@ -81,7 +81,7 @@ internal static class SheetLists
             onShell ? units.Of(place.Offset).First : string.Empty,
             onShell ? TwoUnits.Degrees(place.Tilt) : string.Empty,
             $"{units.Of(port.OutsideDiameter).First} x {units.Of(port.Wall).First}",
-            units.Of(port.Length).First,
+            port.Elbow is null ? units.Of(port.Length).First : $"{units.Of(port.Length).First} elbow",
             port.Joint == PortJoint.SetOn ? "set on" : "set in",
         ];
     }

@@ -16,14 +16,9 @@ internal static class CopedEnd
     public static IEnumerable<PdfItem> Items(PortSite site, TubeEnd end, FlatInk ink, WrappedDevelopment wrapped)
     {
         Point2 At(double phi, double along) => ink.On(new(wrapped.Radius * phi, along + wrapped.Lift));
-        if (end.Ground)
+        if (end.Through is not null)
         {
-            return
-            [
-                new PdfStroke(
-                    [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => At(phi, end.Inner(phi)))],
-                    Pens.Hidden),
-            ];
+            return [InnerEdge(end, ink, wrapped)];
         }
 
         return Stretches(site).SelectMany(stretch =>
@@ -36,6 +31,11 @@ internal static class CopedEnd
                 : [tick, PdfText.Middle(stretch.Edge, At(middle, end.Outer(middle)) - new Point2(0, 5), Letter)];
         });
     }
+
+    /// <summary>Where the wall's inner edge ends, below the paper.</summary>
+    public static PdfItem InnerEdge(TubeEnd end, FlatInk ink, WrappedDevelopment wrapped) => new PdfStroke(
+        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(phi) + wrapped.Lift)))],
+        Pens.Hidden);
 
     public static ImmutableArray<string> Notes(PortSite site) =>
     [

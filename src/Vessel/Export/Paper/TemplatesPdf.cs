@@ -21,7 +21,7 @@ internal static class TemplatesPdf
     public static void Write(Part part, Build build, Stream to)
     {
         var (design, paper) = (build.Assembly.Design, build.Options.Paper);
-        var site = build.Assembly.Sites.FirstOrDefault(site => Design.Slug.Of(site.Port.Name) == part.Id);
+        var site = build.Assembly.Sites.FirstOrDefault(site => PortPieces.Ids(site.Port).Contains(part.Id));
         var templates = part.OnOutside is null ? PlateTemplate.Of(part) : [WrapTemplate.Of(part, site, paper)];
         PdfDocument.Write(
             $"{design.Name}: template of {part.Name}",

@@ -24,8 +24,13 @@ internal static class WrapTemplate
         var flat = part.OnOutside!;
         var wrapped = (WrappedDevelopment)flat.From;
         var ink = new FlatInk(flat, 1 + (paper.Thickness / 2 / wrapped.Radius));
-        var end = site is null ? null : TubeEnd.Of(site);
+        var shape = site is null ? null : PortPieces.Of(site).First(piece => piece.Id == part.Id).Shape;
         var (_, top) = CurveMeasures.Bounds(flat.Cut.Outer);
+        var isCoped = shape is { Lower.IsPlain: false } && part.Kind != PartKind.Elbow;
+        // Of mitres that a plane cuts: the wall's inner edge lies beside the line.
+        ImmutableArray<TubeEnd> sawn = shape is null ? []
+            : [.. new[] { shape.Lower, shape.Upper }.Where(end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
+        double Upper(double phi) => shape is null ? top.V : shape.Upper.Outer(phi) + wrapped.Lift;
         var (words, lines) = (ink.Marks().OfType<PdfText>().ToList(), ink.Marks().OfType<PdfStroke>());
         return new(
             $"{part.Name}: wrap round the outside",
@@ -35,15 +40,17 @@ internal static class WrapTemplate
                 .. flat.Cut.Outer.Edges.OfType<GraphCurve2>().SelectMany(cope => FlatInk.Hatch(ink.Along(cope))),
                 .. lines,
                 .. words,
-                .. Clock(ink, wrapped, top.V, words),
+                .. Clock(ink, wrapped, Upper, words),
                 .. part.Holes.Where(hole => hole.Outline is not null)
                     .SelectMany(hole => ink.Drilled(hole, flat.From.Flatten(part.Flat!.From.Raise(hole.Center)))),
-                .. end is null || end.IsPlain ? [] : CopedEnd.Items(site!, end, ink, wrapped),
-                .. Ends(ink, flat, end),
+                .. isCoped ? CopedEnd.Items(site!, shape!.Lower, ink, wrapped) : [],
+                .. sawn.Select(end => CopedEnd.InnerEdge(end, ink, wrapped)),
+                .. Ends(ink, flat, shape),
             ],
             [
                 .. flat.Notes,
-                .. end is null || end.IsPlain ? [] : CopedEnd.Notes(site!),
+                .. isCoped ? CopedEnd.Notes(site!) : [],
+                .. sawn.IsEmpty ? [] : new[] { "Of a mitre the solid line is the wall's OUTER edge; dashed: where the inner edge ends. Hatched side: waste." },
                 $"Numbers at the upper edge: degrees {(site is null ? "round the vessel" : "round the tube")}, towards the right.",
                 Round(wrapped, paper),
             ]);
@@ -58,13 +65,13 @@ internal static class WrapTemplate
     }
 
     /// <summary>Ticks every 15 degrees along the upper edge, each with its number where no mark is in the way.</summary>
-    private static IEnumerable<PdfItem> Clock(FlatInk ink, WrappedDevelopment wrapped, double top, List<PdfText> words)
+    private static IEnumerable<PdfItem> Clock(FlatInk ink, WrappedDevelopment wrapped, Func<double, double> top, List<PdfText> words)
     {
         var taken = words.Select(PdfPlacing.Bounds).ToList();
         for (var i = 0; i < ClockSteps; i++)
         {
             var angle = Turns.Full * i / ClockSteps;
-            var at = ink.On(wrapped.Flatten(new(angle, top - wrapped.Lift)));
+            var at = ink.On(wrapped.Flatten(new(angle, top(angle) - wrapped.Lift)));
             yield return PdfStroke.Line(at, at - new Point2(0, Tick), Pens.Thin);
             var number = PdfText.Left(NoteText.Degrees(angle), at + new Point2(0.8, -Tick - 1 - Letter), Letter);
             if (i % 2 == 0 && !taken.Any(box => Meet(box, PdfPlacing.Bounds(number))))
@@ -76,11 +83,11 @@ internal static class WrapTemplate
         a.Min.U < b.Max.U && b.Min.U < a.Max.U && a.Min.V < b.Max.V && b.Min.V < a.Max.V;
 
     /// <summary>Which way up it goes: above the upper edge, outside what is cut out.</summary>
-    private static IEnumerable<PdfItem> Ends(FlatInk ink, Flat flat, TubeEnd? end)
+    private static IEnumerable<PdfItem> Ends(FlatInk ink, Flat flat, TubePiece? shape)
     {
         var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
         var middle = ink.On(new(bounds.Max.U / 2, bounds.Max.V + 4));
-        var words = PdfText.Middle(end is null ? "UP" : "FREE END", middle, 3);
+        var words = PdfText.Middle(shape is null ? "UP" : shape.Upper.IsPlain ? "FREE END" : "TO THE FREE END: WASTE ABOVE THE LINE", middle, 3);
         yield return words;
         foreach (var side in new[] { -1, 1 })
         {
@@ -90,6 +97,6 @@ internal static class WrapTemplate
             yield return new PdfStroke([tip + new Point2(-1.2, -2), tip, tip + new Point2(1.2, -2)], Pens.Edge);
         }
 
-        yield return PdfText.Middle(end is null ? "LOWER END" : end.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
+        yield return PdfText.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
     }
 }

@@ -78,7 +78,7 @@ internal static class CatchFigures
         if (path.Gas.Flow is not { } flow)
             yield break;
         var losses = path.Losses(flow);
-        var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind != StageKind.Bore).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
+        var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind is not (StageKind.Bore or StageKind.Bend)).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
         yield return new(
             "level-step", "h", "by how much oil stands higher inside the sleeve than outside", 1 / weight * step, "mm", "h = dp / (rho_p g)",
             [

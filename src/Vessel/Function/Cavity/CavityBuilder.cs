@@ -137,7 +137,7 @@ internal sealed class CavityBuilder
         Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, Mouth.Of(site))
     {
         Perimeter = Turns.Full * site.Port.BoreRadius,
-        Depth = site.Port.Length + (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength + site.HostWall : 0),
+        Depth = site.Run + (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength + site.HostWall : 0),
         Path = site.Port.Path,
     });
 

@@ -8,6 +8,9 @@ public enum StageKind
     /// <summary>A fitting's or port's tube.</summary>
     Bore,
 
+    /// <summary>A mitred elbow in a port's tube.</summary>
+    Bend,
+
     /// <summary>Holes, windows or a rim in metal.</summary>
     Opening,
 
@@ -33,6 +36,9 @@ public sealed record FlowStage(
 {
     /// <summary>What fills it; null unless it is a <see cref="StageKind.Packing"/>.</summary>
     public PackingDesign? Packing { get; init; }
+
+    /// <summary>Loss of a <see cref="StageKind.Bend"/> in dynamic pressures, with its bounds; zero for others.</summary>
+    public Amount BendLoss { get; init; } = 0;
 
     /// <summary>mm.</summary>
     public double HydraulicDiameter => 4 * Area / Perimeter;

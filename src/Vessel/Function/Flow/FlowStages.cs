@@ -52,12 +52,22 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
     private IEnumerable<FlowStage> Port(Opening port, bool entering)
     {
-        var tube = new FlowStage(port.Name, StageKind.Bore, port.Area, port.Perimeter, port.Depth, 0, port.Path);
-        if (Design(port).Fitting?.Bore is not { } bore || bore >= Design(port).Bore)
-            return [tube];
+        var design = Design(port);
+        List<FlowStage> tube = [new FlowStage(port.Name, StageKind.Bore, port.Area, port.Perimeter, port.Depth, 0, port.Path)];
+        if (design.Elbow is { } elbow)
+        {
+            // Its friction is in the tube's, which is as long as its axis.
+            tube.Insert(entering ? 0 : 1, new($"elbow of {port.Name}", StageKind.Bend, port.Area, port.Perimeter, 0, 0, elbow.Path)
+            {
+                BendLoss = MitreLoss.Of(elbow),
+            });
+        }
+
+        if (design.Fitting?.Bore is not { } bore || bore >= design.Bore)
+            return tube;
         var fitting = new FlowStage(
             $"fitting of {port.Name}", StageKind.Bore, Math.PI * bore * bore / 4, Math.PI * bore, 0, 0, $"{port.Path}.fitting");
-        return entering ? [fitting, tube] : [tube, fitting];
+        return entering ? [fitting, .. tube] : [.. tube, fitting];
     }
 
     private PortDesign Design(Opening port) => assembly.Design.Ports.First(p => p.Name == port.Name);

@@ -15,7 +15,7 @@ internal static class StageLoss
 {
     public const string Source =
         "edges: Idelchik, Handbook of Hydraulic Resistance, diagrams 4-1, 4-9, 4-11 (thin edge, thick edge); friction: Hagen-Poiseuille, "
-        + "Blasius; creeping at small holes: Sampson; wool: Davies 1953; turns: 1 to 4 dynamic pressures, from memory";
+        + "Blasius; creeping at small holes: Sampson; wool: Davies 1953; turns: 1 to 4 dynamic pressures, from memory; mitres: Kirchbach and Schubart 1929, from memory";
 
     public const string Range =
         "measured for turbulent flow (Re above 1e4 to 1e5) through single edges far apart; gas below 100 m/s; dry media: oil in them adds";
@@ -43,6 +43,8 @@ internal static class StageLoss
                     (Math.Max(thick, thin) * dynamic) + friction + creeping);
             case StageKind.Turn:
                 return new(dynamic, 2 * dynamic, 4 * dynamic);
+            case StageKind.Bend:
+                return (dynamic * stage.BendLoss) + (thick * dynamic);
             case StageKind.Packing:
                 return Wool(stage, v, gas);
             default:

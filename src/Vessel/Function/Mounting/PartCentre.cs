@@ -7,7 +7,7 @@ namespace Vessel.Function;
 
 /// <summary>Where a part's mass acts, all its pieces together: closed forms of the body, less its holes where they are.</summary>
 /// <remarks>
-/// Gores and polar caps: see <see cref="WallZone"/>. Tubes: a port's is taken square at its inner end, where its volume says; exact to about the depth of its cope times its share of mass.
+/// Gores and polar caps: see <see cref="WallZone"/>.
 /// </remarks>
 internal static class PartCentre
 {
@@ -22,7 +22,7 @@ internal static class PartCentre
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
             PartKind.Crown => LessHoles(part, Zone(part, design, shape => shape.Cap), assembly, End(part, design)),
             PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
-            PartKind.Branch or PartKind.Bung => Port(part, assembly.Sites.First(site => Slug.Of(site.Port.Name) == part.Id)),
+            PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
             PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
             PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
@@ -88,12 +88,8 @@ internal static class PartCentre
         return (Math.PI * (high - low) / Rings * sum, shape.Frame.ToOuter(new(0, 0, moment / sum)));
     }
 
-    private static Vector3 Port(Part part, PortSite site)
-    {
-        var port = site.Port;
-        var section = Math.PI * ((port.OuterRadius * port.OuterRadius) - (port.BoreRadius * port.BoreRadius));
-        return site.Frame.Origin + ((port.Length - (part.Volume / section / 2)) * site.Frame.Z);
-    }
+    private static Vector3 OfTube(Part part, Vector3 centre) =>
+        1.0 / part.Quantity * part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(centre));
 
     private static Vector3 Bracket(Part part, BracketDesign bracket, VesselDesign design) => bracket switch
     {

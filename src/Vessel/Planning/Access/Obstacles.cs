@@ -20,8 +20,8 @@ internal static class Obstacles
                 yield return body;
         }
 
-        foreach (var site in assembly.Sites)
-            yield return Port(site);
+        foreach (var body in assembly.Sites.SelectMany(Port))
+            yield return body;
         foreach (var sleeve in design.Inside.Sleeves)
         {
             var (low, high) = (InternalHost.Heights(sleeve.Name, design).Start, InternalHost.Heights(sleeve.Name, design).End);
@@ -67,13 +67,16 @@ internal static class Obstacles
             yield return new DomeBody(part, shape.Frame, shape.Outer, shape.Inner);
     }
 
-    private static RingBody Port(PortSite site)
+    /// <summary>An elbow's pieces square at the middles of their mitres: what that adds on the inside of the bend lies within the next piece.</summary>
+    private static IEnumerable<Obstacle> Port(PortSite site)
     {
         var port = site.Port;
         var foot = port.Joint == PortJoint.SetIn
             ? site.InnerEnd
             : Enumerable.Range(0, Samples).Min(i => site.Outside.Reach(port.OuterRadius, Turns.Full * i / Samples));
-        return new(Slug.Of(port.Name), site.Frame, port.BoreRadius, port.OuterRadius, foot, port.Length);
+        var first = Slug.Of(port.Name);
+        return site.Legs.Zip(PortPieces.Ids(port), (leg, id) => new RingBody(
+            id, leg.Frame, port.BoreRadius, port.OuterRadius, id == first ? foot : 0, leg.Length));
     }
 
     /// <summary>From the lowest place of its coped edge outward, as wide as its wider edge.</summary>

@@ -92,6 +92,12 @@ internal sealed class OrderRules
         foreach (var port in _design.Ports)
         {
             yield return new(WorkTasks.FittingOn(port), At(port.Path), "on the bench it turns freely");
+            if (port.Elbow is { } elbow)
+            {
+                for (var i = 0; i < elbow.Mitres; i++)
+                    yield return new(At(WeldNumbers.Mitre(elbow, i)), At(port.Path), "on the bench it turns freely, and its root is seen from both ends");
+            }
+
             yield return new(WorkTasks.Plugging(port), At(port.Path), "heat and spatter spoil a bare thread");
             yield return new(At(port.Path), WorkTasks.Chasing(port), "a thread draws in as the bead cools");
             yield return new(At(port.Path), WorkTasks.Dressing(port), "the lip is dressed with the bead");

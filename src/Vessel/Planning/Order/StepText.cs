@@ -60,6 +60,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.LongSeam => Text($"root through all along; girth {Math.PI * _design.Shell.OutsideDiameter:0.0} mm by tape"),
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
+        WeldRole.MitreSeam => MitreCheck(weld),
         WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
         WeldRole.BracketPlate => "square to the shell, bolt holes by the set-up table",
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the girth at the rim and a template over the dome",
@@ -70,6 +71,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     private string Where(WeldProcedure weld) => weld.Role switch
     {
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
+        WeldRole.MitreSeam => "their lines in one, bend in one plane; ",
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
@@ -81,11 +83,17 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     private BracketDesign? Tabbed(WeldProcedure weld) =>
         _design.Brackets.FirstOrDefault(bracket => bracket.Tabs is not null && WeldNumbers.OfBracket(bracket).Contains(weld.Joint.Path));
 
+    private string MitreCheck(WeldProcedure weld)
+    {
+        var elbow = _design.Ports.Select(port => port.Elbow).First(elbow => elbow is not null && weld.Joint.Path.StartsWith(elbow.Path, StringComparison.Ordinal))!;
+        return Text($"turns {Turns.ToDegrees(2 * elbow.Slant):0.0} deg by a bevel gauge; root through all round, no pinhole");
+    }
+
     private string Place(WeldProcedure weld)
     {
         var site = assembly.Sites.Single(s => s.Port.Path == weld.Joint.Path);
         var (port, place) = (site.Port, site.Port.Place);
-        var end = Text($"free end {port.Length:0.0} mm out");
+        var end = PortWords.FreeEnd(site);
         if (port.Host == PortHost.Shell)
         {
             var aside = place.Offset == 0 ? "" : Text($", offset {place.Offset:0.0} mm");

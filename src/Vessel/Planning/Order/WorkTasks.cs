@@ -105,7 +105,8 @@ internal static class WorkTasks
         {
             yield return new(
                 FittingOn(port), WorkKind.Fit,
-                $"join {fitting.Name} to the free end of {port.Name} as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1, [id]);
+                $"join {fitting.Name} to the free end of {port.Name} as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1,
+                [PortPieces.Ids(port)[^1]]);
         }
 
         var lip = PortFit.Lip(site, design);
@@ -123,6 +124,7 @@ internal static class WorkTasks
         WeldRole.LongSeam => Ranks.LongSeam,
         WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
         WeldRole.PortSeam => Ranks.Ports,
+        WeldRole.MitreSeam => Ranks.Ports - 1,
         WeldRole.BracketEar or WeldRole.BracketPlate => Ranks.Bracket,
         WeldRole.HeadSeam => weld.Joint.Path == design.Head(ClosingEnd(design)).Path ? Ranks.Close : Ranks.FirstHead,
         _ => Ranks.Inside,
@@ -133,6 +135,7 @@ internal static class WorkTasks
         var hasOpenings = !part.Holes.IsEmpty || part.Flat is { Cut.Holes.IsEmpty: false };
         var openings = hasOpenings ? " with its openings" : "";
         var wrapped = hasOpenings ? ", wrap its drawing round it, cut its openings" : "";
+        var mitre = part.SawNote is { } note ? $", {note}" : "";
         var many = part.Quantity > 1 ? $"{part.Quantity} x " : "";
         var holes = part.Fields.Sum(field => field.Lattice.Count);
         return part.Kind switch
@@ -141,8 +144,9 @@ internal static class WorkTasks
                 ? $"saw {part.Name} from tube{wrapped}, deburr"
                 : $"cut {part.Name} from sheet{openings}, deburr, roll",
             PartKind.Branch => IsCoped(part)
-                ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line, deburr"
-                : $"saw {part.Name} square{wrapped}, deburr",
+                ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
+                : $"saw {part.Name} square{mitre}{wrapped}, deburr",
+            PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
             PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
             PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
@@ -154,8 +158,8 @@ internal static class WorkTasks
         };
     }
 
-    /// <summary>An end that is cut square lies straight on the wrap.</summary>
-    internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges.Any(edge => edge is not Line2);
+    /// <summary>An end that is cut square lies straight on the wrap, along its first edge.</summary>
+    internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges[0] is not Line2;
 
     private static string Verb(Fixing fixing) => fixing switch
     {

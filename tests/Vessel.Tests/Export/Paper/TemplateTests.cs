@@ -58,7 +58,7 @@ public sealed class TemplateTests
     public void A_wrap_is_as_long_as_the_middle_of_the_paper()
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, 8, 0.1);
-        var template = WrapTemplate.Of(PortPart.Build(site, WeldNumbers.Of(vessel)), site, _paper);
+        var template = WrapTemplate.Of(PortPart.Build(site, WeldNumbers.Of(vessel))[0], site, _paper);
 
         Assert.Equal(Turns.Full * 16.15, PdfPlacing.Bounds(Edges(template).First()).Width, Rounding);
     }
@@ -128,7 +128,7 @@ public sealed class TemplateTests
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
         site = site with { Port = site.Port with { Cut = EndCut.Ground } };
-        var part = PortPart.Build(site, WeldNumbers.Of(vessel));
+        var part = PortPart.Build(site, WeldNumbers.Of(vessel))[0];
         var lift = ((WrappedDevelopment)part.Flat!.From).Lift;
         var outline = Edges(WrapTemplate.Of(part, site, _paper)).First().Points;
         return (site, [.. outline.Where(p => p.V < site.Port.Length + lift - 1e-6).Select(p =>
