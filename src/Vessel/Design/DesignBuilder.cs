@@ -96,6 +96,7 @@ internal static class DesignBuilder
             bung?.Thread("thread"),
             section.Thread("fitting"))
         {
+            IsFlush = joint == PortJoint.SetIn && section.Text("inner_end") == "flush",
             Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
         };
         // A bung's own length is that of the whole.

@@ -59,6 +59,7 @@ public static class FaultCodes
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
+    public const string FlushEndInside = "flush-end-inside";
     public const string ElbowTooSharp = "elbow-too-sharp";
     public const string ElbowClosesUp = "elbow-closes-up";
     public const string DipstickDoesNotBend = "dipstick-does-not-bend";
@@ -194,6 +195,8 @@ public static class FaultCodes
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller."),
+        new(nameof(FlushEndInside), FlushEndInside, "An inner end is to be flush and to reach in at once.",
+            "Delete inside_length, or use inner_end: square."),
         new(nameof(ElbowTooSharp), ElbowTooSharp, "An elbow turns too far at one mitre.", "Use more pieces, or a smaller angle."),
         new(nameof(ElbowClosesUp), ElbowClosesUp, "The pieces of an elbow leave each other no room on the inside of the bend.",
             "Use a larger radius, a longer end, or fewer pieces."),

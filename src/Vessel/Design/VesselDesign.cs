@@ -156,6 +156,9 @@ public sealed record PortDesign(
     ThreadSize? Thread,
     ThreadSize? Fitting)
 {
+    /// <summary>Set-in: its inner end follows the inside of its host; else it is square.</summary>
+    public bool IsFlush { get; init; }
+
     /// <summary>A bend before its free end; null for a straight one.</summary>
     public ElbowDesign? Elbow { get; init; }
 

@@ -61,7 +61,7 @@ internal static class PortRules
     private static Finding? Short(PortSite site, VesselDesign design)
     {
         var port = site.Port;
-        if (port.Joint == PortJoint.SetOn)
+        if (port.Joint == PortJoint.SetOn || port.IsFlush)
             return null;
         var missing = Enumerable.Range(0, Samples)
             .Max(i => site.InnerEnd - site.Inside.Reach(port.OuterRadius, Turns.Full * i / Samples));

@@ -18,7 +18,7 @@ internal static class PortSeam
             [Names.PortPart(port, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,
             Interval.Turn,
-            end.IsPlain ? site.Outside.Breaks(port.OuterRadius) : end.Breaks,
+            port.Joint == PortJoint.SetIn || end.IsPlain ? site.Outside.Breaks(port.OuterRadius) : end.Breaks,
             phi => At(site, end, phi),
             FilletThroat.Of(wall),
             wall,

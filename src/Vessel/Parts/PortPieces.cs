@@ -18,7 +18,7 @@ internal static class PortPieces
     public static ImmutableArray<PortPiece> Of(PortSite site)
     {
         var port = site.Port;
-        var (foot, accuracy) = (TubeEnd.Of(site), site.Outside.Accuracy);
+        var (foot, accuracy) = (TubeEnd.Of(site), port.IsFlush ? site.Inside.Accuracy : site.Outside.Accuracy);
         TubePiece Between(TubeEnd lower, TubeEnd upper) => new(port.OuterRadius, port.BoreRadius, lower, upper, accuracy);
         if (port.Elbow is not { } elbow)
             return [new(port.Name, Between(foot, TubeEnd.Plain(port.Length)), [site.Frame])];

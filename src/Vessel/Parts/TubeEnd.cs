@@ -28,16 +28,14 @@ public sealed record TubeEnd(
     {
         var (port, host) = (site.Port, site.Outside);
         if (port.Joint == PortJoint.SetIn)
-            return Plain(site.InnerEnd);
-        if (host is PlaneFootprint plane)
-            return Plain(plane.Level);
+            return port.IsFlush ? Following(port, site.Inside) : Plain(site.InnerEnd);
+        if (port.Cut != EndCut.Square || host is PlaneFootprint)
+            return Following(port, host);
         var (bore, outside) = (port.BoreRadius, port.OuterRadius);
-        if (port.Host != PortHost.Shell && port.Place.Radius == 0)
-            return Coaxial(port, host);
-        if (port.Cut != EndCut.Square)
+        if (IsCoaxial(port))
         {
-            return new(
-                phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), host.Reach, Corners(host, outside));
+            var level = host.Reach(host.GoverningRadius(bore, outside, 0), 0);
+            return new(_ => level, _ => 0, _ => level, null, []);
         }
 
         // Cut square through the wall, both edges lie where the wall as a whole first touches; the governing radius
@@ -47,18 +45,26 @@ public sealed record TubeEnd(
         return new(Cut, phi => host.ReachSlope(Governing(phi), phi), Cut, null, [.. host.Breaks(outside).Append(Math.PI).Order()]);
     }
 
+    /// <summary>Along a surface through the whole wall; at the pole of a head both edges are level circles.</summary>
+    private static TubeEnd Following(PortDesign port, Footprint host)
+    {
+        var (bore, outside) = (port.BoreRadius, port.OuterRadius);
+        if (host is PlaneFootprint plane)
+            return Plain(plane.Level);
+        if (IsCoaxial(port))
+        {
+            var (outer, inner) = (host.Reach(outside, 0), host.Reach(bore, 0));
+            return new(_ => outer, _ => 0, _ => inner, host.Reach, []);
+        }
+
+        return new(
+            phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), host.Reach, Corners(host, outside));
+    }
+
+    private static bool IsCoaxial(PortDesign port) => port.Host != PortHost.Shell && port.Place.Radius == 0;
+
     private static ImmutableArray<double> Corners(Footprint host, double radius) =>
         host is CylinderFootprint cylinder ? cylinder.Corners(radius) : host.Breaks(radius);
-
-    /// <summary>At the pole of a head both edges are level circles.</summary>
-    private static TubeEnd Coaxial(PortDesign port, Footprint host)
-    {
-        var isGround = port.Cut != EndCut.Square;
-        var (bore, outside) = (port.BoreRadius, port.OuterRadius);
-        var outer = host.Reach(isGround ? outside : host.GoverningRadius(bore, outside, 0), 0);
-        var inner = isGround ? host.Reach(bore, 0) : outer;
-        return new(_ => outer, _ => 0, _ => inner, isGround ? host.Reach : null, []);
-    }
 
     public static TubeEnd Plain(double level) => new(_ => level, _ => 0, _ => level, null, []) { IsPlain = true };
 

@@ -25,7 +25,7 @@ internal static class TubeWrap
             port.Elbow is null ? $"{port.Name} {welds[port.Path]}" : $"{port.Name} {welds[port.Path]} {welds[WeldNumbers.Mitre(port.Elbow, 0)]}",
             line,
             Notes(site, piece),
-            port.Cut == EndCut.Square && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
+            port is { Joint: PortJoint.SetOn, Cut: EndCut.Square } && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
     }
 
     public static Flat OfElbow(PortSite site, PortPiece piece, WeldNumbers welds)
@@ -182,6 +182,8 @@ internal static class TubeWrap
     private static string CutNote(PortSite site, TubeEnd end) => (site.Port.Cut, site.Outside) switch
     {
         _ when end.IsPlain => "Plain end, square to the axis.",
+        _ when site.Port.IsFlush =>
+            $"Line on the outside; grind the end face back through the wall to the curve of the {Names.Of(site.Port.Host)}'s inside, with which it ends flush.",
         (EndCut.Square, _) => "Cut square through the wall along the line.",
         (EndCut.HoleSaw, CylinderFootprint host) => HoleSawNote(site.Port, host),
         _ => "Line on the outside; grind the end face back through the wall to the host's curve.",

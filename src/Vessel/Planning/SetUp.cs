@@ -67,16 +67,17 @@ public sealed record SetUp(
     {
         var (port, place) = (site.Port, site.Port.Place);
         var depth = port.Joint == PortJoint.SetIn ? port.InsideLength : 0;
+        var inner = port.IsFlush ? "; inner end flush with the inside" : "";
         if (port.Host == PortHost.Shell)
         {
             return OnShell(
                 port.Name, design.Shell, place.Height, place.Angle, place.Offset, depth,
-                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}"));
+                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
         }
 
         return new(
             port.Name, $"outer face of the {Names.Of(port.Host)}", 0, Turns.ToDegrees(place.Angle), null, place.Radius, depth,
-            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}"));
+            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}{inner}"));
     }
 
     private static SetUp OnShell(

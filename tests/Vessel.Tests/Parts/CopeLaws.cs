@@ -44,6 +44,27 @@ public sealed class CopeLaws
         }
     }
 
+    /// <summary>Nothing of a flush end's face stands in the room or stays in the hole.</summary>
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_flush_end_lies_on_the_inside_of_the_shell(int seed)
+    {
+        var vessel = RandomDesigns.Built(seed);
+        foreach (var site in vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true }))
+        {
+            var part = vessel.Parts.Single(part => part.Id == Slug.Of(site.Port.Name));
+            var (cope, end, wall) = (part.Flat!.Cut.Outer.Edges[0], TubeEnd.Of(site), vessel.Design.Shell.Wall);
+            foreach (var t in Round())
+            {
+                var place = part.Flat.From.Raise(cope.At(t));
+                Near.Absolute(-wall, Outside(vessel, site, site.Port.OuterRadius, place.U, place.V), Rounding);
+                var middle = (site.Port.OuterRadius + site.Port.BoreRadius) / 2;
+                Near.Absolute(-wall, Outside(vessel, site, middle, t, end.Through!(middle, t)), Rounding);
+                Near.Absolute(-wall, Outside(vessel, site, site.Port.BoreRadius, t, end.Inner(t)), Rounding);
+            }
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Seeds))]
     public void A_square_end_touches_the_shell_all_round_and_fouls_it_nowhere(int seed)

@@ -20,6 +20,8 @@ internal static class ShellMeetings
             .. vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && site.Port.Joint == PortJoint.SetOn)
                 .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
                 .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
+            .. vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true })
+                .SelectMany(site => Flush(vessel.Design.Shell, site.Port, pieces[Slug.Of(site.Port.Name)])),
         ];
     }
 
@@ -93,6 +95,18 @@ internal static class ShellMeetings
                 yield return new($"{port.Name} into shell", Math.Max(0, -least), tube.Allowed);
             }
         }
+    }
+
+    /// <summary>The outer edge of a flush end lies on the shell's inside.</summary>
+    private static IEnumerable<Meeting> Flush(ShellDesign shell, PortDesign port, CutPiece tube)
+    {
+        // No part of the end lies as far out as the foot of the shortest line from the free end or mitre.
+        var outside = ((WrappedDevelopment)tube.Part.Flat!.From).Lift + new BranchAxis(shell, port.Place).GreatestReach(port.OuterRadius);
+        return tube.Outline.Where(p => p.V < outside && !IsOnSide(p, port.OuterRadius, tube.Allowed)).Select(at =>
+        {
+            var p = tube.InVessel(at, 0);
+            return new Meeting($"{port.Name} flush in shell", Math.Abs(Math.Sqrt((p.X * p.X) + (p.Y * p.Y)) - (shell.OuterRadius - shell.Wall)), tube.Allowed);
+        });
     }
 
     /// <summary>The wrap's two straight sides belong to no joint.</summary>

@@ -51,8 +51,12 @@ internal static class RandomDesigns
                 vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
         }
 
-        return Bent(new Dice(seed + Elbows), vessel);
+        return Bent(new Dice(seed + Elbows), vessel with { Ports = [.. Flush(new Dice(seed - Elbows), vessel.Ports)] });
     }
+
+    /// <summary>Some that are set in end flush inside.</summary>
+    private static IEnumerable<PortDesign> Flush(Dice dice, ImmutableArray<PortDesign> ports) => ports.Select(port =>
+        port is { Joint: PortJoint.SetIn, Thread: null } && dice.Chance(0.4) ? port with { IsFlush = true, InsideLength = 0 } : port);
 
     /// <summary>Some of the tubes with elbows; whether the pieces keep clear of the vessel is no matter of its parts.</summary>
     private static VesselDesign Bent(Dice dice, VesselDesign vessel)

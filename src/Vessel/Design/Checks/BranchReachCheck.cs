@@ -25,6 +25,13 @@ internal static class BranchReachCheck
                     $"Make it longer by more than {shown.Length(need - port.Length)}.");
             }
 
+            if (port is { IsFlush: true, InsideLength: > 0 })
+            {
+                yield return new Fault(FaultCodes.FlushEndInside, $"{port.Path}.inside_length",
+                    $"The inner end of '{port.Name}' is flush, yet is to reach in.", shown.Length(port.InsideLength), shown.Length(0),
+                    "Delete 'inside_length', or use 'inner_end: square'.");
+            }
+
             if (InsideRoom(design, port) is var room && port.InsideLength > 0 && port.InsideLength >= room)
             {
                 yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",

@@ -6,7 +6,7 @@ internal static class ElbowKeys
     public static KeyMap Elbow { get; } = new("an elbow",
     [
         new("angle", KeyKind.Angle, "How far it turns in all") { IsRequired = true, Range = new(1, 180) },
-        new("direction", KeyKind.Angle, "Side that it turns to, counter-clockwise round the port as seen from outside; 0 is down on the shell, away from the vessel's axis on a head")
+        new("direction", KeyKind.Angle, "Side it turns to, counter-clockwise seen from outside; 0 is down on the shell, outward on a head")
         {
             IsRequired = true, Range = CommonKeys.Turn,
         },

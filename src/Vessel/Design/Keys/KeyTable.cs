@@ -66,6 +66,10 @@ public static class KeyTable
         {
             Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("joint", "set_in"),
         },
+        new("inner_end", KeyKind.Choice, "Square to the axis, or flush with the inside of what it stands in")
+        {
+            Choices = ["square", "flush"], Default = "square", AppliesWhen = new("joint", "set_in"),
+        },
         new("joint", KeyKind.Choice, "Stands on the outside, or passes through a hole")
         {
             Choices = ["set_on", "set_in"], DefaultWhen = [new("tube", "set_on"), new("bung", "set_in")],

@@ -37,10 +37,10 @@ internal static class CopedEnd
         [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(phi) + wrapped.Lift)))],
         Pens.Hidden);
 
-    public static ImmutableArray<string> Notes(PortSite site) =>
+    public static ImmutableArray<string> Notes(TubeEnd end) =>
     [
         "Hatched side of the line: waste.",
-        site.Port.Cut == EndCut.Square
+        end.Through is null
             ? "The line governs for the whole wall, cut square through: below it stands which edge of the wall touches the host there."
             : "The solid line is the wall's OUTER edge and governs; dashed: where the inner edge ends. Grind the end face from the one to the other.",
     ];

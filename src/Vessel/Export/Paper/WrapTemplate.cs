@@ -49,7 +49,7 @@ internal static class WrapTemplate
             ],
             [
                 .. flat.Notes,
-                .. isCoped ? CopedEnd.Notes(site!) : [],
+                .. isCoped ? CopedEnd.Notes(shape!.Lower) : [],
                 .. sawn.IsEmpty ? [] : new[] { "Of a mitre the solid line is the wall's OUTER edge; dashed: where the inner edge ends. Hatched side: waste." },
                 $"Numbers at the upper edge: degrees {(site is null ? "round the vessel" : "round the tube")}, towards the right.",
                 Round(wrapped, paper),

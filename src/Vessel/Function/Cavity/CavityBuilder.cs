@@ -50,7 +50,7 @@ internal sealed class CavityBuilder
                 span,
                 [.. Pieces(can, new(floor, ceiling)), .. i < discs.Count ? new[] { OpenPartOf(discs[i], can) } : []],
                 [.. Inside(can).Select(child => Taken(child, span)).OfType<RoomPiece>()],
-                [.. _sites.Where(site => site.Port.Joint == PortJoint.SetIn && MouthRoom(site) == RoomName(can, i, discs.Count))
+                [.. _sites.Where(site => site.Port is { Joint: PortJoint.SetIn, IsFlush: false } && MouthRoom(site) == RoomName(can, i, discs.Count))
                     .Select(site => new StandingTube(site))])
             {
                 Within = can?.Name,

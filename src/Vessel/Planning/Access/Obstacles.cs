@@ -71,9 +71,10 @@ internal static class Obstacles
     private static IEnumerable<Obstacle> Port(PortSite site)
     {
         var port = site.Port;
-        var foot = port.Joint == PortJoint.SetIn
+        var face = port.IsFlush ? site.Inside : site.Outside;
+        var foot = port is { Joint: PortJoint.SetIn, IsFlush: false }
             ? site.InnerEnd
-            : Enumerable.Range(0, Samples).Min(i => site.Outside.Reach(port.OuterRadius, Turns.Full * i / Samples));
+            : Enumerable.Range(0, Samples).Min(i => face.Reach(port.OuterRadius, Turns.Full * i / Samples));
         var first = Slug.Of(port.Name);
         return site.Legs.Zip(PortPieces.Ids(port), (leg, id) => new RingBody(
             id, leg.Frame, port.BoreRadius, port.OuterRadius, id == first ? foot : 0, leg.Length));
