@@ -66,7 +66,7 @@ internal static class RandomDesigns
             if (vessel.Ports[i] is not { Thread: null } port || !dice.Chance(0.4))
                 continue;
             var bent = vessel with { Ports = vessel.Ports.SetItem(i, Bent(dice, port)) };
-            if (!DesignCheck.Find(bent).Any())
+            if (!BranchReachCheck.Find(bent).Concat(ElbowCheck.Find(bent)).Any())
                 vessel = bent;
         }
 
