@@ -10,6 +10,8 @@ public static class FindingCodes
     public const string GrooveAtFlank = "groove-at-flank";
     public const string LargeHoleBeforeRolling = "large-hole-before-rolling";
     public const string HoleTooSmallToCut = "hole-too-small-to-cut";
+    public const string HoseGripShort = "hose-grip-short";
+    public const string ElbowHoldsOil = "elbow-holds-oil";
     public const string EndShortOfInside = "end-short-of-inside";
     public const string FittingChokes = "fitting-chokes";
     public const string NoOpenPort = "no-open-port";
@@ -61,6 +63,9 @@ public static class FindingCodes
         new(GrooveAtFlank, "Along part of a port the surfaces meet too flatly for a fillet.", "Reduce the offset or bevel the tube's end there."),
         new(LargeHoleBeforeRolling, "A hole is so large that the sheet rolls unevenly across it.", "Cut it after rolling, or leave it on tabs."),
         new(HoleTooSmallToCut, "A hole is small for its sheet.", "Drill it instead of having it cut."),
+        new(HoseGripShort, "The straight end beyond an elbow is too short for a hose and its clamp.", "Give a longer end_length."),
+        new(ElbowHoldsOil, "An elbow dips below both ends of its tube and holds what runs into it.",
+            "Turn it to another side, or tilt the port up."),
         new(EndShortOfInside, "A set-in tube's inner end does not come through the host all round.", "Give a longer inside_length."),
         new(FittingChokes, "A fitting's bore is much smaller than its tube's.", "Choose a larger fitting, or a smaller tube."),
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.", "Add a port with a tube, or leave one bung open while welding and in use."),

@@ -13,6 +13,12 @@ internal static class PortRules
     /// <summary>A set-in tube reaches at least this share of the way through its host. Common practice, no source.</summary>
     private const double LeastDepthShare = 0.5;
 
+    /// <summary>Of a tube's diameter, that a hose is pushed over. Common practice, no source.</summary>
+    private const double HoseGrip = 1;
+
+    /// <summary>A dip of less runs out as the vessel moves, mm. Common practice, no source.</summary>
+    private const double LeastPocket = 1;
+
     private const int Samples = 360;
 
     public static IEnumerable<Finding> Of(Assembly assembly)
@@ -24,6 +30,10 @@ internal static class PortRules
                 yield return chokes;
             if (Short(site, design) is { } tooShort)
                 yield return tooShort;
+            if (Grip(site, design) is { } grip)
+                yield return grip;
+            if (Pocket(site, design) is { } pocket)
+                yield return pocket;
         }
 
         if (!assembly.Cavity.OpenPorts.Any())
@@ -55,6 +65,44 @@ internal static class PortRules
             + $"{port.Name}'s tube ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
             [new("share of area", share, LeastBoreShare, string.Empty)],
             design.PlaceOf($"{port.Path}.fitting"));
+    }
+
+    /// <summary>Whether a hose finds a tube that is whole all round beyond an elbow's last mitre.</summary>
+    private static Finding? Grip(PortSite site, VesselDesign design)
+    {
+        if (site.Port is not { Elbow: { } elbow, Fitting: null } port)
+            return null;
+        var (whole, wanted) = (site.Legs[^1].Length - (elbow.Slope * port.OuterRadius), HoseGrip * port.OutsideDiameter);
+        if (whole >= wanted)
+            return null;
+        return new(
+            FindingCodes.HoseGripShort,
+            Severity.Warning,
+            [PortPieces.Ids(port)[^1]],
+            $"beyond the last mitre of {port.Name}'s elbow the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
+            + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of {NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
+            [new("straight end", whole, wanted, "mm")],
+            design.PlaceOf($"{elbow.Path}.end_length"));
+    }
+
+    /// <summary>Whether the axis dips below both ends of the tube, so that oil stays in the elbow.</summary>
+    private static Finding? Pocket(PortSite site, VesselDesign design)
+    {
+        if (site.Port is not { Elbow: { } elbow } port)
+            return null;
+        var mouth = site.Frame.ToOuter(new(0, 0, site.InnerEnd)).Z;
+        var lowest = site.Legs[..^1].Min(leg => leg.End.Origin.Z);
+        var depth = Math.Min(mouth, site.FreeEnd.Origin.Z) - lowest;
+        if (depth <= LeastPocket)
+            return null;
+        return new(
+            FindingCodes.ElbowHoldsOil,
+            Severity.Warning,
+            [.. PortPieces.Ids(port).Distinct()],
+            $"{port.Name}'s elbow dips {NoteText.Length(depth)} mm below both ends of its tube: what condenses there stays"
+            + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
+            [new("dip", depth, port.Bore, "mm")],
+            design.PlaceOf($"{elbow.Path}.direction"));
     }
 
     /// <summary>How far a set-in tube's square end stays short of the host's inner face at its worst place.</summary>

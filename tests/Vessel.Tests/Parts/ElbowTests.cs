@@ -4,6 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Parts;
+using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -171,6 +172,41 @@ public sealed class ElbowTests
         // Of 720 stations one lies within a quarter of a degree of the place.
         if (finding is not null)
             Near.Relative(2 * 2 * Math.Sin(Math.PI / 4), finding.Figures[0].Value, 1 - Math.Cos(Math.PI / 720));
+    }
+
+    [Theory]
+    [InlineData(31.9, true)]
+    [InlineData(32.1, false)]
+    public void A_hose_wants_one_diameter_of_straight_tube(double straight, bool found)
+    {
+        // A mitre of 45 degrees on a tube of 32 mm reaches 16 mm along its inside; a right angle's corner lies on the arc's tangents.
+        var vessel = Vessel(Bent(_elbow with { Pieces = 2, Radius = 40, EndLength = straight + 16 - 40 }) with { Length = 60 });
+
+        Assert.Equal(found, PortRules.Of(vessel).Any(finding => finding.Code == FindingCodes.HoseGripShort));
+        Assert.DoesNotContain(
+            PortRules.Of(Vessel(Bent(_elbow with { Pieces = 2, EndLength = 1 }) with { Fitting = Threads.Find("dash 20") })), finding => finding.Code == FindingCodes.HoseGripShort);
+    }
+
+    /// <summary>A tube that falls by 30 degrees and turns up holds oil; level or climbing, or turned down, it does not.</summary>
+    [Theory]
+    [InlineData(-30, 180, true)]
+    [InlineData(-30, 0, false)]
+    [InlineData(5, 180, false)]
+    [InlineData(5, 0, false)]
+    public void An_elbow_that_dips_holds_oil(double tilt, double direction, bool found)
+    {
+        var vessel = Vessel(Bent(_elbow with { Direction = direction * Math.PI / 180, EndLength = 80 }, 0, tilt * Math.PI / 180) with { Length = 80 });
+        var finding = PortRules.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.ElbowHoldsOil);
+
+        Assert.Equal(found, finding is not null);
+        // Where the falling tube of 80 mm and the arc's tangents end, below where the axis meets the inside, 2 / cos 30 mm within the outside.
+        if (finding is not null)
+        {
+            var half = 40 * Math.Tan(Math.PI / 8);
+            var first = (80 + half + (2 / Math.Cos(Math.PI / 6))) * Math.Sin(Math.PI / 6);
+            // The middle piece climbs: 45 - 30 degrees above the level.
+            Near.Relative(first, finding.Figures[0].Value, 1e-9);
+        }
     }
 
     /// <summary>Turned back by 120 degrees, the last piece comes to the shell when it is long enough.</summary>

@@ -26,7 +26,7 @@ internal static class CutListSection
                     Cell.Link($"#part-{part.Id}", part.Name),
                     Sizes.Count(part.Quantity),
                     part.Material.Name,
-                    part.Stock.Form,
+                    part.SawNote is { } note ? $"{part.Stock.Form}; {note}" : part.Stock.Form,
                     sizes.Length(part.Stock.Length),
                     sizes.Length(part.Stock.Width),
                     part.Stock.Wall > 0 ? sizes.Fine(part.Stock.Wall) : null,
