@@ -16,6 +16,9 @@ internal static class WrapTemplate
 
     private const double Letter = 2;
 
+    private static readonly string[] _mitreNotes =
+        ["Of a mitre the solid line is the wall's OUTER edge; dashed: where the inner edge ends. Hatched side: waste."];
+
     private const double Tick = 1.6;
 
     /// <param name="site">Of a port's tube; null for other parts.</param>
@@ -50,7 +53,7 @@ internal static class WrapTemplate
             [
                 .. flat.Notes,
                 .. isCoped ? CopedEnd.Notes(shape!.Lower) : [],
-                .. sawn.IsEmpty ? [] : new[] { "Of a mitre the solid line is the wall's OUTER edge; dashed: where the inner edge ends. Hatched side: waste." },
+                .. sawn.IsEmpty ? [] : _mitreNotes,
                 $"Numbers at the upper edge: degrees {(site is null ? "round the vessel" : "round the tube")}, towards the right.",
                 Round(wrapped, paper),
             ]);

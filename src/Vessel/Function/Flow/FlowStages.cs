@@ -50,7 +50,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
     private static double Height(ImmutableArray<Opening> way) => (way[0].Lowest + way[0].Highest) / 2;
 
-    private IEnumerable<FlowStage> Port(Opening port, bool entering)
+    private List<FlowStage> Port(Opening port, bool entering)
     {
         var design = Design(port);
         List<FlowStage> tube = [new FlowStage(port.Name, StageKind.Bore, port.Area, port.Perimeter, port.Depth, 0, port.Path)];
