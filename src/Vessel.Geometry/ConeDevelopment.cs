@@ -19,6 +19,9 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
     /// <summary>How many such sheets go round the cone.</summary>
     public int Segments { get; init; } = 1;
 
+    /// <summary>Added along either side and cut off when it is rolled, mm.</summary>
+    public double Trim { get; init; }
+
     /// <summary>From the middle of the gap on one side to the middle of the sheet, round the axis.</summary>
     private double Half => Math.PI / Segments;
 
@@ -43,6 +46,13 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
         return new(Seam + Half + (Math.Atan2(at.U, at.V) / Share), at.Length);
     }
 
+    /// <summary>Where a side is trimmed to the seam's edge: -1 at small angles, +1 at great ones.</summary>
+    public Line2 TrimLine(int side)
+    {
+        Point2 At(double length) => OnRay(side * ((Half * Share) - Math.Asin(Gap / 2 / length)), length);
+        return new(At(Lengths.Start), At(Lengths.End));
+    }
+
     /// <summary>The flat's edge, counter-clockwise: wide arc, seam edge, narrow arc, seam edge.</summary>
     public Loop2 Outline()
     {
@@ -59,7 +69,7 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
     /// <summary>Counter-clockwise, from the side of great angles to that of small ones.</summary>
     private Arc2 Arc(double length)
     {
-        var half = (Half * Share) - Math.Asin(Gap / 2 / length);
+        var half = (Half * Share) - Math.Asin(((Gap / 2) - Trim) / length);
         return new(default, length, (Sense * Math.PI / 2) - half, 2 * half);
     }
 }

@@ -35,7 +35,7 @@ public sealed record PlaneDevelopment : Development
 /// <param name="K">Place of the neutral line as a share of the wall from the inside; 0.5 once the radius is more
 /// than about five walls (reference: DIN 6935 correction reaches 1).</param>
 /// <param name="Seam">Angle of the middle of the gap, radians.</param>
-/// <param name="Gap">Root gap, mm along the neutral circle.</param>
+/// <param name="Gap">Root gap, mm along the neutral circle; below zero where a seam draws in by more.</param>
 public sealed record RolledDevelopment(double OuterRadius, double Wall, double K, double Seam, double Gap) : Development
 {
     /// <summary>K of a neutral line in the middle of the wall: holds once the radius is more than about five walls.</summary>
@@ -44,14 +44,17 @@ public sealed record RolledDevelopment(double OuterRadius, double Wall, double K
     /// <summary>Of the line that keeps its length.</summary>
     public double NeutralRadius => OuterRadius - Wall + (K * Wall);
 
-    /// <summary>Width of the blank round the girth, mm.</summary>
-    public double Width => (2 * Math.PI * NeutralRadius) - Gap;
+    /// <summary>Added at either end and cut off when it is rolled, mm.</summary>
+    public double Trim { get; init; }
+
+    /// <summary>Width of the blank round the girth, mm, with what is trimmed off.</summary>
+    public double Width => (2 * Math.PI * NeutralRadius) - Gap + (2 * Trim);
 
     /// <summary>Angles are first brought to [seam, seam + 2 pi).</summary>
     public override Point2 Flatten(Point2 place) =>
-        new((NeutralRadius * (Turns.From(place.U, Seam) - Seam)) - (Gap / 2), place.V);
+        new((NeutralRadius * (Turns.From(place.U, Seam) - Seam)) - (Gap / 2) + Trim, place.V);
 
-    public override Point2 Raise(Point2 flat) => new(Seam + ((flat.U + (Gap / 2)) / NeutralRadius), flat.V);
+    public override Point2 Raise(Point2 flat) => new(Seam + ((flat.U + (Gap / 2) - Trim) / NeutralRadius), flat.V);
 }
 
 /// <summary>A sheet wrapped round the outside of a tube: x = radius (angle - start), y = height + lift.</summary>

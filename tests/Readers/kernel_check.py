@@ -82,10 +82,7 @@ def standing(port, design):
     if port["in"] == "shell":
         shell = design["shell"]
         foot, way = axis(port, shell)
-        inner = math.sqrt((shell["outside_diameter"] / 2 - shell["wall"]) ** 2 - port["at"].get("offset", 0) ** 2)
-        outer = math.sqrt((shell["outside_diameter"] / 2) ** 2 - port["at"].get("offset", 0) ** 2)
-        tilt = math.cos(math.radians(port["at"].get("tilt", 0)))
-        end = along(foot, way, -(outer - inner) / tilt - port["inside_length"])
+        end = along(foot, way, -through(foot, way, shell) - port["inside_length"])
     else:
         angle = math.radians(port["at"].get("angle", 0))
         x, y, top = port["at"]["radius"] * math.cos(angle), port["at"]["radius"] * math.sin(angle), port["in"] == "top"
@@ -95,10 +92,40 @@ def standing(port, design):
     return f"{cylinder(end, way, outside, far)} {cylinder(along(end, way, -FAR), way, bore, far + 2 * FAR)} cut"
 
 
+def through(foot, way, shell):
+    """From the outside to the inside, inward along an axis: r (s) = rho (z (s)), squared; both straight in s but for the root."""
+    slope, inner = lean(shell), outer_at(shell, foot[2]) - across(shell)
+    a = way[0] ** 2 + way[1] ** 2 - (slope * way[2]) ** 2
+    b = foot[0] * way[0] + foot[1] * way[1] - inner * slope * way[2]
+    c = foot[0] ** 2 + foot[1] ** 2 - inner ** 2
+    return c / (b + math.sqrt(b * b - a * c))  # the nearer root of a s^2 - 2 b s + c
+
+
+def lean(shell):
+    """By how much the radius grows for each mm of height."""
+    return (shell.get("top_diameter", shell["outside_diameter"]) - shell["outside_diameter"]) / 2 / shell["height"]
+
+
+def across(shell):
+    """The wall, cut level."""
+    return shell["wall"] * math.hypot(1, lean(shell))
+
+
+def outer_at(shell, height):
+    return shell["outside_diameter"] / 2 + lean(shell) * height
+
+
+def body(shell, low, high, less=0.0):
+    """What the outside encloses between two levels, or something so much less in radius."""
+    if lean(shell) == 0:
+        return upright(low, outer_at(shell, low) - less, high)
+    return f"{low} {outer_at(shell, low) - less:.17g} {high} {outer_at(shell, high) - less:.17g} cone"
+
+
 def inner_face(end, design, radius):
     """Height of a head's inner face at a radius, in the vessel's frame."""
     given, shell = design[end], design["shell"]
-    inner = shell["outside_diameter"] / 2 - shell["wall"]
+    inner = shell["outside_diameter"] / 2 - shell["wall"]  # a dish stands on a cylinder
     if given["shape"] == "hemisphere":
         depth = math.sqrt(inner ** 2 - radius ** 2)
     else:
@@ -112,7 +139,7 @@ def inside(design):
     inner = shell["outside_diameter"] / 2 - shell["wall"]
     low, high = (inner_face(end, design, inner) if design[end]["shape"] == "flat" else given
                  for end, given in (("bottom", 0), ("top", shell["height"])))
-    solid = upright(low, inner, high)
+    solid = body(shell, low, high, across(shell))
     for end, level in (("bottom", low), ("top", high)):
         if design[end]["shape"] != "flat":
             solid += f" {dish(end, design, inner, level)} fuse"
@@ -179,8 +206,7 @@ def axis(port, shell):
     """Where the port's axis meets the shell's outside, and the way it leaves."""
     at = port["at"]
     angle, tilt, offset = math.radians(at.get("angle", 0)), math.radians(at.get("tilt", 0)), at.get("offset", 0)
-    radius = shell["outside_diameter"] / 2
-    forward = math.sqrt(radius ** 2 - offset ** 2)
+    forward = math.sqrt(outer_at(shell, at["height"]) ** 2 - offset ** 2)
     out, side = (math.cos(angle), math.sin(angle)), (-math.sin(angle), math.cos(angle))
     foot = (forward * out[0] + offset * side[0], forward * out[1] + offset * side[1], at["height"])
     return foot, (math.cos(tilt) * out[0], math.cos(tilt) * out[1], math.sin(tilt))
@@ -192,8 +218,8 @@ def along(foot, way, s):
 
 def questions(design):
     shell = design["shell"]
-    outer, wall, height = shell["outside_diameter"] / 2, shell["wall"], shell["height"]
-    metal = f"{upright(0, outer, height)} {upright(-FAR, outer - wall, height + FAR)} cut"
+    height = shell["height"]
+    metal = f"{body(shell, 0, height)} {body(shell, -FAR, height + FAR, across(shell))} cut"
     for port in design["ports"]:
         if port["in"] == "shell":
             metal += f" {opening(port, shell)} cut"
@@ -219,7 +245,7 @@ def sizes(port):
 def reach(port, shell):
     """From the foot inward along the axis to the middle of the vessel, so that only the near wall is opened."""
     tilt = math.radians(port["at"].get("tilt", 0))
-    return math.sqrt((shell["outside_diameter"] / 2) ** 2 - port["at"].get("offset", 0) ** 2) / math.cos(tilt)
+    return math.sqrt(outer_at(shell, port["at"]["height"]) ** 2 - port["at"].get("offset", 0) ** 2) / math.cos(tilt)
 
 
 def opening(port, shell):
@@ -233,7 +259,9 @@ def branch(port, shell):
     outside, bore, _ = sizes(port)
     foot, way = axis(port, shell)
     inward = reach(port, shell)
-    whole = upright(-400, shell["outside_diameter"] / 2, shell["height"] + 400)
+    # A cone as far as no line of a port comes near its tip.
+    beyond = 400 if lean(shell) == 0 else shell["height"] / 2
+    whole = body(shell, -beyond, shell["height"] + beyond)
     if port["joint"] == "set_on":
         start = along(foot, way, -inward)
         free = inward + port["length"]
@@ -299,7 +327,11 @@ def head(end, design):
     if given["shape"] == "hemisphere":
         solid = f"0 0 0 {outer} ball 0 0 0 {outer - given['wall']} ball cut {upright(-2 * outer, 2 * outer, 0)} common"
     else:
-        radius = outer if given["seat"] == "overlay" else outer - shell["wall"] - given["clearance"]
+        # An inset plate passes the narrowest of the bore that it stands in.
+        deep = given["thickness"] + given.get("recess", 0)
+        levels_in = (0, deep) if end == "bottom" else (shell["height"] - deep, shell["height"])
+        radius = given.get("outside_diameter", 2 * outer) / 2 if given["seat"] == "overlay" \
+            else min(outer_at(shell, level) for level in levels_in) - across(shell) - given["clearance"]
         solid = upright(0, radius, given["thickness"])
     for port in holes:
         angle = math.radians(port["at"].get("angle", 0))

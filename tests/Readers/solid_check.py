@@ -86,7 +86,7 @@ def check_against_flat(part, volume, where, checks):
     holes = max(0.0, flat["cut_length_mm"] - 2 * (flat["width_mm"] + flat["height_mm"]))
     if development["kind"] == "rolled":
         radius = development["radius_mm"]
-        area += development["gap_mm"] * flat["height_mm"]
+        area += (development["gap_mm"] - 2 * development.get("trim_mm", 0)) * flat["height_mm"]
         area *= (radius + (0.5 - development["k"]) * thickness) / radius  # the middle of the wall, not the neutral line
         # A polygon of chord c in a circle of radius r lacks 4 c / 3 r of its area.
         relative = 2 * solid["chord_mm"] / radius + solid["chord_mm"] * holes / area

@@ -12,9 +12,9 @@ internal static class DesignBuilder
 {
     public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places, Shop workshop)
     {
-        var shell = Shell(file.Child("shell") ?? Section.Absent("shell"));
-        var top = HeadBuilder.Build(file.Child("top") ?? Section.Absent("top"), shell);
-        var bottom = HeadBuilder.Build(file.Child("bottom") ?? Section.Absent("bottom"), shell);
+        var shell = Shell(file.Child("shell") ?? Section.Absent("shell"), workshop);
+        var top = HeadBuilder.Build(file.Child("top") ?? Section.Absent("top"), shell, PortHost.Top);
+        var bottom = HeadBuilder.Build(file.Child("bottom") ?? Section.Absent("bottom"), shell, PortHost.Bottom);
         var ports = file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom)).ToImmutableArray();
         return new VesselDesign(
             file.Text("vessel") ?? "",
@@ -47,7 +47,7 @@ internal static class DesignBuilder
         };
     }
 
-    private static ShellDesign Shell(Section section)
+    private static ShellDesign Shell(Section section, Shop workshop)
     {
         var wall = section.Number("wall");
         var outside = section.Has("outside_diameter")
@@ -55,8 +55,30 @@ internal static class DesignBuilder
             : section.Number("inside_diameter") + (2 * wall);
         // Whether there is a seam is not known while made_from is at fault.
         var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
-        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"),
-            section.Text("made_from") == "tube" ? StockForm.Tube : StockForm.Sheet, seam, section.Number("root_gap"));
+        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), Form(section.Text("made_from")), seam, section.Number("root_gap"))
+        {
+            Rolls = workshop.Rolls,
+            ScribesLargeHoles = section.Text("large_holes") == "after_rolling",
+            TopDiameter = section.Given.Contains("top_diameter") ? section.Number("top_diameter") : null,
+            Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, seam) : null,
+        };
+    }
+
+    private static StockForm Form(string? text) => text == "tube" ? StockForm.Tube : StockForm.Sheet;
+
+    private static ReducerDesign Reducer(Section section, Section shell, double below)
+    {
+        var usual = double.IsNaN(below) ? 0 : Turns.From(below + Math.PI, 0);
+        var seam = Turns.From(section.NumberOr("seam_angle", usual), 0);
+        return new(
+            section.Path,
+            section.Number("from"),
+            section.Number("length"),
+            section.Number("diameter"),
+            seam,
+            section.Number("root_gap"),
+            Form(section.Text("above") ?? shell.Text("made_from")),
+            Turns.From(section.NumberOr("above_seam_angle", seam + Math.PI), 0));
     }
 
     private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)
@@ -126,18 +148,13 @@ internal static class DesignBuilder
     private static double Through(PortDesign port, ShellDesign shell, HeadDesign head)
     {
         if (port.Host == PortHost.Shell)
-            return AxisInShellWall(shell, port.Place);
+            return -ShellFooting.Of(shell, port).Inside.Reach(0, 0);
         var shape = HeadShape.Of(port.Host, head, shell, HeadShape.TipOf(port));
         return shape is not null && HeadFooting.Of(shape, port) is { } footing
             && footing.Inside.Reach(footing.AxisRadius, 0) is var reach && double.IsFinite(reach)
             ? -reach
             : head.Wall;
     }
-
-    /// <summary>How far the port's axis runs through the shell's wall, mm.</summary>
-    private static double AxisInShellWall(ShellDesign shell, PortPlace place) =>
-        (BranchAxis.HalfChord(shell.OuterRadius, place.Offset) - BranchAxis.HalfChord(shell.InnerRadius, place.Offset))
-        / Math.Cos(place.Tilt);
 
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
     private static CapacityDesign Capacity(Section section) => CapacityDesign.Usual is var usual && !section.Has("directions")

@@ -98,6 +98,12 @@ public static class FaultCodes
     public const string SlotInTheWay = "slot-in-the-way";
     public const string GoresDoNotFit = "gores-do-not-fit";
     public const string SegmentsDoNotFit = "segments-do-not-fit";
+    public const string ConeFromTube = "cone-from-tube";
+    public const string ShellConeAngle = "shell-cone-angle";
+    public const string ReducerOffShell = "reducer-off-shell";
+    public const string PortAcrossGirth = "port-across-girth";
+    public const string BracketOnCone = "bracket-on-cone";
+    public const string DiscInCone = "disc-in-cone";
 
     public static ImmutableArray<FaultCode> All { get; } =
     [
@@ -275,6 +281,17 @@ public static class FaultCodes
             "Change the cap's diameter or the number of gores."),
         new(nameof(SegmentsDoNotFit), SegmentsDoNotFit, "The segments of a cone are too narrow at their tips.",
             "Use fewer segments, or a wider port at the pole."),
+        new(nameof(ConeFromTube), ConeFromTube, "A shell that is a frustum is to be cut from tube.", "Roll it from sheet."),
+        new(nameof(ShellConeAngle), ShellConeAngle, "A conical part of the shell is hardly a cone, or too flat to be rolled.",
+            "Make its diameters differ more, or make it longer."),
+        new(nameof(ReducerOffShell), ReducerOffShell, "A reducer leaves no straight shell below or above it.",
+            "Move it, make it shorter, or make the shell higher."),
+        new(nameof(PortAcrossGirth), PortAcrossGirth, "A port stands over the seam between two parts of the shell.",
+            "Move it up or down, or make it smaller."),
+        new(nameof(BracketOnCone), BracketOnCone, "A bracket stands on a conical part of the shell.",
+            "Move it to a cylindrical part."),
+        new(nameof(DiscInCone), DiscInCone, "A disc that fits the shell stands in a conical part of it.",
+            "Move it to a cylindrical part, or let it fit a sleeve."),
     ];
 }
 

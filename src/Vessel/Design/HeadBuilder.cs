@@ -15,7 +15,11 @@ internal static class HeadBuilder
         _ => null,
     };
 
-    public static HeadDesign Build(Section section, ShellDesign shell) => section.Text("shape") switch
+    /// <param name="whole">The shell, of which the head sees the end that it closes.</param>
+    public static HeadDesign Build(Section section, ShellDesign whole, PortHost end) => Build(section, whole, end, whole.AtEnd(end) with { Wall = whole.Wall });
+
+    /// <param name="shell">As wide as the shell at that end.</param>
+    private static HeadDesign Build(Section section, ShellDesign whole, PortHost end, ShellDesign shell) => section.Text("shape") switch
     {
         "hemisphere" => new HemisphereHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
         {
@@ -29,7 +33,7 @@ internal static class HeadBuilder
         },
         "torisphere" => Torisphere(section, shell),
         "cone" => Cone(section, shell),
-        _ => Flat(section, shell),
+        _ => Flat(section, whole, end),
     };
 
     private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
@@ -61,17 +65,23 @@ internal static class HeadBuilder
         };
     }
 
-    private static FlatHead Flat(Section section, ShellDesign shell)
+    private static FlatHead Flat(Section section, ShellDesign shell, PortHost end)
     {
         // Flush is an overlay whose edge is in line with the shell's outside.
         var seat = section.Text("seat") is "overlay" or "flush" ? Seat.Overlay : Seat.Inset;
         var clearance = section.Number("clearance");
-        var outside = seat == Seat.Inset ? (2 * shell.InnerRadius) - (2 * clearance)
+        var (thickness, recess) = (section.Number("thickness"), seat == Seat.Inset ? section.Number("recess") : 0);
+        var outside = seat == Seat.Inset ? (2 * Bore(shell, end, recess + thickness)) - (2 * clearance)
             : section.Given.Contains("outside_diameter") ? section.Number("outside_diameter")
-            : shell.OutsideDiameter;
-        return new FlatHead(section.Path, DesignBuilder.Metal(section), section.Number("thickness"), seat,
-            seat == Seat.Inset ? section.Number("recess") : 0, seat == Seat.Inset ? clearance : 0, outside);
+            : shell.AtEnd(end).OutsideDiameter;
+        return new FlatHead(section.Path, DesignBuilder.Metal(section), thickness, seat, recess, seat == Seat.Inset ? clearance : 0, outside);
     }
+
+    /// <summary>The narrowest radius that a plate passes or stands in, down to its inner face, mm.</summary>
+    private static double Bore(ShellDesign shell, PortHost end, double depth) => shell.IsPlain ? shell.InnerRadius
+        : double.IsNaN(depth) ? double.NaN
+        : end == PortHost.Top ? shell.LeastInner(shell.Height - depth, shell.Height)
+        : shell.LeastInner(0, depth);
 
     /// <summary>Null when spun.</summary>
     private static GoreDesign? Gores(Section head, ShellDesign shell)

@@ -30,16 +30,17 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     /// <param name="tip">Of the port at the pole; zero for none.</param>
     public static HeadShape? Of(PortHost end, HeadDesign head, ShellDesign shell, double tip)
     {
+        var rim = shell.AtEnd(end);
         var frame = end == PortHost.Top
             ? new Frame3(new(0, 0, shell.Height), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
             : Frame3.Identity;
         // Written so that a NaN does not pass.
-        if (!(head.Wall > 0 && head.Wall < shell.OuterRadius && double.IsFinite(shell.OuterRadius + shell.Height)))
+        if (!(head.Wall > 0 && head.Wall < rim.OuterRadius && double.IsFinite(rim.OuterRadius + shell.Height)))
             return null;
         return head switch
         {
-            DishedHead dish => Dished(dish, shell.OuterRadius - dish.Wall, frame),
-            ConeHead cone => Cone(cone, shell.InnerRadius, frame, tip),
+            DishedHead dish => Dished(dish, rim.OuterRadius - dish.Wall, frame),
+            ConeHead cone => Cone(cone, rim.InnerRadius, frame, tip),
             _ => null,
         };
     }

@@ -68,13 +68,14 @@ internal static class InsideBuilder
         var thickness = section.Number("thickness");
         var clearance = section.Number("clearance");
         var (isKnown, sleeve) = InsideNames.HostOf(section, sleeves);
-        var radius = !isKnown ? double.NaN : sleeve is null ? shell.InnerRadius : Sleeve(sleeve).InnerRadius;
+        var height = (section.Child("at") ?? Section.Absent(section.Path)).Number("height");
+        var radius = !isKnown ? double.NaN : sleeve is null ? shell.InnerAt(height) : Sleeve(sleeve).InnerRadius;
         return new DiscDesign(
             section.Path,
             Name(section),
             DesignBuilder.Metal(section),
             sleeve is null ? null : Name(sleeve),
-            (section.Child("at") ?? Section.Absent(section.Path)).Number("height"),
+            height,
             thickness,
             clearance,
             Fixed(section),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
@@ -8,24 +9,37 @@ internal static class InsideProfile
     /// <exception cref="ArgumentException">A size of the design is at fault.</exception>
     public static Profile Of(VesselDesign design)
     {
-        var (shell, radius) = (design.Shell, design.Shell.InnerRadius);
-        var (bottom, top) = (LidCheck.Depth(design.Bottom), LidCheck.Depth(design.Top));
-        return new([
-            .. Linked(OfHead(PortHost.Bottom, design), new(radius, bottom)).Pieces,
-            new LinePiece(new(radius, bottom), new(radius, shell.Height - top)),
-            .. Linked(OfHead(PortHost.Top, design), new(radius, top)).Flipped().Moved(shell.Height).Pieces,
-        ]);
+        var shell = design.Shell;
+        var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
+        var pieces = ImmutableArray.CreateBuilder<ProfilePiece>();
+        pieces.AddRange(Head(PortHost.Bottom, design).Pieces);
+        foreach (var course in shell.Courses)
+        {
+            var (from, to) = (Math.Max(low, course.Start), Math.Min(high, course.End));
+            if (from < to)
+                Link(pieces, new LinePiece(new(course.InnerAt(from), from), new(course.InnerAt(to), to)));
+        }
+
+        foreach (var piece in Head(PortHost.Top, design).Flipped().Moved(shell.Height).Pieces)
+            Link(pieces, piece);
+        return new(pieces.ToImmutable());
     }
 
     /// <summary>As if it were the bottom, up to where the shell's bore begins or near it.</summary>
-    private static Profile OfHead(PortHost end, VesselDesign design)
+    private static Profile Head(PortHost end, VesselDesign design)
     {
         if (design.Head(end) is not FlatHead flat)
             return (HeadShape.Of(end, design) ?? throw new ArgumentException("a head without a shape", nameof(design))).Inner;
         var level = LidCheck.Depth(flat);
-        return new(new LinePiece(new(0, level), new(design.Shell.InnerRadius, level)));
+        return new(new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
     }
 
-    private static Profile Linked(Profile head, Point2 to) =>
-        (head.End - to).Length < 1e-9 ? head : new([.. head.Pieces, new LinePiece(head.End, to)]);
+    /// <summary>By a line from where the last piece ends, where that is not where the next begins.</summary>
+    private static void Link(ImmutableArray<ProfilePiece>.Builder pieces, ProfilePiece next)
+    {
+        var (from, to) = (pieces[^1].At(pieces[^1].Length), next.At(0));
+        if ((from - to).Length >= 1e-9)
+            pieces.Add(new LinePiece(from, to));
+        pieces.Add(next);
+    }
 }

@@ -75,26 +75,6 @@ public enum StockForm
     Tube,
 }
 
-/// <summary>The cylinder. Its lower edge is z = 0.</summary>
-/// <param name="SeamAngle">Where the long seam of a rolled shell lies, radians in [0, 2 pi).</param>
-/// <param name="RootGap">Gap left open along the long seam before welding, mm.</param>
-public sealed record ShellDesign(
-    string Path,
-    Material Material,
-    double OutsideDiameter,
-    double Wall,
-    double Height,
-    StockForm MadeFrom,
-    double SeamAngle,
-    double RootGap)
-{
-    public double OuterRadius => OutsideDiameter / 2;
-
-    public double InnerRadius => OuterRadius - Wall;
-
-    public double MidRadius => OuterRadius - (Wall / 2);
-}
-
 public enum PortHost
 {
     Shell,

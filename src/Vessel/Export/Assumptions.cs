@@ -22,7 +22,7 @@ internal static class Assumptions
             "Times: the shop's rates for one of a kind; bought finishes and spinning are not in them; laser: the machine's minutes and sorting its parts.",
             "Solids are drawn closed, as welded, without weld metal and without threads.",
         ];
-        if (design.Shell.MadeFrom == StockForm.Sheet)
+        if (design.Shell.Courses.Any(course => course.IsRolled))
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
         HeadDesign[] heads = [design.Top, design.Bottom];
         if (heads.Any(head => head is DishedHead { Gores: null }))

@@ -18,7 +18,7 @@ internal static class DiscRules
             if (disc.Fixed == Fixing.Loose)
                 yield return Loose(disc, design);
             if (Touching(disc.Name, InternalHost.Name(disc.Fits), disc.Material.Family, InternalHost.Material(disc.Fits, design).Family) is { } unlike)
-                yield return unlike with { Parts = [Slug.Of(disc.Name), InternalHost.Id(disc.Fits)], At = design.PlaceOf($"{disc.Path}.material") };
+                yield return unlike with { Parts = [Slug.Of(disc.Name), InternalHost.Id(disc, design)], At = design.PlaceOf($"{disc.Path}.material") };
         }
 
         foreach (var packing in design.Inside.Packings)
@@ -65,7 +65,7 @@ internal static class DiscRules
         var touched = discs
             .Select(disc => (Name: disc.Name, Id: Slug.Of(disc.Name), disc.Material.Family))
             .Concat(discs.Select(disc => (
-                Name: InternalHost.Name(disc.Fits), Id: InternalHost.Id(disc.Fits), InternalHost.Material(disc.Fits, design).Family)))
+                Name: InternalHost.Name(disc.Fits), Id: InternalHost.Id(disc, design), InternalHost.Material(disc.Fits, design).Family)))
             .DistinctBy(other => other.Id);
         foreach (var (name, id, family) in touched)
         {

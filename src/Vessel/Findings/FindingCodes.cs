@@ -18,6 +18,7 @@ public static class FindingCodes
     public const string StepAtSeam = "step-at-seam";
     public const string LedgeTooNarrow = "ledge-too-narrow";
     public const string TightRoll = "tight-roll";
+    public const string TighterThanRolls = "tighter-than-rolls";
     public const string DipstickMissesOil = "dipstick-misses-oil";
     public const string TrappedOil = "trapped-oil";
     public const string GasPathBlocked = "gas-path-blocked";
@@ -94,6 +95,7 @@ public static class FindingCodes
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),
         new(SealedRoom, "A room has no way to any port: heating it builds pressure.", "Give it windows, a drain hole or a free rim."),
+        new(TighterThanRolls, "A part is to be rolled tighter than the shop's rolls make.", "Cut it from tube, have it rolled elsewhere, or bend it over a bar."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

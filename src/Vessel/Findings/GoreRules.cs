@@ -78,7 +78,7 @@ internal static class GoreRules
 
     private static Finding? Crossing(PortHost end, GoreShape shape, VesselDesign design)
     {
-        var shell = design.Shell;
+        var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
         var pitch = 2 * shape.HalfAngle;
@@ -93,7 +93,7 @@ internal static class GoreRules
         return new(
             FindingCodes.SeamsMeet,
             Severity.Warning,
-            [Names.Shell, Names.RimPart(end, design)],
+            [Names.ShellPart(end, design), Names.RimPart(end, design)],
             $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, "
             + $"nearer than {NoteText.Length(SeamsApart)} mm: {remedy}.",
             [new("apart", apart, SeamsApart, "mm")],

@@ -28,14 +28,14 @@ internal static class HeadRules
             };
             if (finding is not null)
                 yield return finding;
-            if (head is FlatHead { Seat: Seat.Inset } && design.Shell.MadeFrom == StockForm.Sheet)
+            if (head is FlatHead { Seat: Seat.Inset } && design.Shell.CourseOf(end).IsRolled)
                 yield return Bead(end, head, design);
         }
     }
 
     private static Finding? Crossing(PortHost end, ConeHead cone, VesselDesign design)
     {
-        var shell = design.Shell;
+        var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
         var apart = shell.OuterRadius * cone.Seams.Min(seam => Math.Abs(Turns.Signed(seam - shell.SeamAngle)));
@@ -48,7 +48,7 @@ internal static class HeadRules
             : new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
-                [Names.Shell, .. Names.RimParts(end, design)],
+                [Names.ShellPart(end, design), .. Names.RimParts(end, design)],
                 $"{name} of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, SeamsApart, "mm")],
@@ -63,7 +63,7 @@ internal static class HeadRules
         return new(
             FindingCodes.StepAtSeam,
             Severity.Warning,
-            [Names.Shell, Names.RimPart(end, design)],
+            [Names.ShellPart(end, design), Names.RimPart(end, design)],
             $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
             + "oil and takes heat unevenly: choose equal walls, or bevel the thicker one inside.",
             [new("step", step, limit, "mm")],
@@ -73,8 +73,8 @@ internal static class HeadRules
     private static Finding Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
         FindingCodes.BeadUnderLid,
         Severity.Note,
-        [Names.Shell, Names.Of(end)],
-        $"{Names.Of(end)} sits inside the shell and meets the bead of the long seam at {NoteText.Degrees(design.Shell.SeamAngle)} deg: "
+        [Names.ShellPart(end, design), Names.Of(end)],
+        $"{Names.Of(end)} sits inside the shell and meets the bead of the long seam at {NoteText.Degrees(design.Shell.AtEnd(end).SeamAngle)} deg: "
         + "dress the bead flush over the plate's depth, or file a notch in the plate.",
         [],
         design.PlaceOf($"{head.Path}.seat"));
@@ -82,7 +82,7 @@ internal static class HeadRules
     private static Finding? Ledge(PortHost end, FlatHead lid, VesselDesign design)
     {
         var leg = FilletThroat.Leg(Math.Min(lid.Wall, design.Shell.Wall));
-        var ledge = lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.OuterRadius);
+        var ledge = lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.AtEnd(end).OuterRadius);
         if (ledge == 0 || ledge >= leg)
             return null;
         var key = lid.Seat == Seat.Inset ? "recess" : "outside_diameter";

@@ -68,11 +68,11 @@ internal static class LigamentRules
     /// ends a cone's seam.
     /// </summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
-        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || other.Path == WeldNumbers.LongSeam)
+        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || other.Path == design.Shell.CourseAt(bracket.Height).SeamPath)
             : !(IsOfHead(other, design) && design.Ports.Any(port => port.Path == joint.Path && port.Host != PortHost.Shell && port.Place.Radius == 0));
 
     private static bool IsOfShell(Joint joint, VesselDesign design) =>
-        joint.Path == WeldNumbers.LongSeam || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;
+        WeldNumbers.IsOfShell(joint.Path, design.Shell) || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;
 
     /// <summary>Between gores, or of a cone; the polar cap's has a finding of its own.</summary>
     private static bool IsOfHead(Joint joint, VesselDesign design) => new[] { design.Top, design.Bottom }.Any(head =>

@@ -57,8 +57,8 @@ public static class Margins
                 yield return Roll($"inside radius over its wall at the tip of {Names.Of(end)}", ratio);
         }
 
-        if (design.Shell.MadeFrom == StockForm.Sheet)
-            yield return Roll("shell's inside radius over its wall", design.Shell.InnerRadius / design.Shell.Wall);
+        foreach (var course in design.Shell.Courses.Where(course => course.IsRolled))
+            yield return Roll($"{course.Name}'s inside radius over its wall", ShellRules.RollRatio(course));
     }
 
     private static IEnumerable<Margin> Holes(Part part)

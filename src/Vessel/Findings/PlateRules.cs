@@ -56,7 +56,7 @@ internal static class PlateRules
     /// <summary>The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or bulges no further.</summary>
     private static Finding? Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
     {
-        var shell = assembly.Design.Shell;
+        var (shell, seam) = (assembly.Design.Shell.At(plate.Height), assembly.Design.Shell.CourseAt(plate.Height).SeamPath);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
         var cope = new PlateCope(plate, shell.OuterRadius);
@@ -77,6 +77,6 @@ internal static class PlateRules
             + (across ? $"under {plate.Name}" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside {plate.Name}")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
             [new("seam to plate", off * shell.OuterRadius, margin * shell.OuterRadius, "mm")],
-            assembly.Design.PlaceOf(WeldNumbers.LongSeam));
+            assembly.Design.PlaceOf(seam));
     }
 }

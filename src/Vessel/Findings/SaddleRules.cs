@@ -136,7 +136,8 @@ internal static class SaddleRules
     /// <summary>Welds that cross or crowd the long seam: it must lie clear of where the ears stand by a fillet's leg.</summary>
     private static Finding? Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
-        var (shell, bracket) = (assembly.Design.Shell, site.Bracket);
+        var bracket = site.Bracket;
+        var shell = assembly.Design.Shell.At(bracket.Height);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
         var off = Math.Abs(Turns.Signed(shell.SeamAngle - bracket.Angle));
@@ -154,7 +155,7 @@ internal static class SaddleRules
             [new("seam from the bracket's middle", Turns.ToDegrees(off), Turns.ToDegrees(to + margin), "deg")],
             "at.angle") with
         {
-            At = assembly.Design.PlaceOf(WeldNumbers.LongSeam),
+            At = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),
         };
     }
 

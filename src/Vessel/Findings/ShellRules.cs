@@ -6,9 +6,6 @@ namespace Vessel.Findings;
 /// <summary>Rolling the shell.</summary>
 internal static class ShellRules
 {
-    /// <summary>Holes over this share of the diameter roll unevenly. Common practice, no source.</summary>
-    private const double LargeShare = 0.25;
-
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
     internal const double MeanLineRatio = 5;
 
@@ -44,35 +41,72 @@ internal static class ShellRules
                 yield return tight;
         }
 
-        if (shell.MadeFrom != StockForm.Sheet)
-            yield break;
-        foreach (var site in assembly.Sites.Where(site => site.Port.Host == PortHost.Shell))
+        foreach (var wide in Rolled(assembly.Design))
+            yield return wide;
+        foreach (var course in shell.Courses.Where(course => course.IsRolled))
         {
-            var (width, limit) = (2 * site.OpeningRadius, LargeShare * shell.OutsideDiameter);
+            foreach (var finding in Of(course, assembly))
+                yield return finding;
+        }
+    }
+
+    /// <summary>Parts that the shop's rolls do not make: courses of the shell and skirts of caps.</summary>
+    private static IEnumerable<Finding> Rolled(VesselDesign design)
+    {
+        if (design.Shop.Rolls.LeastDiameter is not { } least)
+            yield break;
+        var rolled = design.Shell.Courses.Where(course => course.IsRolled)
+            .Select(course => (Id: course.Id, Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
+            .Concat(design.Inside.Caps.Where(cap => cap.MadeFrom == StockForm.Sheet)
+                .Select(cap => (Id: CapParts.Ids(cap).Skirt, Name: $"skirt of {cap.Name}", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
+        foreach (var (id, name, bore, path) in rolled.Where(part => part.Bore < least))
+        {
+            yield return new(
+                FindingCodes.TighterThanRolls,
+                Severity.Warning,
+                [id],
+                $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
+                + "cut it from tube, have it rolled, or bend it over a bar.",
+                [new("inside diameter", bore, least, "mm")],
+                design.PlaceOf(path));
+        }
+    }
+
+    private static IEnumerable<Finding> Of(ShellCourse course, Assembly assembly)
+    {
+        // Holes of a cone are drilled when it is rolled.
+        var cut = assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && !course.IsCone && !course.Shell.ScribesLargeHoles && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
+        foreach (var site in cut)
+        {
+            var (width, limit) = (2 * site.OpeningRadius, ShellOpening.LargeShare * 2 * course.Low);
             if (width > limit)
             {
                 yield return new(
                     FindingCodes.LargeHoleBeforeRolling,
                     Severity.Note,
-                    [Names.Shell],
+                    [course.Id],
                     $"the hole for {site.Port.Name} is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
-                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or cut it after rolling.",
+                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: after_rolling).",
                     [new("width", width, limit, "mm")],
                     assembly.Design.PlaceOf(site.Port.Path));
             }
         }
 
-        var ratio = shell.InnerRadius / shell.Wall;
+        var ratio = RollRatio(course);
         if (ratio < MeanLineRatio)
         {
             yield return new(
                 FindingCodes.TightRoll,
                 Severity.Warning,
-                [Names.Shell],
-                $"the shell's inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
+                [course.Id],
+                $"the {course.Name}'s inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
                 + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
                 [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],
-                assembly.Design.PlaceOf($"{shell.Path}.wall"));
+                assembly.Design.PlaceOf($"{course.Shell.Path}.wall"));
         }
     }
+
+    /// <summary>Least inside radius over wall; of a cone square to its line, at its narrow edge.</summary>
+    internal static double RollRatio(ShellCourse course) =>
+        (course.IsCone ? Math.Min(course.Inner.A.U, course.Inner.B.U) / Math.Cos(course.HalfAngle) : course.Low - course.Wall) / course.Wall;
 }

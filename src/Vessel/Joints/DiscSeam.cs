@@ -21,11 +21,11 @@ internal static class DiscSeam
     public static Joint Of(DiscDesign disc, VesselDesign vessel, WeldNumbers welds)
     {
         var wall = Math.Min(disc.Thickness, InternalHost.Wall(disc.Fits, vessel));
-        var radius = InternalHost.InnerRadius(disc.Fits, vessel);
+        var radius = InternalHost.InnerRadius(disc, vessel);
         return new(
             welds[WeldNumbers.Fixing(disc.Path)],
             $"{disc.Name} to {InternalHost.Name(disc.Fits)}",
-            [InternalHost.Id(disc.Fits), Slug.Of(disc.Name)],
+            [InternalHost.Id(disc, vessel), Slug.Of(disc.Name)],
             JointKind.Fillet,
             Interval.Turn,
             [],

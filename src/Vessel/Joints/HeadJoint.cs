@@ -22,7 +22,7 @@ internal static class HeadJoint
         return new(
             welds[head.Path],
             $"{Names.Of(end)} to shell",
-            [Names.Shell, .. Names.RimParts(end, vessel)],
+            [Names.ShellPart(end, vessel), .. Names.RimParts(end, vessel)],
             kind,
             Interval.Turn,
             [],
@@ -41,30 +41,41 @@ internal static class HeadJoint
     {
         var edge = HeadShape.Of(end, vessel)!.Outer.End;
         var (sin, cos) = Math.SinCos(cone.HalfAngle);
+        var (host, part) = (Inward(end, vessel, up), new Way(-sin, up * cos));
         return (JointKind.Corner, Ring.Along(
-            (vessel.Shell.OuterRadius + edge.U) / 2, level - (up * edge.V / 2), Way.Axial(-up), new(-sin, up * cos), 0,
-            Math.PI + cone.HalfAngle));
+            (vessel.Shell.AtEnd(end).OuterRadius + edge.U) / 2, level - (up * edge.V / 2), host, part, 0, host.AirTo(part, up)));
     }
 
     private static (JointKind Kind, Func<double, Station> Along) Path(
         PortHost end, HeadDesign head, VesselDesign vessel, double leg)
     {
-        var shell = vessel.Shell;
-        var (up, level) = end == PortHost.Top ? (1, shell.Height) : (-1, 0.0);
+        var (up, level) = end == PortHost.Top ? (1, vessel.Shell.Height) : (-1, 0.0);
+        var (shell, host) = (vessel.Shell.AtEnd(end), Inward(end, vessel, up));
+        var air = host.AirTo(Way.Axial(up), up);
+        // What an inset plate leaves of a bore that leans, on its outer face.
+        (double Bore, double Gap) Inset(FlatHead lid) => vessel.Shell.IsPlain ? (shell.InnerRadius, lid.Clearance)
+            : vessel.Shell.CourseOf(end).InnerAt(level - (up * lid.Recess)) is var bore ? (bore, bore - (lid.OutsideDiameter / 2)) : default;
         return head switch
         {
             FlatHead { Seat: Seat.Inset } lid when lid.Recess >= InLine * leg =>
-                (JointKind.Fillet, Ring.Along(shell.InnerRadius, level - (up * lid.Recess), Way.Axial(up), Way.Inward, lid.Clearance)),
+                (JointKind.Fillet, Ring.Along(Inset(lid).Bore, level - (up * lid.Recess), host.Back, Way.Inward, Inset(lid).Gap)),
             FlatHead { Seat: Seat.Inset } lid =>
-                (JointKind.Groove, Ring.Along(shell.InnerRadius, level - (up * lid.Recess), Way.Outward, Way.Inward, lid.Clearance)),
+                (JointKind.Groove, Ring.Along(Inset(lid).Bore, level - (up * lid.Recess), Way.Outward, Way.Inward, Inset(lid).Gap)),
             FlatHead lid when lid.OutsideDiameter / 2 >= shell.OuterRadius + (InLine * leg) =>
-                (JointKind.Fillet, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Outward, 0)),
+                (JointKind.Fillet, Ring.Along(shell.OuterRadius, level, host, Way.Outward, 0)),
             FlatHead lid when lid.OutsideDiameter / 2 <= shell.OuterRadius - (InLine * leg) =>
                 (JointKind.Fillet, Ring.Along(lid.OutsideDiameter / 2, level, Way.Outward, Way.Axial(up), 0)),
-            FlatHead => (JointKind.Corner, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Axial(up), 0)),
+            FlatHead => (JointKind.Corner, Ring.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
             ConeHead cone => Cone(end, cone, vessel, up, level),
-            DishedHead => (JointKind.Butt, Ring.Along(shell.OuterRadius, level, Way.Axial(-up), Way.Axial(up), 0)),
+            DishedHead => (JointKind.Butt, Ring.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
             _ => throw new ArgumentOutOfRangeException(nameof(head)),
         };
+    }
+
+    /// <summary>From the shell's end along its outside.</summary>
+    private static Way Inward(PortHost end, VesselDesign vessel, int up)
+    {
+        var course = vessel.Shell.CourseOf(end);
+        return course.IsCone ? Way.To(up > 0 ? course.Outer.A - course.Outer.B : course.Outer.B - course.Outer.A) : Way.Axial(-up);
     }
 }

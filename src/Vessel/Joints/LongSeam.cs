@@ -4,27 +4,29 @@ using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>The butt weld up a rolled tube, on its outside.</summary>
+/// <summary>The butt weld up a rolled tube or cone, on its outside.</summary>
 internal static class LongSeam
 {
-    public static Joint Of(ShellDesign shell, WeldNumbers welds) => Along(
-        welds[WeldNumbers.LongSeam], "long seam of shell", Names.Shell, shell.OuterRadius, new(0, shell.Height),
-        shell.SeamAngle, shell.RootGap, shell.Wall, WeldNumbers.LongSeam);
+    public static Joint Of(ShellCourse course, WeldNumbers welds) => Along(
+        welds[course.SeamPath], $"long seam of {course.Name}", course.Id, course.Outer, course.SeamAngle, course.RootGap, course.Wall, course.SeamPath);
 
-    /// <param name="heights">Lower and upper end, mm in the vessel's frame.</param>
+    /// <param name="line">Of the outside, upward, in the vessel's frame.</param>
     public static Joint Along(
-        string number, string name, string part, double radius, Interval heights, double angle, double gap, double wall, string path)
+        string number, string name, string part, LinePiece line, double angle, double gap, double wall, string path)
     {
         var (sin, cos) = Math.SinCos(angle);
         var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
+        var (rise, foot) = (line.B.V - line.A.V, line.A.V);
+        Vector3 At(Point2 place) => (place.U * outward) + (place.V * Vector3.UnitZ);
+        var along = (1 / rise) * At(line.B - line.A);
         return new(
             number,
             name,
             [part, part],
             JointKind.Butt,
-            heights,
+            new(foot, line.B.V),
             [],
-            z => new((radius * outward) + (z * Vector3.UnitZ), Vector3.UnitZ, -sideways, sideways, Math.PI, gap, gap),
+            z => new(At(line.A) + ((z - foot) * along), along, -sideways, sideways, Math.PI, gap, gap),
             wall,
             wall,
             path);

@@ -21,7 +21,7 @@ internal static class PlateSeam
             .. paths.Select((path, i) => new Joint(
                 welds[path],
                 $"{SideName(bracket, 1 - (2 * i))} side of {bracket.Name} to shell",
-                [Names.Shell, Slug.Of(bracket.Name)],
+                [Names.ShellPart(bracket.Height, vessel), Slug.Of(bracket.Name)],
                 JointKind.Fillet,
                 new(0, bracket.Width),
                 [.. site.Cope.Breaks().Select(u => u + (bracket.Width / 2))],

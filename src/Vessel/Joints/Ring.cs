@@ -12,6 +12,15 @@ internal readonly record struct Way(double Radial, double Along)
     /// <param name="sign">+1 up, -1 down.</param>
     public static Way Axial(int sign) => new(0, sign);
 
+    public Way Back => new(-Radial, -Along);
+
+    public static Way To(Point2 direction) => direction.Unit() is var unit ? new(unit.U, unit.V) : default;
+
+    /// <summary>Through the air outside, from this way of a host to that of a part that goes on from it.</summary>
+    /// <param name="up">+1 where the part lies above the root, -1 below.</param>
+    public double AirTo(Way part, int up) =>
+        Turns.From(up * (Math.Atan2(part.Along, part.Radial) - Math.Atan2(Along, Radial)), 0);
+
     public double AngleTo(Way other) => Math.Acos((Radial * other.Radial) + (Along * other.Along));
 }
 

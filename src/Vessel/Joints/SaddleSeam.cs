@@ -18,7 +18,7 @@ internal static class SaddleSeam
         Joint Ear(string path, string side, double length, Func<double, Station> along) => new(
             welds[path],
             $"{side} ear of {bracket.Name} to shell",
-            [Names.Shell, Slug.Of(bracket.Name)],
+            [Names.ShellPart(bracket.Height, vessel), Slug.Of(bracket.Name)],
             JointKind.Fillet,
             new(0, length),
             [],

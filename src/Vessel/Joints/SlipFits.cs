@@ -27,15 +27,15 @@ public static class SlipFits
             yield break;
         var name = Names.Of(end);
         yield return new(
-            $"{name} in shell", [Names.Shell, name], 2 * lid.Clearance,
-            [ShellBore(vessel.Shell), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
+            $"{name} in shell", [Names.ShellPart(end, vessel), name], 2 * lid.Clearance,
+            [ShellBore(vessel.Shell.AtEnd(end)), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
     }
 
     private static SlipFit Port(PortSite site, VesselDesign vessel)
     {
         var (port, host) = (site.Port, Names.PortPart(site.Port, vessel));
         var hole = 2 * site.OpeningRadius;
-        var drilled = port.Host == PortHost.Shell ? vessel.Shell.MadeFrom == StockForm.Tube : vessel.Head(port.Host) is not FlatHead;
+        var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true } : vessel.Head(port.Host) is not FlatHead;
         return new(
             $"{port.Name} in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
             [
@@ -49,10 +49,10 @@ public static class SlipFits
     {
         var sleeve = vessel.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
         return new(
-            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", [sleeve is null ? Names.Shell : Slug.Of(sleeve.Name), Slug.Of(disc.Name)],
+            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", [InternalHost.Id(disc, vessel), Slug.Of(disc.Name)],
             2 * disc.Clearance,
             [
-                sleeve is null ? ShellBore(vessel.Shell) : Shop($"{sleeve.Name}'s bore", 2 * sleeve.InnerRadius),
+                sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : Shop($"{sleeve.Name}'s bore", 2 * sleeve.InnerRadius),
                 Laser($"{disc.Name}'s diameter", disc.OutsideDiameter, disc.Thickness),
             ],
             $"{disc.Path}.clearance");

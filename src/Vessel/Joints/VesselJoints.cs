@@ -10,7 +10,8 @@ public static class VesselJoints
 {
     public static ImmutableArray<Joint> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
     [
-        .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam.Of(vessel.Shell, welds) } : [],
+        .. vessel.Shell.Courses.Where(course => course.IsRolled).Select(course => LongSeam.Of(course, welds)),
+        .. GirthSeam.Of(vessel.Shell, welds),
         .. GoreSeams.Of(PortHost.Top, vessel, welds),
         .. ConeSeam.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Top, vessel, welds),

@@ -21,32 +21,61 @@ internal static class BodyProfiles
         var shell = vessel.Shell;
         var bottom = Outside(PortHost.Bottom, vessel);
         var top = Outside(PortHost.Top, vessel).Flipped().Moved(shell.Height);
-        return Joined([.. bottom.Pieces, new LinePiece(new(shell.OuterRadius, 0), new(shell.OuterRadius, shell.Height)), .. top.Pieces]);
+        return Joined([.. bottom.Pieces, .. shell.Courses.Select(course => course.Outer), .. top.Pieces]);
     }
 
     /// <summary>The room, where no wall is thinner than <paramref name="leastWall"/>, mm; null when none is left.</summary>
     public static Profile? Inside(VesselDesign vessel, double leastWall)
     {
         var shell = vessel.Shell;
-        var radius = shell.OuterRadius - Math.Max(shell.Wall, leastWall);
-        if (!(radius > leastWall))
+        var bore = Bore(shell, Math.Max(shell.Wall, leastWall));
+        if (bore.Any(at => !(at.U > leastWall)))
             return null;
-        var (bottom, top) = (Inside(PortHost.Bottom, vessel, radius, leastWall), Inside(PortHost.Top, vessel, radius, leastWall));
+        var (bottom, top) = (Inside(PortHost.Bottom, vessel, bore[0].U, leastWall), Inside(PortHost.Top, vessel, bore[^1].U, leastWall));
         if (bottom is null || top is null || !(shell.Height - top.End.V - bottom.End.V > leastWall))
             return null;
         var above = top.Flipped().Moved(shell.Height);
-        return Joined([.. bottom.Pieces, new LinePiece(bottom.End, above.Start), .. above.Pieces]);
+        // Heads that reach in cut the bore off where they end.
+        Point2 On(double height) => new(Enumerable.Range(1, bore.Length - 1).Select(i => new LinePiece(bore[i - 1], bore[i])).First(line => line.B.V >= height).RadiusAt(height), height);
+        var (low, high) = (bottom.End.V > 0 ? On(bottom.End.V) : bottom.End, above.Start.V < shell.Height ? On(above.Start.V) : above.Start);
+        var through = bore.Where(at => at.V > low.V && at.V < high.V).Prepend(low).Append(high).ToArray();
+        return Joined([.. WithRim(bottom, low).Pieces, .. Lines(through).Pieces, .. WithRim(above.Flipped(), new(high.U, -high.V)).Flipped().Pieces]);
     }
+
+    /// <summary>The corners of the bore upward, where no wall is thinner than that square to it; mm.</summary>
+    private static ImmutableArray<Point2> Bore(ShellDesign shell, double wall)
+    {
+        var courses = shell.Courses;
+        double In(ShellCourse course) => course.IsCone ? wall / Math.Cos(course.HalfAngle) : wall;
+        var corners = ImmutableArray.CreateBuilder<Point2>();
+        corners.Add(new(courses[0].Low - In(courses[0]), 0));
+        for (var i = 1; i < courses.Length; i++)
+        {
+            // Where the two lines, moved in, cross: one of them is upright.
+            var (below, above) = (courses[i - 1], courses[i]);
+            var (upright, cone) = below.IsCone ? (above, below) : (below, above);
+            var slope = (cone.High - cone.Low) / cone.Height;
+            corners.Add(new(upright.Low - wall, cone.Start + ((upright.Low - wall - cone.Low + In(cone)) / slope)));
+        }
+
+        corners.Add(new(courses[^1].High - In(courses[^1]), shell.Height));
+        return corners.ToImmutable();
+    }
+
+    /// <summary>A flat floor that ends where the bore stands at its level.</summary>
+    private static Profile WithRim(Profile head, Point2 rim) => head.End == rim || head.Pieces is not [LinePiece floor] ? head : new(floor with { B = rim });
 
     /// <summary>A bottom, from its pole to the shell's lower edge, z = 0.</summary>
     private static Profile Outside(PortHost end, VesselDesign vessel)
     {
-        var (head, shell) = (vessel.Head(end), vessel.Shell);
+        var (head, shell) = (vessel.Head(end), vessel.Shell.AtEnd(end));
         var outer = shell.OuterRadius;
         switch (head)
         {
             case FlatHead { Seat: Seat.Inset, Recess: >= Step } inset:
-                return Lines(new(0, inset.Recess), new(shell.InnerRadius, inset.Recess), new(shell.InnerRadius, 0), new(outer, 0));
+                var deep = vessel.Shell.IsPlain ? shell.InnerRadius
+                    : vessel.Shell.CourseOf(end).InnerAt(end == PortHost.Top ? vessel.Shell.Height - inset.Recess : inset.Recess);
+                return Lines(new(0, inset.Recess), new(deep, inset.Recess), new(shell.InnerRadius, 0), new(outer, 0));
             case FlatHead { Seat: Seat.Inset }:
                 return Lines(new(0, 0), new(outer, 0));
             case FlatHead flat:
@@ -64,7 +93,7 @@ internal static class BodyProfiles
     /// <summary>A bottom, from its pole to where the shell's bore begins.</summary>
     private static Profile? Inside(PortHost end, VesselDesign vessel, double radius, double leastWall)
     {
-        var (head, shell) = (vessel.Head(end), vessel.Shell);
+        var (head, shell) = (vessel.Head(end), vessel.Shell.AtEnd(end));
         var wall = Math.Max(head.Wall, leastWall);
         switch (head)
         {

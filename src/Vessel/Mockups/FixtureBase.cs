@@ -19,7 +19,7 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
     public static FixtureBase Of(PortSite site, VesselDesign vessel, bool isLow) => new(
         site,
         vessel,
-        site.Port.Host == PortHost.Shell ? $"the shell's {(isLow ? "lower" : "upper")} edge"
+        site.Port.Host == PortHost.Shell ? EdgeOf(vessel.Shell, site.Port.Place.Height, isLow)
             : vessel.Head(site.Port.Host) is FlatHead ? $"the {Names.Of(site.Port.Host)}'s rim"
             : null,
         isLow,
@@ -28,7 +28,18 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
     /// <summary>Between the host's edge and a hook, along X: a hook goes down along the axis, which may lean over the edge.</summary>
     public double HookPlay => PortFixture.Clearance + (IsShell ? (HookDepth + PortFixture.Clearance) * Math.Abs(Site.Frame.Z.Z / Site.Frame.X.Z) : 0);
 
+    /// <summary>Legs run straight down or up a cylinder to an end of the shell.</summary>
+    private static string? EdgeOf(ShellDesign shell, double height, bool isLow)
+    {
+        var course = shell.CourseAt(height);
+        return !course.IsCone && (isLow ? course.Start == 0 : course.End == shell.Height)
+            ? $"the shell's {(isLow ? "lower" : "upper")} edge"
+            : null;
+    }
+
     public bool IsShell => Site.Port.Host == PortHost.Shell;
+
+    private ShellCourse Course => Vessel.Shell.CourseAt(Site.Port.Place.Height);
 
     /// <summary>Signs of the frame's X along which legs go to an edge.</summary>
     public int[] Ways => Edge is null ? [] : !IsShell ? [1, -1] : IsLow ? [1] : [-1];
@@ -42,7 +53,8 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
 
     /// <summary>Whether there is host to stand on.</summary>
     public bool Carries(Point2 at) => IsShell
-        ? Math.Abs(Site.Port.Place.Offset + at.V) <= Flank * Vessel.Shell.OuterRadius && Beyond(at, 1) <= 0 && Beyond(at, -1) <= 0
+        ? Math.Abs(Site.Port.Place.Offset + at.V) <= Flank * Course.OuterAt(Site.Port.Place.Height)
+            && (!Course.IsCone || Site.Outside.Takes(at.Length / Flank)) && Beyond(at, 1) <= 0 && Beyond(at, -1) <= 0
         : Edge is null ? Site.Outside.Takes(at.Length / Flank) : Beyond(at, 1) <= 0;
 
     /// <summary>How far beyond the edge a place lies, mm; negative on the host.</summary>
@@ -50,7 +62,7 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
     {
         var there = Site.Frame.ToOuter(new(at.U, at.V, Level(at)));
         if (IsShell)
-            return way > 0 ? -there.Z : there.Z - Vessel.Shell.Height;
+            return way > 0 ? Course.Start - there.Z : there.Z - Course.End;
         return double.Hypot(there.X, there.Y) - (((FlatHead)Vessel.Head(Site.Port.Host)).OutsideDiameter / 2);
     }
 }

@@ -225,7 +225,7 @@ internal sealed class FixtureForm
         {
             var local = site.Frame.ToLocal(other.Frame.Origin);
             var width = other.Port.OuterRadius + 5;
-            return foot.Way * local.X > 0 && local.Y > left - width && local.Y < right + width && local.Z > -site.Port.OuterRadius - on.Vessel.Shell.OuterRadius;
+            return foot.Way * local.X > 0 && local.Y > left - width && local.Y < right + width && local.Z > -site.Port.OuterRadius - on.Vessel.Shell.OuterAt(site.Port.Place.Height);
         });
     }
 }

@@ -18,12 +18,13 @@ internal static class ConeFlat
     public static Flat Of(ConePiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var development = cone.Development;
-        var drilled = sites.Where(site => site.Port.Place.Radius > 0).ToImmutableArray();
+        var drilled = sites.Where(ConePart.IsDrilled).ToImmutableArray();
         return new(
             FlatKind.Sheet,
             new(development.Outline(), []),
             [
                 .. cone.Head.Segments == 1 ? Quarters(cone, development) : CentreLine(development),
+                .. development.Trim > 0 ? new[] { -1, 1 }.Select(development.TrimLine).Select(line => new LineMark(line.Start, line.End)) : [],
                 .. drilled.SelectMany(site => Outline(cone, development, site, welds)),
                 .. Title(piece, cone, development, sites, welds),
             ],
@@ -79,13 +80,13 @@ internal static class ConeFlat
         ConePiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var (first, last) = (welds[WeldNumbers.ConeSeam(cone.Head, 0)], welds[WeldNumbers.ConeSeam(cone.Head, cone.Head.Segments - 1)]);
-        var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  shell {welds[cone.Head.Path]}";
+        var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  {(piece.Ends.Length > 0 ? piece.Ends : $"shell {welds[cone.Head.Path]}")}";
         var level = development.Lengths.At(0.5);
         var letter = Math.Min(LetterHeight, 0.8 * level * Math.Min(1, development.Share) * Fill(development) / TextMark.Width(text, 1));
         if (letter > development.Lengths.Length / 4)
             yield break;
         var half = TextMark.Width(text, letter) / 2;
-        var taken = sites.Where(site => site.Port.Place.Radius > 0).Select(site => (
+        var taken = sites.Where(ConePart.IsDrilled).Select(site => (
             At: development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), Radius: site.OpeningRadius)).ToList();
         // A segment's title stands amid it.
         double[] steps = development.Segments > 1 ? [0] : [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
@@ -133,6 +134,7 @@ internal static class ConeFlat
             $"Radii {NoteText.Length(development.Lengths.End)} and {NoteText.Length(development.Lengths.Start)} mm, sector "
             + $"{NoteText.Degrees(head.Pitch * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(head.RootGap)} mm.",
             $"Roll about the tip, marks outside. {seams}; both edges {NoteText.Length(development.SeamLength)} mm.",
+            .. piece.EdgeNotes,
             .. holes,
         ];
     }

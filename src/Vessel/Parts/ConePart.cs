@@ -16,13 +16,58 @@ internal static class ConePart
         return ConePiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece, sites, welds));
     }
 
+    /// <summary>A conical course of the shell. All its ports are drilled.</summary>
+    public static Part Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var (sheet, cone) = (ConeShape.Of(course), ConeShape.Finished(course));
+        var piece = new ConePiece(course.Name, [0], [.. sites.Select(site => site.Port)])
+        {
+            Ends = ShellWords.Ends(course, vessel, welds),
+            EdgeNotes =
+            [
+                $"Outside {NoteText.Length(2 * course.Low)} mm at the lower edge, {NoteText.Length(2 * course.High)} mm at the upper, {NoteText.Length(course.Height)} mm high between level edges.",
+                $"Cut square; when rolled and welded dress both edges level: {NoteText.Length(course.Wall * Math.Sin(course.HalfAngle))} mm off the outside "
+                + "of the narrow one, off the inside of the wide one.",
+                .. ShellWords.Rolling(course.Shell.Rolls, ((ConeDevelopment)sheet.Development).Trim),
+            ],
+        };
+        var flat = ConeFlat.Of(piece, sheet, sites, welds);
+        var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
+        return new(
+            course.Id,
+            course.Name,
+            PartKind.Cone,
+            course.Shell.Material,
+            course.Wall,
+            StockPieces.Rectangle(high.U - low.U, high.V - low.V, course.Wall, course.Shell.Material),
+            [cone.Frame],
+            Solid(cone, sites),
+            course.Outer.Volume - course.Inner.Volume - sites.Sum(DrilledDome.DrilledOut),
+            flat,
+            [
+                .. sites.Select((site, i) =>
+                {
+                    var at = site.Frame.Origin;
+                    return site.HoleInHost(
+                        i + 1,
+                        flat.From.Flatten(sheet.PlaceOf(sheet.Frame.ToLocal(at))),
+                        null,
+                        new(course.OuterAt(at.Z) * Turns.From(Math.Atan2(at.Y, at.X), 0), at.Z - course.Start));
+                }),
+            ],
+            course.Shell.Path);
+    }
+
+    /// <summary>Not the port that closes a tip.</summary>
+    public static bool IsDrilled(PortSite site) => site.Port.Host == PortHost.Shell || site.Port.Place.Radius > 0;
+
     private static Part Build(PortHost end, ConeShape whole, ConePiece piece, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var head = whole.Head;
         var cone = whole.OfSegment(piece.Segments[0]);
         // The one at the pole, too, whose name the flat of a single sheet keeps clear of.
         var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port))).ToImmutableArray();
-        var drilled = own.Where(site => site.Port.Place.Radius > 0).ToImmutableArray();
+        var drilled = own.Where(IsDrilled).ToImmutableArray();
         var flat = ConeFlat.Of(piece, cone, own, welds);
         var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
         return new(

@@ -10,6 +10,12 @@ public sealed record ConePiece(string Name, ImmutableArray<int> Segments, Immuta
 {
     public string Id => Slug.Of(Name);
 
+    /// <summary>What its edges are welded to, and by which welds.</summary>
+    public string Ends { get; init; } = string.Empty;
+
+    /// <summary>What its flat says of its edges.</summary>
+    public ImmutableArray<string> EdgeNotes { get; init; } = [];
+
     /// <summary>The plain ones first.</summary>
     public static ImmutableArray<ConePiece> Of(PortHost end, ConeHead cone, VesselDesign vessel)
     {

@@ -3,10 +3,16 @@ using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>The sheet of a cone between its two edges, both cut square to it; in the head's own frame, its tip on -Z.</summary>
+/// <summary>The sheet of a cone, a head or a part of the shell, between its two edges; in its own frame, its tip on -Z.</summary>
 /// <param name="Outer">From the narrow to the wide edge, as <paramref name="Inner"/>: places at one length lie square across.</param>
 public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, LinePiece Inner)
 {
+    /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
+    private const double MostTurn = 0.95 * Math.PI;
+
+    /// <summary>Added to a single sheet along either side of its seam, mm.</summary>
+    public double Trim { get; private init; }
+
     /// <summary>Lies half-way between the faces and keeps its lengths.</summary>
     public LinePiece Middle => Outer.Offset(-Head.Wall / 2);
 
@@ -23,7 +29,9 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
                 return new(Head.HalfAngle, -Head.Pitch / 2, Head.RootGap, lengths, IsTop) { Segments = Head.Segments };
             // A top's own frame looks at the vessel from below: angles there run the other way.
             var seam = IsTop ? -Head.SeamAngle : Head.SeamAngle;
-            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop);
+            // Of a flat cone the two strips would meet.
+            var trim = (Math.PI * sin) + Math.Asin(Math.Min(1, Trim / lengths.Start)) < MostTurn ? Trim : 0;
+            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop) { Trim = trim };
         }
     }
 
@@ -44,6 +52,37 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
             : (inner.U - port.OuterRadius - port.Clearance) / sin;
         var down = length * new Point2(sin, cos);
         return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner));
+    }
+
+    /// <summary>
+    /// The sheet of a conical course, from which its level edges are dressed: at the narrow one some of the outside goes, at the wide
+    /// one some of the inside.
+    /// </summary>
+    public static ConeShape Of(ShellCourse course)
+    {
+        var finished = Finished(course);
+        var (head, outer) = (finished.Head, finished.Outer);
+        var (sin, cos) = Math.SinCos(head.HalfAngle);
+        var (down, across) = (head.Wall * sin / cos * new Point2(sin, cos), head.Wall * new Point2(cos, -sin));
+        return finished with { Outer = new(outer.A - down, outer.B), Inner = new(outer.A - down - across, outer.B - across) };
+    }
+
+    /// <summary>Between its level edges; places at one length lie level across.</summary>
+    public static ConeShape Finished(ShellCourse course)
+    {
+        var frame = course.NarrowsUp
+            ? new Frame3(new(0, 0, course.End), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
+            : Frame3.At(new(0, 0, course.Start));
+        LinePiece Own(double narrow, double wide) => new(new(narrow, 0), new(wide, course.Height));
+        var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
+        return new(
+            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.SeamAngle, course.RootGap - course.Shell.Rolls.SeamShrinkage),
+            frame,
+            Own(least, most),
+            Own(least - course.Across, most - course.Across))
+        {
+            Trim = course.Shell.Rolls.Trim,
+        };
     }
 
     /// <summary>In the frame of one of several segments, its middle over +X; of a single sheet the cone's own.</summary>

@@ -6,7 +6,7 @@ namespace Vessel.Parts;
 /// <summary>Where a head stands.</summary>
 /// <param name="Frame">Z out of the vessel. Origin on the vessel's axis: on the inner face of a flat head, else at the
 /// shell's end. X is the vessel's +X.</param>
-/// <param name="Radius">The shell's outer radius.</param>
+/// <param name="Radius">The shell's outer radius there.</param>
 public sealed record HeadSite(Frame3 Frame, double Radius)
 {
     public static HeadSite Top(VesselDesign vessel) => Of(vessel.Top, vessel.Shell, vessel.Shell.Height, 1);
@@ -30,6 +30,6 @@ public sealed record HeadSite(Frame3 Frame, double Radius)
         };
         var frame = new Frame3(
             new(0, 0, end - (up * inward)), Vector3.UnitX, up * Vector3.UnitY, up * Vector3.UnitZ);
-        return new(frame, shell.OuterRadius);
+        return new(frame, (up > 0 ? shell.AtEnd(PortHost.Top) : shell.AtEnd(PortHost.Bottom)).OuterRadius);
     }
 }

@@ -7,14 +7,15 @@ namespace Vessel.Parts;
 /// <summary>What an internal part fits: a sleeve by name, or the shell.</summary>
 internal static class InternalHost
 {
-    /// <summary>Id of the host's part.</summary>
-    public static string Id(string? fits) => fits is null ? Names.Shell : Slug.Of(fits);
+    /// <summary>Id of the part that a disc stands in.</summary>
+    public static string Id(DiscDesign disc, VesselDesign design) =>
+        disc.Fits is null ? Names.ShellPart(disc.Height, design) : Slug.Of(disc.Fits);
 
     public static string Name(string? fits) => fits ?? Names.Shell;
 
-    /// <summary>mm.</summary>
-    public static double InnerRadius(string? fits, VesselDesign design) =>
-        Sleeve(fits, design)?.InnerRadius ?? design.Shell.InnerRadius;
+    /// <summary>Of what a disc fits, mm.</summary>
+    public static double InnerRadius(DiscDesign disc, VesselDesign design) =>
+        Sleeve(disc.Fits, design)?.InnerRadius ?? design.Shell.InnerAt(disc.Height);
 
     /// <summary>Its lower and upper end, mm in the vessel's frame.</summary>
     public static Interval Heights(string? fits, VesselDesign design)

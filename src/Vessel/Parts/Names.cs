@@ -26,8 +26,18 @@ public static class Names
     public static string PortPart(PortHost host, VesselDesign vessel) =>
         IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
 
+    /// <summary>Id of the part of the shell that is welded to a head.</summary>
+    public static string ShellPart(PortHost end, VesselDesign vessel) => vessel.Shell.CourseOf(end).Id;
+
+    /// <summary>Id of the part of the shell at a height, mm.</summary>
+    public static string ShellPart(double height, VesselDesign vessel) => vessel.Shell.CourseAt(height).Id;
+
+    /// <summary>Ids of all parts of the shell.</summary>
+    public static ImmutableArray<string> ShellParts(VesselDesign vessel) => [.. vessel.Shell.Courses.Select(course => course.Id)];
+
     /// <summary>Id of the part that a port stands in.</summary>
     public static string PortPart(PortDesign port, VesselDesign vessel) =>
+        port.Host == PortHost.Shell ? ShellPart(port.Place.Height, vessel) :
         port.Host != PortHost.Shell && port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone
             ? ConePiece.IdOf(cone.SegmentAt(port.Place.Angle), port.Host, cone, vessel)
             : PortPart(port.Host, vessel);

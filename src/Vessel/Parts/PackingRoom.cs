@@ -19,7 +19,7 @@ internal static class PackingRoom
         var (from, to) = (lower.Height + lower.Thickness, upper.Height);
         if (to <= from)
             return 0;
-        var radius = InternalHost.InnerRadius(lower.Fits, design);
+        var radius = InternalHost.InnerRadius(lower, design);
         var through = sites.Sum(site => ThroughPort(site, from, to))
             + design.Inside.Sleeves.Where(sleeve => sleeve.Name != lower.Fits && sleeve.OutsideDiameter / 2 < radius)
                 .Sum(sleeve => ThroughSleeve(sleeve, design, from, to));

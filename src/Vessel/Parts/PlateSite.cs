@@ -14,7 +14,7 @@ namespace Vessel.Parts;
 public sealed record PlateSite(PlateBracket Bracket, double ShellRadius, double BoreRadius)
 {
     public static PlateSite Of(PlateBracket bracket, VesselDesign vessel) =>
-        new(bracket, vessel.Shell.OuterRadius, vessel.Shell.InnerRadius);
+        new(bracket, vessel.Shell.OuterAt(bracket.Height), vessel.Shell.InnerAt(bracket.Height));
 
     public ImmutableArray<ShellTab> Tabs => ShellTab.Of(Bracket);
 

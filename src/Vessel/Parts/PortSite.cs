@@ -64,18 +64,8 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
 
     private static PortSite OnShell(PortDesign port, ShellDesign shell)
     {
-        var place = port.Place;
-        var (sin, cos) = Math.SinCos(place.Angle);
-        var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
-        var (rise, level) = Math.SinCos(place.Tilt);
-        var reach = Math.Sqrt((shell.OuterRadius - place.Offset) * (shell.OuterRadius + place.Offset));
-        var frame = new Frame3(
-            (reach * outward) + (place.Offset * sideways) + (place.Height * Vector3.UnitZ),
-            (rise * outward) - (level * Vector3.UnitZ),
-            sideways,
-            (level * outward) + (rise * Vector3.UnitZ));
-        CylinderFootprint On(double radius) => new(radius, shell.OuterRadius, place.Offset, place.Tilt);
-        return new(port, frame, On(shell.OuterRadius), On(shell.InnerRadius), shell.Wall);
+        var footing = ShellFooting.Of(shell, port);
+        return new(port, footing.Axis, footing.Outside, footing.Inside, shell.Wall);
     }
 
     private static PortSite OnPlate(PortDesign port, FlatHead flat, HeadSite site)

@@ -17,7 +17,7 @@ public sealed record SaddleSite(SaddleBracket Bracket, double ShellRadius, doubl
     private const double Turn = -Math.PI / 2;
 
     public static SaddleSite Of(SaddleBracket bracket, VesselDesign vessel) =>
-        new(bracket, vessel.Shell.OuterRadius, vessel.Shell.InnerRadius);
+        new(bracket, vessel.Shell.OuterAt(bracket.Height), vessel.Shell.InnerAt(bracket.Height));
 
     public ImmutableArray<ShellTab> Tabs => ShellTab.Of(Bracket);
 

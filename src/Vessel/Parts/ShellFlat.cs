@@ -9,44 +9,48 @@ internal static class ShellFlat
 {
     private const double LetterHeight = 5;
 
+    private const int ScribedPieces = 72;
+
     /// <summary>Starts are tried every 5 degrees, so that the line is easy to find on the tube.</summary>
     private const int StartSteps = 72;
 
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(
-        VesselDesign vessel, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, WeldNumbers welds) =>
-        vessel.Shell.MadeFrom == StockForm.Sheet
-            ? Drawn(vessel, openings, slots, welds, Rolled(vessel.Shell))
-            : Drawn(vessel, openings, slots, welds, Wrapped(vessel.Shell, openings));
+    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots) => words.Course.IsRolled
+        ? Drawn(words, openings, slots, Rolled(words.Shell))
+        : Drawn(words, openings, slots, Wrapped(words.Shell, openings));
 
     /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
-    public static Flat Around(
-        VesselDesign vessel, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, WeldNumbers welds)
+    public static Flat Around(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots)
     {
-        var shell = vessel.Shell;
+        var shell = words.Shell;
         var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
-        return Drawn(vessel, openings, slots, welds, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
+        return Drawn(words, openings, slots, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
     }
 
     private static Flat Drawn(
-        VesselDesign vessel,
+        ShellWords words,
         ImmutableArray<ShellOpening> openings,
         ImmutableArray<ShellSlot> slots,
-        WeldNumbers welds,
         (Development Development, double Radius, double Width) laid)
     {
-        var shell = vessel.Shell;
+        var shell = words.Shell;
         var (development, radius, width) = laid;
         var rolled = development is RolledDevelopment;
+        ImmutableArray<Loop2> holes = [.. openings.Select(opening => opening.OnFlat(development, radius))];
+        ImmutableArray<Loop2> slotted = [.. slots.Select(slot => slot.OnFlat(development, radius))];
+        var scribed = openings.Select(opening => rolled && opening.IsScribed(shell)).ToList();
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
-            [
-                .. openings.Select(opening => opening.OnFlat(development, radius)),
-                .. slots.Select(slot => slot.OnFlat(development, radius)),
-            ]);
-        var marks = new FlatMarks(width, shell.Height, cut.Holes);
+            [.. holes.Where((_, i) => !scribed[i]), .. slotted]);
+        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted]);
+        if (development is RolledDevelopment { Trim: > 0 and var trim })
+        {
+            marks.AddVertical(trim, "trim", LetterHeight);
+            marks.AddVertical(width - trim, "trim", LetterHeight);
+        }
+
         for (var quarter = 0; quarter < 4; quarter++)
         {
             var x = development.Flatten(new(quarter * Math.PI / 2, 0)).U;
@@ -57,24 +61,38 @@ internal static class ShellFlat
         {
             var port = openings[i].Site.Port;
             marks.AddCross(development.Flatten(openings[i].AxisPlace));
-            marks.AddName($"{port.Name} {welds[port.Path]}", cut.Holes[i], LetterHeight);
+            marks.AddName($"{port.Name} {words.Welds[port.Path]}", holes[i], LetterHeight);
+            if (scribed[i])
+                Scribe(marks, holes[i]);
         }
 
-        marks.AddTitle(Title(vessel, welds), LetterHeight);
+        marks.AddTitle(words.Title, LetterHeight);
         AddArrows(marks, shell, rolled);
         return new(
             rolled ? FlatKind.Sheet : FlatKind.Wrap,
             cut,
             marks.ToImmutable(),
             [],
-            Notes(vessel, development),
+            words.Notes(development, scribed.Contains(true)),
             development,
             rolled ? "mean diameter" : "outside diameter");
     }
 
+    private static void Scribe(FlatMarks marks, Loop2 hole)
+    {
+        foreach (var edge in hole.Edges)
+        {
+            for (var i = 0; i < ScribedPieces; i++)
+                marks.AddLine(edge.At(edge.Domain.At((double)i / ScribedPieces)), edge.At(edge.Domain.At((i + 1.0) / ScribedPieces)));
+        }
+    }
+
     private static (Development Development, double Radius, double Width) Rolled(ShellDesign shell)
     {
-        var rolled = new RolledDevelopment(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.RootGap);
+        var rolled = new RolledDevelopment(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.BlankGap)
+        {
+            Trim = shell.Rolls.Trim,
+        };
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
 
@@ -105,41 +123,5 @@ internal static class ShellFlat
         marks.AddArrow(foot, foot + new Point2(0, length), "up", LetterHeight);
         if (rolled)
             marks.AddArrow(foot, foot + new Point2(length, 0), "roll", LetterHeight);
-    }
-
-    private static string Title(VesselDesign vessel, WeldNumbers welds)
-    {
-        var ends = $"top {welds[vessel.Top.Path]}  bottom {welds[vessel.Bottom.Path]}";
-        return vessel.Shell.MadeFrom == StockForm.Sheet
-            ? $"shell  seam {welds[WeldNumbers.LongSeam]}  {ends}"
-            : $"shell  {ends}";
-    }
-
-    private static ImmutableArray<string> Notes(VesselDesign vessel, Development development)
-    {
-        var shell = vessel.Shell;
-        var size = $"outside {NoteText.Length(shell.OutsideDiameter)} mm, wall {NoteText.Length(shell.Wall)} mm, height {NoteText.Length(shell.Height)} mm";
-        return development switch
-        {
-            WrappedDevelopment wrapped when shell.MadeFrom == StockForm.Sheet =>
-            [
-                $"ROLLED SHELL, {shell.Material.Name}, {size}",
-                "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
-                $"Left edge on the middle of the long seam, at {NoteText.Degrees(wrapped.Start)} deg. Not for a shell whose holes were cut in the flat.",
-            ],
-            WrappedDevelopment wrapped =>
-            [
-                $"SHELL FROM TUBE, {shell.Material.Name}, {size}",
-                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
-                $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
-            ],
-            _ =>
-            [
-                $"SHELL, {shell.Material.Name}, {size}",
-                "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
-                $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(shell.SeamAngle)} deg, root gap {NoteText.Length(shell.RootGap)} mm.",
-                "Blank on the mean diameter; rolls leave flat ends: pre-bend or trim.",
-            ],
-        };
     }
 }

@@ -7,10 +7,12 @@ namespace Vessel.Parts;
 /// <summary>
 /// The hole that a port asks of the shell, as curves in (angle round the vessel, height), counter-clockwise.
 /// </summary>
+/// <param name="Lift">Height of the part's lower edge, from which heights count, mm.</param>
 /// <param name="Outer">On the outer face; in a rolled shell on every face.</param>
 /// <param name="Inner">On the inner face.</param>
 internal sealed record ShellOpening(
     PortSite Site,
+    double Lift,
     Interval Domain,
     ImmutableArray<double> Breaks,
     Func<double, Point2> Outer,
@@ -26,30 +28,37 @@ internal sealed record ShellOpening(
         get
         {
             var at = Site.Frame.Origin;
-            return new(Math.Atan2(at.Y, at.X), at.Z);
+            return new(Math.Atan2(at.Y, at.X), at.Z - Lift);
         }
     }
 
-    public static ShellOpening Of(PortSite site, ShellDesign shell)
+    /// <param name="shell">The cylinder that the port stands in.</param>
+    public static ShellOpening Of(PortSite site, ShellDesign shell, double lift = 0)
     {
         var (outside, inside) = ((CylinderFootprint)site.Outside, (CylinderFootprint)site.Inside);
         var port = site.Port;
-        var origin = new Point2(port.Place.Angle, port.Place.Height);
+        var origin = new Point2(port.Place.Angle, port.Place.Height - lift);
         var radius = site.OpeningRadius;
         Point2 OnOutside(double phi) => origin + outside.Place(radius, phi);
         Point2 OutsideSlope(double phi) => outside.PlaceSlope(radius, phi);
         if (shell.MadeFrom == StockForm.Tube)
-            return new(site, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
+            return new(site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
 
         // The bore of a set-on tube is taken on the outer face, so that the hole stays under the tube's end.
         if (port.Joint == PortJoint.SetOn)
-            return new(site, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, OnOutside);
+            return new(site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, OnOutside);
 
         var outline = new WallOutline(outside, shell.InnerRadius, port.OuterRadius);
         var widened = new WidenedOutline(outline, shell.MidRadius, port.Clearance);
         Point2 Widened(double t) => origin + widened.At(t);
-        return new(site, WallOutline.Domain, WallOutline.Breaks, Widened, widened.Slope, Widened);
+        return new(site, lift, WallOutline.Domain, WallOutline.Breaks, Widened, widened.Slope, Widened);
     }
+
+    /// <summary>Holes over this share of the diameter roll unevenly. Common practice, no source.</summary>
+    public const double LargeShare = 0.25;
+
+    /// <summary>Whether it is left on a rolled shell's flat, to be cut later.</summary>
+    public bool IsScribed(ShellDesign shell) => shell.ScribesLargeHoles && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
 
     public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
         Domain,

@@ -5,19 +5,24 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The cylinder. Rolled from sheet its holes are cut square in the flat and the wall's radial planes stay radial; cut
-/// from tube they are drilled along each port's axis. Its frame is the vessel's.
+/// The shell, a part for each of its courses. Rolled from sheet a cylinder's holes are cut square in the flat and the wall's radial
+/// planes stay radial; cut from tube they are drilled along each port's axis, as in a cone. A cylinder's frame is the vessel's, moved up
+/// to its lower edge.
 /// </summary>
 internal static class ShellPart
 {
-    public static Part Build(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+        vessel.Shell.Courses.Select(course =>
+        {
+            var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course).ToImmutableArray();
+            return course.IsCone ? ConePart.Build(course, vessel, own, welds) : Cylinder(course, vessel, own, welds);
+        });
+
+    private static Part Cylinder(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
-        var shell = vessel.Shell;
-        var openings = sites
-            .Where(site => site.Port.Host == PortHost.Shell)
-            .Select(site => ShellOpening.Of(site, shell))
-            .ToImmutableArray();
-        var slots = ShellSlot.Of(vessel);
+        var (shell, lift) = (course.At(course.Start) with { Height = course.Height }, course.Start);
+        var openings = sites.Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
+        var slots = ShellSlot.Of(vessel, course, shell);
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [
@@ -26,36 +31,38 @@ internal static class ShellPart
             .. openings.Select(opening => opening.Rim(outer, inner)),
             .. slots.Select(slot => slot.Rim(outer, inner)),
         ]);
-        var flat = ShellFlat.Of(vessel, openings, slots, welds);
+        var words = new ShellWords(course, shell, vessel, welds);
+        var flat = ShellFlat.Of(words, openings, slots);
+        var outlines = new Queue<Loop2>(flat.Cut.Holes);
         var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height;
         return new(
-            Names.Shell,
-            Names.Shell,
+            course.Id,
+            course.Name,
             PartKind.Shell,
             shell.Material,
             shell.Wall,
             Stock(shell, flat),
-            [Frame3.Identity],
+            [Frame3.At(new(0, 0, lift))],
             solid,
             gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume),
             flat,
             [
-                .. openings.Select((opening, i) => Drilled(i + 1, opening, flat, shell)),
-                .. slots.Select((slot, i) => (slot, openings.Length + i)).Select(at => at.slot.ToHole(at.Item2 + 1, flat.From, flat.Cut.Holes[at.Item2])),
+                .. openings.Select((opening, i) => Drilled(i + 1, opening, flat, course.IsRolled && opening.IsScribed(shell) ? null : outlines.Dequeue(), shell)),
+                .. slots.Select((slot, i) => slot.ToHole(openings.Length + i + 1, flat.From, outlines.Dequeue())),
             ],
             shell.Path)
         {
-            Wrap = shell.MadeFrom == StockForm.Sheet && !(openings.IsEmpty && slots.IsEmpty) ? ShellFlat.Around(vessel, openings, slots, welds) : null,
+            Wrap = course.IsRolled && !(openings.IsEmpty && slots.IsEmpty) ? ShellFlat.Around(words, openings, slots) : null,
         };
     }
 
-    private static Hole Drilled(int number, ShellOpening opening, Flat flat, ShellDesign shell)
+    private static Hole Drilled(int number, ShellOpening opening, Flat flat, Loop2? outline, ShellDesign shell)
     {
         var centre = opening.AxisPlace;
         return opening.Site.HoleInHost(
             number,
             flat.From.Flatten(centre),
-            flat.Cut.Holes[number - 1],
+            outline,
             new(shell.OuterRadius * Turns.From(centre.U, 0), centre.V));
     }
 

@@ -7,8 +7,13 @@ namespace Vessel.Parts;
 /// <summary>The hole for a bracket's tab in a shell that is rolled from sheet; its walls are radial.</summary>
 internal sealed record ShellSlot(ShellTab Tab, ShellDesign Shell)
 {
-    public static ImmutableArray<ShellSlot> Of(VesselDesign vessel) =>
-        [.. vessel.Brackets.SelectMany(bracket => ShellTab.Of(bracket).Select(tab => new ShellSlot(tab, vessel.Shell)))];
+    /// <param name="shell">The course as a cylinder of its own; heights count from its lower edge.</param>
+    public static ImmutableArray<ShellSlot> Of(VesselDesign vessel, ShellCourse course, ShellDesign shell) =>
+    [
+        .. vessel.Brackets.Where(bracket => vessel.Shell.CourseAt(bracket.Height) == course)
+            .SelectMany(bracket => ShellTab.Of(bracket))
+            .Select(tab => new ShellSlot(tab with { Middle = tab.Middle - new Point2(0, course.Start) }, shell)),
+    ];
 
     /// <summary>Middle of the tab where it meets the outside: angle round the vessel and height.</summary>
     public Point2 Place => new(Tab.Bracket.Angle + Math.Asin(Tab.Middle.U / Shell.OuterRadius), Tab.Middle.V);

@@ -8,7 +8,7 @@ public static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
     [
-        ShellPart.Build(vessel, sites, welds),
+        .. ShellPart.Build(vessel, sites, welds),
         .. Head(PortHost.Top, vessel, sites, welds),
         .. Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.SelectMany(site => PortPart.Build(site, welds)),

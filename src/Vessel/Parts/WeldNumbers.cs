@@ -10,12 +10,20 @@ namespace Vessel.Parts;
 /// </summary>
 public sealed record WeldNumbers(ImmutableArray<string> Paths)
 {
-    /// <summary>The path that stands for the shell's long seam.</summary>
+    /// <summary>The path that stands for the long seam of a shell, or of its lowest course.</summary>
     public const string LongSeam = "shell.seam_angle";
+
+    /// <summary>The paths that stand for the long seams of all its rolled courses.</summary>
+    public static IEnumerable<string> LongSeams(ShellDesign shell) => shell.Courses.Where(course => course.IsRolled).Select(course => course.SeamPath);
+
+    /// <summary>Whether it is a seam of the shell itself: along it, or round it between two courses.</summary>
+    public static bool IsOfShell(string path, ShellDesign shell) =>
+        LongSeams(shell).Contains(path) || shell.Reducer?.GirthPaths.Contains(path) == true;
 
     public static WeldNumbers Of(VesselDesign vessel) => new(
     [
-        .. vessel.Shell.MadeFrom == StockForm.Sheet ? new[] { LongSeam } : [],
+        .. LongSeams(vessel.Shell),
+        .. vessel.Shell.Reducer?.GirthPaths ?? [],
         .. OfHead(vessel.Top),
         vessel.Top.Path,
         .. OfHead(vessel.Bottom),

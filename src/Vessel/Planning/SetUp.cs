@@ -34,9 +34,7 @@ public sealed record SetUp(
         };
         return
         [
-            .. design.Shell.MadeFrom == StockForm.Sheet
-                ? new[] { Held(OnShell("long seam", design.Shell, 0, design.Shell.SeamAngle, null, null, "up the whole height"), WeldNumbers.LongSeam) }
-                : [],
+            .. design.Shell.Courses.Where(course => course.IsRolled).Select(course => Held(Seam(course), course.SeamPath)),
             .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
             .. design.Inside.Sleeves.Select(sleeve => Held(
                 Inside(sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}"),
@@ -47,13 +45,19 @@ public sealed record SetUp(
         ];
     }
 
+    private static SetUp Seam(ShellCourse course) => course.Shell.IsPlain
+        ? OnShell("long seam", course.Shell, 0, course.SeamAngle, null, null, "up the whole height")
+        : OnShell(
+            $"long seam of {course.Name}", course.Shell, course.Start, course.SeamAngle, null, null,
+            FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
+
     private static SetUp Bracket(BracketDesign bracket, VesselDesign design) => bracket switch
     {
         PlateBracket plate => OnShell(
             plate.Name,
             design.Shell,
             plate.Height,
-            plate.Angle + Math.Asin(plate.Offset / design.Shell.OuterRadius),
+            plate.Angle + Math.Asin(plate.Offset / design.Shell.OuterAt(plate.Height)),
             plate.Offset == 0 ? null : plate.Offset,
             plate.Depth,
             FormattableString.Invariant(
@@ -82,7 +86,7 @@ public sealed record SetUp(
 
     private static SetUp OnShell(
         string what, ShellDesign shell, double height, double angle, double? offset, double? depth, string remark) => new(
-        what, "shell's lower edge", height, Turns.ToDegrees(Turns.From(angle, 0)), shell.OuterRadius * Turns.From(angle, 0), offset, depth, remark);
+        what, "shell's lower edge", height, Turns.ToDegrees(Turns.From(angle, 0)), shell.OuterAt(height) * Turns.From(angle, 0), offset, depth, remark);
 
     private static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
         new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height, remark + "; depth from the shell's upper edge");

@@ -27,6 +27,7 @@ internal static class WeldNotes
             "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
         WeldRole.GoreSeam => "seams in turn on opposite sides, each from the rim to the pole; check the rim's girth after every second",
         WeldRole.CrownSeam => "in quarters, opposite ones after each other",
+        WeldRole.GirthSeam => "girths matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
         WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",

@@ -10,6 +10,9 @@ public enum WeldRole
     /// <summary>Up the rolled shell.</summary>
     LongSeam,
 
+    /// <summary>Round the shell, between two of its courses.</summary>
+    GirthSeam,
+
     /// <summary>Between two gores.</summary>
     GoreSeam,
 
@@ -53,8 +56,8 @@ internal static class WeldRoles
     public static WeldRole Of(Joint joint, VesselDesign design)
     {
         var path = joint.Path;
-        if (path == WeldNumbers.LongSeam)
-            return WeldRole.LongSeam;
+        if (WeldNumbers.IsOfShell(path, design.Shell))
+            return design.Shell.Reducer?.GirthPaths.Contains(path) == true ? WeldRole.GirthSeam : WeldRole.LongSeam;
         if (path == design.Top.Path || path == design.Bottom.Path)
             return WeldRole.HeadSeam;
         if (design.Ports.Any(port => port.Path == path))
@@ -79,6 +82,6 @@ internal static class WeldRoles
 
     /// <summary>Whether it closes the wall that parts the inside from the air.</summary>
     public static bool IsWall(this WeldRole role) => role
-        is WeldRole.LongSeam or WeldRole.GoreSeam or WeldRole.CrownSeam or WeldRole.HeadSeam or WeldRole.PortSeam
+        is WeldRole.LongSeam or WeldRole.GirthSeam or WeldRole.GoreSeam or WeldRole.CrownSeam or WeldRole.HeadSeam or WeldRole.PortSeam
             or WeldRole.MitreSeam;
 }

@@ -17,14 +17,14 @@ internal static class HeadMeetings
         new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => vessel.Design.Head(end) switch
         {
             DishedHead { Gores: { } gores } head => Gores(vessel.Design, end, head, gores, blanks),
-            DishedHead head => Blank(Names.Of(end), Middle.Of(vessel.Design.Shell, head), blanks[Names.Of(end)]),
+            DishedHead head => Blank(Names.Of(end), Middle.Of(vessel.Design.Shell.AtEnd(end), head), blanks[Names.Of(end)]),
             _ => [],
         });
 
     private static IEnumerable<Meeting> Gores(
         VesselDesign design, PortHost end, DishedHead head, GoreDesign gores, IReadOnlyDictionary<string, CutPiece> blanks)
     {
-        var (middle, piece) = (Middle.Of(design.Shell, head), blanks[Slug.Of(Names.Gore(end))]);
+        var (middle, piece) = (Middle.Of(design.Shell.AtEnd(end), head), blanks[Slug.Of(Names.Gore(end))]);
         var (name, up) = (piece.Part.Name, end == PortHost.Top ? 1 : -1);
         var length = piece.Outline.Max(at => up * at.V);
         yield return new($"{name}'s rim", Math.Abs(piece.Outline.Min(at => up * at.V)), piece.Allowed);
@@ -39,7 +39,7 @@ internal static class HeadMeetings
         }
 
         var rims = piece.Outline.Where(at => up * at.V < piece.Allowed).Max(at => at.U) * 2 * gores.Count;
-        yield return new($"{name} round the shell", Math.Abs(rims - (Math.PI * (design.Shell.OutsideDiameter - head.Wall))), 2 * gores.Count * piece.Allowed * Lean);
+        yield return new($"{name} round the shell", Math.Abs(rims - (Math.PI * (design.Shell.AtEnd(end).OutsideDiameter - head.Wall))), 2 * gores.Count * piece.Allowed * Lean);
         // The cap goes on where the gores end.
         yield return new(
             $"{name} to cap", Math.Abs(middle.RadiusAt(length) - (gores.CapDiameter / 2)), (2 * piece.Allowed) + middle.Error);

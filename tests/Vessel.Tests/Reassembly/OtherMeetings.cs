@@ -17,9 +17,9 @@ internal static class OtherMeetings
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
         .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(
-            bracket, vessel.Design.Shell, TabMeetings.Plain(bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)]))),
+            bracket, vessel.Design.Shell.At(bracket.Height), TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
         .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
-            bracket, vessel.Design.Shell, pieces[Slug.Of(bracket.Name)], pieces[Names.Shell])),
+            bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)], pieces[Names.ShellPart(bracket.Height, vessel.Design)])),
     ];
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
@@ -29,7 +29,7 @@ internal static class OtherMeetings
     {
         if (vessel.Design.Head(end) is not FlatHead lid)
             yield break;
-        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell);
+        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
         var piece = pieces[name];
         var (level, up) = end == PortHost.Top ? (shell.Height, 1) : (0, -1);
         foreach (var at in piece.Outline)
@@ -69,7 +69,7 @@ internal static class OtherMeetings
     {
         if (vessel.Design.Head(end) is not ConeHead cone)
             yield break;
-        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell);
+        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
         var level = end == PortHost.Top ? shell.Height : 0;
         var port = vessel.Design.Ports.Single(port => port.Host == end && port.Place.Radius == 0);
         var sheets = pieces.Values.Where(piece => piece.Part.Kind == PartKind.Cone && piece.Part.Path == name)
@@ -92,29 +92,10 @@ internal static class OtherMeetings
                 var off = port.Joint == PortJoint.SetOn ? outside - (port.Bore / 2) : inside - (port.OutsideDiameter / 2) - port.Clearance;
                 yield return new($"{port.Name} in {name}", Math.Abs(off), piece.Allowed);
             }
-
-            // On the seam's edges neither round nor narrow: of each pair at one distance from the tip.
-            foreach (var from in Enumerable.Range(1, 3).Select(i => narrow + (i / 4.0 * (wide - narrow))))
-            {
-                var turn = (Math.PI / cone.Segments * Math.Sin(cone.HalfAngle)) - Math.Asin(cone.RootGap / 2 / from);
-                var way = end == PortHost.Top ? -1 : 1;
-                Point2 At(int side) => way * from * new Point2(Math.Sin(side * turn), Math.Cos(side * turn));
-                var edges = piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]]).ToList();
-                foreach (var side in new[] { -1, 1 })
-                    yield return new($"{name}'s seam edge", edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
-                // Rolled up, two edges stand the gap's arc apart, for which its chord is given; the neighbour's is the nearest.
-                var mine = piece.InVessel(At(1), cone.Wall / 2, number);
-                var apart = sheets.Min(other => (other.Cut.InVessel(At(-1), cone.Wall / 2, other.Number) - mine).Length);
-                var arc = 2 * Math.Asin(cone.RootGap / 2 / from) / Math.Sin(cone.HalfAngle);
-                yield return new($"{name}'s seam", Math.Abs(apart - (2 * FromAxis(mine) * Math.Sin(arc / 2))), 2 * piece.Allowed);
-            }
         }
-    }
 
-    private static double FromSegment(Point2 at, Point2 a, Point2 b)
-    {
-        var along = Math.Clamp((at - a).Dot(b - a) / (b - a).Dot(b - a), 0, 1);
-        return (a + (along * (b - a)) - at).Length;
+        foreach (var meeting in ConeSeams.Of(name, sheets, cone.HalfAngle, cone.RootGap, cone.Wall, end == PortHost.Top))
+            yield return meeting;
     }
 
     /// <summary>A sleeve touches the head that it hangs from, and is as long as it was asked for.</summary>

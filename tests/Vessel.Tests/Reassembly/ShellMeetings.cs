@@ -9,29 +9,62 @@ namespace Vessel.Tests.Reassembly;
 /// <summary>The shell with itself, its heads and its ports.</summary>
 internal static class ShellMeetings
 {
-    public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
+    [
+        .. vessel.Design.Shell.Courses.SelectMany(course => course.IsCone ? Cone(course, pieces[course.Id]) : Cylinder(course, vessel, pieces[course.Id])),
+        .. vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && site.Port.Joint == PortJoint.SetOn)
+            .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
+            .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
+        .. vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true })
+            .SelectMany(site => Flush(vessel.Design.Shell, site.Port, pieces[Slug.Of(site.Port.Name)])),
+    ];
+
+    private static IEnumerable<Meeting> Cylinder(ShellCourse course, Assembly vessel, CutPiece piece) =>
+    [
+        .. Ends(course, piece),
+        .. course.IsRolled ? LongSeam(course.At(course.Start), piece) : [],
+        .. Holes(course, vessel, piece),
+    ];
+
+    /// <summary>Its two ends lie where its neighbours expect them.</summary>
+    private static IEnumerable<Meeting> Ends(ShellCourse course, CutPiece piece)
     {
-        var shell = pieces[Names.Shell];
-        return
-        [
-            .. Ends(vessel, shell),
-            .. vessel.Design.Shell.MadeFrom == StockForm.Sheet ? LongSeam(vessel.Design.Shell, shell) : [],
-            .. Holes(vessel, shell),
-            .. vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && site.Port.Joint == PortJoint.SetOn)
-                .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
-                .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
-            .. vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true })
-                .SelectMany(site => Flush(vessel.Design.Shell, site.Port, pieces[Slug.Of(site.Port.Name)])),
-        ];
+        var heights = piece.InVessel(piece.Outline, 0).Select(p => p.Z).ToList();
+        yield return new($"{course.Name}'s lower end", Math.Abs(heights.Min() - course.Start), piece.Allowed);
+        yield return new($"{course.Name}'s upper end", Math.Abs(heights.Max() - course.End), piece.Allowed);
     }
 
-    /// <summary>Its two ends lie where the heads expect them.</summary>
-    private static IEnumerable<Meeting> Ends(Assembly vessel, CutPiece shell)
+    /// <summary>
+    /// Cut square, a cone's narrow edge is right on its inside and its wide edge on its outside, where its neighbours begin; the other
+    /// corner stands out by the wall times the sine of its lean, to be dressed off.
+    /// </summary>
+    private static IEnumerable<Meeting> Cone(ShellCourse course, CutPiece piece)
     {
-        var heights = shell.InVessel(shell.Outline, 0).Select(p => p.Z).ToList();
-        yield return new("shell's lower end", Math.Abs(heights.Min()), shell.Allowed);
-        yield return new("shell's upper end", Math.Abs(heights.Max() - vessel.Design.Shell.Height), shell.Allowed);
+        var (narrow, wide) = course.NarrowsUp ? (course.End, course.Start) : (course.Start, course.End);
+        var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
+        var lean = Math.Atan2(most - least, course.Height);
+        var (from, to) = (piece.Outline.Min(at => at.Length), piece.Outline.Max(at => at.Length));
+        foreach (var at in piece.Outline.Where(at => at.Length > to - piece.Allowed))
+        {
+            var (outside, inside) = (piece.InVessel(at, 0), piece.InVessel(at, course.Wall));
+            yield return new($"{course.Name}'s wide girth", Math.Abs(FromAxis(outside) - most), piece.Allowed * Stretch(course));
+            yield return new($"{course.Name}'s wide edge", Math.Abs(outside.Z - wide), piece.Allowed);
+            yield return new($"{course.Name} to dress", Math.Abs(Math.Abs(inside.Z - wide) - (course.Wall * Math.Sin(lean))), piece.Allowed);
+        }
+
+        foreach (var at in piece.Outline.Where(at => at.Length < from + piece.Allowed))
+        {
+            var (outside, inside) = (piece.InVessel(at, 0), piece.InVessel(at, course.Wall));
+            yield return new($"{course.Name}'s narrow girth", Math.Abs(FromAxis(inside) - (least - (course.Wall / Math.Cos(lean)))), piece.Allowed * Stretch(course));
+            yield return new($"{course.Name}'s narrow edge", Math.Abs(inside.Z - narrow), piece.Allowed);
+            yield return new($"{course.Name} to dress", Math.Abs(Math.Abs(outside.Z - narrow) - (course.Wall * Math.Sin(lean))), piece.Allowed);
+        }
+
+        foreach (var meeting in ConeSeams.Of(course.Name, [(piece, 0)], lean, course.RootGap, course.Wall, course.NarrowsUp))
+            yield return meeting;
     }
+
+    private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
     /// <summary>The two edges face each other over the root gap on the mean circle, all the way up.</summary>
     private static IEnumerable<Meeting> LongSeam(ShellDesign design, CutPiece shell)
@@ -46,39 +79,42 @@ internal static class ShellMeetings
         }
     }
 
-    private static IEnumerable<Meeting> Holes(Assembly vessel, CutPiece shell)
+    private static IEnumerable<Meeting> Holes(ShellCourse course, Assembly vessel, CutPiece shell)
     {
         var left = shell.Holes.ToList();
-        foreach (var site in vessel.Sites.Where(site => site.Port.Host == PortHost.Shell))
+        foreach (var site in vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Design.Shell.CourseAt(site.Port.Place.Height) == course))
         {
-            var axis = Axis(vessel.Design.Shell, site.Port.Place);
+            var axis = Axis(course, site.Port.Place);
             double From(Vector3 p) => (p - axis.Origin).Across(axis.Way).Length;
             var hole = left.MinBy(loop => loop.Average(at => (shell.InVessel(at, 0) - axis.Origin).Length));
             left.Remove(hole);
-            var drilled = vessel.Design.Shell.MadeFrom == StockForm.Tube || site.Port.Joint == PortJoint.SetOn;
+            var drilled = !course.IsRolled || site.Port.Joint == PortJoint.SetOn;
             if (drilled)
             {
                 foreach (var at in hole)
-                    yield return new($"hole for {site.Port.Name}", Math.Abs(From(shell.InVessel(at, 0)) - site.OpeningRadius), shell.Allowed * Stretch(vessel));
+                    yield return new($"hole for {site.Port.Name}", Math.Abs(From(shell.InVessel(at, 0)) - site.OpeningRadius), shell.Allowed * Stretch(course));
                 continue;
             }
 
             // Cut before rolling its wall runs along radii, and the clearance was given square to the line on the flat: seen
             // along a tilted tube it is less, but never less than nothing.
-            var room = hole.Min(at => Convex.Least(depth => From(shell.InVessel(at, depth)), 0, vessel.Design.Shell.Wall)) - site.Port.OuterRadius;
-            yield return new($"way for {site.Port.Name}", Meeting.Outside(room, 0, site.Port.Clearance), shell.Allowed * Stretch(vessel));
+            var room = hole.Min(at => Convex.Least(depth => From(shell.InVessel(at, depth)), 0, course.Wall)) - site.Port.OuterRadius;
+            yield return new($"way for {site.Port.Name}", Meeting.Outside(room, 0, site.Port.Clearance), shell.Allowed * Stretch(course));
         }
     }
 
     /// <summary>Rolling makes lengths round the outside longer than on the flat by this.</summary>
-    private static double Stretch(Assembly vessel) => vessel.Design.Shell.OuterRadius / vessel.Design.Shell.MidRadius;
+    private static double Stretch(ShellCourse course) =>
+        Math.Min(course.Low, course.High) is var radius ? radius / (radius - (course.Wall / 2)) : 0;
 
     /// <summary>The edge of a set-on tube's outside stands off the shell as the joint says, and no depth of its wall runs into it.</summary>
     private static IEnumerable<Meeting> Cope(Assembly vessel, PortSite site, CutPiece tube)
     {
-        var (port, radius) = (site.Port, vessel.Design.Shell.OuterRadius);
+        var (port, course) = (site.Port, vessel.Design.Shell.CourseAt(site.Port.Place.Height));
         var joint = vessel.Welds.Single(weld => weld.Joint.Path == port.Path).Joint;
-        double Off(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y)) - radius;
+        // Square to the line of a cone.
+        var lean = Math.Atan2(course.High - course.Low, course.Height);
+        double Off(Vector3 p) => (FromAxis(p) - course.Low - ((p.Z - course.Start) * Math.Tan(lean))) * Math.Cos(lean);
         var whole = port.WholeLength + ((WrappedDevelopment)tube.Part.Flat!.From).Lift;
         // The fitted line may tell the gap of a place beside it, as far off as it deviates.
         var beside = tube.Allowed / port.OuterRadius;
@@ -113,10 +149,10 @@ internal static class ShellMeetings
     private static bool IsOnSide(Point2 at, double radius, double close) => at.U < close || at.U > (Turns.Full * radius) - close;
 
     /// <summary>Of a port on the shell, from the design alone.</summary>
-    private static (Vector3 Origin, Vector3 Way) Axis(ShellDesign shell, PortPlace place)
+    private static (Vector3 Origin, Vector3 Way) Axis(ShellCourse course, PortPlace place)
     {
         var (outward, sideways) = (new Vector3(Math.Cos(place.Angle), Math.Sin(place.Angle), 0), new Vector3(-Math.Sin(place.Angle), Math.Cos(place.Angle), 0));
-        var reach = Math.Sqrt((shell.OuterRadius * shell.OuterRadius) - (place.Offset * place.Offset));
+        var reach = Math.Sqrt((course.Low * course.Low) - (place.Offset * place.Offset));
         return (
             (reach * outward) + (place.Offset * sideways) + (place.Height * Vector3.UnitZ),
             (Math.Cos(place.Tilt) * outward) + (Math.Sin(place.Tilt) * Vector3.UnitZ));

@@ -12,12 +12,40 @@ internal static class MockupVolume
     public static double Of(Assembly vessel)
     {
         var (design, shell) = (vessel.Design, vessel.Design.Shell);
-        return (Math.PI * shell.OuterRadius * shell.OuterRadius * shell.Height)
-            - (Math.PI * shell.InnerRadius * shell.InnerRadius * (shell.Height - Floor(design.Bottom) - Floor(design.Top)))
-            + Beyond(design.Bottom, shell) + Beyond(design.Top, shell)
+        return Shell(shell, Floor(design.Bottom), shell.Height - Floor(design.Top))
+            + Beyond(design.Bottom, shell.AtEnd(PortHost.Bottom)) + Beyond(design.Top, shell.AtEnd(PortHost.Top))
             + vessel.Sites.Sum(site => Port(site))
             + vessel.Parts.Where(part => part.Kind == PartKind.Bracket).Sum(part => part.Volume)
-            + design.Brackets.Sum(bracket => Gaps(bracket, design.Shell.OuterRadius));
+            + design.Brackets.Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
+    }
+
+    /// <summary>
+    /// The outside less the room between two heights, ring by ring: of courses with flat lids on cylinders. Where two courses meet the
+    /// printed wall is no thinner than the metal's square to either, so the room ends at the nearer of both: which is the least
+    /// radius that any course's inner line, drawn on past its ends, leaves where the shell narrows, the greatest where it widens.
+    /// </summary>
+    private static double Shell(ShellDesign shell, double low, double high)
+    {
+        if (shell.IsPlain)
+            return Math.PI * ((shell.OuterRadius * shell.OuterRadius * shell.Height) - (shell.InnerRadius * shell.InnerRadius * (high - low)));
+        double Line(ShellCourse course, double z, double less) => course.Low + ((course.High - course.Low) / course.Height * (z - course.Start)) - less;
+        double Inner(ShellCourse course, double z) => Line(course, z, course.Wall * double.Hypot(course.Height, course.High - course.Low) / course.Height);
+        double Room(double z)
+        {
+            if (shell.Courses is [var only])
+                return Inner(only, z);
+            var (below, cone, above) = (Inner(shell.Courses[0], z), Inner(shell.Courses[1], z), Inner(shell.Courses[2], z));
+            return below > above ? Math.Max(above, Math.Min(below, cone)) : Math.Min(above, Math.Max(below, cone));
+        }
+
+        return Turned(z => Line(shell.CourseAt(z), z, 0), 0, shell.Height) - Turned(Room, low, high);
+    }
+
+    /// <summary>By rings of equal height: exact to about 1e-9 of it where the radius has corners.</summary>
+    private static double Turned(Func<double, double> radius, double low, double high)
+    {
+        const int Rings = 50_000;
+        return Math.PI * (high - low) / Rings * Enumerable.Range(0, Rings).Sum(i => Math.Pow(radius(low + ((high - low) * (i + 0.5) / Rings)), 2));
     }
 
     /// <summary>How far the room stays inside the shell's end.</summary>

@@ -15,6 +15,7 @@ internal static class Shops
         rates: { {{string.Join(", ", HandRates.All.Select(rate => FormattableString.Invariant($"{rate.Name}: {1.5 * rate.Likely}")))}} }
         stock: { tube_length: 5 m, bar_length: 2 m, saw_kerf: 2 mm, grip_loss: 100 mm, sheet_length: 2 m, sheet_width: 1 m, sheet_margin: 12 mm, spacing: 8 mm }
         prices: { currency: EUR, sheet_by: used, length_by: whole, packing_per_kg: 30, spinning: 45, finish: 35, aluminium_per_kg: 6, stainless_per_kg: 5, mild_steel_per_kg: 2, rod_per_kg: 20, gas_per_m3: 12, laser_per_minute: 2, fitting: 15, labour_per_hour: 50 }
+        rolls: { least_diameter: 20 mm, flat_end: 0 mm, ends: trim, seam_shrinkage: 0.3 mm }
         bends: { aluminium: 0.40, stainless: 0.44, mild_steel: 0.42 }
         """;
 }

@@ -10,6 +10,8 @@ internal static class BracketHeightCheck
         // A shell whose height is at fault has no ends to reach beyond.
         if (double.IsNaN(shell.Height))
             return null;
+        if (OnCone(shown, shell, bracket, half) is { } cone)
+            return cone;
         if (!(bracket.Height - half < -Ring.Hair || bracket.Height + half > shell.Height + Ring.Hair))
             return null;
         var fits = 2 * half <= shell.Height;
@@ -19,5 +21,23 @@ internal static class BracketHeightCheck
             $"0 to {shown.Length(shell.Height)}",
             fits ? $"Use a height from {shown.Length(half)} to {shown.Length(shell.Height - half)}."
                 : $"Make the bracket at most {shown.Length(shell.Height)} high.");
+    }
+
+    /// <summary>Saddles and plates are made for a cylinder, and stand on one.</summary>
+    private static Fault? OnCone(Shown shown, ShellDesign shell, BracketDesign bracket, double half)
+    {
+        if (shell.IsPlain || !shell.Courses.Any(course => (course.IsCone || course != shell.CourseAt(bracket.Height))
+            && course.Start < bracket.Height + half - Ring.Hair && course.End > bracket.Height - half + Ring.Hair))
+        {
+            return null;
+        }
+
+        var fits = shell.Courses.Where(course => !course.IsCone && course.Height >= 2 * half)
+            .Select(course => $"{shown.Length(course.Start + half)} to {shown.Length(course.End - half)}").ToList();
+        return new(FaultCodes.BracketOnCone, $"{bracket.Path}.at.height", "The bracket does not stand on one cylinder of the shell.",
+            $"{shown.Length(bracket.Height - half)} to {shown.Length(bracket.Height + half)}", "within one cylinder",
+            fits.Count > 0 ? $"Use a height from {string.Join(", or from ", fits)}."
+                : shell.TopDiameter is not null ? "A conical shell takes no bracket yet: use a reducer with a cylinder high enough for it, or hang the vessel by a head."
+                : "Make the bracket lower, or a cylinder of the shell longer.");
     }
 }

@@ -10,9 +10,12 @@ internal static class BranchFitCheck
         .Select(p => Find(new Shown(design.Units), design.Shell, p))
         .OfType<Fault>();
 
-    private static Fault? Find(Shown shown, ShellDesign shell, PortDesign port)
+    private static Fault? Find(Shown shown, ShellDesign whole, PortDesign port)
     {
         var side = Math.Abs(port.Place.Offset);
+        if (whole.CourseAt(port.Place.Height) is { IsCone: true } cone)
+            return OnCone(shown, cone, port);
+        var shell = whole.At(port.Place.Height);
         if (side + port.OuterRadius > shell.OuterRadius)
         {
             return TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside",
@@ -44,5 +47,21 @@ internal static class BranchFitCheck
                 fits ? $"Use an offset of at most {shown.Length(room - radius)}, or a smaller port."
                     : $"Use a port whose {which} is at most {shown.Length(2 * room)} in diameter.");
         }
+    }
+
+    /// <summary>Every line of it and of its hole, which is drilled, must meet the cone.</summary>
+    private static Fault? OnCone(Shown shown, ShellCourse cone, PortDesign port)
+    {
+        var (side, room, hole) = (Math.Abs(port.Place.Offset), cone.OuterAt(port.Place.Height), ShellHole.HoleRadius(port));
+        if (!double.IsFinite(side + room + cone.Across + cone.Height + port.Place.Tilt + port.OuterRadius + hole) || !(Math.Min(cone.Low, cone.High) > cone.Across))
+            return null;
+        if (side >= room || ShellFooting.Of(cone.Shell, port) is not { } footing || !footing.Outside.Takes(Math.Max(port.OuterRadius, hole)))
+            return Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius, room);
+        return footing.Inside.Takes(hole) ? null
+            : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", hole, room - cone.Across);
+
+        Fault Misses(string code, string what, double radius, double limit) => new(
+            code, side > 0 ? $"{port.Path}.at.offset" : DesignCheck.SizePath(port), $"'{port.Name}' {what}.", shown.Length(side + radius),
+            $"less than about {shown.Length(limit)}", "Use a smaller offset, tilt or port.");
     }
 }

@@ -52,22 +52,24 @@ internal static class BranchReachCheck
                 : double.NaN;
         }
 
-        return ShellHole.Of(design.Shell, port) is null
-            ? double.NaN
-            : Math.Max(0, new BranchAxis(design.Shell, port.Place).GreatestReach(port.OuterRadius));
+        return ShellHole.Of(design.Shell, port) is null ? double.NaN
+            : design.Shell.CourseAt(port.Place.Height) is { IsCone: true }
+                ? Math.Max(0, BranchAxis.Phis().Max(phi => ShellFooting.Of(design.Shell, port).Outside.Reach(port.OuterRadius, phi)))
+            : Math.Max(0, new BranchAxis(design.Shell.At(port.Place.Height), port.Place).GreatestReach(port.OuterRadius));
     }
 
     private static double InsideRoom(VesselDesign design, PortDesign port)
     {
         if (port.Host == PortHost.Shell)
         {
-            return ShellHole.Of(design.Shell, port) is null
-                ? double.NaN
+            return ShellHole.Of(design.Shell, port) is null ? double.NaN
+                : port.InsideLength == 0 ? double.PositiveInfinity
+                : !design.Shell.IsPlain ? Slanted(design, port, ShellFooting.Of(design.Shell, port) is var foot ? foot.Axis : default, foot.Inside.Reach(0, 0))
                 : new BranchAxis(design.Shell, port.Place).GreatestInsideLength(port.OuterRadius);
         }
 
         if (port.InsideLength > 0 && Footing(design, port) is { } footing && port.Place is { SquareToSurface: true, Radius: > 0 })
-            return Slanted(design, port, footing);
+            return Slanted(design, port, HeadShape.Of(port.Host, design)!.Frame.Place(footing.Axis), footing.Inside.Reach(0, 0));
         return design.Shell.Height + Beyond(design, port.Host, port.Place.Radius)
             + Beyond(design, port.Host == PortHost.Top ? PortHost.Bottom : PortHost.Top, port.Place.Radius + port.OuterRadius);
     }
@@ -82,15 +84,17 @@ internal static class BranchReachCheck
             : double.NaN;
 
     /// <summary>From where the axis meets the inside to the first of the tube's lines that leaves the room on its far side.</summary>
-    private static double Slanted(VesselDesign design, PortDesign port, HeadFooting footing)
+    private static double Slanted(VesselDesign design, PortDesign port, Frame3 frame, double start)
     {
-        var (shell, frame) = (design.Shell, HeadShape.Of(port.Host, design)!.Frame.Place(footing.Axis));
-        var far = port.Host == PortHost.Top ? PortHost.Bottom : PortHost.Top;
+        var shell = design.Shell;
         var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
-        if (!(low < high && shell.InnerRadius > 0) || (HeadShape.Of(far, design) is null && design.Head(far) is not FlatHead))
+        if (!(low < high && shell.LeastInner(0, shell.Height) > 0)
+            || new[] { PortHost.Top, PortHost.Bottom }.Any(end => HeadShape.Of(end, design) is null && design.Head(end) is not FlatHead))
+        {
             return double.NaN;
+        }
+
         var inside = InsideProfile.Of(design);
-        var start = footing.Inside.Reach(0, 0);
         return Enumerable.Range(0, Lines).Min(i =>
         {
             var line = frame.ToOuter(Footprint.OnLine(port.OuterRadius, Turns.Full * i / Lines, start));

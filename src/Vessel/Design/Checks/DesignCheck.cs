@@ -13,6 +13,7 @@ internal static class DesignCheck
         return
         [
             .. WallCheck.Find(design),
+            .. ShellShapeCheck.Find(design),
             .. LidCheck.Find(design),
             .. HeadShapeCheck.Find(design),
             .. BranchFitCheck.Find(design),

@@ -18,7 +18,7 @@ internal static class HeadPortCheck
         var shown = new Shown(design.Units);
         foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell))
         {
-            var fault = design.Head(port.Host) is FlatHead flat ? OnFlat(shown, design.Shell, flat, port)
+            var fault = design.Head(port.Host) is FlatHead flat ? OnFlat(shown, design.Shell.AtEnd(port.Host), flat, port)
                 : HeadShape.Of(port.Host, design) is { } shape ? OnShape(shown, shape, port)
                 : AtTip(shown, design, port);
             if (fault is not null)
@@ -66,10 +66,10 @@ internal static class HeadPortCheck
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
     private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
-        design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.InnerRadius
+        design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, DesignCheck.SizePath(port), $"'{port.Name}' does not stay on the head, one wall from its rim.",
-                shown.Length(port.OutsideDiameter), $"less than {shown.Length(2 * design.Shell.InnerRadius)}", "Use a smaller port.")
+                shown.Length(port.OutsideDiameter), $"less than {shown.Length(2 * design.Shell.AtEnd(port.Host).InnerRadius)}", "Use a smaller port.")
             : null;
 
     /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>

@@ -9,7 +9,7 @@ internal static class HeadShapeCheck
         return new[] { PortHost.Top, PortHost.Bottom }
             .Select(end => design.Head(end) switch
             {
-                TorisphereHead head => Radii(shown, design.Shell, head),
+                TorisphereHead head => Radii(shown, design.Shell.AtEnd(end), head),
                 ConeHead cone => Tip(shown, design, end, cone),
                 _ => null,
             })

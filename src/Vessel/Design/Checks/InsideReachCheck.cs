@@ -40,12 +40,15 @@ internal static class InsideReachCheck
     {
         var angles = Enumerable.Range(0, Lines).Select(i => Turns.Full * i / Lines);
         if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is null ? null : [.. angles.Select(phi => Line(design.Shell, port, phi))];
+            return ShellHole.Of(design.Shell, port) is null ? null
+                : design.Shell.IsPlain ? [.. angles.Select(phi => Line(design.Shell, port, phi))]
+                : ShellFooting.Of(design.Shell, port) is var foot ? Along(foot.Axis, foot.Inside.Reach(0, 0)) : null;
         if (HeadShape.Of(port.Host, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing)
             return null;
-        var frame = shape.Frame.Place(footing.Axis);
-        var start = footing.Inside.Reach(0, 0);
-        return [.. angles.Select(phi => Line(frame.ToOuter(Footprint.OnLine(port.OuterRadius, phi, start)), -frame.Z))];
+        return Along(shape.Frame.Place(footing.Axis), footing.Inside.Reach(0, 0));
+
+        List<LineInward> Along(Frame3 frame, double start) =>
+            [.. angles.Select(phi => Line(frame.ToOuter(Footprint.OnLine(port.OuterRadius, phi, start)), -frame.Z))];
     }
 
     /// <summary>Seen so that it runs along -x: through a point of space in a direction that is not upright.</summary>

@@ -29,7 +29,8 @@ internal static class InsideSizeCheck
 
         if (wall >= outside / 2)
             yield return WallCheck.TooThick(shown, $"{sizePath}.wall", body.Name, wall, outside / 2);
-        var bore = 2 * design.Shell.InnerRadius;
+        // It goes in from the end that it hangs from.
+        var bore = 2 * design.Shell.LeastInner(body.Rings.Min(r => r.Low), design.Shell.Height);
         if (bore > 0 && outside >= bore)
         {
             yield return new Fault(FaultCodes.TooWideInside, $"{sizePath}.outside_diameter",
@@ -85,11 +86,23 @@ internal static class InsideSizeCheck
                 $"less than {shown.Length(disc.OutsideDiameter)}", "Make the opening smaller.");
         }
 
-        if (Height(shown, design, disc) is { } fault)
+        if ((Height(shown, design, disc) ?? InCone(shown, design, disc)) is { } fault)
             yield return fault;
 
         Fault Clearance(string what, string limit, string remedy) => new(FaultCodes.DiscDoesNotFit,
             $"{disc.Path}.clearance", $"'{disc.Name}' {what}.", shown.Length(disc.Clearance), limit, remedy);
+    }
+
+    private static Fault? InCone(Shown shown, VesselDesign design, DiscDesign disc)
+    {
+        var shell = design.Shell;
+        var cone = disc.Fits is not null || shell.IsPlain ? null
+            : shell.Courses.FirstOrDefault(course => (course.IsCone || course != shell.CourseAt(disc.Height))
+                && course.Start < disc.Height + disc.Thickness - Ring.Hair && course.End > disc.Height + Ring.Hair);
+        return cone is null ? null
+            : new(FaultCodes.DiscInCone, $"{disc.Path}.at.height", $"'{disc.Name}' does not stand in one cylinder of the shell.",
+                shown.Length(disc.Height), $"outside {shown.Length(cone.Start)} to {shown.Length(cone.End)}",
+                "Move it to a cylindrical part, or let it fit a sleeve.");
     }
 
     private static Fault? Height(Shown shown, VesselDesign design, DiscDesign disc)

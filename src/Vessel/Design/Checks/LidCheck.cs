@@ -8,15 +8,17 @@ internal static class LidCheck
         var shown = new Shown(design.Units);
         var height = design.Shell.Height;
         var (top, bottom) = (Depth(design.Top), Depth(design.Bottom));
-        foreach (var head in new[] { design.Top, design.Bottom }.OfType<FlatHead>())
+        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
+            if (design.Head(end) is not FlatHead head)
+                continue;
             if (Depth(head) >= height)
             {
                 yield return TooDeep(
                     shown, head.Path, $"The {head.Path} head takes up the whole shell.", Depth(head), height);
             }
 
-            if (Fit(shown, design.Shell, head) is { } fault)
+            if (Fit(shown, design.Shell.AtEnd(end), head) is { } fault)
                 yield return fault;
         }
 

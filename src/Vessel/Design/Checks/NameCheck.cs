@@ -18,6 +18,12 @@ internal static class NameCheck
 
         var taken = _ofTheVessel.ToDictionary(name => name, _ => "a part of every vessel", StringComparer.Ordinal);
         taken.Add("assembly", "the solid of the whole vessel");
+        if (file.Child("shell")?.Has("reducer") == true)
+        {
+            foreach (var course in ShellDesign.NamesOfThree)
+                taken.Add(Slug.Of(course), "a part of the shell");
+        }
+
         if (file.Child("capacity")?.Has("dipstick") == true)
             taken.Add(DipstickDesign.Name, "the dipstick");
         foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))

@@ -11,10 +11,10 @@ internal static class OverlapCheck
 
     private static IEnumerable<Fault> OnShell(ShellDesign shell, IReadOnlyList<ShellHole> holes)
     {
-        // The outside laid flat repeats every girth, so a neighbour may lie across its edge.
+        // The outside spread on a cylinder repeats every girth, so a neighbour may lie across its edge.
         var girth = Turns.Full * shell.OuterRadius;
-        var flats = holes.Select(h => h.Flat()).ToList();
-        var repeats = holes.Select(h => h.Flat(-girth).AddRange(h.Flat()).AddRange(h.Flat(girth))).ToList();
+        var flats = holes.Select(h => h.Flat(shell.OuterRadius)).ToList();
+        var repeats = holes.Select(h => new[] { -girth, 0, girth }.SelectMany(shift => h.Flat(shell.OuterRadius, shift)).ToList()).ToList();
         for (var later = 1; later < holes.Count; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)

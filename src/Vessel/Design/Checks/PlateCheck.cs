@@ -12,11 +12,12 @@ internal static class PlateCheck
 
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
-        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        var shown = new Shown(design.Units);
         foreach (var plate in design.Brackets.OfType<PlateBracket>())
         {
+            var shell = design.Shell.At(plate.Height);
             var cope = new PlateCope(plate, shell.OuterRadius);
-            if (BracketHeightCheck.Of(shown, shell, plate, cope.HalfHeight, "width") is { } off)
+            if (BracketHeightCheck.Of(shown, design.Shell, plate, cope.HalfHeight, "width") is { } off)
                 yield return off;
             if (cope.Furthest >= shell.OuterRadius)
             {

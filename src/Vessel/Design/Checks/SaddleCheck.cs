@@ -10,10 +10,10 @@ internal static class SaddleCheck
         var shown = new Shown(design.Units);
         return design.Brackets.OfType<SaddleBracket>().SelectMany(bracket => new[]
         {
-            Width(shown, design.Shell, bracket),
-            Ears(shown, design.Shell, bracket),
+            Width(shown, design.Shell.At(bracket.Height), bracket),
+            Ears(shown, design.Shell.At(bracket.Height), bracket),
             BracketHeightCheck.Of(shown, design.Shell, bracket, bracket.PlateHeight / 2, "height"),
-        }.Concat(holes.Select(h => OverPort(shown, design.Shell, bracket, h)))).OfType<Fault>();
+        }.Concat(holes.Select(h => OverPort(shown, design.Shell.At(bracket.Height), bracket, h)))).OfType<Fault>();
     }
 
     private static Fault? Width(Shown shown, ShellDesign shell, SaddleBracket bracket) =>

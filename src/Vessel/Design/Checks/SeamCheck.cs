@@ -8,22 +8,29 @@ internal static class SeamCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
-        var shell = design.Shell;
-        var half = shell.RootGap / 2 / shell.OuterRadius;
-        if (shell.MadeFrom != StockForm.Sheet || !double.IsFinite(shell.SeamAngle + half))
+        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        return shell.Courses.SelectMany(course =>
+            Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
+    }
+
+    private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)
+    {
+        var half = course.RootGap / 2 / Math.Min(course.Low, course.High);
+        if (!course.IsRolled || !double.IsFinite(course.SeamAngle + half))
             yield break;
-        var shown = new Shown(design.Units);
+        var key = course.SeamPath[(course.SeamPath.LastIndexOf('.') + 1)..];
         var taken = holes.Select(h => new Interval(h.Angles.Start - half, h.Angles.End + half)).ToList();
         for (var i = 0; i < holes.Count; i++)
         {
-            if (Turns.From(shell.SeamAngle, taken[i].Start) > taken[i].End)
+            if (Turns.From(course.SeamAngle, taken[i].Start) > taken[i].End)
                 continue;
             var remedy = FreeAngle(taken) is { } free
-                ? $"Turn the seam: 'seam_angle: {shown.Angle(free)}' is clear of every port."
+                ? $"Turn the seam: '{key}: {shown.Angle(free)}' is clear of every port."
                 : "Ports take the whole girth: use fewer or smaller ones, or make the shell from tube.";
+            var seam = course.Shell.IsPlain ? "shell's long seam" : $"long seam of the {course.Name}";
             yield return new Fault(FaultCodes.PortOverSeam, $"{holes[i].Port.Path}.at",
-                $"'{holes[i].Port.Name}' stands over the shell's long seam.",
-                $"seam at {shown.Angle(shell.SeamAngle)}",
+                $"'{holes[i].Port.Name}' stands over the {seam}.",
+                $"seam at {shown.Angle(course.SeamAngle)}",
                 $"outside {shown.Angle(taken[i].Start)} to {shown.Angle(taken[i].End)}", remedy);
         }
     }

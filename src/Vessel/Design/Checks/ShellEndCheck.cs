@@ -13,9 +13,33 @@ internal static class ShellEndCheck
                 hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
             var upper = new End(hole.Port, "upper", "top",
                 shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, LidCheck.Depth(design.Top), -1);
+            if (AcrossGirth(shown, shell, hole) is { } across)
+                yield return across;
             foreach (var fault in new[] { lower, upper }.Select(end => end.Find(shown, shell.Wall)).OfType<Fault>())
                 yield return fault;
         }
+    }
+
+    /// <summary>A wall of metal is left between a hole and the seam where two courses meet, and a port stands on one of them.</summary>
+    private static Fault? AcrossGirth(Shown shown, ShellDesign shell, ShellHole hole)
+    {
+        if (shell.IsPlain)
+            return null;
+        var course = shell.CourseAt(hole.Port.Place.Height);
+        var down = course.Start == 0 ? double.PositiveInfinity
+            : Math.Min(hole.HoleLow - course.Start - shell.Wall, hole.FootLow - course.Start);
+        var up = course.End == shell.Height ? double.PositiveInfinity
+            : Math.Min(course.End - hole.HoleHigh - shell.Wall, course.End - hole.FootHigh);
+        if (!(Math.Min(down, up) < 0))
+            return null;
+        var (low, high) = (hole.Port.Place.Height - down, hole.Port.Place.Height + up);
+        var remedy = down + up < 0 ? $"Use a smaller port, or make the {course.Name} longer."
+            : double.IsInfinity(down) ? $"Use a height of at most {shown.Length(high)}, or above the {course.Name}."
+            : double.IsInfinity(up) ? $"Use a height of at least {shown.Length(low)}, or below the {course.Name}."
+            : $"Use a height of about {shown.Length(low)} to {shown.Length(high)}, or another part of the shell.";
+        return new(FaultCodes.PortAcrossGirth, $"{hole.Port.Path}.at.height",
+            $"'{hole.Port.Name}' stands over the seam round the shell at {shown.Length(down < up ? course.Start : course.End)}, or its hole leaves less than a wall to it.",
+            shown.Length(Math.Min(down, up)), "at least 0", remedy);
     }
 
     /// <summary>One end of the shell as a hole sees it: distances inward from that edge, mm.</summary>

@@ -7,6 +7,7 @@ namespace Vessel.Design;
 /// <summary>The hole that a port needs in the shell, and its footprint on the outside.</summary>
 /// <param name="Hole">Outlines through the wall, from inside to outside; one where the hole is square to it.</param>
 /// <param name="Footprint">Of the port's own outside on the shell's outside.</param>
+/// <param name="OuterRadius">Of the shell at the port's height, mm.</param>
 internal sealed record ShellHole(
     PortDesign Port,
     ImmutableArray<ImmutableArray<(double Angle, double Z)>> Hole,
@@ -33,11 +34,14 @@ internal sealed record ShellHole(
 
     /// <summary>Whether the hole's walls run along the port's axis, rather than square to the sheet.</summary>
     public static bool RunsThroughWall(ShellDesign shell, PortDesign port) =>
-        port.Joint == PortJoint.SetIn || shell.MadeFrom == StockForm.Tube;
+        port.Joint == PortJoint.SetIn || shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true };
 
     /// <summary>Null for a port that does not fit its shell, or of which a size is at fault.</summary>
-    public static ShellHole? Of(ShellDesign shell, PortDesign port)
+    public static ShellHole? Of(ShellDesign whole, PortDesign port)
     {
+        if (whole.CourseAt(port.Place.Height) is { IsCone: true } cone)
+            return OnCone(cone, port);
+        var shell = whole.At(port.Place.Height);
         var radius = HoleRadius(port);
         var side = Math.Abs(port.Place.Offset);
         var deepest = RunsThroughWall(shell, port) ? shell.InnerRadius : shell.OuterRadius;
@@ -57,11 +61,37 @@ internal sealed record ShellHole(
             Outline(axis, shell.OuterRadius, port.OuterRadius), shell.OuterRadius);
     }
 
-    /// <summary>The outlines on the outside laid flat, mm along it from <paramref name="shift"/> and up.</summary>
-    public ImmutableArray<Polygon> Flat(double shift = 0) =>
+    /// <summary>Drilled along the port's axis.</summary>
+    private static ShellHole? OnCone(ShellCourse cone, PortDesign port)
+    {
+        var (radius, place) = (HoleRadius(port), port.Place);
+        // Written so that a NaN does not pass.
+        if (!(radius > 0 && Math.Min(cone.Low, cone.High) > cone.Across && double.IsFinite(cone.Start + cone.Height + cone.Low + cone.High)
+            && Math.Abs(place.Offset) < cone.OuterAt(place.Height) && double.IsFinite(place.Height + place.Angle + place.Tilt)))
+        {
+            return null;
+        }
+
+        var footing = ShellFooting.Of(cone.Shell, port);
+        return footing.Outside.Takes(Math.Max(radius, port.OuterRadius)) && footing.Inside.Takes(radius)
+            ? new(port, [Outline(footing.Inside, radius), Outline(footing.Outside, radius)], Outline(footing.Outside, port.OuterRadius), cone.OuterAt(place.Height))
+            : null;
+
+        ImmutableArray<(double Angle, double Z)> Outline(Footprint face, double around) =>
+        [
+            .. BranchAxis.Phis().Select(phi =>
+            {
+                var at = footing.At(face, around, phi);
+                return (place.Angle + Turns.Signed(Math.Atan2(at.Y, at.X) - place.Angle), at.Z);
+            }),
+        ];
+    }
+
+    /// <summary>The outlines spread out, mm along a cylinder of a radius from <paramref name="shift"/> and up.</summary>
+    public ImmutableArray<Polygon> Flat(double radius, double shift = 0) =>
     [
         .. Hole.Select(outline => new Polygon(new LinearRing(
-            [.. outline.Append(outline[0]).Select(p => new Coordinate((p.Angle * OuterRadius) + shift, p.Z))]))),
+            [.. outline.Append(outline[0]).Select(p => new Coordinate((p.Angle * radius) + shift, p.Z))]))),
     ];
 
     private static ImmutableArray<(double Angle, double Z)> Outline(BranchAxis axis, double onRadius, double around) =>

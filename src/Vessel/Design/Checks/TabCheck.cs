@@ -11,9 +11,22 @@ internal static class TabCheck
 
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
-        var (shown, shell) = (new Shown(design.Units), design.Shell);
-        var taken = new List<(string Name, Polygon[] Flat)>(holes.Select(hole => ($"the hole of '{hole.Port.Name}'", hole.Flat().ToArray())));
-        foreach (var bracket in design.Brackets)
+        var whole = design.Shell;
+        return whole.Courses.Where(course => !course.IsCone).SelectMany(course => Find(
+            new(design.Units),
+            whole.IsPlain ? whole : course.At(course.Start),
+            course,
+            holes.Where(hole => whole.IsPlain || whole.CourseAt(hole.Port.Place.Height) == course),
+            design.Brackets.Where(bracket => whole.IsPlain || whole.CourseAt(bracket.Height) == course)));
+    }
+
+    /// <param name="shell">The course as a cylinder.</param>
+    private static IEnumerable<Fault> Find(
+        Shown shown, ShellDesign shell, ShellCourse course, IEnumerable<ShellHole> holes, IEnumerable<BracketDesign> brackets)
+    {
+        var taken = new List<(string Name, Polygon[] Flat)>(
+            holes.Select(hole => ($"the hole of '{hole.Port.Name}'", hole.Flat(shell.OuterRadius).ToArray())));
+        foreach (var bracket in brackets)
         {
             if (bracket.Tabs is not { Count: > 0 } tabs || !IsWhole(shell, bracket, tabs))
                 continue;
@@ -29,7 +42,7 @@ internal static class TabCheck
             }
             else
             {
-                foreach (var inWay in OnShell(shown, shell, bracket, taken))
+                foreach (var inWay in OnShell(shown, shell, course, bracket, taken))
                     yield return inWay;
                 taken.Add(($"a slot of '{bracket.Name}'", [.. ShellTab.Of(bracket).Select(tab => Flat(tab, shell, 0))]));
             }
@@ -62,20 +75,21 @@ internal static class TabCheck
 
     /// <summary>The first thing that is in the way of each tab's slot.</summary>
     private static IEnumerable<Fault> OnShell(
-        Shown shown, ShellDesign shell, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
+        Shown shown, ShellDesign shell, ShellCourse course, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
     {
         var girth = Turns.Full * shell.OuterRadius;
         foreach (var tab in ShellTab.Of(bracket))
         {
             // A bracket beyond the shell's end is told as such.
-            if (tab.Section(0).Any(corner => corner.V < 0 || corner.V > shell.Height))
+            if (tab.Section(0).Any(corner => corner.V < course.Start || corner.V > course.End))
                 yield break;
             var (low, high) = (tab.Slot.Min(corner => corner.V), tab.Slot.Max(corner => corner.V));
-            if (low < shell.Wall - Ring.Hair || high > shell.Height - shell.Wall + Ring.Hair)
+            var (least, most) = (course.Start + shell.Wall, course.End - shell.Wall);
+            if (low < least - Ring.Hair || high > most + Ring.Hair)
             {
                 yield return new Fault(FaultCodes.SlotInTheWay, $"{bracket.Path}.at.height",
                     "A tab's slot leaves less than one wall of metal to an end of the shell.",
-                    $"{shown.Length(low)} to {shown.Length(high)}", $"{shown.Length(shell.Wall)} to {shown.Length(shell.Height - shell.Wall)}",
+                    $"{shown.Length(low)} to {shown.Length(high)}", $"{shown.Length(least)} to {shown.Length(most)}",
                     "Move the bracket along the shell.");
                 yield break;
             }

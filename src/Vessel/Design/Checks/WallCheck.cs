@@ -14,8 +14,9 @@ internal static class WallCheck
             yield return TooThick(shown, "shell.wall", "shell", shell.Wall, shell.OuterRadius);
         foreach (var head in new[] { design.Top, design.Bottom }.Where(head => head is not FlatHead))
         {
-            if (head.Wall >= shell.OuterRadius && shell.Wall < shell.OuterRadius)
-                yield return TooThick(shown, $"{head.Path}.wall", head.Path, head.Wall, shell.OuterRadius);
+            var radius = shell.AtEnd(head == design.Top ? PortHost.Top : PortHost.Bottom).OuterRadius;
+            if (head.Wall >= radius && shell.Wall < radius)
+                yield return TooThick(shown, $"{head.Path}.wall", head.Path, head.Wall, radius);
         }
 
         foreach (var port in design.Ports)

@@ -92,30 +92,6 @@ public static class KeyTable
         OneOf = [["tube", "bung"]],
     };
 
-    public static KeyMap Shell { get; } = new("the shell",
-    [
-        new("outside_diameter", KeyKind.Length, "Outside diameter") { Range = CommonKeys.Diameter },
-        new("inside_diameter", KeyKind.Length, "Inside diameter, instead of the outside") { Range = CommonKeys.Diameter },
-        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = CommonKeys.Wall },
-        new("height", KeyKind.Length, "From the lower to the upper edge") { IsRequired = true, Range = new(5, 10_000) },
-        new("made_from", KeyKind.Choice, "Rolled from sheet, or cut from tube")
-        {
-            IsRequired = true, Choices = ["sheet", "tube"],
-        },
-        new("seam_angle", KeyKind.Angle, "Where the long seam lies")
-        {
-            Default = "180 deg", Range = CommonKeys.Turn, AppliesWhen = new("made_from", "sheet"),
-        },
-        new("root_gap", KeyKind.Length, "Left open along the long seam before welding")
-        {
-            Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
-        },
-        CommonKeys.Material,
-    ])
-    {
-        OneOf = [["outside_diameter", "inside_diameter"]],
-    };
-
     public static KeyMap Accept { get; } = new("an accepted finding",
     [
         new("code", KeyKind.Text, "Of a warning or note, as it is reported") { IsRequired = true },
@@ -132,7 +108,7 @@ public static class KeyTable
             DefaultRule = "none: each part names its own",
         },
         new("dimensions", KeyKind.Sizes, "Named sizes, for use in any value"),
-        new("shell", KeyKind.Mapping, "The cylinder") { IsRequired = true, Map = Shell },
+        new("shell", KeyKind.Mapping, "The cylinder, frustum, or cylinders with a reducer between them") { IsRequired = true, Map = ShellKeys.Shell },
         Head("top", "What closes the upper end"),
         Head("bottom", "What closes the lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = Port },

@@ -99,6 +99,27 @@ public static class ShopKeys
         MayBeEmpty = true,
     };
 
+    public static KeyMap Rolls { get; } = new("the shop's rolls",
+    [
+        new("least_diameter", KeyKind.Length, "Inside diameter of the tightest cylinder that they make")
+        {
+            DefaultRule = "not known", Range = new(5, 10_000),
+        },
+        new("flat_end", KeyKind.Length, "What they leave flat at each end of a sheet: half their pitch or so")
+        {
+            DefaultRule = "not known", Range = new(0, 500),
+        },
+        Choice("ends", "What is done about flat ends: bent beforehand, or added to the blank and trimmed off", "pre_bend", "pre_bend", "trim"),
+        new("seam_shrinkage", KeyKind.Length, "By how much a long seam draws the girth in, added to the blank")
+        {
+            Default = "0 mm", Range = new(0, 5),
+            Source = $"{WeldingRates.Practice}: a butt draws in by about a tenth of its width; measure a trial piece",
+        },
+    ])
+    {
+        MayBeEmpty = true,
+    };
+
     public static KeyMap Bends { get; } = new("the shop's bends",
     [
         .. Enum.GetValues<MaterialFamily>().Select(Neutral),
@@ -115,6 +136,7 @@ public static class ShopKeys
         new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
         new("rates", KeyKind.Mapping, "How long handwork takes") { DefaultRule = "its own defaults", Map = Rates },
         new("stock", KeyKind.Mapping, "What is bought, and what cutting it takes") { DefaultRule = "its own defaults", Map = Stock },
+        new("rolls", KeyKind.Mapping, "What the rolls make, and leave flat") { DefaultRule = "its own defaults", Map = Rolls },
         new("prices", KeyKind.Mapping, "For a quote; what has none is in no total") { DefaultRule = "none: no quote", Map = Prices },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {

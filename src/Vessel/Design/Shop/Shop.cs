@@ -18,6 +18,8 @@ public sealed record Shop(
     ImmutableDictionary<MaterialFamily, double> BendLines,
     ImmutableArray<ShopFigure> Figures)
 {
+    public RollsShop Rolls { get; init; } = RollsShop.Unknown;
+
     private static readonly Lazy<Shop> _usual = new(() => ShopReader.Read("{}").Value!);
 
     /// <summary>No file: every figure is its default.</summary>

@@ -15,7 +15,10 @@ internal static class ShopBuilder
         HandRates.All.ToImmutableDictionary(rate => rate.Name, rate => Rate(file.Child("rates")!, rate)),
         Enum.GetValues<MaterialFamily>().ToImmutableDictionary(
             family => family, family => file.Child("bends")!.Number(ShopKeys.Of(family))),
-        [.. ShopFigures.Of(file, ShopKeys.File, units)]);
+        [.. ShopFigures.Of(file, ShopKeys.File, units)])
+    {
+        Rolls = RollsShop.Of(file.Child("rolls")!),
+    };
 
     private static StockShop Stock(Section section) => new(
         section.Number("tube_length"),

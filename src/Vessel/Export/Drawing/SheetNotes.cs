@@ -118,7 +118,7 @@ internal static class SheetNotes
         double[] outside =
         [
             front.Drawn.Bounds.Min.V, 0, .. build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Height),
-            design.Shell.Height, front.Drawn.Bounds.Max.V,
+            .. design.Shell.Girths, design.Shell.Height, front.Drawn.Bounds.Max.V,
         ];
         var inside = build.Parts
             .Where(built => DrawnVessel.IsInside(built.Part.Kind))
@@ -128,6 +128,7 @@ internal static class SheetNotes
                 return new[] { heights.Min(), heights.Max() };
             }))
             .Append(0)
+            .Concat(design.Shell.Girths)
             .Append(design.Shell.Height);
         return
         [
@@ -138,12 +139,14 @@ internal static class SheetNotes
         ];
     }
 
+    /// <summary>Of the lower edge, and below it of the upper one where that differs.</summary>
     private static IEnumerable<PdfItem> Widths(Build build, PlacedView front)
     {
-        var shell = build.Assembly.Design.Shell;
-        var units = new TwoUnits(build.Assembly.Design.Units);
-        var (a, b) = (front.On(new Vector3(0, -shell.OuterRadius, 0)), front.On(new Vector3(0, shell.OuterRadius, 0)));
-        return Ordinates.Across(a, b, front.Box.Min.V - 7, $"dia {units.Of(shell.OutsideDiameter).First}");
+        var (shell, units) = (build.Assembly.Design.Shell, new TwoUnits(build.Assembly.Design.Units));
+        IEnumerable<PdfItem> Across(double radius, double drop, string where) => Ordinates.Across(
+            front.On(new Vector3(0, -radius, 0)), front.On(new Vector3(0, radius, 0)), front.Box.Min.V - drop, $"dia {units.Of(2 * radius).First}{where}");
+        var (low, high) = (shell.OuterRadius, shell.AtEnd(Design.PortHost.Top).OuterRadius);
+        return low == high ? Across(low, 7, string.Empty) : Across(low, 7, " below").Concat(Across(high, 14, " above"));
     }
 
     /// <summary>Where ports and brackets stand round the vessel, on lines from its axis.</summary>

@@ -87,6 +87,12 @@ internal static class PartJson
     /// <summary>The origin is where the part's angle seam_deg at height 0 lies on the flat.</summary>
     private static void WriteDevelopment(Flat flat, SummaryWriter json)
     {
+        void Trimmed(double each)
+        {
+            if (each > 0)
+                json.Put("trim_mm", each);
+        }
+
         void Origin(double x, double y) => json.List("origin", [x, y], json.Value);
         switch (flat.From)
         {
@@ -96,7 +102,8 @@ internal static class PartJson
                 json.Put("k", rolled.K);
                 json.Put("seam_deg", Turns.ToDegrees(rolled.Seam));
                 json.Put("gap_mm", rolled.Gap);
-                Origin(-rolled.Gap / 2, 0);
+                Trimmed(rolled.Trim);
+                Origin(rolled.Trim - (rolled.Gap / 2), 0);
                 break;
             case WrappedDevelopment wrapped:
                 json.Put("kind", "wrapped");
@@ -114,6 +121,7 @@ internal static class PartJson
                 json.Put("half_angle_deg", Turns.ToDegrees(cone.HalfAngle));
                 json.Put("seam_deg", Turns.ToDegrees(cone.Seam));
                 json.Put("gap_mm", cone.Gap);
+                Trimmed(cone.Trim);
                 json.Put("side_mm", cone.SeamLength);
                 json.Limits("tip_to_edge_mm", cone.Lengths.Start, cone.Lengths.End);
                 Origin(0, 0);

@@ -89,7 +89,7 @@ internal sealed class CavityBuilder
     /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
     private PrismPiece OpenPartOf(DiscDesign disc, Can? can)
     {
-        var bore = can?.InnerRadius ?? _vessel.Shell.InnerRadius;
+        var bore = can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height);
         return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc), 0, bore);
     }
 
@@ -214,7 +214,7 @@ internal sealed class CavityBuilder
     /// <summary>Of the holes, and of the gap where there is one.</summary>
     private double Edges(DiscDesign disc, Can? can)
     {
-        var bore = 2 * (can?.InnerRadius ?? _vessel.Shell.InnerRadius);
+        var bore = 2 * (can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height));
         var gap = disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
         var holes = _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] }
             ? Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count
@@ -228,7 +228,7 @@ internal sealed class CavityBuilder
         var (low, high) = (disc.Height, disc.Height + disc.Thickness);
         return _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] } && field.Lattice.Count > 0
             ? new HolesEdge([.. field.Lattice.Centers()], field.Lattice.HoleRadius, low, high)
-            : new RoundEdge(can?.InnerRadius ?? _vessel.Shell.InnerRadius, low, high);
+            : new RoundEdge(can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height), low, high);
     }
 
     /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>

@@ -96,7 +96,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
         var offset = Math.Abs(site.Port.Place.Offset);
         double Away(double r) => Math.Sqrt(Math.Max(0, (r - offset) * (r + offset)));
-        var mouth = Away(assembly.Design.Shell.InnerRadius)
+        var mouth = Away(assembly.Design.Shell.InnerAt(site.Port.Place.Height))
             - (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength * Math.Cos(site.Port.Place.Tilt) : 0);
         return RoomSection.Inside(room, height)
             .Where(thing => thing.Name != port.Name && thing.Radius > offset)
@@ -123,7 +123,11 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
     private IEnumerable<FlowStage> Passages(Room room, double from, double to)
     {
-        var heights = RoomSection.Breaks(room, new(Math.Min(from, to), Math.Max(from, to)));
+        var whole = new Interval(Math.Min(from, to), Math.Max(from, to));
+        var heights = RoomSection.Breaks(room, whole);
+        // A shell's own bore changes where its courses meet.
+        if (room.Within is null)
+            heights = [.. heights.Concat(assembly.Design.Shell.Girths.Where(girth => girth > whole.Start && girth < whole.End)).Distinct().Order()];
         var spans = heights.Zip(heights.Skip(1)).ToList();
         if (to < from)
             spans.Reverse();

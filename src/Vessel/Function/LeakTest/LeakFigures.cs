@@ -29,8 +29,8 @@ internal static class LeakFigures
         var metal = Strengths.Of(shell.Material);
         FigureInput pressure = new("p", "test pressure", design.LeakTest.Pressure / PascalsPerMillibar, "mbar", "leak_test.pressure");
         yield return new(
-            "shell-stress", "s", "stress round the shell at the test", test.HoopStress, "MPa", "s = p D / 2t",
-            [pressure, new("D", "mean diameter", test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
+            "shell-stress", "s", "stress round the shell at the test", test.HoopStress, "MPa", shell.IsPlain ? "s = p D / 2t" : "s = p D / 2t, of a cone p D / 2t cos(a) on its wide end; the greatest of its parts",
+            [pressure, new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest", test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
             ThinWalls.ThinSource,
             new("D/t above 20, away from ends and ports", test.MeanDiameter > 20 * shell.Wall));
         foreach (var (name, head) in test.Ends)
@@ -40,16 +40,16 @@ internal static class LeakFigures
             {
                 yield return new(
                     $"{name}-stress", "s", $"stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
-                    [pressure, new("D", "mean diameter", shell.OutsideDiameter - head.Wall, "mm", head.Path), wall],
-                    ThinWalls.DishSource, new("D/t above 20, away from rim and ports; gores as round as the sphere", shell.OutsideDiameter > 21 * head.Wall));
+                    [pressure, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Wall, "mm", head.Path), wall],
+                    ThinWalls.DishSource, new("D/t above 20, away from rim and ports; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
                 continue;
             }
 
             var bends = test.EndDeflection(flat);
             var validity = new Validity(
                 "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than reckoned",
-                bends.High <= head.Wall / 2 && test.Free >= 10 * head.Wall);
-            FigureInput radius = new("a", "radius that is free", test.Free, "mm", "shell");
+                bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
+            FigureInput radius = new("a", "radius that is free", test.Free(head), "mm", "shell");
             yield return new(
                 $"{name}-stress", "s", $"stress in the flat {name} at the test", test.EndStress(head), "MPa",
                 "s = 3/4 p a^2 / t^2 clamped; 3 (3 + nu) / 8 p a^2 / t^2 simply supported; likely the mean",

@@ -25,21 +25,27 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
 
     public double TestPressure => Megapascals(Design.LeakTest.Pressure);
 
-    public double MeanDiameter => Shell.OutsideDiameter - Shell.Wall;
+    /// <summary>Of its widest part.</summary>
+    public double MeanDiameter => (2 * Shell.WidestRadius) - Shell.Wall;
 
-    public double HoopStress => ThinWalls.Hoop(TestPressure, MeanDiameter, Shell.Wall);
+    /// <summary>The greatest of its parts.</summary>
+    public double HoopStress => Shell.Courses.Max(course => ThinWalls.Cone(
+        TestPressure, (2 * Math.Max(course.Low, course.High)) - course.Wall, course.Wall, course.IsCone ? course.HalfAngle : 0));
 
     /// <summary>Each end once, as the design has it.</summary>
     public ImmutableArray<(string Name, HeadDesign Head)> Ends =>
         [(Names.Of(PortHost.Top), Design.Top), (Names.Of(PortHost.Bottom), Design.Bottom)];
 
-    /// <summary>Half of the bore that a flat end closes, mm.</summary>
-    public double Free => Shell.InnerRadius;
+    /// <summary>Half of the bore that an end closes, mm.</summary>
+    public double Free(HeadDesign head) => Rim(head).InnerRadius;
+
+    /// <summary>The shell where a head closes it.</summary>
+    public ShellDesign Rim(HeadDesign head) => Shell.AtEnd(head == Design.Top ? PortHost.Top : PortHost.Bottom);
 
     /// <summary>Clamped, between, simply supported; of a dish or cone the one value.</summary>
     public Amount EndStress(HeadDesign head)
     {
-        var across = Shell.OutsideDiameter - head.Wall;
+        var across = Rim(head).OutsideDiameter - head.Wall;
         switch (head)
         {
             case EllipsoidHead:
@@ -54,7 +60,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
 
         var poisson = Strengths.Of(head.Material).Poisson;
         var (clamped, supported) = (
-            ThinWalls.ClampedStress(TestPressure, Free, head.Wall), ThinWalls.SupportedStress(TestPressure, Free, head.Wall, poisson));
+            ThinWalls.ClampedStress(TestPressure, Free(head), head.Wall), ThinWalls.SupportedStress(TestPressure, Free(head), head.Wall, poisson));
         return new(clamped, (clamped + supported) / 2, supported);
     }
 
@@ -64,8 +70,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
         var metal = Strengths.Of(head.Material);
         var stiffness = ThinWalls.Stiffness(metal.Elasticity, metal.Poisson, head.Wall);
         var (clamped, supported) = (
-            ThinWalls.ClampedDeflection(TestPressure, Free, stiffness),
-            ThinWalls.SupportedDeflection(TestPressure, Free, stiffness, metal.Poisson));
+            ThinWalls.ClampedDeflection(TestPressure, Free(head), stiffness),
+            ThinWalls.SupportedDeflection(TestPressure, Free(head), stiffness, metal.Poisson));
         return new(clamped, (clamped + supported) / 2, supported);
     }
 

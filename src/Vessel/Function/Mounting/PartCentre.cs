@@ -16,7 +16,7 @@ internal static class PartCentre
         var design = assembly.Design;
         return part.Kind switch
         {
-            PartKind.Shell => LessHoles(part, Shell(design.Shell), assembly, PortHost.Shell),
+            PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => course.Id == part.Id) is { } course => Shell(part, course, assembly),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
             PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
@@ -33,8 +33,24 @@ internal static class PartCentre
         };
     }
 
-    private static (double Volume, Vector3 Centre) Shell(ShellDesign shell) => (
-        Math.PI * (shell.OutsideDiameter - shell.Wall) * shell.Wall * shell.Height, new(0, 0, shell.Height / 2));
+    private static Vector3 Shell(Part part, ShellCourse course, Assembly assembly)
+    {
+        // Of the solids that its two lines enclose: the outer one with its moment less the inner one's.
+        var (solid, hollow) = (Turned(course.Outer), Turned(course.Inner));
+        var volume = solid.Volume - hollow.Volume;
+        return LessHoles(
+            part,
+            (volume, new(0, 0, (solid.Moment - hollow.Moment) / volume)),
+            assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && Names.PortPart(site.Port, assembly.Design) == part.Id));
+    }
+
+    /// <summary>Of a frustum from radius p to q over h: pi h (p^2 + pq + q^2) / 3, its centre h (p^2 + 2pq + 3q^2) / 4 (p^2 + pq + q^2) up.</summary>
+    private static (double Volume, double Moment) Turned(LinePiece line)
+    {
+        var (p, q, h) = (line.A.U, line.B.U, line.B.V - line.A.V);
+        var volume = Math.PI / 3 * h * ((p * p) + (p * q) + (q * q));
+        return (volume, (volume * line.A.V) + (Math.PI / 12 * h * h * ((p * p) + (2 * p * q) + (3 * q * q))));
+    }
 
     private static (double Volume, Vector3 Centre) Lid(Part part, VesselDesign design)
     {

@@ -40,7 +40,7 @@ internal sealed record Separation(
             [.. path.Stages.Where(stage => stage.Rise > 0 && stage.Kind is StageKind.Passage or StageKind.Packing)],
             [.. path.Stages.Where(stage => stage.Packing is { } packing && StageLoss.FibreShare(packing) is not null)],
             front is null ? null : (inlet.Bore * 1e-3, front.Area / (Math.PI * inlet.Bore) * 1e-3),
-            inlet.Host == PortHost.Shell && Math.Abs(inlet.Place.Offset) >= LeastOffset * design.Shell.InnerRadius);
+            inlet.Host == PortHost.Shell && Math.Abs(inlet.Place.Offset) >= LeastOffset * design.Shell.InnerAt(inlet.Place.Height));
     }
 
     /// <summary>Where the gas rises slowest; null where it never does.</summary>

@@ -1,10 +1,11 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Planning;
 
 /// <summary>
 /// The shape of a part as far as it keeps a torch away, in closed form. A closed set: <see cref="RingBody"/>,
-/// <see cref="DomeBody"/>, <see cref="BoxBody"/>. Openings in it are not seen.
+/// <see cref="DomeBody"/>, <see cref="ConeBody"/>, <see cref="BoxBody"/>. Openings in it are not seen.
 /// </summary>
 /// <param name="Part">Id.</param>
 internal abstract record Obstacle(string Part)
@@ -100,6 +101,36 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
             var (x, y) = (o.X + (t * d.X), o.Y + (t * d.Y));
             return Math.Sqrt((x * x) + (y * y));
         }
+    }
+}
+
+/// <summary>A conical course of the shell, in the vessel's frame.</summary>
+internal sealed record ConeBody(string Part, ShellCourse Course) : Obstacle(Part)
+{
+    /// <summary>Places looked at along the part of a ray between its edges: they lie closer than a wall.</summary>
+    private const int Most = 400;
+
+    public override bool Stops(Vector3 from, Vector3 way)
+    {
+        // Beyond its own size nothing of it is left.
+        var reach = from.Length + (2 * (Course.Low + Course.High + Course.End));
+        var span = Slab(from.Z, way.Z, Course.Start + Skin, Course.End - Skin, (0, reach));
+        if (!(span.Start <= span.End))
+            return false;
+        var steps = (int)Math.Clamp(Math.Ceiling((span.End - span.Start) / (Course.Wall / 4)), 1, Most);
+        var last = 0;
+        for (var i = 0; i <= steps; i++)
+        {
+            var at = from + ((span.Start + ((span.End - span.Start) * i / steps)) * way);
+            var (ring, outer) = (double.Hypot(at.X, at.Y), Course.OuterAt(at.Z));
+            // Outside, in the wall, or inside; a ray that passes from one side to the other met the wall between two places.
+            var side = ring > outer - Skin ? 1 : ring < outer - Course.Across + Skin ? -1 : 0;
+            if (side == 0 || side == -last)
+                return true;
+            last = side;
+        }
+
+        return false;
     }
 }
 

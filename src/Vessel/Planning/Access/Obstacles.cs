@@ -12,8 +12,13 @@ internal static class Obstacles
     public static IEnumerable<Obstacle> Of(Assembly assembly)
     {
         var design = assembly.Design;
-        var shell = design.Shell;
-        yield return Ring(Names.Shell, shell.InnerRadius, shell.OuterRadius, 0, shell.Height);
+        foreach (var course in design.Shell.Courses)
+        {
+            yield return course.IsCone
+                ? new ConeBody(course.Id, course)
+                : Ring(course.Id, course.Low - course.Wall, course.Low, course.Start, course.End);
+        }
+
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
             foreach (var body in Head(end, design))

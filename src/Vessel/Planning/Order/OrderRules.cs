@@ -24,7 +24,7 @@ internal sealed class OrderRules
         var rules = new OrderRules(design, welds, tasks);
         return
         [
-            .. new[] { Parts(tasks), rules.Rolled(), rules.Shell(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
+            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
                 .SelectMany(links => links)
                 .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After))
                 .DistinctBy(link => (link.Before, link.After)),
@@ -45,9 +45,19 @@ internal sealed class OrderRules
         from link in new[] { new WorkLink(Id(seam), round, "the seam draws it out of round") }
             .Concat(_welds.Where(weld => weld != seam && weld.Joint.Between.Contains(part))
                 .Select(weld => new WorkLink(round, Id(weld), "it must be round before anything is fitted to it")))
-            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Id(disc.Fits) == part)
+            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Id(disc, _design) == part)
                 .Select(disc => new WorkLink(round, WorkTasks.Fitting(disc.Path), "it must be round before anything is fitted to it")))
         select link;
+
+    /// <summary>A shell of several courses is one before anything is fitted to it.</summary>
+    private IEnumerable<WorkLink> Girths()
+    {
+        var parts = Names.ShellParts(_design);
+        return from girth in _welds.Where(weld => weld.Role == WeldRole.GirthSeam)
+               from after in _welds.Where(weld => weld.Role is not (WeldRole.GirthSeam or WeldRole.LongSeam) && weld.Joint.Between.Any(parts.Contains)).Select(Id)
+                   .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null).Select(disc => WorkTasks.Fitting(disc.Path)))
+               select new WorkLink(Id(girth), after, "the shell is whole and straight before anything is fitted to it");
+    }
 
     /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>

@@ -57,7 +57,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
 
     private string Checked(WeldProcedure weld) => weld.Role switch
     {
-        WeldRole.LongSeam => Text($"root through all along; girth {Math.PI * _design.Shell.OutsideDiameter:0.0} mm by tape"),
+        WeldRole.LongSeam => $"root through all along; {Girth(_design.Shell.Courses.First(course => course.SeamPath == weld.Joint.Path))} by tape",
+        WeldRole.GirthSeam => "root through all round; straight by a rule along the outside, in four places",
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.MitreSeam => MitreCheck(weld),
@@ -66,6 +67,10 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the girth at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };
+
+    private static string Girth(ShellCourse course) => course.IsCone
+        ? Text($"girths {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
+        : Text($"girth {Turns.Full * course.Low:0.0} mm");
 
     /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
     private string Where(WeldProcedure weld) => weld.Role switch

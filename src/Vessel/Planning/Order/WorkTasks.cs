@@ -39,7 +39,7 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} {disc.Name} into {InternalHost.Name(disc.Fits)}",
-                Ranks.Inside, [InternalHost.Id(disc.Fits), Slug.Of(disc.Name)]);
+                Ranks.Inside, [InternalHost.Id(disc, design), Slug.Of(disc.Name)]);
         }
 
         foreach (var sleeve in design.Inside.Sleeves.Where(sleeve => sleeve.Fixed != Fixing.Weld))
@@ -122,6 +122,7 @@ internal static class WorkTasks
     private static int RankOf(PlannedWeld weld, VesselDesign design) => weld.Role switch
     {
         WeldRole.LongSeam => Ranks.LongSeam,
+        WeldRole.GirthSeam => Ranks.Girth,
         WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
         WeldRole.PortSeam => Ranks.Ports,
         WeldRole.MitreSeam => Ranks.Ports - 1,
@@ -142,7 +143,7 @@ internal static class WorkTasks
         {
             PartKind.Shell or PartKind.Skirt or PartKind.Sleeve => part.Stock.Form == "tube"
                 ? $"saw {part.Name} from tube{wrapped}, deburr"
-                : $"cut {part.Name} from sheet{openings}, deburr, roll",
+                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole.Outline is null) ? ", cut its scribed openings" : "")}",
             PartKind.Branch => IsCoped(part)
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
@@ -150,7 +151,7 @@ internal static class WorkTasks
             PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
             PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
-            PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone, drill its holes",
+            PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone{(part.Holes.IsEmpty ? "" : ", drill its holes")}",
             PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",
             PartKind.Crown => $"cut the blank of {part.Name}, dish it to a gauge; trim, drill",
             _ when holes > 0 => FormattableString.Invariant($"cut {many}{part.Name} with its {holes} holes, or from perforated sheet, deburr"),
@@ -173,6 +174,7 @@ internal static class WorkTasks
     {
         public const int Make = 0;
         public const int LongSeam = 10;
+        public const int Girth = 15;
         public const int Gores = 20;
         public const int Inside = 30;
         public const int Ports = 40;

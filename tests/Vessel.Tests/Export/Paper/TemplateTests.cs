@@ -41,7 +41,7 @@ public sealed class TemplateTests
     public void A_hole_laid_round_the_rolled_shell_is_the_bore(double offset, double tilt)
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
-        var part = ShellPart.Build(vessel, [site], WeldNumbers.Of(vessel));
+        var part = ShellPart.Build(vessel, [site], WeldNumbers.Of(vessel)).Single();
         var hole = Edges(WrapTemplate.Of(part, null, _paper)).MinBy(edge => edge.Points.Length > 4 ? PdfPlacing.Bounds(edge).Width : 1e9)!;
         var start = vessel.Shell.SeamAngle;
         var radius = vessel.Shell.OuterRadius;

@@ -1,0 +1,72 @@
+using Vessel.Geometry;
+
+namespace Vessel.Design;
+
+/// <summary>A length of shell between two level edges: a cylinder, or a cone of even wall.</summary>
+/// <param name="Name">Of its part.</param>
+/// <param name="Start">Height of its lower edge, mm in the vessel's frame.</param>
+/// <param name="End">Of its upper edge; not a number, or below the other, where a size is at fault.</param>
+/// <param name="Low">Outer radius at its lower edge, mm.</param>
+/// <param name="High">At its upper edge.</param>
+public sealed record ShellCourse(
+    ShellDesign Shell,
+    string Name,
+    double Start,
+    double End,
+    double Low,
+    double High,
+    StockForm MadeFrom,
+    double SeamAngle,
+    double RootGap)
+{
+    /// <summary>The path that stands for its long seam, and of the key that turns it.</summary>
+    public string SeamPath { get; init; } = string.Empty;
+
+    public string Id => Slug.Of(Name);
+
+    public bool IsCone => Low != High;
+
+    public bool IsRolled => MadeFrom == StockForm.Sheet;
+
+    public double Wall => Shell.Wall;
+
+    public double Height => End - Start;
+
+    /// <exception cref="ArgumentException">A size is at fault.</exception>
+    public Interval Heights => new(Start, End);
+
+    /// <summary>Between its axis and its line, radians; above zero whichever way it narrows.</summary>
+    public double HalfAngle => Math.Atan2(Math.Abs(High - Low), Height);
+
+    /// <summary>Whether it narrows upward.</summary>
+    public bool NarrowsUp => High < Low;
+
+    /// <summary>Of the wall cut level, mm.</summary>
+    public double Across => IsCone ? Wall * (double.Hypot(High - Low, Height) / Height) : Wall;
+
+    public double OuterAt(double height) => !IsCone || height == Start ? Low
+        : height == End ? High
+        : Low + ((High - Low) * ((height - Start) / Height));
+
+    public double InnerAt(double height) => OuterAt(height) - Across;
+
+    public double MidRadius => Low - (Wall / 2);
+
+    /// <summary>The line of the outside, upward.</summary>
+    public LinePiece Outer => new(new(Low, Start), new(High, End));
+
+    /// <summary>The line of the inside, upward.</summary>
+    public LinePiece Inner => new(new(Low - Across, Start), new(High - Across, End));
+
+    /// <summary>As a cylinder of its own, as wide and as thick as this is at a height.</summary>
+    public ShellDesign At(double height) => Shell with
+    {
+        OutsideDiameter = 2 * OuterAt(height),
+        Wall = Across,
+        MadeFrom = MadeFrom,
+        SeamAngle = SeamAngle,
+        RootGap = RootGap,
+        TopDiameter = null,
+        Reducer = null,
+    };
+}

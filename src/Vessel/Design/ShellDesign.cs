@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>
+/// The shell: a cylinder, a frustum, or two cylinders with a cone between them. Its lower edge is z = 0, and every edge is level. The
+/// sizes here are those of its lower end; what is told of a place asks for <see cref="At"/>, <see cref="AtEnd"/> or a course.
+/// </summary>
+/// <param name="OutsideDiameter">At the lower edge, mm.</param>
+/// <param name="SeamAngle">Where the long seam of a rolled shell lies, radians in [0, 2 pi).</param>
+/// <param name="RootGap">Gap left open along the long seam before welding, mm.</param>
+public sealed record ShellDesign(
+    string Path,
+    Material Material,
+    double OutsideDiameter,
+    double Wall,
+    double Height,
+    StockForm MadeFrom,
+    double SeamAngle,
+    double RootGap)
+{
+    public double OuterRadius => OutsideDiameter / 2;
+
+    public double InnerRadius => OuterRadius - Wall;
+
+    public double MidRadius => OuterRadius - (Wall / 2);
+
+    /// <summary>That it is rolled on.</summary>
+    public RollsShop Rolls { get; init; } = RollsShop.Unknown;
+
+    /// <summary>Whether holes over a quarter of the diameter are scribed on the flat, and cut when it is rolled.</summary>
+    public bool ScribesLargeHoles { get; init; }
+
+    /// <summary>What the blank is shorter than the girth, mm: the root gap, less what the seam draws in.</summary>
+    public double BlankGap => RootGap - Rolls.SeamShrinkage;
+
+    /// <summary>Outside, at the upper edge of a frustum, mm; null for a shell that is none.</summary>
+    public double? TopDiameter { get; init; }
+
+    /// <summary>Null for a shell of one diameter, and for a frustum.</summary>
+    public ReducerDesign? Reducer { get; init; }
+
+    /// <summary>Whether it is one cylinder.</summary>
+    public bool IsPlain => TopDiameter is null && Reducer is null;
+
+    /// <summary>Of the parts of a shell with a reducer, upward.</summary>
+    public static ImmutableArray<string> NamesOfThree { get; } = ["lower shell", "reducer", "upper shell"];
+
+    /// <summary>From the lower edge up; never empty.</summary>
+    public ImmutableArray<ShellCourse> Courses
+    {
+        get
+        {
+            var own = new ShellCourse(this, "shell", 0, Height, OuterRadius, (TopDiameter / 2) ?? OuterRadius, MadeFrom, SeamAngle, RootGap)
+            {
+                SeamPath = $"{Path}.seam_angle",
+            };
+            if (Reducer is not { } cone)
+                return [own];
+            var (low, high) = (cone.From, cone.From + cone.Length);
+            return
+            [
+                own with { Name = NamesOfThree[0], End = low },
+                new(this, NamesOfThree[1], low, high, OuterRadius, cone.Diameter / 2, StockForm.Sheet, cone.SeamAngle, cone.RootGap)
+                {
+                    SeamPath = $"{cone.Path}.seam_angle",
+                },
+                new(this, NamesOfThree[2], high, Height, cone.Diameter / 2, cone.Diameter / 2, cone.Above, cone.AboveSeamAngle, RootGap)
+                {
+                    SeamPath = $"{cone.Path}.above_seam_angle",
+                },
+            ];
+        }
+    }
+
+    /// <summary>The lower one where two meet.</summary>
+    public ShellCourse CourseAt(double height)
+    {
+        var courses = Courses;
+        foreach (var course in courses)
+        {
+            // Written so that a height at fault is the first one's.
+            if (!(height > course.End))
+                return course;
+        }
+
+        return courses[^1];
+    }
+
+    public ShellCourse CourseOf(PortHost end) => end == PortHost.Top ? Courses[^1] : Courses[0];
+
+    /// <summary>The cylinder that stands for the shell at a height: with its radii, its level wall, and its seam there.</summary>
+    public ShellDesign At(double height) => IsPlain ? this : CourseAt(height).At(height);
+
+    /// <summary>The same at the end that a head closes.</summary>
+    public ShellDesign AtEnd(PortHost end) => IsPlain ? this
+        : end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
+
+    public double OuterAt(double height) => IsPlain ? OuterRadius : CourseAt(height).OuterAt(height);
+
+    /// <summary>Of the narrower one where two courses meet.</summary>
+    public double InnerAt(double height) => IsPlain ? InnerRadius : LeastInner(height, height);
+
+    /// <summary>The narrowest of the bore between two heights, mm.</summary>
+    public double LeastInner(double low, double high)
+    {
+        if (IsPlain)
+            return InnerRadius;
+        var least = double.PositiveInfinity;
+        foreach (var course in Courses)
+        {
+            var (from, to) = (Math.Clamp(low, 0, Height) is var a && a < course.Start ? course.Start : a,
+                Math.Clamp(high, 0, Height) is var b && b > course.End ? course.End : b);
+            if (!(from > to))
+                least = Math.Min(least, Math.Min(course.InnerAt(from), course.InnerAt(to)));
+        }
+
+        return least;
+    }
+
+    public double WidestRadius => Courses.Max(course => Math.Max(course.Low, course.High));
+
+    /// <summary>Heights of the seams round it where two courses meet.</summary>
+    public ImmutableArray<double> Girths => [.. Courses.Skip(1).Select(course => course.Start)];
+
+    /// <summary>Of the outside, mm2.</summary>
+    public double OutsideArea => Courses.Sum(course => course.Outer.Area);
+}
+
+/// <summary>The cone between the two cylinders of a shell, always rolled, and the cylinder above it.</summary>
+/// <param name="From">Height of its lower edge, mm.</param>
+/// <param name="Length">Along the shell's axis, mm.</param>
+/// <param name="Diameter">Outside, of the shell above it, mm.</param>
+/// <param name="Above">How the cylinder above it is made.</param>
+/// <param name="AboveSeamAngle">Where that one's long seam lies, where it is rolled.</param>
+public sealed record ReducerDesign(
+    string Path,
+    double From,
+    double Length,
+    double Diameter,
+    double SeamAngle,
+    double RootGap,
+    StockForm Above,
+    double AboveSeamAngle)
+{
+    /// <summary>The paths that stand for the seams round its lower and its upper edge.</summary>
+    public ImmutableArray<string> GirthPaths => [$"{Path}.from", $"{Path}.length"];
+}

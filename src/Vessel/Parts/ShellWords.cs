@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>What the flat of a course of the shell says in words.</summary>
+/// <param name="Shell">The course as a cylinder of its own.</param>
+internal sealed record ShellWords(ShellCourse Course, ShellDesign Shell, VesselDesign Vessel, WeldNumbers Welds)
+{
+    private string Name => Course.Name.ToUpperInvariant();
+
+    public string Title => Course.IsRolled
+        ? $"{Course.Name}  seam {Welds[Course.SeamPath]}  {Ends(Course, Vessel, Welds)}"
+        : $"{Course.Name}  {Ends(Course, Vessel, Welds)}";
+
+    /// <summary>What is welded to its two edges, and by which weld.</summary>
+    public static string Ends(ShellCourse course, VesselDesign vessel, WeldNumbers welds)
+    {
+        var courses = vessel.Shell.Courses;
+        var i = courses.IndexOf(course);
+        var girths = vessel.Shell.Reducer?.GirthPaths ?? [];
+        var above = i == courses.Length - 1 ? $"top {welds[vessel.Top.Path]}" : $"{courses[i + 1].Name} {welds[girths[i]]}";
+        var below = i == 0 ? $"bottom {welds[vessel.Bottom.Path]}" : $"{courses[i - 1].Name} {welds[girths[i - 1]]}";
+        return $"{above}  {below}";
+    }
+
+    /// <param name="scribed">Whether openings are left to be cut later.</param>
+    public ImmutableArray<string> Notes(Development development, bool scribed)
+    {
+        var size = $"outside {NoteText.Length(Shell.OutsideDiameter)} mm, wall {NoteText.Length(Shell.Wall)} mm, height {NoteText.Length(Shell.Height)} mm";
+        return development switch
+        {
+            WrappedDevelopment wrapped when Course.IsRolled =>
+            [
+                $"ROLLED {Name}, {Shell.Material.Name}, {size}",
+                "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
+                $"Left edge on the middle of the long seam, at {NoteText.Degrees(wrapped.Start)} deg. Not for a shell whose holes were cut in the flat.",
+            ],
+            WrappedDevelopment wrapped =>
+            [
+                $"{Name} FROM TUBE, {Shell.Material.Name}, {size}",
+                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
+                $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
+            ],
+            _ =>
+            [
+                $"{Name}, {Shell.Material.Name}, {size}",
+                "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
+                $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(Shell.SeamAngle)} deg, root gap {NoteText.Length(Shell.RootGap)} mm.",
+                "Blank on the mean diameter.",
+                .. Rolling(Shell.Rolls, Shell.Rolls.Trim),
+                .. scribed ? new[] { "Openings over a quarter of the diameter are scribed only: cut them when it is rolled." } : [],
+            ],
+        };
+    }
+
+    /// <summary>What the rolls leave flat, and what the seam draws in.</summary>
+    /// <param name="trim">Added at each end, mm.</param>
+    public static IEnumerable<string> Rolling(RollsShop rolls, double trim)
+    {
+        yield return trim > 0 ? $"{NoteText.Length(trim)} mm are added at each end, which the rolls leave flat: cut them off at the lines when it is rolled."
+            : rolls.FlatEnd is { } flat ? $"The rolls leave {NoteText.Length(flat)} mm flat at each end: pre-bend them."
+            : "Rolls leave flat ends: pre-bend or trim.";
+        if (rolls.SeamShrinkage > 0)
+            yield return $"Longer by {NoteText.Length(rolls.SeamShrinkage)} mm than the girth less the gap: the seam draws it in.";
+    }
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Tests.Support;
+using Xunit;
+
+namespace Vessel.Tests.Parts;
+
+/// <summary>What a shop's rolls do to the flats of a shell, and what they cannot make.</summary>
+public sealed class RollingTests
+{
+    private const double Trim = 30;
+    private const double Shrinkage = 0.4;
+
+    private static readonly RollsShop _trimming = new(null, Trim, true, Shrinkage);
+
+    private static ShellDesign Shell => Designs.Shell(200, 2, 240) with { RootGap = 1.5, SeamAngle = 0.4 };
+
+    private static VesselDesign Vessel(ShellDesign shell, double bore = 40) => Designs.Vessel(
+        shell, Designs.Branch("inlet", bore + 4, 2, new(150, 2, 0, 0, 0)) with { Length = 60 }) with
+    {
+        Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),
+    };
+
+    private static Part Blank(ShellDesign shell, double bore = 40) =>
+        Assembly.Of(Vessel(shell, bore)).Parts.Single(part => part.Id == "shell");
+
+    private static (double From, double To) Across(Part part) =>
+        CurveMeasures.Bounds(part.Flat!.Cut.Outer) is var (low, high) ? (low.U, high.U) : default;
+
+    /// <summary>Girth of the mean diameter less the gap, more by what the seam draws in and by both flat ends; nothing else moves.</summary>
+    [Fact]
+    public void A_blank_grows_by_flat_ends_and_shrinkage()
+    {
+        var (plain, grown) = (Blank(Shell), Blank(Shell with { Rolls = _trimming }));
+        Near.Absolute((Math.PI * 198) - 1.5, Across(plain).To - Across(plain).From, 1e-9);
+        Near.Absolute((Math.PI * 198) - 1.5 + Shrinkage + (2 * Trim), Across(grown).To - Across(grown).From, 1e-9);
+        Near.Absolute(Across(plain).To + Shrinkage + (2 * Trim), Across(grown).To, 1e-9);
+        // Half of what the seam draws in lies on either side of it.
+        Near.Absolute(plain.Holes[0].Center.U + Trim + (Shrinkage / 2), grown.Holes[0].Center.U, 1e-9);
+        Near.Absolute(0, (grown.Flat!.From.Raise(grown.Holes[0].Center) - plain.Flat!.From.Raise(plain.Holes[0].Center)).Length, 1e-12);
+        // Both cuts are scribed from edge to edge.
+        foreach (var at in new[] { Trim, Across(grown).To - Trim })
+            Assert.Contains(grown.Flat.Marks.OfType<LineMark>(), line => Math.Abs(line.A.U - at) < 1e-9 && Math.Abs(line.B.U - at) < 1e-9 && Math.Abs(line.B.V - line.A.V) > 200);
+        Assert.Equal(plain.Volume, grown.Volume);
+    }
+
+    /// <summary>Along a cone's seam the strips are as wide all the way, and the scribed lines are the edges that it had without them.</summary>
+    [Fact]
+    public void The_flat_of_a_cone_grows_by_strips_along_its_seam()
+    {
+        var shell = Shell with { TopDiameter = 130 };
+        var (plain, grown) = (Blank(shell), Blank(shell with { Rolls = _trimming with { SeamShrinkage = 0 } }));
+        var edges = plain.Flat!.Cut.Outer.Edges.OfType<Line2>().ToList();
+        var outer = grown.Flat!.Cut.Outer.Edges.OfType<Line2>().ToList();
+        foreach (var edge in edges)
+        {
+            var (a, b) = (edge.At(edge.Domain.Start), edge.At(edge.Domain.End));
+            Assert.Contains(
+                grown.Flat.Marks.OfType<LineMark>(),
+                line => Math.Min((line.A - a).Length + (line.B - b).Length, (line.A - b).Length + (line.B - a).Length) < 1e-9);
+            var way = (b - a).Unit();
+            Near.Absolute(Trim, outer.Min(line => Math.Abs((line.At(line.Domain.Start) - a).Cross(way))), 1e-9);
+            Near.Absolute(Trim, outer.Min(line => Math.Abs((line.At(line.Domain.End) - a).Cross(way))), 1e-9);
+        }
+
+        Assert.Equal(plain.Volume, grown.Volume);
+    }
+
+    /// <summary>Over a quarter of the diameter: 49 mm of 196 is none, 51 is one.</summary>
+    [Theory]
+    [InlineData(49.9, false)]
+    [InlineData(50.1, true)]
+    public void A_large_hole_is_scribed_where_it_is_cut_later(double bore, bool large)
+    {
+        var (cut, scribed) = (Blank(Shell, bore), Blank(Shell with { ScribesLargeHoles = true }, bore));
+        Assert.Single(cut.Flat!.Cut.Holes);
+        Assert.Equal(large ? 0 : 1, scribed.Flat!.Cut.Holes.Length);
+        Assert.Equal(large, scribed.Holes[0].Outline is null);
+        Assert.Equal(cut.Volume, scribed.Volume);
+        Assert.Equal(cut.Solid.Genus, scribed.Solid.Genus);
+        // The scribed chain runs once round the outline that was cut: as long, within the arrow of its many chords.
+        var more = scribed.Flat.Marks.OfType<LineMark>().Sum(line => (line.B - line.A).Length) - cut.Flat.Marks.OfType<LineMark>().Sum(line => (line.B - line.A).Length);
+        if (large)
+            Near.Absolute(CurveMeasures.Length(cut.Flat.Cut.Holes[0]), more, 0.01 * bore);
+        else
+            Near.Absolute(0, more, 1e-9);
+        ImmutableArray<string> Codes(bool later) =>
+            [.. Compiler.Assess(Assembly.Of(Vessel(Shell with { ScribesLargeHoles = later }, bore))).Select(finding => finding.Code)];
+        Assert.Equal(large, Codes(false).Contains(FindingCodes.LargeHoleBeforeRolling));
+        Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(true));
+    }
+
+    /// <summary>196 mm inside; of a frustum the narrow end counts: 130 less two level walls, 2 / cos (atan (35 / 240)).</summary>
+    [Theory]
+    [InlineData(195.9, null, false)]
+    [InlineData(196.1, null, true)]
+    [InlineData(125.9, 130.0, false)]
+    [InlineData(126.0, 130.0, true)]
+    public void Rolls_make_nothing_tighter_than_they_do(double least, double? top, bool found)
+    {
+        var rolls = new RollsShop(least, null, false, 0);
+        var vessel = Vessel(Shell with { TopDiameter = top, Rolls = rolls });
+        var findings = Compiler.Assess(Assembly.Of(vessel with
+        {
+            Shop = Shop.Usual with { Rolls = rolls },
+            Top = Designs.Overlay("top", (top ?? 200) + 10),
+        }));
+        Assert.Equal(found, findings.Any(finding => finding.Code == FindingCodes.TighterThanRolls));
+    }
+
+    [Fact]
+    public void A_shop_file_tells_of_its_rolls()
+    {
+        var rolls = ShopReader.Read("rolls: { least_diameter: 90, flat_end: 25 mm, ends: trim, seam_shrinkage: 0.3 }").Value!.Rolls;
+        Assert.Equal(new RollsShop(90, 25, true, 0.3), rolls);
+        Assert.Equal((25, 0), (rolls.Trim, (rolls with { TrimsEnds = false }).Trim));
+        Assert.Equal(RollsShop.Unknown, Shop.Usual.Rolls);
+    }
+}
