@@ -23,6 +23,7 @@ public static class Assessment
         .. HoleRules.Of(assembly),
         .. PortRules.Of(assembly),
         .. InsideRules.Of(assembly),
+        .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),
         .. DutyRules.Of(assembly),
         .. SaddleRules.Of(assembly),

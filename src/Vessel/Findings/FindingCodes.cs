@@ -51,6 +51,7 @@ public static class FindingCodes
     public const string SealedRoom = "sealed-room";
     public const string FitUncertain = "fit-uncertain";
     public const string OutsideClash = "outside-clash";
+    public const string InsideClash = "inside-clash";
     public const string LigamentTooNarrow = "ligament-too-narrow";
     public const string InsertBeforePort = "insert-before-port";
     public const string NoRoomAtPort = "no-room-at-port";
@@ -91,6 +92,7 @@ public static class FindingCodes
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
         new(FitUncertain, "Sizes as far off as their processes let them be may use up a fit's clearance, or its press.", "Measure both parts before cutting, or give more clearance."),
         new(OutsideClash, "Tubes, fittings, brackets or a head's rim touch, or nearly touch, each other outside the vessel.", "Move, turn or shorten one of the two."),
+        new(InsideClash, "The inner end of a tube nearly touches what stands inside.", "Make its inside length smaller, or move one of the two."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),

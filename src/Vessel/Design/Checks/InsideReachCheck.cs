@@ -25,6 +25,27 @@ internal static class InsideReachCheck
     public static double? FirstMeeting(VesselDesign design, PortDesign port, InsideBody body) =>
         LinesOf(design, port) is { } lines ? FirstMeeting(port, lines, body) : null;
 
+    /// <summary>Z inward along the tube's axis, from where that passes the inside of what the tube stands in; null where it does not enter.</summary>
+    public static Frame3? AxisOf(VesselDesign design, PortDesign port)
+    {
+        if (port.Host == PortHost.Shell)
+            return ShellHole.Of(design.Shell, port) is null ? null : AxisOf(design.Shell, port.Place);
+        if (HeadShape.Of(port.Host, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing)
+            return null;
+        var frame = shape.Frame.Place(footing.Axis);
+        return new(frame.ToOuter(new(0, 0, footing.Inside.Reach(0, 0))), frame.X, -frame.Y, -frame.Z);
+    }
+
+    private static Frame3 AxisOf(ShellDesign shell, PortPlace place)
+    {
+        var (outside, inside) = (BranchAxis.HalfChord(shell.OuterRadius, place.Offset), BranchAxis.HalfChord(shell.InnerRadius, place.Offset));
+        var (forward, side) = (new Vector3(Math.Cos(place.Angle), Math.Sin(place.Angle), 0), new Vector3(-Math.Sin(place.Angle), Math.Cos(place.Angle), 0));
+        var inward = (-Math.Cos(place.Tilt) * forward) - (Math.Sin(place.Tilt) * Vector3.UnitZ);
+        var start = (inside * forward) + (place.Offset * side)
+            + ((place.Height + ((inside - outside) * Math.Tan(place.Tilt))) * Vector3.UnitZ);
+        return new(start, side, inward.Cross(side), inward);
+    }
+
     private static double? FirstMeeting(PortDesign port, List<LineInward> lines, InsideBody body) =>
         body.Rings.SelectMany(ring => lines.Select(line => line.FirstMeeting(ring, port.InsideLength))).Min();
 

@@ -14,6 +14,14 @@ internal readonly record struct Ring(double Inner, double Outer, double Low, dou
     public bool Meets(Ring other) => IsBeside(other)
         && Inner < other.Outer - Hair && other.Inner < Outer - Hair;
 
+    /// <summary>From a point to its metal, mm; 0 inside.</summary>
+    public double DistanceTo(Vector3 at)
+    {
+        var r = double.Hypot(at.X, at.Y);
+        return double.Hypot(
+            Math.Max(0, Math.Max(Inner - r, r - Outer)), Math.Max(0, Math.Max(Low - at.Z, at.Z - High)));
+    }
+
     /// <summary>How far along a line it first enters the metal; null where it does not. The start lies outside.</summary>
     /// <param name="along">Unit.</param>
     public double? FirstMeeting(Vector3 from, Vector3 along)
