@@ -16,7 +16,7 @@ internal static class ShellMeetings
             .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
             .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
         .. vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true })
-            .SelectMany(site => Flush(vessel.Design.Shell, site.Port, pieces[Slug.Of(site.Port.Name)])),
+            .SelectMany(site => Flush(vessel.Design.Shell.At(site.Port.Place.Height), site.Port, pieces[Slug.Of(site.Port.Name)])),
     ];
 
     private static IEnumerable<Meeting> Cylinder(ShellCourse course, Assembly vessel, CutPiece piece) =>

@@ -29,22 +29,14 @@ internal static class InsideReachCheck
     public static Frame3? AxisOf(VesselDesign design, PortDesign port)
     {
         if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is null ? null : AxisOf(design.Shell, port.Place);
-        if (HeadShape.Of(port.Host, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing)
-            return null;
-        var frame = shape.Frame.Place(footing.Axis);
-        return new(frame.ToOuter(new(0, 0, footing.Inside.Reach(0, 0))), frame.X, -frame.Y, -frame.Z);
+            return ShellHole.Of(design.Shell, port) is null || ShellFooting.Of(design.Shell, port) is not { } foot ? null : Inward(foot.Axis, foot.Inside);
+        return HeadShape.Of(port.Host, design) is { } shape && HeadFooting.Of(shape, port) is { } footing
+            ? Inward(shape.Frame.Place(footing.Axis), footing.Inside)
+            : null;
     }
 
-    private static Frame3 AxisOf(ShellDesign shell, PortPlace place)
-    {
-        var (outside, inside) = (BranchAxis.HalfChord(shell.OuterRadius, place.Offset), BranchAxis.HalfChord(shell.InnerRadius, place.Offset));
-        var (forward, side) = (new Vector3(Math.Cos(place.Angle), Math.Sin(place.Angle), 0), new Vector3(-Math.Sin(place.Angle), Math.Cos(place.Angle), 0));
-        var inward = (-Math.Cos(place.Tilt) * forward) - (Math.Sin(place.Tilt) * Vector3.UnitZ);
-        var start = (inside * forward) + (place.Offset * side)
-            + ((place.Height + ((inside - outside) * Math.Tan(place.Tilt))) * Vector3.UnitZ);
-        return new(start, side, inward.Cross(side), inward);
-    }
+    private static Frame3 Inward(Frame3 outward, Footprint inside) =>
+        new(outward.ToOuter(new(0, 0, inside.Reach(0, 0))), outward.X, -outward.Y, -outward.Z);
 
     private static double? FirstMeeting(PortDesign port, List<LineInward> lines, InsideBody body) =>
         body.Rings.SelectMany(ring => lines.Select(line => line.FirstMeeting(ring, port.InsideLength))).Min();
@@ -57,20 +49,11 @@ internal static class InsideReachCheck
                 $"at most {shown.Length(reach)}", "Make its inside length smaller.");
 
     /// <summary>Along the outside of the tube; null where it does not enter.</summary>
-    private static List<LineInward>? LinesOf(VesselDesign design, PortDesign port)
-    {
-        var angles = Enumerable.Range(0, Lines).Select(i => Turns.Full * i / Lines);
-        if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is null ? null
-                : design.Shell.IsPlain ? [.. angles.Select(phi => Line(design.Shell, port, phi))]
-                : ShellFooting.Of(design.Shell, port) is var foot ? Along(foot.Axis, foot.Inside.Reach(0, 0)) : null;
-        if (HeadShape.Of(port.Host, design) is not { } shape || HeadFooting.Of(shape, port) is not { } footing)
-            return null;
-        return Along(shape.Frame.Place(footing.Axis), footing.Inside.Reach(0, 0));
-
-        List<LineInward> Along(Frame3 frame, double start) =>
-            [.. angles.Select(phi => Line(frame.ToOuter(Footprint.OnLine(port.OuterRadius, phi, start)), -frame.Z))];
-    }
+    private static List<LineInward>? LinesOf(VesselDesign design, PortDesign port) => AxisOf(design, port) is not { } axis ? null :
+    [
+        .. Enumerable.Range(0, Lines).Select(i => Point2.Polar(port.OuterRadius, Turns.Full * i / Lines))
+            .Select(at => Line(axis.ToOuter(new(at.U, at.V, 0)), axis.Z)),
+    ];
 
     /// <summary>Seen so that it runs along -x: through a point of space in a direction that is not upright.</summary>
     private static LineInward Line(Vector3 point, Vector3 inward)
@@ -79,21 +62,6 @@ internal static class InsideReachCheck
         var forward = new Point2(-inward.X / level, -inward.Y / level);
         var at = new Point2(point.X, point.Y);
         return new(at.Dot(forward), forward.Cross(at), point.Z, -inward.Z, level);
-    }
-
-    private static LineInward Line(ShellDesign shell, PortDesign port, double phi)
-    {
-        var place = port.Place;
-        var outside = BranchAxis.HalfChord(shell.OuterRadius, place.Offset);
-        var inside = BranchAxis.HalfChord(shell.InnerRadius, place.Offset);
-        var (sin, cos) = Math.SinCos(place.Tilt);
-        var up = port.OuterRadius * Math.Cos(phi);
-        return new LineInward(
-            inside - (up * sin),
-            place.Offset + (port.OuterRadius * Math.Sin(phi)),
-            place.Height + ((inside - outside) * sin / cos) + (up * cos),
-            sin,
-            cos);
     }
 
     /// <summary>x forward, y sideways and z up at the start; s along it inward: x - s cos, y, z - s sin.</summary>
