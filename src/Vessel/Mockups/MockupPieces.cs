@@ -68,7 +68,9 @@ public static class MockupPieces
             var (rest, pegs) = (mesh, own);
             for (var i = 1; i < count; i++)
             {
-                var (below, above, set) = At(rest, way, low + ((high - low) * i / count));
+                // What cannot be cut stays longer than the bed, which the pieces' sizes show.
+                if (At(rest, way, low + ((high - low) * i / count)) is not var (below, above, set))
+                    continue;
                 cut.Add(new(below, pegs.AddRange(set)));
                 (rest, pegs) = (above, set);
             }
@@ -83,7 +85,8 @@ public static class MockupPieces
     private static double Count(double length, double room) =>
         length <= room ? 1 : Math.Ceiling(length / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2));
 
-    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) At(Mesh mesh, Vector3 way, double level)
+    /// <summary>Null where no cut comes out sound.</summary>
+    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs)? At(Mesh mesh, Vector3 way, double level)
     {
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
@@ -101,7 +104,14 @@ public static class MockupPieces
 
         // Rather with a needle than not at all.
         var last = Across(way, level);
-        return (PlaneCut.Of(mesh, Downward(last)).Mesh, PlaneCut.Of(mesh, last).Mesh, []);
+        try
+        {
+            return (PlaneCut.Of(mesh, Downward(last)).Mesh, PlaneCut.Of(mesh, last).Mesh, []);
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Seen from below the plane's Y points the other way.</summary>

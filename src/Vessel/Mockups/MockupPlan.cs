@@ -47,7 +47,7 @@ public sealed record MockupPlan
             List<ConvexBody> bodies =
             [
                 new Bar(new(0, 0, Outside.Start.V), new(0, 0, Outside.End.V), wide),
-                .. Ports.SelectMany(port => port.Bars(0)),
+                .. Ports.SelectMany(port => port.Bodies(0)),
                 .. Brackets.SelectMany(bracket => bracket.Hulls(bracket.InnerLevel)),
             ];
             double Along(Vector3 way) => bodies.Max(body => body.Furthest(way).Dot(way)) + bodies.Max(body => body.Furthest(-way).Dot(-way));

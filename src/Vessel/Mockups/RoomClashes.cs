@@ -55,7 +55,7 @@ internal static class RoomClashes
 
     private static RoomClash? WithVessel(PortRoom room, Bar bar, MockupPlan plan)
     {
-        var (distance, at) = BodyRoom.Of(bar, room.Port.Site.Frame, plan.Outside);
+        var (distance, at) = BodyRoom.Of(bar, room.Port.FrameAt(room.To), plan.Outside);
         if (distance >= Least)
             return null;
         var outside = plan.Outside;
