@@ -35,17 +35,19 @@ public static class Margins
 
     private static IEnumerable<Margin> Port(PortSite site, Assembly assembly)
     {
-        var (port, weld) = (site.Port, assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path));
+        var (port, weld) = (site.Port, Weld(site.Port.Path));
+        var aim = RootGap.Aim(port.Wall, assembly.Design.Shop.Welding);
         if (port.Joint == PortJoint.SetOn)
-        {
-            var aim = RootGap.Aim(port.Wall, assembly.Design.Shop.Welding);
             yield return new(FindingCodes.GapTooWide, $"gap at {port.Name}", weld.GapNormal, aim, "mm", true);
-        }
+        if (port.Elbow is { } elbow)
+            yield return new(FindingCodes.GapTooWide, $"gap at the mitres of {port.Name}", Weld(WeldNumbers.Mitre(elbow, 0)).GapNormal, aim, "mm", true);
 
         yield return new(
             FindingCodes.LipInBore, $"lip in the bore of {port.Name}", PortFit.Lip(site, assembly.Design), FitRules.LipWorthNaming, "mm", true);
         if (weld.Joint.Kind == JointKind.Fillet)
             yield return Angle(FindingCodes.GrooveAtFlank, $"widest angle at {port.Name}", weld);
+
+        WeldFigures Weld(string path) => assembly.Welds.Single(weld => weld.Joint.Path == path);
     }
 
     private static IEnumerable<Margin> Rolls(VesselDesign design)

@@ -48,7 +48,7 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     public static string Mitre(ElbowDesign elbow, int number) => string.Create(CultureInfo.InvariantCulture, $"{elbow.Path}.pieces[{number}]");
 
     /// <summary>An elbow is whole before it goes on.</summary>
-    private static IEnumerable<string> OfPort(PortDesign port) =>
+    public static IEnumerable<string> OfPort(PortDesign port) =>
         [.. Enumerable.Range(0, port.Elbow?.Mitres ?? 0).Select(i => Mitre(port.Elbow!, i)), port.Path];
 
     private static IEnumerable<string> OfCap(CapDesign cap) =>

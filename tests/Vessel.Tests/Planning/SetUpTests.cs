@@ -1,4 +1,5 @@
 using Vessel.Geometry;
+using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Tests.Support;
 using Xunit;
@@ -15,12 +16,11 @@ public sealed class SetUpTests
     public void The_measures_of_a_port_in_the_shell_lead_to_its_axis(string file)
     {
         var assembly = Plans.Of(file).Assembly;
-        var radius = assembly.Design.Shell.OuterRadius;
         var rows = SetUp.Of(assembly).ToDictionary(row => row.What);
 
         Assert.All(assembly.Sites.Where(site => site.Port.Host == Vessel.Design.PortHost.Shell), site =>
         {
-            var row = rows[site.Port.Name];
+            var (row, radius) = (rows[site.Port.Name], assembly.Design.Shell.OuterAt(site.Port.Place.Height));
             var angle = row.Arc!.Value / radius;
             var (sin, cos) = Math.SinCos(angle);
             var along = Math.Sqrt((radius * radius) - (row.FromAxis!.Value * row.FromAxis.Value));
@@ -31,20 +31,20 @@ public sealed class SetUpTests
         });
     }
 
-    /// <summary>Every weld but those of heads, their gores and their own seams holds something that is placed.</summary>
+    /// <summary>Every weld but those of heads, of the shell's courses, of gores and their own seams holds something that is placed.</summary>
     [Theory]
     [MemberData(nameof(DesignFiles))]
     public void Each_row_names_the_welds_that_hold_it(string file)
     {
         var plan = Plans.Of(file);
         var placed = SetUp.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
-        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
+        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
 
         Assert.Equal(placed.Count, placed.Distinct().Count());
         Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());
         Assert.All(
             plan.Assembly.Sites,
-            site => Assert.Equal([plan.Procedures.Single(weld => weld.Joint.Path == site.Port.Path).Joint.Number], SetUp.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
+            site => Assert.Equal(WeldNumbers.OfPort(site.Port).Select(path => plan.Procedures.Single(weld => weld.Joint.Path == path).Joint.Number), SetUp.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
     }
 
     /// <summary>Every port is shut; every weld of the wall and every thread is looked at, and no weld inside.</summary>
