@@ -11,18 +11,36 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
         [(-Math.Sqrt(0.6), 5.0 / 9), (0, 8.0 / 9), (Math.Sqrt(0.6), 5.0 / 9)];
 
     /// <summary>mm3.</summary>
-    public double Volume => Over(Upper, (_, _, z) => z) - Over(Lower, (_, _, z) => z);
+    public double Volume => Under(Upper) - Under(Lower);
 
     /// <summary>Where its mass acts.</summary>
+    /// <remarks>
+    /// Sums over 720 places round it and three through the wall: for smooth ends right to rounding; a corner in an end, as of tubes of
+    /// equal diameters, costs some 1e-6 of its size.
+    /// </remarks>
     public Vector3 Centre
     {
         get
         {
-            double Moment(Func<double, double, double, double> share) => Over(Upper, share) - Over(Lower, share);
-            return 1 / Volume * new Vector3(
-                Moment((r, phi, z) => r * Math.Cos(phi) * z),
-                Moment((r, phi, z) => r * Math.Sin(phi) * z),
-                Moment((_, _, z) => z * z / 2));
+            const int Around = 720;
+            var (middle, half) = ((OuterRadius + BoreRadius) / 2, (OuterRadius - BoreRadius) / 2);
+            var (volume, moment) = (0.0, Vector3.Zero);
+            foreach (var (end, sign) in new[] { (Upper, 1), (Lower, -1) })
+            {
+                for (var i = 0; i < Around; i++)
+                {
+                    var phi = Turns.Full * i / Around;
+                    foreach (var (at, weight) in _wall)
+                    {
+                        var r = middle + (at * half);
+                        var z = end.Through?.Invoke(r, phi) ?? Between(end, phi, at);
+                        var column = sign * weight * r * z;
+                        (volume, moment) = (volume + column, moment + (column * new Vector3(r * Math.Cos(phi), r * Math.Sin(phi), z / 2)));
+                    }
+                }
+            }
+
+            return 1 / volume * moment;
         }
     }
 
@@ -44,22 +62,22 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
             });
     }
 
-    /// <summary>The integral of f(r, phi, z) over an end's face, area element r dr dphi.</summary>
-    private double Over(TubeEnd end, Func<double, double, double, double> f)
+    /// <summary>Of an end that runs straight through the wall; from the bore at -1 to the outside at 1.</summary>
+    private static double Between(TubeEnd end, double phi, double at) =>
+        end.Inner(phi) + ((1 + at) / 2 * (end.Outer(phi) - end.Inner(phi)));
+
+    /// <summary>Volume from z = 0 up to an end, mm3.</summary>
+    private double Under(TubeEnd end)
     {
         if (end.Through is { } through)
-            return Quadrature.Ring(BoreRadius, OuterRadius, (r, phi) => f(r, phi, through(r, phi)), Accuracy);
+            return Quadrature.Ring(BoreRadius, OuterRadius, through, Accuracy);
         var (middle, half) = ((OuterRadius + BoreRadius) / 2, (OuterRadius - BoreRadius) / 2);
         return Quadrature.Periodic(
             phi =>
             {
-                var (outer, inner, sum) = (end.Outer(phi), end.Inner(phi), 0.0);
+                var sum = 0.0;
                 foreach (var (at, weight) in _wall)
-                {
-                    var r = middle + (at * half);
-                    sum += weight * r * f(r, phi, inner + ((1 + at) / 2 * (outer - inner)));
-                }
-
+                    sum += weight * (middle + (at * half)) * Between(end, phi, at);
                 return half * sum;
             },
             Interval.Turn,
