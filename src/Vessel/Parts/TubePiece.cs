@@ -11,7 +11,15 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
         [(-Math.Sqrt(0.6), 5.0 / 9), (0, 8.0 / 9), (Math.Sqrt(0.6), 5.0 / 9)];
 
     /// <summary>mm3.</summary>
-    public double Volume => Under(Upper) - Under(Lower);
+    public double Volume
+    {
+        get
+        {
+            // Heights are counted from well below the lower end: a relative error of heights that change sign is met nowhere.
+            var floor = Enumerable.Range(0, 16).Min(i => Lower.Outer(Turns.Full * i / 16)) - OuterRadius;
+            return Under(Upper, floor) - Under(Lower, floor);
+        }
+    }
 
     /// <summary>Where its mass acts.</summary>
     /// <remarks>
@@ -66,18 +74,18 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
     private static double Between(TubeEnd end, double phi, double at) =>
         end.Inner(phi) + ((1 + at) / 2 * (end.Outer(phi) - end.Inner(phi)));
 
-    /// <summary>Volume from z = 0 up to an end, mm3.</summary>
-    private double Under(TubeEnd end)
+    /// <summary>Volume from a level up to an end, mm3.</summary>
+    private double Under(TubeEnd end, double floor)
     {
         if (end.Through is { } through)
-            return Quadrature.Ring(BoreRadius, OuterRadius, through, Accuracy);
+            return Quadrature.Ring(BoreRadius, OuterRadius, (r, phi) => through(r, phi) - floor, Accuracy);
         var (middle, half) = ((OuterRadius + BoreRadius) / 2, (OuterRadius - BoreRadius) / 2);
         return Quadrature.Periodic(
             phi =>
             {
                 var sum = 0.0;
                 foreach (var (at, weight) in _wall)
-                    sum += weight * (middle + (at * half)) * Between(end, phi, at);
+                    sum += weight * (middle + (at * half)) * (Between(end, phi, at) - floor);
                 return half * sum;
             },
             Interval.Turn,
