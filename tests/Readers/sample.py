@@ -76,10 +76,11 @@ def summary(parts):
     welds = [{"name": "lid", "between": ["shell", "lid"], "length_mm": 301.5, "leg_mm": {"min": 2, "max": 2}, "filler_g": 7.1, "arc_min": 3.25},
              {"name": "inlet", "between": ["shell", "inlet"], "length_mm": 104.25, "leg_mm": {"min": 2, "max": 2.5}, "filler_g": 2.4, "arc_min": 1.5}]
     return {"schema": 1, "options": {"paper": "a4", "paper_thickness_mm": 0.1}, "parts": parts, "welds": welds, "findings": [],
+            "bought": [{"name": "packing", "mass_g": 12.5, "volume_ml": 200}, {"name": "fitting", "mass_g": None, "volume_ml": None}],
             "plan": {"set_up": [{"what": "inlet"}], "leak_test": {"blanks": [{"port": "inlet", "blank": "plug M14x1.5"}],
                                                                   "points": [{"where": "W1", "what": "lid to shell, all along"}]}},
             "totals": {"weld_length_mm": 405.75, "filler_g": 9.5, "arc_min": 4.75, "job_min": {"low": 30, "likely": 45, "high": 90},
-                       "mass_g": round(sum(p["mass_g"] * p["quantity"] for p in parts), 6)}}
+                       "mass_g": round(12.5 + sum(p["mass_g"] * p["quantity"] for p in parts), 6)}}
 
 
 def part(name, kind, thickness, quantity, placement, files, flat):
