@@ -40,9 +40,9 @@ public sealed class PortFixtureTests
     [Fact]
     public void Fixtures_of_random_vessels_keep_the_laws()
     {
-        var written = Enumerable.Range(0, 60).Sum(seed => AssertLawful(Asked(RandomDesigns.Built(seed))));
+        var written = Enumerable.Range(0, 24).Sum(seed => AssertLawful(Asked(RandomDesigns.Built(seed))));
 
-        Assert.True(written > 30, $"only {written} fixtures");
+        Assert.True(written > 12, $"only {written} fixtures");
     }
 
     /// <summary>
