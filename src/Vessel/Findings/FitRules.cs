@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -27,24 +28,16 @@ internal static class FitRules
         }
     }
 
-    private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld)
-    {
-        var port = site.Port;
-        var shop = assembly.Design.Shop.Welding;
-        var (aim, most) = (RootGap.Aim(port.Wall, shop), RootGap.Most(port.Wall, shop));
-        if (port.Joint == PortJoint.SetIn || weld.GapNormal <= aim)
-            return null;
-        var grave = weld.GapNormal > most;
-        return new(
-            FindingCodes.GapTooWide,
-            grave ? Severity.Error : Severity.Warning,
-            [Slug.Of(port.Name)],
-            $"{port.Name} stands off the {Names.Of(port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
-            + $"({NoteText.Length(weld.GapAxial)} mm along the tube); aim for {NoteText.Length(aim)} mm, "
-            + $"no more than {NoteText.Length(most)} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
-            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            assembly.Design.PlaceOf($"{port.Path}.cut"));
-    }
+    private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld) => site.Port is { Joint: PortJoint.SetIn } ? null
+        : TooWide(
+            assembly,
+            site.Port,
+            weld,
+            [Slug.Of(site.Port.Name)],
+            (aim, most) => $"{site.Port.Name} stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
+                + $"({NoteText.Length(weld.GapAxial)} mm along the tube); aim for {aim} mm, "
+                + $"no more than {most} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
+            $"{site.Port.Path}.cut");
 
     /// <summary>All mitres of an elbow are alike.</summary>
     private static Finding? MitreGap(Assembly assembly, PortSite site)
@@ -52,6 +45,21 @@ internal static class FitRules
         if (site.Port is not { Elbow: { } elbow } port)
             return null;
         var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.Mitre(elbow, 0));
+        return TooWide(
+            assembly,
+            port,
+            weld,
+            weld.Joint.Between,
+            (aim, most) => $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
+                + $"of the bend; aim for {aim} mm, no more than {most} mm: saw them (cut: sawn) or take more pieces.",
+            $"{elbow.Path}.cut");
+    }
+
+    /// <summary>Null where the gap is no wider than is aimed for.</summary>
+    /// <param name="message">From what is aimed for and what is the most, mm.</param>
+    private static Finding? TooWide(
+        Assembly assembly, PortDesign port, WeldFigures weld, ImmutableArray<string> parts, Func<string, string, string> message, string path)
+    {
         var shop = assembly.Design.Shop.Welding;
         var (aim, most) = (RootGap.Aim(port.Wall, shop), RootGap.Most(port.Wall, shop));
         if (weld.GapNormal <= aim)
@@ -60,11 +68,10 @@ internal static class FitRules
         return new(
             FindingCodes.GapTooWide,
             grave ? Severity.Error : Severity.Warning,
-            weld.Joint.Between,
-            $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside of the bend; aim for "
-            + $"{NoteText.Length(aim)} mm, no more than {NoteText.Length(most)} mm: saw them (cut: sawn) or take more pieces.",
+            parts,
+            message(NoteText.Length(aim), NoteText.Length(most)),
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            assembly.Design.PlaceOf($"{elbow.Path}.cut"));
+            assembly.Design.PlaceOf(path));
     }
 
     private static Finding? Lip(Assembly assembly, PortSite site)
