@@ -223,7 +223,7 @@ def questions(design):
     for port in design["ports"]:
         if port["in"] == "shell":
             metal += f" {opening(port, shell)} cut"
-            yield from branch(port, shell)
+            yield from branch(port, design)
         else:
             yield from on_head(port, design)
     yield "volume shell", f"{metal} volume"
@@ -255,13 +255,26 @@ def opening(port, shell):
     return cylinder(along(foot, way, -inward), way, sizes(port)[2], inward + port["length"])
 
 
-def branch(port, shell):
+def over(port, design):
+    """The end over whose seam a port of the shell stands as well, a half sphere; none of them leans so much that it matters here."""
+    at, outside = port["at"], sizes(port)[0]
+    if port["in"] != "shell":
+        return None
+    low, high = at["height"] - outside, at["height"] + outside
+    return "bottom" if low < 0 else "top" if high > design["shell"]["height"] else None
+
+
+def branch(port, design):
+    shell = design["shell"]
     outside, bore, _ = sizes(port)
     foot, way = axis(port, shell)
     inward = reach(port, shell)
     # A cone as far as no line of a port comes near its tip.
     beyond = 400 if lean(shell) == 0 else shell["height"] / 2
     whole = body(shell, -beyond, shell["height"] + beyond)
+    if end := over(port, design):
+        level = 0 if end == "bottom" else shell["height"]
+        whole = f"{body(shell, 0, shell['height'])} 0 0 {level} {outer_at(shell, level)} ball fuse"
     if port["joint"] == "set_on":
         start = along(foot, way, -inward)
         free = inward + port["length"]
@@ -325,7 +338,9 @@ def head(end, design):
     outer = shell["outside_diameter"] / 2
     holes = [port for port in design["ports"] if port["in"] == end]
     if given["shape"] == "hemisphere":
-        solid = f"0 0 0 {outer} ball 0 0 0 {outer - given['wall']} ball cut {upright(-2 * outer, 2 * outer, 0)} common"
+        level = 0 if end == "bottom" else shell["height"]
+        half = upright(level - 2 * outer, 2 * outer, level) if end == "bottom" else upright(level, 2 * outer, level + 2 * outer)
+        solid = f"0 0 {level} {outer} ball 0 0 {level} {outer - given['wall']} ball cut {half} common"
     else:
         # An inset plate passes the narrowest of the bore that it stands in.
         deep = given["thickness"] + given.get("recess", 0)
@@ -336,8 +351,12 @@ def head(end, design):
     for port in holes:
         angle = math.radians(port["at"].get("angle", 0))
         x, y = port["at"]["radius"] * math.cos(angle), port["at"]["radius"] * math.sin(angle)
-        low, high = (-2 * outer, 0) if given["shape"] == "hemisphere" else (-FAR, given["thickness"] + FAR)
+        low, high = (-FAR, given["thickness"] + FAR) if given["shape"] == "flat" \
+            else (level - 2 * outer, level) if end == "bottom" else (level, level + 2 * outer)
         solid += f" {cylinder((x, y, low), (0, 0, 1), sizes(port)[2], high - low)} cut"
+    for port in design["ports"]:
+        if over(port, design) == end:
+            solid += f" {opening(port, shell)} cut"
     return solid
 
 

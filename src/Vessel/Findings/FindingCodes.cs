@@ -53,6 +53,7 @@ public static class FindingCodes
     public const string OutsideClash = "outside-clash";
     public const string InsideClash = "inside-clash";
     public const string LigamentTooNarrow = "ligament-too-narrow";
+    public const string PortOverHeadSeam = "port-over-head-seam";
     public const string InsertBeforePort = "insert-before-port";
     public const string NoRoomAtPort = "no-room-at-port";
     public const string NoMockup = "no-mock-up";
@@ -94,6 +95,8 @@ public static class FindingCodes
         new(OutsideClash, "Tubes, fittings, brackets or a head's rim touch, or nearly touch, each other outside the vessel.", "Move, turn or shorten one of the two."),
         new(InsideClash, "The inner end of a tube nearly touches what stands inside.", "Make its inside length smaller, or move one of the two."),
         new(LigamentTooNarrow, "Two welds on the outside leave too little plate between them.", "Move one of the two parts, or turn the seam."),
+        new(PortOverHeadSeam, "A port stands over the seam between shell and head: weld crosses weld, and its hole waits for the seam.",
+            "Move it a few walls away from the seam, where there is room."),
         new(InsertBeforePort, "A port's inner end is in the way of what is put in from above.", "Put the port in afterwards, or shorten its inside_length."),
         new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),
         new(SealedRoom, "A room has no way to any port: heating it builds pressure.", "Give it windows, a drain hole or a free rim."),

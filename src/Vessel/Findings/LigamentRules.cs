@@ -64,12 +64,14 @@ internal static class LigamentRules
         design.Brackets.FirstOrDefault(bracket => WeldNumbers.OfBracket(bracket).Contains(joint.Path));
 
     /// <summary>
-    /// The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own. A port at the pole
-    /// ends a cone's seam.
+    /// The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own, as has a port over a head's
+    /// seam. A port at the pole ends a cone's seam.
     /// </summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
         BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || other.Path == design.Shell.CourseAt(bracket.Height).SeamPath)
-            : !(IsOfHead(other, design) && design.Ports.Any(port => port.Path == joint.Path && port.Host != PortHost.Shell && port.Place.Radius == 0));
+            : design.Ports.FirstOrDefault(port => port.Path == joint.Path) is not { } port
+                || (OverSeam.Of(design, port) is { } end ? other.Path != design.Head(end).Path
+                    : !(IsOfHead(other, design) && port is { Host: not PortHost.Shell, Place.Radius: 0 }));
 
     private static bool IsOfShell(Joint joint, VesselDesign design) =>
         WeldNumbers.IsOfShell(joint.Path, design.Shell) || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;

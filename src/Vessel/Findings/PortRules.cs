@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Findings;
 
@@ -34,6 +35,8 @@ internal static class PortRules
                 yield return grip;
             if (Pocket(site, design) is { } pocket)
                 yield return pocket;
+            if (Crossed(site, design) is { } crossed)
+                yield return crossed;
         }
 
         if (!assembly.Cavity.OpenPorts.Any())
@@ -65,6 +68,22 @@ internal static class PortRules
             + $"{port.Name}'s tube ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
             [new("share of area", share, LeastBoreShare, string.Empty)],
             design.PlaceOf($"{port.Path}.fitting"));
+    }
+
+    /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
+    private static Finding? Crossed(PortSite site, VesselDesign design)
+    {
+        if (site.Over is not { } end)
+            return null;
+        var (port, head, late) = (site.Port, Names.Of(end), WorkTasks.ClosingEnd(design) == end);
+        return new(
+            FindingCodes.PortOverHeadSeam,
+            late ? Severity.Warning : Severity.Note,
+            [Names.PortPart(port, design), head, Slug.Of(port.Name)],
+            $"{port.Name} stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
+            + (late ? ". It is the seam that closes the vessel: swarf falls in, and the root is out of reach." : "."),
+            [],
+            design.PlaceOf($"{port.Path}.at.height"));
     }
 
     /// <summary>Whether a hose finds a tube that is whole all round beyond an elbow's last mitre.</summary>

@@ -75,7 +75,7 @@ internal static class ShellRules
     private static IEnumerable<Finding> Of(ShellCourse course, Assembly assembly)
     {
         // Holes of a cone are drilled when it is rolled.
-        var cut = assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && !course.IsCone && !course.Shell.ScribesLargeHoles && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
+        var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone && !course.Shell.ScribesLargeHoles && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
         foreach (var site in cut)
         {
             var (width, limit) = (2 * site.OpeningRadius, ShellOpening.LargeShare * 2 * course.Low);

@@ -12,7 +12,7 @@ public static class PortFit
     /// <summary>
     /// How far the host's hole wall stands into the bore of a set-on port at most, mm. A rolled shell's hole is taken on
     /// its outer face and has radial walls, so that its lower edge stands in; so does a cone's tip, cut square to the sheet; one
-    /// drilled along the axis, or a plate's, is the bore itself: zero.
+    /// drilled along the axis, as over a head's seam, or a plate's, is the bore itself: zero.
     /// </summary>
     /// <remarks>
     /// Along a radial line of the hole's wall the distance from the port's axis is that from a line seen along it: least
@@ -23,7 +23,7 @@ public static class PortFit
         var port = site.Port;
         if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 } && vessel.Head(port.Host) is ConeHead cone)
             return cone.Wall * Math.Cos(cone.HalfAngle);
-        if (port.Host != PortHost.Shell || port.Joint != PortJoint.SetOn || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
+        if (port.Host != PortHost.Shell || site.Over is not null || port.Joint != PortJoint.SetOn || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
             return 0;
         var shell = vessel.Shell.At(port.Place.Height);
         return Enumerable.Range(0, Stations).Max(i => port.BoreRadius - Nearest(site, shell, Turns.Full * i / Stations));

@@ -14,7 +14,7 @@ internal static class PortSeam
         var end = TubeEnd.Of(site);
         return new(
             welds[port.Path],
-            $"{port.Name} to {Names.Of(port.Host)}",
+            $"{port.Name} to {Names.Of(port.Host)}{(site.Over is { } head ? $" and {Names.Of(head)}" : "")}",
             [Names.PortPart(port, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,
             Interval.Turn,

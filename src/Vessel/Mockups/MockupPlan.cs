@@ -59,11 +59,15 @@ public sealed record MockupPlan
     {
         var options = design.Mockup;
         var outside = BodyProfiles.Outside(design);
-        var plan = With(options.IsSolid ? null : BodyProfiles.Inside(design, options.LeastWall));
+        var plan = With(options.IsSolid ? null : BodyProfiles.Inside(design, LeastWall(design, sites)));
         // A room that nothing opens into would be a hollow that no resin or powder leaves.
         if (plan.Inside is not null && plan.Drains.IsEmpty && plan.Ports.All(port => port.Bore is null))
             plan = With(null);
         return plan with { Obstacles = [.. Clearances.Of(plan)] };
+
+        // A bore over a head's seam passes no step between two walls.
+        static double LeastWall(VesselDesign design, ImmutableArray<PortSite> sites) => sites.Select(site => site.Over).OfType<PortHost>()
+            .Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).Append(design.Mockup.LeastWall).Max();
 
         MockupPlan With(Profile? inside) => new(options, outside, inside)
         {

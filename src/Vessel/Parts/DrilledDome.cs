@@ -33,11 +33,17 @@ internal sealed record DrilledDome(
             new(Interval.Turn, [], t => outer.ChartOf(angle, t), t => inner.ChartOf(angle, t)), whole, ports);
     }
 
-    public static DrilledDome Of(HeadShape shape, ImmutableArray<PortSite> ports)
+    /// <param name="edge">At the seam, with what ports of the shell take out of it.</param>
+    public static DrilledDome Of(HeadShape shape, ImmutableArray<PortSite> ports, NotchedEdge edge)
     {
-        if (Faces(shape) is (SphereSurface { Radius: var radius }, _))
-            return OfSphere(shape.Frame, radius, shape.Wall, Math.PI / 2, ports);
-        return Of(shape.Frame, new(shape.Outer, shape.Inner), ports);
+        var dome = Faces(shape) is (SphereSurface { Radius: var radius }, _)
+            ? OfSphere(shape.Frame, radius, shape.Wall, Math.PI / 2, ports)
+            : Of(shape.Frame, new(shape.Outer, shape.Inner), ports);
+        return edge.IsPlain ? dome : dome with
+        {
+            Edge = edge.OnDish(dome.Frame, dome.Outer, dome.Inner),
+            Whole = dome.Whole - edge.Volume,
+        };
     }
 
     /// <summary>Of what lies within the seam of a head's polar cap.</summary>

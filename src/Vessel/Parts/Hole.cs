@@ -31,4 +31,8 @@ public sealed record Hole(
     double? Depth,
     ThreadSize? Thread,
     HoleMethod Made,
-    Point2? OnOutside);
+    Point2? OnOutside)
+{
+    /// <summary>Made when the part is welded to its neighbour, through both.</summary>
+    public bool IsLater { get; init; }
+}

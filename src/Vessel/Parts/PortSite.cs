@@ -9,7 +9,7 @@ namespace Vessel.Parts;
 /// side that faces down the shell (on a head: away from the vessel's axis), Y follows by the right hand.</param>
 /// <param name="Outside">On the host's outer face.</param>
 /// <param name="Inside">On the host's inner face.</param>
-/// <param name="HostWall">Of the host, mm.</param>
+/// <param name="HostWall">Of the host, the thinner one of two, mm.</param>
 public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, Footprint Inside, double HostWall)
 {
     /// <summary>Set-in: where the tube's square inner end lies along the axis, mm (negative).</summary>
@@ -40,32 +40,40 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     /// <param name="centre">See <see cref="Hole"/>, as the other two.</param>
     public Hole HoleInHost(int number, Point2 centre, Loop2? outline, Point2? onOutside = null) => new(
         number,
-        Port.Joint == PortJoint.SetOn ? $"bore of {Port.Name}" : $"way for {Port.Name}",
+        (Port.Joint == PortJoint.SetOn ? $"bore of {Port.Name}" : $"way for {Port.Name}")
+            + (Over is { } head ? $", through shell and {Names.Of(head)} when their seam is welded" : ""),
         centre,
         outline,
         2 * OpeningRadius,
         null,
         null,
         HoleMethods.Through(2 * OpeningRadius),
-        onOutside);
+        onOutside)
+    {
+        IsLater = Over is not null,
+    };
 
     /// <summary>Where the axis meets the host's inside, mm along it.</summary>
     public double InsideAxis => Inside.Reach(AxisRadius, 0);
+
+    /// <summary>Of a port in the shell: the head over whose seam it stands as well; see <see cref="OverSeam"/>.</summary>
+    public PortHost? Over { get; private init; }
 
     /// <summary>See <see cref="HeadFooting.AxisRadius"/>.</summary>
     public double AxisRadius { get; private init; }
 
     public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch
     {
-        PortHost.Shell => OnShell(port, vessel.Shell),
+        PortHost.Shell => OnShell(port, vessel),
         _ when vessel.Head(port.Host) is FlatHead flat => OnPlate(port, flat, HeadSite.Of(port.Host, vessel)),
         _ => OnShape(port, HeadShape.Of(port.Host, vessel)!),
     };
 
-    private static PortSite OnShell(PortDesign port, ShellDesign shell)
+    private static PortSite OnShell(PortDesign port, VesselDesign vessel)
     {
-        var footing = ShellFooting.Of(shell, port);
-        return new(port, footing.Axis, footing.Outside, footing.Inside, shell.Wall);
+        var (footing, over) = (ShellFooting.Of(vessel, port), OverSeam.Of(vessel, port));
+        var wall = over is { } end ? Math.Min(vessel.Shell.Wall, vessel.Head(end).Wall) : vessel.Shell.Wall;
+        return new(port, footing.Axis, footing.Outside, footing.Inside, wall) { Over = over };
     }
 
     private static PortSite OnPlate(PortDesign port, FlatHead flat, HeadSite site)

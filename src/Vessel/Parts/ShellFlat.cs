@@ -17,22 +17,24 @@ internal static class ShellFlat
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots) => words.Course.IsRolled
-        ? Drawn(words, openings, slots, Rolled(words.Shell))
-        : Drawn(words, openings, slots, Wrapped(words.Shell, openings));
+    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
+        ? Drawn(words, openings, slots, ends, Rolled(words.Shell))
+        : Drawn(words, openings, slots, ends, Wrapped(words.Shell, openings));
 
     /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
-    public static Flat Around(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots)
+    public static Flat Around(
+        ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, ImmutableArray<NotchedEdge> ends)
     {
         var shell = words.Shell;
         var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
-        return Drawn(words, openings, slots, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
+        return Drawn(words, openings, slots, ends, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
     }
 
     private static Flat Drawn(
         ShellWords words,
         ImmutableArray<ShellOpening> openings,
         ImmutableArray<ShellSlot> slots,
+        ImmutableArray<NotchedEdge> ends,
         (Development Development, double Radius, double Width) laid)
     {
         var shell = words.Shell;
@@ -44,7 +46,8 @@ internal static class ShellFlat
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
             [.. holes.Where((_, i) => !scribed[i]), .. slotted]);
-        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted]);
+        var notches = ends.SelectMany(end => end.Ports.Select(site => (site, Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
+        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Loop2.Polygon([.. notch.Outline]))]);
         if (development is RolledDevelopment { Trim: > 0 and var trim })
         {
             marks.AddVertical(trim, "trim", LetterHeight);
@@ -60,10 +63,18 @@ internal static class ShellFlat
         for (var i = 0; i < openings.Length; i++)
         {
             var port = openings[i].Site.Port;
-            marks.AddCross(development.Flatten(openings[i].AxisPlace));
+            marks.AddCross(development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)));
             marks.AddName($"{port.Name} {words.Welds[port.Path]}", holes[i], LetterHeight);
             if (scribed[i])
                 Scribe(marks, holes[i]);
+        }
+
+        foreach (var (site, outline) in notches)
+        {
+            marks.AddCross(development.Flatten(ShellOpening.AxisPlace(site, words.Course.Start)));
+            marks.AddName($"{site.Port.Name} {words.Welds[site.Port.Path]}", Loop2.Polygon([.. outline]), LetterHeight);
+            foreach (var (from, to) in outline.Zip(outline.Skip(1)))
+                marks.AddLine(from, to);
         }
 
         marks.AddTitle(words.Title, LetterHeight);
@@ -73,9 +84,20 @@ internal static class ShellFlat
             cut,
             marks.ToImmutable(),
             [],
-            words.Notes(development, scribed.Contains(true)),
+            [
+                .. words.Notes(development, scribed.Contains(true)),
+                .. notches.Select(notch => $"'{notch.site.Port.Name}' is scribed: it stands over the head's seam, so its hole is made when that is welded."),
+            ],
             development,
             rolled ? "mean diameter" : "outside diameter");
+    }
+
+    /// <summary>From edge to edge, in one piece where it runs over the flat's own edge.</summary>
+    private static ImmutableArray<Point2> Notch(NotchedEdge end, PortSite site, double lift, Development development, double radius)
+    {
+        var outline = end.Outline(site);
+        var (from, start) = (outline[0].U, development.Flatten(new(outline[0].U, 0)));
+        return [.. outline.Select(place => start + new Point2(radius * (place.U - from), place.V - lift))];
     }
 
     private static void Scribe(FlatMarks marks, Loop2 hole)

@@ -22,15 +22,9 @@ internal sealed record ShellOpening(
     /// <summary>Above the noise of a widened outline's slope.</summary>
     private const double AreaAccuracy = 1e-9;
 
-    /// <summary>Where the port's axis meets the outside: angle and height.</summary>
-    public Point2 AxisPlace
-    {
-        get
-        {
-            var at = Site.Frame.Origin;
-            return new(Math.Atan2(at.Y, at.X), at.Z - Lift);
-        }
-    }
+    /// <summary>Where a port's axis meets the outside: angle, and height above <paramref name="lift"/>.</summary>
+    public static Point2 AxisPlace(PortSite site, double lift) =>
+        new(Math.Atan2(site.Frame.Origin.Y, site.Frame.Origin.X), site.Frame.Origin.Z - lift);
 
     /// <param name="shell">The cylinder that the port stands in.</param>
     public static ShellOpening Of(PortSite site, ShellDesign shell, double lift = 0)

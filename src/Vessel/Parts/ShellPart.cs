@@ -21,18 +21,19 @@ internal static class ShellPart
     private static Part Cylinder(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var (shell, lift) = (course.At(course.Start) with { Height = course.Height }, course.Start);
-        var openings = sites.Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
+        var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
+        ImmutableArray<NotchedEdge> ends =
+            [NotchedEdge.OfShell(PortHost.Bottom, course, sites), NotchedEdge.OfShell(PortHost.Top, course, sites)];
         var slots = ShellSlot.Of(vessel, course, shell);
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [
-            Rim.SquareEnd(outer, inner, 0),
-            Rim.SquareEnd(outer, inner, shell.Height),
+            .. ends.Select((end, i) => end.IsPlain ? Rim.SquareEnd(outer, inner, i * shell.Height) : end.OnShell(outer, inner, lift)),
             .. openings.Select(opening => opening.Rim(outer, inner)),
             .. slots.Select(slot => slot.Rim(outer, inner)),
         ]);
         var words = new ShellWords(course, shell, vessel, welds);
-        var flat = ShellFlat.Of(words, openings, slots);
+        var flat = ShellFlat.Of(words, openings, slots, ends);
         var outlines = new Queue<Loop2>(flat.Cut.Holes);
         var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height;
         return new(
@@ -44,22 +45,25 @@ internal static class ShellPart
             Stock(shell, flat),
             [Frame3.At(new(0, 0, lift))],
             solid,
-            gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume),
+            gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume) - ends.Sum(end => end.Volume),
             flat,
             [
-                .. openings.Select((opening, i) => Drilled(i + 1, opening, flat, course.IsRolled && opening.IsScribed(shell) ? null : outlines.Dequeue(), shell)),
+                .. openings.Select((opening, i) => Drilled(i + 1, opening.Site, lift, flat, course.IsRolled && opening.IsScribed(shell) ? null : outlines.Dequeue(), shell)),
                 .. slots.Select((slot, i) => slot.ToHole(openings.Length + i + 1, flat.From, outlines.Dequeue())),
+                .. ends.SelectMany(end => end.Ports).Select((site, i) => Drilled(openings.Length + slots.Length + i + 1, site, lift, flat, null, shell)),
             ],
             shell.Path)
         {
-            Wrap = course.IsRolled && !(openings.IsEmpty && slots.IsEmpty) ? ShellFlat.Around(words, openings, slots) : null,
+            Wrap = course.IsRolled && !(openings.IsEmpty && slots.IsEmpty && ends.All(end => end.IsPlain))
+                ? ShellFlat.Around(words, openings, slots, ends)
+                : null,
         };
     }
 
-    private static Hole Drilled(int number, ShellOpening opening, Flat flat, Loop2? outline, ShellDesign shell)
+    private static Hole Drilled(int number, PortSite site, double lift, Flat flat, Loop2? outline, ShellDesign shell)
     {
-        var centre = opening.AxisPlace;
-        return opening.Site.HoleInHost(
+        var centre = ShellOpening.AxisPlace(site, lift);
+        return site.HoleInHost(
             number,
             flat.From.Flatten(centre),
             outline,

@@ -11,7 +11,8 @@ internal static class SpunHeadPart
     {
         var name = Names.Of(end);
         var shape = HeadShape.Of(end, vessel)!;
-        var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.Host == end)]);
+        var edge = NotchedEdge.OfDish(end, shape, sites);
+        var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.Host == end)], edge);
         var blank = DiscBlank.Diameter(shape.Middle);
         return new(
             name,
@@ -23,12 +24,12 @@ internal static class SpunHeadPart
             [dome.Frame],
             dome.Solid,
             dome.Volume,
-            BlankFlat(name, head, shape, blank, welds),
+            BlankFlat(name, head, shape, blank, welds, edge),
             dome.Holes,
             head.Path);
     }
 
-    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, WeldNumbers welds) => DiscBlank.Of(
+    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, WeldNumbers welds, NotchedEdge edge) => DiscBlank.Of(
         diameter,
         $"{name} {welds[head.Path]} blank",
         [
@@ -36,6 +37,7 @@ internal static class SpunHeadPart
             $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Shape}. Millimetres.",
             .. Sizes(head, shape),
             "Drill the ports after spinning, along their axes.",
+            .. edge.Ports.Select(site => $"'{site.Port.Name}' stands over the seam: its hole is made when that is welded."),
         ]);
 
     private static IEnumerable<string> Sizes(DishedHead head, HeadShape shape)

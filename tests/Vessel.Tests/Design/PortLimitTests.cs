@@ -111,9 +111,9 @@ public sealed partial class PortLimitTests
     }
 
     [Theory]
-    [InlineData("at: { height: 10 }")]
+    [InlineData("at: { height: 15 }")]
     [InlineData("at: { height: 175 }")]
-    [InlineData("at: { height: 10, tilt: 40, offset: 20 }")]
+    [InlineData("at: { height: 24, tilt: 40, offset: 20 }")]
     [InlineData("at: { height: 160, tilt: 40, offset: -20 }")]
     public void The_height_that_is_proposed_is_enough(string at)
     {
@@ -123,6 +123,20 @@ public sealed partial class PortLimitTests
         // The proposal is rounded to a thousandth of a millimetre.
         var enough = double.Parse(height.Groups[2].Value, CultureInfo.InvariantCulture)
             + (height.Groups[1].Value == "least" ? 0.001 : -0.001);
+
+        AssertOnly(null, HeightValue().Replace(text, $"height: {Text(enough)}$1"));
+    }
+
+    /// <summary>Nearer to the edge than a wall, on either side of it, a hole would leave slivers; further over it stands over the seam.</summary>
+    [Theory]
+    [InlineData("at: { height: 15 }")]
+    [InlineData("at: { height: 17 }")]
+    [InlineData("at: { height: 24, tilt: 40, offset: 20 }")]
+    public void The_height_that_is_proposed_over_the_seam_is_enough(string at)
+    {
+        var text = With($"in: shell, {at}, {Tube}, joint: set_in");
+        var height = OverSeamProposal().Match(Assert.Single(DesignReader.Read(text).Faults).Remedy);
+        var enough = double.Parse(height.Groups[1].Value, CultureInfo.InvariantCulture) - 0.001;
 
         AssertOnly(null, HeightValue().Replace(text, $"height: {Text(enough)}$1"));
     }
@@ -148,6 +162,9 @@ public sealed partial class PortLimitTests
 
     [GeneratedRegex("at (least|most) ([0-9.]+) mm")]
     private static partial Regex HeightProposal();
+
+    [GeneratedRegex("Or at most ([0-9.]+) mm, to stand over")]
+    private static partial Regex OverSeamProposal();
 
     [GeneratedRegex("height: [0-9.]+( }|,)")]
     private static partial Regex HeightValue();

@@ -15,7 +15,7 @@ public sealed class CopeLaws
     public static TheoryData<int> Seeds => RandomDesigns.Seeds;
 
     private static IEnumerable<(PortSite Site, Part Part)> SetOn(Assembly vessel, Func<EndCut, bool> cut) => vessel.Sites
-        .Where(site => site.Port is { Host: PortHost.Shell, Joint: PortJoint.SetOn } port && cut(port.Cut))
+        .Where(site => site is { Over: null, Port: { Host: PortHost.Shell, Joint: PortJoint.SetOn } port } && cut(port.Cut))
         .Select(site => (site, vessel.Parts.Single(part => part.Id == Slug.Of(site.Port.Name))));
 
     private static IEnumerable<double> Round() => Enumerable.Range(0, 144).Select(i => Turns.Full * i / 144);
@@ -50,7 +50,7 @@ public sealed class CopeLaws
     public void A_flush_end_lies_on_the_inside_of_the_shell(int seed)
     {
         var vessel = RandomDesigns.Built(seed);
-        foreach (var site in vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true }))
+        foreach (var site in vessel.Sites.Where(site => site is { Over: null, Port: { Host: PortHost.Shell, IsFlush: true } }))
         {
             var part = vessel.Parts.Single(part => part.Id == Slug.Of(site.Port.Name));
             var (cope, end, wall) = (part.Flat!.Cut.Outer.Edges[0], TubeEnd.Of(site), vessel.Design.Shell.Wall);

@@ -57,7 +57,8 @@ public sealed class SolidLaws
     private static int Handles(Assembly vessel, Part part) => part.Kind switch
     {
         PartKind.Branch or PartKind.Bung or PartKind.Elbow => 1,
-        PartKind.Shell => 1 + vessel.Design.Ports.Count(port => port.Host == PortHost.Shell),
+        // A port over a head's seam takes a notch out of either edge.
+        PartKind.Shell => 1 + vessel.Sites.Count(site => site is { Port.Host: PortHost.Shell, Over: null }),
         _ => vessel.Design.Ports.Count(port => Names.PortPart(port, vessel.Design) == part.Id
             && !(port.Place.Radius == 0 && IsSegment(vessel, part))),
     };

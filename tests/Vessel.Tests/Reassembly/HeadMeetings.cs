@@ -57,8 +57,6 @@ internal static class HeadMeetings
     /// <summary>The middle of a head's wall as a chain of points from the rim to the pole: distance from the axis, length so far.</summary>
     private sealed record Middle(IReadOnlyList<(double Radius, double Along)> Chain, double Error)
     {
-        private const int Chords = 4000;
-
         public double Length => Chain[^1].Along;
 
         /// <summary>Frusta between neighbours.</summary>
@@ -67,30 +65,15 @@ internal static class HeadMeetings
 
         public static Middle Of(ShellDesign shell, DishedHead head)
         {
-            var (inner, half) = ((shell.OutsideDiameter / 2) - head.Wall, head.Wall / 2);
-            // By the angle of the normal from the level.
-            Func<double, Point2> at = head switch
-            {
-                TorisphereHead torisphere => angle => Torisphere(torisphere, inner, angle),
-                EllipsoidHead => angle => Ellipsoid(inner, angle),
-                _ => angle => new(inner * Math.Cos(angle), -inner * Math.Sin(angle)),
-            };
-            Point2 Place(int i)
-            {
-                var angle = Math.PI / 2 * i / Chords;
-                return at(angle) + (half * new Point2(Math.Cos(angle), -Math.Sin(angle)));
-            }
-
-            var chain = new List<(double Radius, double Along)> { (inner + half, 0) };
+            var curve = DishCurve.Of(shell, head, head.Wall / 2);
+            var places = DishCurve.Ends.Select(curve.At).ToList();
+            var chain = new List<(double Radius, double Along)> { (places[0].U, 0) };
             if (head.Flange > 0)
-                chain.Add((inner + half, head.Flange));
-            for (var i = 1; i <= Chords; i++)
-                chain.Add((Place(i).U, chain[^1].Along + (Place(i) - Place(i - 1)).Length));
-            // Where the torisphere's curve passes from knuckle to crown within a chord, nothing is lost but that chord's arrow. Each
-            // chord turns by a; an arc of radius r and length s falls short by s a^2 / 24, and a point by r a^2 / 8 of the widest r.
-            var turn = Math.PI / 2 / Chords;
-            var widest = Math.Max(4 * inner, head is TorisphereHead { Crown: var crown } ? crown + head.Wall : 0);
-            return new(chain, widest * turn * turn);
+                chain.Add((places[0].U, head.Flange));
+            for (var i = 1; i < places.Count; i++)
+                chain.Add((places[i].U, chain[^1].Along + (places[i] - places[i - 1]).Length));
+            // Where the torisphere's curve passes from knuckle to crown within a chord, nothing is lost but that chord's arrow.
+            return new(chain, curve.Error);
         }
 
         public double RadiusAt(double along)
@@ -105,22 +88,5 @@ internal static class HeadMeetings
         /// <summary>What is left towards the pole.</summary>
         public Middle Beyond(double along) =>
             new([(RadiusAt(along), along), .. Chain.Where(place => place.Along > along)], Error);
-
-        private static Point2 Torisphere(TorisphereHead head, double inner, double angle)
-        {
-            var across = inner - head.Knuckle;
-            var apart = head.Crown - head.Knuckle;
-            var rise = Math.Sqrt((apart * apart) - (across * across));
-            return Math.Tan(angle) < rise / across
-                ? new(across + (head.Knuckle * Math.Cos(angle)), -head.Knuckle * Math.Sin(angle))
-                : new(head.Crown * Math.Cos(angle), rise - (head.Crown * Math.Sin(angle)));
-        }
-
-        /// <summary>Half as deep as wide: the normal leans by the angle where tan t = tan(angle) / 2.</summary>
-        private static Point2 Ellipsoid(double inner, double angle)
-        {
-            var t = Math.Atan2(Math.Sin(angle), 2 * Math.Cos(angle));
-            return new(inner * Math.Cos(t), -inner / 2 * Math.Sin(t));
-        }
     }
 }

@@ -16,7 +16,7 @@ internal static class ShellMeetings
             .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
             .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
         .. vessel.Sites.Where(site => site.Port is { Host: PortHost.Shell, IsFlush: true })
-            .SelectMany(site => Flush(vessel.Design.Shell.At(site.Port.Place.Height), site.Port, pieces[Slug.Of(site.Port.Name)])),
+            .SelectMany(site => Flush(vessel, site, pieces[Slug.Of(site.Port.Name)])),
     ];
 
     private static IEnumerable<Meeting> Cylinder(ShellCourse course, Assembly vessel, CutPiece piece) =>
@@ -82,7 +82,8 @@ internal static class ShellMeetings
     private static IEnumerable<Meeting> Holes(ShellCourse course, Assembly vessel, CutPiece shell)
     {
         var left = shell.Holes.ToList();
-        foreach (var site in vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Design.Shell.CourseAt(site.Port.Place.Height) == course))
+        // Over a head's seam it is drilled when that is welded.
+        foreach (var site in vessel.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && vessel.Design.Shell.CourseAt(site.Port.Place.Height) == course))
         {
             var axis = Axis(course, site.Port.Place);
             double From(Vector3 p) => (p - axis.Origin).Across(axis.Way).Length;
@@ -114,7 +115,9 @@ internal static class ShellMeetings
         var joint = vessel.Welds.Single(weld => weld.Joint.Path == port.Path).Joint;
         // Square to the line of a cone.
         var lean = Math.Atan2(course.High - course.Low, course.Height);
-        double Off(Vector3 p) => (FromAxis(p) - course.Low - ((p.Z - course.Start) * Math.Tan(lean))) * Math.Cos(lean);
+        var over = site.Over is { } end ? Over(vessel.Design, end, outside: true) : null;
+        double Off(Vector3 p) => over?.Off(Beside(vessel.Design, site, p)) ?? (FromAxis(p) - course.Low - ((p.Z - course.Start) * Math.Tan(lean))) * Math.Cos(lean);
+        var allowed = tube.Allowed + (over?.Error ?? 0);
         var whole = port.WholeLength + ((WrappedDevelopment)tube.Part.Flat!.From).Lift;
         // The fitted line may tell the gap of a place beside it, as far off as it deviates.
         var beside = tube.Allowed / port.OuterRadius;
@@ -124,26 +127,37 @@ internal static class ShellMeetings
                 continue;
             var phi = at.U / port.OuterRadius;
             var gaps = new[] { phi - beside, phi, phi + beside }.Select(angle => joint.Along(angle).GapNormal).ToList();
-            yield return new($"{port.Name} on shell", Meeting.Outside(Off(tube.InVessel(at, 0)), gaps.Min(), gaps.Max()), tube.Allowed);
+            yield return new($"{port.Name} on shell", Meeting.Outside(Off(tube.InVessel(at, 0)), gaps.Min(), gaps.Max()), allowed);
             if (port.Cut == EndCut.Square)
             {
                 var least = Enumerable.Range(0, 9).Min(i => Off(tube.InVessel(at, port.Wall * i / 8)));
-                yield return new($"{port.Name} into shell", Math.Max(0, -least), tube.Allowed);
+                yield return new($"{port.Name} into shell", Math.Max(0, -least), allowed);
             }
         }
     }
 
     /// <summary>The outer edge of a flush end lies on the shell's inside.</summary>
-    private static IEnumerable<Meeting> Flush(ShellDesign shell, PortDesign port, CutPiece tube)
+    private static IEnumerable<Meeting> Flush(Assembly vessel, PortSite site, CutPiece tube)
     {
+        var (port, shell) = (site.Port, vessel.Design.Shell.At(site.Port.Place.Height));
+        var over = site.Over is { } end ? Over(vessel.Design, end, outside: false) : null;
         // No part of the end lies as far out as the foot of the shortest line from the free end or mitre.
         var outside = ((WrappedDevelopment)tube.Part.Flat!.From).Lift + new BranchAxis(shell, port.Place).GreatestReach(port.OuterRadius);
         return tube.Outline.Where(p => p.V < outside && !IsOnSide(p, port.OuterRadius, tube.Allowed)).Select(at =>
         {
             var p = tube.InVessel(at, 0);
-            return new Meeting($"{port.Name} flush in shell", Math.Abs(Math.Sqrt((p.X * p.X) + (p.Y * p.Y)) - (shell.OuterRadius - shell.Wall)), tube.Allowed);
+            var off = over?.Off(Beside(vessel.Design, site, p)) ?? FromAxis(p) - shell.InnerRadius;
+            return new Meeting($"{port.Name} flush in shell", Math.Abs(off), tube.Allowed + (over?.Error ?? 0));
         });
     }
+
+    /// <summary>Shell and head together, as a port over the seam between them finds them.</summary>
+    private static DishCurve Over(VesselDesign design, PortHost end, bool outside) =>
+        DishCurve.Of(design.Shell, (DishedHead)design.Head(end), outside ? design.Head(end).Wall : 0);
+
+    /// <summary>A place in the half plane of the head, the pole below.</summary>
+    private static Point2 Beside(VesselDesign design, PortSite site, Vector3 p) =>
+        new(FromAxis(p), site.Over == PortHost.Top ? design.Shell.Height - p.Z : p.Z);
 
     /// <summary>The wrap's two straight sides belong to no joint.</summary>
     private static bool IsOnSide(Point2 at, double radius, double close) => at.U < close || at.U > (Turns.Full * radius) - close;

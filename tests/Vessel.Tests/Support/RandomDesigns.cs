@@ -9,7 +9,7 @@ namespace Vessel.Tests.Support;
 /// <summary>
 /// Valid designs, the same for the same seed: sheet and tube, thick and thin walls, offsets up to near the tangent, tilts
 /// to 60 degrees either way, branches nearly as wide as the shell, every joint, cut and head, ports anywhere on heads, upright
-/// and square to them. Holes stay two walls off ends, heads, seam and each other.
+/// and square to them, some over a spun dish's seam. Holes stay two walls off ends, heads, seam and each other.
 /// </summary>
 internal static class RandomDesigns
 {
@@ -237,7 +237,10 @@ internal static class RandomDesigns
         }
 
         var box = Box(shell, port);
-        return box.Low.V > Depth(vessel.Bottom) && box.High.V < shell.Height - Depth(vessel.Top)
+        var over = OverSeam.Of(vessel, port);
+        var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * shell.Wall), Bore = port.Bore + (4 * shell.Wall), Length = 1000 };
+        return (over == PortHost.Bottom ? !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any() : box.Low.V > Depth(vessel.Bottom))
+            && (over == PortHost.Top ? !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any() : box.High.V < shell.Height - Depth(vessel.Top))
             && (shell.MadeFrom == StockForm.Tube || !Covers(box, shell.SeamAngle, shell.SeamAngle))
             && vessel.Ports.Where(other => other.Host == PortHost.Shell).Select(other => Box(shell, other)).All(other =>
                 other.High.V < box.Low.V || other.Low.V > box.High.V || !Covers(box, other.Low.U, other.High.U));

@@ -53,8 +53,8 @@ internal static class BranchReachCheck
         }
 
         return ShellHole.Of(design.Shell, port) is null ? double.NaN
-            : design.Shell.CourseAt(port.Place.Height) is { IsCone: true }
-                ? Math.Max(0, BranchAxis.Phis().Max(phi => ShellFooting.Of(design.Shell, port).Outside.Reach(port.OuterRadius, phi)))
+            : design.Shell.CourseAt(port.Place.Height) is { IsCone: true } || OverSeam.Of(design, port) is not null
+                ? ShellFooting.Of(design, port).Outside is var face ? Math.Max(0, BranchAxis.Phis().Max(phi => face.Reach(port.OuterRadius, phi))) : 0
             : Math.Max(0, new BranchAxis(design.Shell.At(port.Place.Height), port.Place).GreatestReach(port.OuterRadius));
     }
 
@@ -64,7 +64,8 @@ internal static class BranchReachCheck
         {
             return ShellHole.Of(design.Shell, port) is null ? double.NaN
                 : port.InsideLength == 0 ? double.PositiveInfinity
-                : !design.Shell.IsPlain ? Slanted(design, port, ShellFooting.Of(design.Shell, port) is var foot ? foot.Axis : default, foot.Inside.Reach(0, 0))
+                : !design.Shell.IsPlain || OverSeam.Of(design, port) is not null
+                    ? Slanted(design, port, ShellFooting.Of(design, port) is var foot ? foot.Axis : default, foot.Inside.Reach(0, 0))
                 : new BranchAxis(design.Shell, port.Place).GreatestInsideLength(port.OuterRadius);
         }
 

@@ -29,7 +29,7 @@ internal static class InsideReachCheck
     public static Frame3? AxisOf(VesselDesign design, PortDesign port)
     {
         if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is null || ShellFooting.Of(design.Shell, port) is not { } foot ? null : Inward(foot.Axis, foot.Inside);
+            return ShellHole.Of(design.Shell, port) is null || ShellFooting.Of(design, port) is not { } foot ? null : Inward(foot.Axis, foot.Inside);
         return HeadShape.Of(port.Host, design) is { } shape && HeadFooting.Of(shape, port) is { } footing
             ? Inward(shape.Frame.Place(footing.Axis), footing.Inside)
             : null;

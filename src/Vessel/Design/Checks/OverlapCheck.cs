@@ -7,7 +7,7 @@ namespace Vessel.Design;
 internal static class OverlapCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
-        OnShell(design.Shell, holes).Concat(OnHeads(design));
+        OnShell(design.Shell, holes).Concat(OnHeads(design)).Concat(OverSeams(design));
 
     private static IEnumerable<Fault> OnShell(ShellDesign shell, IReadOnlyList<ShellHole> holes)
     {
@@ -46,6 +46,29 @@ internal static class OverlapCheck
         return first.Takes(r, r) && second.Takes(s, s)
             && (Spread(shape.Outer, first.Round(first.Outside, r)).Intersects(Spread(shape.Outer, second.Round(second.Outside, s)))
                 || Spread(shape.Inner, first.Round(first.Inside, r)).Intersects(Spread(shape.Inner, second.Round(second.Inside, s))));
+    }
+
+    /// <summary>Ports of the shell that stand over a head's seam, against those of the head.</summary>
+    private static IEnumerable<Fault> OverSeams(VesselDesign design) =>
+        from over in design.Ports
+        where OverSeam.Of(design, over) is not null
+        let end = OverSeam.Of(design, over)!.Value
+        from port in design.Ports.Where(port => port.Host == end)
+        where HeadShape.Of(end, design) is { } shape && RunTogether(shape, ShellFooting.Of(design, over), over, port)
+        select new Fault(FaultCodes.HolesOverlap, $"{port.Path}.at",
+            $"The holes of '{over.Name}', which stands over the seam, and '{port.Name}' run into each other.", null, null,
+            "Move one of the two, or make one smaller.");
+
+    /// <summary>What lies beyond the head's edge is drawn to it, where no port of the head comes.</summary>
+    private static bool RunTogether(HeadShape shape, ShellFooting over, PortDesign a, PortDesign b)
+    {
+        if (HeadFooting.Of(shape, b) is not { } second)
+            return false;
+        var (r, s) = (ShellHole.HoleRadius(a), ShellHole.HoleRadius(b));
+        IEnumerable<Vector3> Round(Footprint face) => BranchAxis.Phis().Select(phi => shape.Frame.ToLocal(over.At(face, r, phi)));
+        return over.Outside.Takes(r) && over.Inside.Takes(r) && second.Takes(s, s)
+            && (Spread(shape.Outer, Round(over.Outside)).Intersects(Spread(shape.Outer, second.Round(second.Outside, s)))
+                || Spread(shape.Inner, Round(over.Inside)).Intersects(Spread(shape.Inner, second.Round(second.Inside, s))));
     }
 
     private static Polygon Spread(Profile face, IEnumerable<Vector3> outline)

@@ -13,11 +13,55 @@ internal static class ShellEndCheck
                 hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
             var upper = new End(hole.Port, "upper", "top",
                 shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, LidCheck.Depth(design.Top), -1);
+            var over = OverSeam.Of(design, hole.Port);
             if (AcrossGirth(shown, shell, hole) is { } across)
                 yield return across;
-            foreach (var fault in new[] { lower, upper }.Select(end => end.Find(shown, shell.Wall)).OfType<Fault>())
+            if (over is { } head && OverHead(design, hole.Port, head) is { } fault)
                 yield return fault;
+            foreach (var (end, host) in new[] { (lower, PortHost.Bottom), (upper, PortHost.Top) })
+            {
+                if (host != over && end.Find(shown, shell.Wall) is { } near)
+                    yield return OverProposal(design, hole.Port, host) is { } height
+                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? "at most" : "at least")} {shown.Length(height)}, to stand over the seam of the {end.Head}." }
+                        : near;
+            }
         }
+    }
+
+    /// <summary>The height nearest to the port's own at which it stands over the head's seam; null where none does.</summary>
+    private static double? OverProposal(VesselDesign design, PortDesign port, PortHost head)
+    {
+        const int tries = 48, halvings = 30;
+        bool IsOver(double height) => port with { Place = port.Place with { Height = height } } is var moved
+            && OverSeam.Of(design, moved) == head && OverHead(design, moved, head) is null;
+        var (from, edge) = (port.Place.Height, head == PortHost.Bottom ? 0 : design.Shell.Height);
+        double Try(int i) => from + (i * (edge - from) / tries);
+        if (Enumerable.Range(1, tries).FirstOrDefault(i => IsOver(Try(i))) is not (> 0 and var first))
+            return null;
+        var (over, off) = (Try(first), Try(first - 1));
+        for (var i = 0; i < halvings; i++)
+        {
+            var middle = (over + off) / 2;
+            (over, off) = IsOver(middle) ? (middle, off) : (over, middle);
+        }
+
+        return over;
+    }
+
+    /// <summary>Every line of a port over a head's seam, and of its hole, must meet shell or head.</summary>
+    private static Fault? OverHead(VesselDesign design, PortDesign port, PortHost head)
+    {
+        var (footing, name) = (ShellFooting.Of(design, port), head == PortHost.Top ? "top" : "bottom");
+        if (port.Cut == EndCut.HoleSaw)
+        {
+            return new(FaultCodes.KeyDoesNotApply, $"{port.Path}.cut",
+                $"'{port.Name}' stands over the seam of the {name}: a hole saw of the shell's diameter cuts no end for it.", null, null,
+                "Use 'cut: ground' or 'cut: square'.");
+        }
+
+        return footing.Outside.Takes(port.OuterRadius) && footing.Inside.Takes(ShellHole.HoleRadius(port)) ? null
+            : new(FaultCodes.PortOffShell, $"{port.Path}.at.height", $"'{port.Name}' reaches past the {name} head beyond the shell's edge.",
+                null, null, "Move it away from the head, or make it smaller.");
     }
 
     /// <summary>A wall of metal is left between a hole and the seam where two courses meet, and a port stands on one of them.</summary>
@@ -50,7 +94,7 @@ internal static class ShellEndCheck
         /// <summary>At most one fault: the one whose cure also cures the others, where that can be.</summary>
         public Fault? Find(Shown shown, double wall)
         {
-            if (ToHole < Depth)
+            if (Depth > 0 && ToHole < Depth)
             {
                 return Move(FaultCodes.HoleBehindLid,
                     $"The inset {Head} head covers the hole of '{Port.Name}' in the shell",

@@ -161,7 +161,7 @@ internal static class PartCentre
     }
 
     private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host) =>
-        LessHoles(part, body, assembly.Sites.Where(site => site.Port.Host == host));
+        LessHoles(part, body, assembly.Sites.Where(site => site.Port.Host == host || site.Over == host));
 
     private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, IEnumerable<PortSite> drilled)
     {

@@ -24,7 +24,7 @@ internal sealed class OrderRules
         var rules = new OrderRules(design, welds, tasks);
         return
         [
-            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
+            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
                 .SelectMany(links => links)
                 .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After))
                 .DistinctBy(link => (link.Before, link.After)),
@@ -59,10 +59,27 @@ internal sealed class OrderRules
                select new WorkLink(Id(girth), after, "the shell is whole and straight before anything is fitted to it");
     }
 
+    /// <summary>What stands over a head's seam waits for that; over the closing one it comes after all but the tests.</summary>
+    private IEnumerable<WorkLink> OverSeams() =>
+        from port in _design.Ports
+        where OverSeam.Of(_design, port) is not null
+        let end = OverSeam.Of(_design, port)!.Value
+        from task in Tasks(port)
+        from link in new[]
+        {
+            new WorkLink(At(_design.Head(end).Path), task, "its hole is made through the finished seam"),
+            end == WorkTasks.ClosingEnd(_design)
+                ? new WorkLink(task, WorkTasks.Testing, "it must be closed")
+                : new WorkLink(task, At(_design.Head(WorkTasks.ClosingEnd(_design)).Path), "its root and lip are reached from the open end"),
+        }
+        select link;
+
+    private IEnumerable<string> Tasks(PortDesign port) => [At(port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port)];
+
     /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>
-        from first in _design.Ports.Where(port => port.Host == PortHost.Shell)
-            .SelectMany(port => new[] { At(port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port) })
+        from first in _design.Ports.Where(port => port.Host == PortHost.Shell && OverSeam.Of(_design, port) is null)
+            .SelectMany(Tasks)
             .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null).SelectMany(Held))
         from head in Ends().Select(end => At(_design.Head(end).Path))
         select new WorkLink(first, head, "its root and lip are reached from the open ends");
@@ -177,8 +194,10 @@ internal sealed class OrderRules
     /// <summary>The closing seam after everything but test and finish, over a clean inside.</summary>
     private IEnumerable<WorkLink> Closing(ImmutableArray<WorkTask> tasks)
     {
-        var closing = At(_design.Head(WorkTasks.ClosingEnd(_design)).Path);
-        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && task.Id != closing))
+        var end = WorkTasks.ClosingEnd(_design);
+        var closing = At(_design.Head(end).Path);
+        var late = _design.Ports.Where(port => OverSeam.Of(_design, port) == end).SelectMany(Tasks).Append(closing).ToHashSet();
+        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id)))
             yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");
         yield return new(WorkTasks.Cleaning, closing, "a closed can traps swarf");
         yield return new(closing, WorkTasks.Testing, "it must be closed");

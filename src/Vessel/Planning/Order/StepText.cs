@@ -103,7 +103,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         {
             var aside = place.Offset == 0 ? "" : Text($", offset {place.Offset:0.0} mm");
             var tilt = place.Tilt == 0 ? ", level" : Text($", tilt {Turns.ToDegrees(place.Tilt):0.0} deg");
-            return Text($"height {place.Height:0.0} mm, clock angle {Turns.ToDegrees(place.Angle):0.0} deg{aside}{tilt}, {end}");
+            var over = site.Over is { } other ? $"; first drill it along its axis through shell and {Names.Of(other)}, their seam dressed flush there" : "";
+            return Text($"height {place.Height:0.0} mm, clock angle {Turns.ToDegrees(place.Angle):0.0} deg{aside}{tilt}, {end}{over}");
         }
 
         var head = Names.Of(port.Host);

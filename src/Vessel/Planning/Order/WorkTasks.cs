@@ -84,7 +84,11 @@ internal static class WorkTasks
     public static PortHost ClosingEnd(VesselDesign design)
     {
         var ends = design.Inside.Sleeves.Select(sleeve => sleeve.HangsFrom).Concat(design.Inside.Caps.Select(cap => cap.HangsFrom)).ToList();
-        return ends.Count > 0 && ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
+        if (ends.Count > 0)
+            return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
+        // What stands over a head's seam is drilled and welded while the other end is open.
+        var over = design.Ports.Select(port => OverSeam.Of(design, port)).ToHashSet();
+        return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
     }
 
     private static IEnumerable<WorkTask> OfPort(PortSite site, VesselDesign design)
@@ -133,7 +137,7 @@ internal static class WorkTasks
 
     private static string Making(Part part, double faceAllowance)
     {
-        var hasOpenings = !part.Holes.IsEmpty || part.Flat is { Cut.Holes.IsEmpty: false };
+        var hasOpenings = part.Holes.Any(hole => !hole.IsLater) || part.Flat is { Cut.Holes.IsEmpty: false };
         var openings = hasOpenings ? " with its openings" : "";
         var wrapped = hasOpenings ? ", wrap its drawing round it, cut its openings" : "";
         var mitre = part.SawNote is { } note ? $", {note}" : "";
@@ -143,7 +147,7 @@ internal static class WorkTasks
         {
             PartKind.Shell or PartKind.Skirt or PartKind.Sleeve => part.Stock.Form == "tube"
                 ? $"saw {part.Name} from tube{wrapped}, deburr"
-                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole.Outline is null) ? ", cut its scribed openings" : "")}",
+                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut its scribed openings" : "")}",
             PartKind.Branch => IsCoped(part)
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
