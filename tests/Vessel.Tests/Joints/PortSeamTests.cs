@@ -52,20 +52,24 @@ public sealed class PortSeamTests
             foreach (var phi in Enumerable.Range(0, 72).Select(i => Turns.Full * (i + 0.5) / 72))
             {
                 var at = seam.Along(phi);
-                var local = site.Frame.ToLocal(at.Root);
+                var (local, host) = (site.Frame.ToLocal(at.Root), HostAt(site, vessel.Design, at.Root.Z));
                 Near.Absolute(site.Port.OuterRadius, new Point2(local.X, local.Y).Length, 1e-9);
-                Near.Absolute(0, FromHost(vessel.Design, site.Port.Host, at.Root), 1e-7);
+                Near.Absolute(0, FromHost(vessel.Design, host, at.Root), 1e-7);
                 var tangent = at.Tangent.Unit();
                 Near.Absolute(0, tangent.Dot(at.AlongHost), 1e-7);
                 Near.Absolute(0, tangent.Dot(at.AlongPart), 1e-7);
                 // A hair along the tube leads away from the host; a hair along the host leads off the tube.
-                Assert.True(FromHost(vessel.Design, site.Port.Host, at.Root + (1e-3 * at.AlongPart)) > 0);
+                Assert.True(FromHost(vessel.Design, host, at.Root + (1e-3 * at.AlongPart)) > 0);
                 var aside = site.Frame.ToLocal(at.Root + (1e-3 * at.AlongHost));
                 Assert.True(new Point2(aside.X, aside.Y).Length > site.Port.OuterRadius);
                 Near.Absolute(Math.Cos(at.Dihedral), at.AlongHost.Dot(at.AlongPart), 1e-9);
             }
         }
     }
+
+    /// <summary>Over a head's seam the head is host beyond it.</summary>
+    private static PortHost HostAt(PortSite site, VesselDesign vessel, double height) =>
+        site.Over is { } end && (end == PortHost.Top ? height > vessel.Shell.Height : height < 0) ? end : site.Port.Host;
 
     /// <summary>Distance outside the host, in the vessel's frame.</summary>
     private static double FromHost(VesselDesign vessel, PortHost host, Vector3 at)
