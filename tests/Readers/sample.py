@@ -17,7 +17,7 @@ GIRTH = 2 * math.pi * NEUTRAL - GAP
 
 
 def write(folder, version="R2000"):
-    for name in ("flats", "wraps", "solids", "holes", "templates", "pictures"):
+    for name in ("flats", "wraps", "solids", "holes", "templates", "pictures", "section"):
         (folder / name).mkdir(parents=True)
     drawing(folder / "flats/shell.dxf", version, draw_rectangle(GIRTH, HEIGHT))
     drawing(folder / "flats/lid.dxf", version, draw_lid)
@@ -38,6 +38,7 @@ def write(folder, version="R2000"):
             bodies.append(triangles @ placement[:3, :3].T + placement[:3, 3])
     write_stl(folder / "solids/assembly.stl", numpy.concatenate(bodies))
     write_3mf(folder / "solids/assembly.3mf", parts, folder)
+    write_3mf(folder / "section/assembly.3mf", parts, folder)
     write_glb(folder / "solids/assembly.glb", parts, folder)
     write_template(folder / "templates/inlet.pdf")
     write_pdf(folder / "drill-sheets.pdf", "BT /F 9 Tf 20 800 Td (lid: drill sheet) Tj 0 -20 Td (1 0.00 0.00 30.00 bore, of outlet) Tj ET")
@@ -76,6 +77,9 @@ def summary(parts):
     welds = [{"name": "lid", "between": ["shell", "lid"], "length_mm": 301.5, "leg_mm": {"min": 2, "max": 2}, "filler_g": 7.1, "arc_min": 3.25},
              {"name": "inlet", "between": ["shell", "inlet"], "length_mm": 104.25, "leg_mm": {"min": 2, "max": 2.5}, "filler_g": 2.4, "arc_min": 1.5}]
     return {"schema": 1, "options": {"paper": "a4", "paper_thickness_mm": 0.1}, "parts": parts, "welds": welds, "findings": [],
+            "section": {"pieces": [{"name": p["name"]} for p in parts for _ in range(p["quantity"])]},
+            "mockup": {"names": "raised", "marks": [{"text": "W1", "letter_height_mm": None, "fields": 2}, {"text": "inlet", "letter_height_mm": 5.5, "fields": 17}],
+                       "left_out": [{"text": "outlet", "because": "no room"}]},
             "bought": [{"name": "packing", "mass_g": 12.5, "volume_ml": 200}, {"name": "fitting", "mass_g": None, "volume_ml": None}],
             "plan": {"set_up": [{"what": "inlet"}], "leak_test": {"blanks": [{"port": "inlet", "blank": "plug M14x1.5"}],
                                                                   "points": [{"where": "W1", "what": "lid to shell, all along"}]}},

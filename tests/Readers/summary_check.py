@@ -32,6 +32,7 @@ def check(folder, checks):
     for part in summary["parts"]:
         check_part(part, folder, where, checks)
     check_totals(summary, where, checks)
+    check_marks(summary.get("mockup"), where, checks)
     for finding in summary.get("findings", []):
         checks.that(finding["severity"] in ("error", "warning", "note"), where, f"severity {finding['severity']}")
     for file in sorted(folder.rglob("*.csv")):
@@ -84,6 +85,19 @@ def check_manifest(manifest, folder, checks):
     for name in sorted(present):
         checks.that(any(name.endswith(kind) for kind in KINDS), where, f"no reader opens {name}")
         checks.that("/" not in name or name.startswith(tuple(SECTIONS)), where, f"{name} stands in no known folder")
+
+
+def check_marks(mockup, where, checks):
+    """Letters are as large as a printer makes them, in bars that stand apart, and nothing both stands there and does not."""
+    if mockup is None:
+        return
+    for mark in mockup["marks"]:
+        height = mark["letter_height_mm"]
+        checks.that(height is None or height >= 5 - 1e-9, where, f"letters of {height} mm in '{mark['text']}'")
+        checks.that(mark["fields"] >= 1, where, f"'{mark['text']}' has no fields")
+    named = {mark["text"] for mark in mockup["marks"] if mark["letter_height_mm"] is not None}
+    checks.that(not named & {mark["text"] for mark in mockup["left_out"]}, where, "a name stands on the print and is left out")
+    checks.that(mockup["names"] != "none" or not mockup["marks"], where, "marks that nobody asked for")
 
 
 def check_part(part, folder, where, checks):

@@ -9,9 +9,6 @@ namespace Vessel.Geometry;
 /// </summary>
 internal static class EdgePoints
 {
-    /// <summary>Least number of pieces of a closed edge, so that even a tiny hole has area.</summary>
-    private const int LeastPieces = 8;
-
     /// <summary>Samples a piece to see how it turns; the check at the end catches what they miss.</summary>
     private const int Samples = 96;
 
@@ -26,7 +23,7 @@ internal static class EdgePoints
         IReadOnlyList<Edge3> group, IEnumerable<double> demanded, Accuracy accuracy)
     {
         var domain = group[0].Domain;
-        var leastPieces = group[0].Ends is null ? LeastPieces : 1;
+        var leastPieces = group[0].Ends is null ? group.Max(edge => edge.LeastPieces) : 1;
         var anchors = Anchors(domain, demanded.Concat(group.SelectMany(edge => edge.Breaks)));
         var chosen = new List<double> { domain.Start };
         for (var i = 0; i + 1 < anchors.Count; i++)

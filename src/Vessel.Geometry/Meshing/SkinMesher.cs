@@ -165,6 +165,7 @@ internal sealed class SkinMesher
         refinement.Run();
         foreach (var point in refinement.Points.Skip(_nodes.Count).ToList())
             _nodes.Add((point.Chart, _mesh.AddVertex(point.At)));
+        SkinNeedles.Widen(triangulation, corner => _mesh.Vertex(VertexOf(corner)), refinement.Inside);
         AddFacets(triangulation, refinement.Inside);
     }
 

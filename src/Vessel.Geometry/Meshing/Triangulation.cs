@@ -101,6 +101,15 @@ internal sealed class Triangulation
         return null;
     }
 
+    /// <summary>Whether side k of t is free and the two triangles on it make a strictly convex quadrilateral.</summary>
+    public bool MayFlip(int t, int k) => Neighbour(t, k) != None && !IsFixed(t, k) && IsConvex(t, k);
+
+    /// <summary>The triangle on the other side of side k, and its corner there.</summary>
+    public (int Triangle, int Corner) Across(int t, int k) => Neighbour(t, k) is var u ? (u, SideTowards(u, t)) : default;
+
+    /// <summary>Gives the two triangles on side k of t their other diagonal, Delaunay or not.</summary>
+    public void Turn(int t, int k) => Flip(t, k);
+
     /// <summary>Makes a-b an edge that no flip removes. Fails when it crosses a fixed edge or runs through a point.</summary>
     public void Fix(int a, int b)
     {

@@ -103,6 +103,7 @@ public static class FaultCodes
     public const string ReducerOffShell = "reducer-off-shell";
     public const string PortAcrossGirth = "port-across-girth";
     public const string BracketOnCone = "bracket-on-cone";
+    public const string LettersTooDeep = "letters-too-deep";
     public const string DiscInCone = "disc-in-cone";
 
     public static ImmutableArray<FaultCode> All { get; } =
@@ -290,6 +291,8 @@ public static class FaultCodes
             "Move it up or down, or make it smaller."),
         new(nameof(BracketOnCone), BracketOnCone, "A bracket stands on a conical part of the shell.",
             "Move it to a cylindrical part."),
+        new(nameof(LettersTooDeep), LettersTooDeep, "Letters are sunk so deep into a print that less than its least wall is left.",
+            "Raise them, or make letter_depth or the print's wall less."),
         new(nameof(DiscInCone), DiscInCone, "A disc that fits the shell stands in a conical part of it.",
             "Move it to a cylindrical part, or let it fit a sleeve."),
     ];

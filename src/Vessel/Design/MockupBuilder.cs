@@ -6,7 +6,7 @@ internal static class MockupBuilder
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>
     public static MockupDesign Build(Section section)
     {
-        if (!section.Has("inside") || !section.Has("split") || !section.Has("internals"))
+        if (!section.Has("inside") || !section.Has("split") || !section.Has("internals") || !section.Has("names"))
             return MockupDesign.Usual;
         var bed = section.Child("bed") ?? Section.Absent($"{section.Path}.bed");
         return new(
@@ -26,6 +26,9 @@ internal static class MockupBuilder
             section.Number("hose_straight"))
         {
             KeepsInternals = section.Text("internals") == "beside",
+            Names = section.Text("names") switch { "raised" => PrintNames.Raised, "sunk" => PrintNames.Sunk, _ => PrintNames.None },
+            LetterHeight = section.Number("letter_height"),
+            LetterDepth = section.Number("letter_depth"),
         };
     }
 }

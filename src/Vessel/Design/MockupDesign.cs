@@ -30,11 +30,28 @@ public sealed record MockupDesign(
     /// <summary>Whether what stands inside is printed beside it.</summary>
     public bool KeepsInternals { get; init; }
 
+    /// <summary>Whether ports' names and the long seams stand on it.</summary>
+    public PrintNames Names { get; init; }
+
+    /// <summary>Of a capital, where there is room for it, mm of the print.</summary>
+    public double LetterHeight { get; init; } = 7;
+
+    /// <summary>How far letters stand out or in, mm of the print.</summary>
+    public double LetterDepth { get; init; } = 0.6;
+
     /// <summary>What holds where the file says nothing.</summary>
     public static MockupDesign Usual { get; } = new("mockup", false, 1.2, 1, 0, new(220, 220, 250), true, 0, [], 5, 1);
 
     /// <summary>Least thickness of a wall, mm of the vessel.</summary>
     public double LeastWall => Wall / Scale;
+}
+
+/// <summary>How letters stand on a print.</summary>
+public enum PrintNames
+{
+    None,
+    Raised,
+    Sunk,
 }
 
 /// <summary>What a printer takes, mm.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 using Vessel.Geometry;
+using Vessel.Stock;
 
 namespace Vessel.Export;
 

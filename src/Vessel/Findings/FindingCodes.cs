@@ -58,6 +58,7 @@ public static class FindingCodes
     public const string NoRoomAtPort = "no-room-at-port";
     public const string NoMockup = "no-mock-up";
     public const string PrintNotSplit = "print-not-split";
+    public const string NameNotPrinted = "name-not-printed";
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -90,6 +91,7 @@ public static class FindingCodes
         new(NoRoomAtPort, "A hose as far as it runs straight, or a spanner, has no room at its port.", "Turn, move or lengthen the port, or give the hose's true sizes (mockup.hose_wall, hose_straight)."),
         new(NoMockup, "Parts graze, cross or nearly touch, so that the outside is no clean solid: no mock-up to print is written.", "Move them apart by 0.2 mm, or leave the mock-up out."),
         new(PrintNotSplit, "The mock-up is so much larger than the printer's bed that it is not cut into pieces.", "Give a smaller mockup.scale, or a larger mockup.bed."),
+        new(NameNotPrinted, "A port's name or a seam's number finds no free room on the mock-up, or has no letters that can be printed.", "Give a shorter name, or move the port; at a smaller mockup.scale letters take more room."),
         new(UnlikeMetals, "Two metals touch in the wet and the baser one corrodes.", "Choose one metal for both."),
         new(FitUncertain, "Sizes as far off as their processes let them be may use up a fit's clearance, or its press.", "Measure both parts before cutting, or give more clearance."),
         new(OutsideClash, "Tubes, fittings, brackets or a head's rim touch, or nearly touch, each other outside the vessel.", "Move, turn or shorten one of the two."),

@@ -7,7 +7,7 @@ namespace Vessel.Findings;
 internal static class MockupRules
 {
     public static IEnumerable<Finding> Of(Assembly assembly) =>
-        assembly.Mockup.Obstacles.IsEmpty ? TooLarge(assembly) : Obstacles(assembly);
+        assembly.Mockup.Obstacles.IsEmpty ? [.. TooLarge(assembly), .. Unmarked(assembly)] : Obstacles(assembly);
 
     /// <summary>Larger than the bed, and no cutting helps.</summary>
     private static IEnumerable<Finding> TooLarge(Assembly assembly)
@@ -26,6 +26,14 @@ internal static class MockupRules
             [new("pieces", boxes, MockupPieces.Most, "")],
             assembly.Design.PlaceOf(plan.Options.Path));
     }
+
+    private static IEnumerable<Finding> Unmarked(Assembly assembly) => assembly.Mockup.MissingMarks.Select(mark => new Finding(
+        FindingCodes.NameNotPrinted,
+        Severity.Note,
+        [],
+        $"'{mark.Text}' does not stand on the mock-up: {mark.Because}.",
+        [],
+        assembly.Design.PlaceOf(mark.Path)));
 
     private static IEnumerable<Finding> Obstacles(Assembly assembly) => assembly.Mockup.Obstacles.Select(obstacle => new Finding(
         FindingCodes.NoMockup,

@@ -34,6 +34,12 @@ public sealed record MockupPlan
 
     internal ImmutableArray<BracketForm> Brackets { get; private init; } = [];
 
+    /// <summary>Names and seams on the outside, where the design asks for them.</summary>
+    internal ImmutableArray<PrintMark> Marks { get; private init; } = [];
+
+    /// <summary>Those for which there is no place.</summary>
+    internal ImmutableArray<MissingMark> MissingMarks { get; private init; } = [];
+
     /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that brackets make with the vessel.</summary>
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
         + Brackets.Sum(bracket => bracket.Handles);
@@ -63,7 +69,11 @@ public sealed record MockupPlan
         // A room that nothing opens into would be a hollow that no resin or powder leaves.
         if (plan.Inside is not null && plan.Drains.IsEmpty && plan.Ports.All(port => port.Bore is null))
             plan = With(null);
-        return plan with { Obstacles = [.. Clearances.Of(plan)] };
+        plan = plan with { Obstacles = [.. Clearances.Of(plan)] };
+        if (options.Names == PrintNames.None || !plan.Obstacles.IsEmpty)
+            return plan;
+        var (marks, missing) = MarkLayout.Of(plan, design);
+        return plan with { Marks = marks, MissingMarks = missing };
 
         // A bore over a head's seam passes no step between two walls.
         static double LeastWall(VesselDesign design, ImmutableArray<PortSite> sites) => sites.Select(site => site.Over).OfType<PortHost>()

@@ -31,6 +31,12 @@ internal static class MockupSolid
             onOutside.AddRange(feet.Select((edges, i) => Opened(edges, bracket.Feet[i], bracket.Angle)));
         }
 
+        foreach (var (own, opening) in plan.Marks.SelectMany(mark => mark.Reliefs).Select(relief => relief.Build()))
+        {
+            faces.AddRange(own);
+            onOutside.Add(opening);
+        }
+
         faces.AddRange(TurnedFaces.Of(plan.Outside, onOutside.ToImmutable(), true));
         if (plan.Inside is { } inside)
             faces.AddRange(TurnedFaces.Of(inside, onInside.ToImmutable(), false));

@@ -36,7 +36,8 @@ public sealed class MockupTests
         foreach (var seed in Enumerable.Range(0, _most))
         {
             var vessel = RandomDesigns.Built(seed);
-            var plan = MockupPlan.Of(vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3 } }, vessel.Sites);
+            var plan = MockupPlan.Of(
+                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Sites);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;
@@ -145,7 +146,7 @@ public sealed class MockupTests
 
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var options = MockupDesign.Usual with { Bed = new(150, 150, 100) };
+        var options = MockupDesign.Usual with { Bed = new(150, 150, 100), Names = PrintNames.Raised };
         var plan = MockupPlan.Of(vessel.Design with { Mockup = options }, vessel.Sites);
         if (!plan.Obstacles.IsEmpty)
             return;
@@ -172,6 +173,6 @@ public sealed class MockupTests
         // Two skins joined by so many bores have one handle less; a bracket makes a loop with the shell, each bolt hole one.
         MeshLaws.Hold(mockup.Mesh, Math.Max(0, ports - 1) + bolts);
         if (ports > 0)
-            Near.Absolute(MockupVolume.Of(vessel), mockup.Mesh.Volume, mockup.Mesh.Area * mockup.Chord);
+            Near.Absolute(MockupVolume.Of(vessel) + MockupVolume.Of(mockup.Plan.Marks), mockup.Mesh.Volume, mockup.Mesh.Area * mockup.Chord);
     }
 }

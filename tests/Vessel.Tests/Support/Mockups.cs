@@ -20,6 +20,26 @@ internal static class MockupVolume
     }
 
     /// <summary>
+    /// What marks add, or take: a field of a cone or cylinder is a stack of layers, each as large as the field drawn out by its radius
+    /// over that of the chart, which is even along a line; of a plane they are all alike. mm3.
+    /// </summary>
+    public static double Of(IEnumerable<PrintMark> marks) => marks.Sum(mark => mark.Outlines.Sum(outline =>
+    {
+        var (piece, rise) = (mark.Chart.Ground.Piece, mark.Rise);
+        var (area, centre) = (0.0, new Point2(0, 0));
+        for (var i = 1; i + 1 < outline.Length; i++)
+        {
+            var triangle = (outline[i] - outline[0]).Cross(outline[i + 1] - outline[0]) / 2;
+            (area, centre) = (area + triangle, centre + (triangle / 3 * (outline[0] + outline[i] + outline[i + 1])));
+        }
+
+        if (mark.Chart.Ground.IsFlat)
+            return area * rise;
+        var middle = piece.At((centre.V / area) - mark.Chart.Ground.Start).U;
+        return area / mark.Chart.Radius * ((middle * rise) + (piece.Normal(0).U * rise * rise / 2));
+    }));
+
+    /// <summary>
     /// The outside less the room between two heights, ring by ring: of courses with flat lids on cylinders. Where two courses meet the
     /// printed wall is no thinner than the metal's square to either, so the room ends at the nearer of both: which is the least
     /// radius that any course's inner line, drawn on past its ends, leaves where the shell narrows, the greatest where it widens.

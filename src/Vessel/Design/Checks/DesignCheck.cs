@@ -36,6 +36,7 @@ internal static class DesignCheck
             .. BoltCheck.Find(design),
             .. TabCheck.Find(design, holes),
             .. DipstickCheck.Find(design),
+            .. LetterCheck.Find(design),
         ];
     }
 

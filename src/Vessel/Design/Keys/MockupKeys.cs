@@ -48,6 +48,18 @@ internal static class MockupKeys
         {
             Default = "0 mm", Range = new(0, 500),
         },
+        new("names", KeyKind.Choice, "The ports' names, and the long seam as a line with its weld's number, out of the surface or into it")
+        {
+            Choices = ["none", "raised", "sunk"], Default = "none",
+        },
+        new("letter_height", KeyKind.Length, "Of a capital as printed, where there is room; else less, down to 5 mm")
+        {
+            Default = "7 mm", Range = new(5, 60),
+        },
+        new("letter_depth", KeyKind.Length, "That letters stand out or in, as printed; sunk ones leave the least wall under them")
+        {
+            Default = "0.6 mm", Range = new(0.3, 3),
+        },
         new("drain_holes", KeyKind.List, "Upright through the bottom, to let resin or powder out")
         {
             DefaultRule = "none", Map = DrainHole,

@@ -1,3 +1,4 @@
+using Vessel.Design;
 using Vessel.Mockups;
 
 namespace Vessel.Export.Summary;
@@ -13,6 +14,20 @@ internal static class MockupJson
         json.Put("inside", plan.Inside is null ? "solid" : "open");
         json.Put("scale", plan.Options.Scale);
         json.Put("least_wall_mm", plan.Options.Wall);
+        json.Put("names", plan.Options.Names switch { PrintNames.Raised => "raised", PrintNames.Sunk => "sunk", _ => "none" });
+        json.Put("letter_depth_mm", plan.Options.LetterDepth);
+        json.List("marks", plan.Marks, mark => json.Object(() =>
+        {
+            json.Put("text", mark.Text);
+            json.Put("on", mark.Chart.Ground.Name);
+            json.Put("letter_height_mm", mark.Height);
+            json.Put("fields", mark.Outlines.Length);
+        }));
+        json.List("left_out", plan.MissingMarks, mark => json.Object(() =>
+        {
+            json.Put("text", mark.Text);
+            json.Put("because", mark.Because);
+        }));
         json.List("internals", build.MockupInternals, one => json.Object(() =>
         {
             json.Put("name", one.Name);

@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 
-namespace Vessel.Export;
+namespace Vessel.Stock;
 
-/// <summary>Letters with an accent: a plain letter and a sign over, under or beside it, on the grid of <see cref="StrokeTable"/>.</summary>
+/// <summary>Letters with an accent: a plain letter and a sign over, under or beside it, on the grid of the drawing letters.</summary>
 internal static class AccentTable
 {
     /// <summary>A sign with the letters that bear it: each pair is the plain letter and the accented one.</summary>
