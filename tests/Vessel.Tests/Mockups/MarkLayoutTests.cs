@@ -80,8 +80,8 @@ public sealed class MarkLayoutTests
     {
         // Two degrees beside the port's middle: set by hand, for a design that is checked has no port there.
         var shell = Designs.Shell() with { SeamAngle = 0.03 };
-        var plan = Assembly.Of(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)))
-            with { Mockup = _raised with { Names = names, Wall = 0.5 } }).Mockup;
+        var options = _raised with { Names = names, Wall = 0.5 };
+        var plan = Assembly.Of(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = options }).Mockup;
 
         var line = plan.Marks.Single(mark => mark.Height is null);
         Assert.Equal("W1", line.Text);
