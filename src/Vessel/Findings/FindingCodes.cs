@@ -62,7 +62,8 @@ public static class FindingCodes
 
     public static ImmutableArray<FindingCode> All { get; } =
     [
-        new(GapTooWide, "A set-on tube's end stands too far off its host for its wall.", "Grind the end or cut it with a hole saw (cut: ground or hole_saw)."),
+        new(GapTooWide, "A tube's end stands too far off its host, or a seam or clearance is too wide, for its wall.",
+            "Grind the end or cut it with a hole saw (cut: ground or hole_saw); give a smaller root_gap or clearance."),
         new(LipInBore, "The host's wall stands into a port's bore.", "Dress the lip before closing, or choose joint: set_in."),
         new(GrooveAtFlank, "Along part of a port the surfaces meet too flatly for a fillet.", "Reduce the offset or bevel the tube's end there."),
         new(LargeHoleBeforeRolling, "A hole is so large that the sheet rolls unevenly across it.", "Cut it after rolling, or leave it on tabs."),

@@ -6,7 +6,7 @@ using Vessel.Parts;
 
 namespace Vessel.Findings;
 
-/// <summary>How the ports' welds fit up.</summary>
+/// <summary>How parts fit up where they are welded; brackets have rules of their own.</summary>
 internal static class FitRules
 {
     /// <summary>A lip below this is gone with the burr.</summary>
@@ -26,18 +26,51 @@ internal static class FitRules
             if (MitreGap(assembly, site) is { } mitre)
                 yield return mitre;
         }
+
+        foreach (var weld in Given(assembly))
+        {
+            if (GivenGap(assembly, weld) is { } gap)
+                yield return gap;
+        }
+    }
+
+    /// <summary>
+    /// Joints whose gap the design gives, as a clearance or a root gap, rather than the way in which an end is cut. A V is opened on purpose.
+    /// </summary>
+    internal static IEnumerable<WeldFigures> Given(Assembly assembly)
+    {
+        var design = assembly.Design;
+        var cut = design.Ports.Where(port => port.Joint == PortJoint.SetOn).Select(port => port.Path)
+            .Concat(design.Ports.SelectMany(port => port.Elbow is { } elbow ? Enumerable.Range(0, elbow.Mitres).Select(i => WeldNumbers.Mitre(elbow, i)) : []))
+            .Concat(design.Brackets.SelectMany(bracket => WeldNumbers.OfBracket(bracket)))
+            .ToHashSet();
+        return assembly.Welds.Where(weld =>
+            weld.GapNormal > 0 && !cut.Contains(weld.Joint.Path) && !EdgePreparation.IsBevelled(weld.Joint.Kind, weld.Joint.Wall));
+    }
+
+    private static Finding? GivenGap(Assembly assembly, WeldFigures weld)
+    {
+        var (joint, butt) = (weld.Joint, weld.Joint.Kind == JointKind.Butt);
+        var (key, section) = butt ? ("root_gap", joint.Path[..Math.Max(0, joint.Path.LastIndexOf('.'))]) : ("clearance", joint.Path);
+        return TooWide(
+            assembly,
+            RootGap.WallOf(joint, assembly.Design),
+            weld,
+            [.. joint.Between.Distinct()],
+            (aim, most) => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; aim for {aim} mm, no more than {most} mm: give a smaller {key}.",
+            assembly.Design.PlaceOf($"{section}.{key}"));
     }
 
     private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld) => site.Port is { Joint: PortJoint.SetIn } ? null
         : TooWide(
             assembly,
-            site.Port,
+            site.Port.Wall,
             weld,
             [Slug.Of(site.Port.Name)],
             (aim, most) => $"{site.Port.Name} stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
                 + $"({NoteText.Length(weld.GapAxial)} mm along the tube); aim for {aim} mm, "
                 + $"no more than {most} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
-            $"{site.Port.Path}.cut");
+            assembly.Design.PlaceOf($"{site.Port.Path}.cut"));
 
     /// <summary>All mitres of an elbow are alike.</summary>
     private static Finding? MitreGap(Assembly assembly, PortSite site)
@@ -47,21 +80,21 @@ internal static class FitRules
         var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.Mitre(elbow, 0));
         return TooWide(
             assembly,
-            port,
+            port.Wall,
             weld,
             weld.Joint.Between,
             (aim, most) => $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
                 + $"of the bend; aim for {aim} mm, no more than {most} mm: saw them (cut: sawn) or take more pieces.",
-            $"{elbow.Path}.cut");
+            assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
 
     /// <summary>Null where the gap is no wider than is aimed for.</summary>
     /// <param name="message">From what is aimed for and what is the most, mm.</param>
     private static Finding? TooWide(
-        Assembly assembly, PortDesign port, WeldFigures weld, ImmutableArray<string> parts, Func<string, string, string> message, string path)
+        Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, Func<string, string, string> message, Span? place)
     {
         var shop = assembly.Design.Shop.Welding;
-        var (aim, most) = (RootGap.Aim(port.Wall, shop), RootGap.Most(port.Wall, shop));
+        var (aim, most) = (RootGap.Aim(wall, shop), RootGap.Most(wall, shop));
         if (weld.GapNormal <= aim)
             return null;
         var grave = weld.GapNormal > most;
@@ -71,7 +104,7 @@ internal static class FitRules
             parts,
             message(NoteText.Length(aim), NoteText.Length(most)),
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            assembly.Design.PlaceOf(path));
+            place);
     }
 
     private static Finding? Lip(Assembly assembly, PortSite site)

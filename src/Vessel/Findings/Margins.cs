@@ -26,6 +26,9 @@ public static class Margins
     public static ImmutableArray<Margin> Of(Assembly assembly) =>
     [
         .. assembly.Sites.SelectMany(site => Port(site, assembly)),
+        .. FitRules.Given(assembly).Select(weld => new Margin(
+            FindingCodes.GapTooWide, $"gap of {weld.Joint.Number}, {weld.Joint.Name}", weld.GapNormal,
+            RootGap.Aim(RootGap.WallOf(weld.Joint, assembly.Design), assembly.Design.Shop.Welding), "mm", true)),
         .. Rolls(assembly.Design),
         .. assembly.Parts.SelectMany(Holes),
         .. assembly.Design.Brackets.SelectMany(bracket => Bracket(bracket, assembly)),

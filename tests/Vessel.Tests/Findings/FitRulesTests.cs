@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -17,6 +18,23 @@ public sealed class FitRulesTests
         Assert.Equal(Severity.Warning, Of(0.2, 0.5, 1));
         Assert.Equal(Severity.Error, Of(0.1, 0.2, 1));
         Assert.Equal(Severity.Error, Of(0.2, 0.5, 0.3));
+    }
+
+    /// <summary>A quarter of the wall is aimed for, half of it or 1 mm is the most (common practice, no source); of 2 mm 0.5 and 1.</summary>
+    [Theory]
+    [InlineData(0.5, null)]
+    [InlineData(0.6, Severity.Warning)]
+    [InlineData(1.1, Severity.Error)]
+    public void Root_gaps_and_clearances_are_held_to_the_same_limits(double gap, Severity? expected)
+    {
+        var shell = Designs.Shell();
+        var tube = Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0));
+        VesselDesign Plain(double root, double lid, double port) =>
+            Designs.Vessel(shell with { RootGap = root }, tube with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = port })
+                with { Top = Designs.Inset(shell, "top", wall: 2, clearance: lid) };
+
+        Assert.All([Plain(gap, 0.1, 0.1), Plain(0.1, gap, 0.1), Plain(0.1, 0.1, gap)], design =>
+            Assert.Equal(expected, Assessment.Of(Assembly.Of(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
     }
 
     /// <summary>A cone of half angle a and a tube on its axis open by 180 - a degrees: 135 of them are the limit, and still a fillet.</summary>
@@ -37,7 +55,7 @@ public sealed class FitRulesTests
 
     private static Severity? Of(double aim, double most, double limit)
     {
-        var design = Designs.Vessel(Designs.Shell(), Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)));
+        var design = Designs.Vessel(Designs.Shell(madeFrom: StockForm.Tube), Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)));
         var shop = Shop.Usual with { Welding = Shop.Usual.Welding with { GapAim = aim, GapMost = most, GapLimit = limit } };
         return Assessment.Of(Assembly.Of(design with { Shop = shop })).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity;
     }

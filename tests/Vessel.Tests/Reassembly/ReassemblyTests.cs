@@ -30,7 +30,7 @@ public sealed class ReassemblyTests
     }
 
     /// <param name="least">Meetings that there must be at the least, lest nothing was measured.</param>
-    private static void AssertMeets(Assembly vessel, int least)
+    internal static void AssertMeets(Assembly vessel, int least)
     {
         var pieces = vessel.Parts
             .Where(part => part.Flat is { Kind: not FlatKind.Blank })
