@@ -25,6 +25,7 @@ internal static class BuildCommand
         dxf.AcceptOnlyFromAmong("r2000", "r12");
         var cutOnly = new Option<bool>("--cut-only") { Description = "Also write each flat's cut lines alone, for services that merge layers." };
         var kerf = Arguments.Number("--kerf", "Width of the cut: also write each sheet's cut lines moved by half of it, mm", 0, (0, 5));
+        var frame = Arguments.Number("--frame-below", "Also write each sheet part that is smaller than this both ways, mm, in a frame that holds it by tabs", 0, (0, 500));
         var tolerance = Arguments.Number("--tolerance", "Greatest deviation of flats, mm", 0.01, (0.001, 0.5));
         var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", 0.05, (0.005, 1));
         var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", 15, (2, 45));
@@ -38,7 +39,7 @@ internal static class BuildCommand
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")
         {
-            output, dxf, cutOnly, kerf, tolerance, chord, angle, section, paper, paperThickness, weldSymbols, quiet, json,
+            output, dxf, cutOnly, kerf, frame, tolerance, chord, angle, section, paper, paperThickness, weldSymbols, quiet, json,
         };
         input.AddTo(command);
         command.SetAction(parsed =>
@@ -54,6 +55,7 @@ internal static class BuildCommand
             {
                 Settings = design.Settings,
                 Kerf = parsed.GetValue(kerf),
+                FrameBelow = parsed.GetValue(frame),
                 ShopHash = design.Shop is { } shop ? Compiler.HashOf(shop.Text) : null,
                 WeldSymbols = parsed.GetValue(weldSymbols) == "aws" ? WeldSymbols.Aws : WeldSymbols.Iso,
                 Paper = new(parsed.GetValue(paper) == "letter" ? PaperSize.Letter : PaperSize.A4, parsed.GetValue(paperThickness)),

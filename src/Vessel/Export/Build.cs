@@ -30,6 +30,9 @@ public sealed record BuildOptions(
     /// <summary>Width of the cut, mm, for which each sheet's flat also comes with its lines moved; zero for none.</summary>
     public double Kerf { get; init; }
 
+    /// <summary>Parts of sheet that are smaller both ways also come in a frame that holds them by tabs, mm; zero for none.</summary>
+    public double FrameBelow { get; init; }
+
     /// <summary>Of the section through the vessel's axis, radians round it.</summary>
     public double SectionAngle { get; init; }
 

@@ -84,6 +84,13 @@ public static class VesselFiles
                 yield return new(bare, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true }, to));
             }
 
+            if (role is "flat" && CutFrame.IsFor(built.Fitted!, options.FrameBelow))
+            {
+                var framed = path.Insert(path.LastIndexOf('.'), "_in-frame");
+                yield return new(
+                    framed, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true, InFrameOf = part.Thickness, Kerf = options.Kerf }, to));
+            }
+
             if (options.Kerf > 0 && role is "flat")
             {
                 var widened = path.Insert(path.LastIndexOf('.'), $"_kerf-{Numbers.Text(options.Kerf, 3)}mm");

@@ -29,9 +29,11 @@ public sealed class FitRulesTests
     {
         var shell = Designs.Shell();
         var tube = Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0));
-        VesselDesign Plain(double root, double lid, double port) =>
-            Designs.Vessel(shell with { RootGap = root }, tube with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = port })
-                with { Top = Designs.Inset(shell, "top", wall: 2, clearance: lid) };
+        VesselDesign Plain(double root, double lid, double port)
+        {
+            var vessel = Designs.Vessel(shell with { RootGap = root }, tube with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = port });
+            return vessel with { Top = Designs.Inset(shell, "top", wall: 2, clearance: lid) };
+        }
 
         Assert.All([Plain(gap, 0.1, 0.1), Plain(0.1, gap, 0.1), Plain(0.1, 0.1, gap)], design =>
             Assert.Equal(expected, Assessment.Of(Assembly.Of(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));

@@ -10,7 +10,7 @@ public static class FlatDxf
     /// <exception cref="OutputException">The kerf is wider than an edge of the part lets it be.</exception>
     public static void Write(FittedFlat fitted, DrawingOptions options, Stream to)
     {
-        var (flat, cut) = (fitted.Flat, Cut(fitted, options.Kerf / 2));
+        var (flat, cut) = (fitted.Flat, Cut(fitted, options));
         if (options.CutOnly)
         {
             DxfDocument.Write(cut, options.Release, to);
@@ -23,9 +23,12 @@ public static class FlatDxf
     }
 
     /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
-    private static DxfDrawing Cut(FittedFlat fitted, double off)
+    private static DxfDrawing Cut(FittedFlat fitted, DrawingOptions options)
     {
-        var loops = fitted.Holes.Select(hole => Outline(hole, -off, off)).Append(Outline(fitted.Outer, off, off));
+        var off = options.Kerf / 2;
+        var held = options.InFrameOf is { } thickness ? CutFrame.Of(fitted, thickness) : null;
+        var loops = fitted.Holes.Select(hole => Outline(hole, -off, off))
+            .Concat(held is null ? [Outline(fitted.Outer, off, off)] : held.Slots.Append(held.Frame).Select(chain => Chain(chain, off)));
         return fitted.Flat.Cut.Fields.Reverse().Aggregate(
             DxfDrawing.Of([.. loops]),
             (rest, field) => DxfDrawing.Of(field, 1, center => [new DxfCircle(DxfLayer.Cut, center, Left(field.HoleRadius - off))]).Then(rest));
@@ -39,8 +42,11 @@ public static class FlatDxf
             return Outline(outline, DxfLayer.Cut);
         if (outline.Fit is not { } fit)
             return new DxfCircle(DxfLayer.Cut, outline.Exact.AsCircle!.Center, Left(outline.Exact.AsCircle.Radius + outward));
-        return new DxfPolyline(DxfLayer.Cut, KerfOffset.Right(fit.Vertices, off) ?? throw TooWide(), Closed: true);
+        return Chain(fit.Vertices, off);
     }
+
+    private static DxfPolyline Chain(ImmutableArray<Bulge> vertices, double off) =>
+        new(DxfLayer.Cut, off == 0 ? vertices : KerfOffset.Right(vertices, off) ?? throw TooWide(), Closed: true);
 
     private static double Left(double radius) => radius > 0 ? radius : throw TooWide();
 

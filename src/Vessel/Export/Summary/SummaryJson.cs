@@ -60,6 +60,7 @@ internal static class SummaryJson
         json.Put("dxf", options.Drawing.Release == Dxf.DxfRelease.R12 ? "r12" : "r2000");
         json.Put("cut_only", options.CutOnly);
         json.Put("kerf_mm", options.Kerf);
+        json.Put("frame_below_mm", options.FrameBelow);
         json.Put("flat_tolerance_mm", options.Drawing.Tolerance);
         json.Put("chord_mm", options.Solids.Chord);
         json.Put("angle_deg", Turns.ToDegrees(options.Solids.Angle));

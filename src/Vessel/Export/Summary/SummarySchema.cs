@@ -49,6 +49,7 @@ public static class SummarySchema
     private static JsonObject Options() => Object("How it was built",
         ("dxf", Choice("Release of the drawings", "r2000", "r12")),
         ("cut_only", Flag("Whether each flat also comes as cut lines alone")),
+        ("frame_below_mm", Number("Sheet parts that are smaller both ways also come in a frame that holds them; zero for none")),
         ("kerf_mm", Number("Width of the cut that flats also come moved for; zero for none")),
         ("flat_tolerance_mm", Number("Greatest deviation of flats")),
         ("chord_mm", Number("Greatest deviation of solids")),

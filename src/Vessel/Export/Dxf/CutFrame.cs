@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Export.Dxf;
+
+/// <summary>
+/// How wide slots, tabs and frame of a small part are. All common practice, no source: a tab as wide as the sheet is thick breaks off by hand to
+/// 2 mm or so and holds from 1 mm; a slot takes a cut and its pierce; the frame stays flat.
+/// </summary>
+internal static class CutFrame
+{
+    private const double LeastTab = 1;
+    private const double MostTab = 2;
+    private const double LeastSlot = 2;
+    private const double LeastBand = 8;
+    private const double BandShare = 3;
+
+    /// <param name="below">Smaller both ways than this, mm.</param>
+    public static bool IsFor(FittedFlat fitted, double below) =>
+        CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below;
+
+    /// <param name="thickness">Of the sheet, mm.</param>
+    /// <returns>Null where the outline takes none.</returns>
+    public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
+        Chain(fitted.Outer), Math.Max(LeastSlot, thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
+
+    /// <summary>A circle in two halves.</summary>
+    private static ImmutableArray<Bulge> Chain(FittedOutline outline) => outline.Fit?.Vertices
+        ?? (outline.Exact.AsCircle is { Center: var center, Radius: var radius }
+            ? [new(center + new Point2(radius, 0), 1), new(center - new Point2(radius, 0), 1)]
+            : throw new ArgumentException("an outline that is neither fitted nor a circle", nameof(outline)));
+}
