@@ -65,7 +65,8 @@ public sealed record FoldedSheet
             var (bend, zone) = (bends[i], bends[i].Zone(thickness));
             // The viewed face lies inside a bend towards the viewer and outside one away from him.
             var radius = bend.Angle > 0 ? bend.InsideRadius : bend.InsideRadius + thickness;
-            var next = i + 1 < bends.Length ? bends[i + 1].Zone(thickness).Start : double.PositiveInfinity;
+            // Two bends may run into each other: rounding leaves no strip of less than nothing between them.
+            var next = i + 1 < bends.Length ? Math.Max(zone.End, bends[i + 1].Zone(thickness).Start) : double.PositiveInfinity;
             pieces.Add(piece);
             pieces.Add(piece = piece.Followed(zone, radius, bend.Angle));
             piece = piece.Followed(new(zone.End, next), 0, 0);

@@ -61,14 +61,15 @@ internal static class BracketBuilder
             Bolts(section));
     }
 
-    private static BoltsDesign Bolts(Section bracket)
+    /// <summary>Those under a bracket, or whatever else is bolted; what the mapping has no key for is zero.</summary>
+    internal static BoltsDesign Bolts(Section bracket)
     {
         var section = bracket.Child("bolts") ?? Section.Absent($"{bracket.Path}.bolts");
         var diameter = section.Number("diameter");
         return new BoltsDesign(
             section.Path,
             diameter,
-            section.Number("across"),
+            section.NumberOr("across", 0),
             section.Number("up"),
             section.Number("slot"),
             Stock.Bolts.Hole(diameter).Value,

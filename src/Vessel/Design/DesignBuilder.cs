@@ -29,6 +29,7 @@ internal static class DesignBuilder
         {
             Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
             Brackets = BracketBuilder.Build(file, workshop),
+            Straps = StrapBuilder.Build(file, workshop),
             Shop = workshop,
             Finish = file.Text("finish") switch
             {

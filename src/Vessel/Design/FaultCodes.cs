@@ -94,6 +94,7 @@ public static class FaultCodes
     public const string BoltOffPlate = "bolt-off-plate";
     public const string BoltHolesOverlap = "bolt-holes-overlap";
     public const string BracketOverPort = "bracket-over-port";
+    public const string StrapGapTooWide = "strap-gap-too-wide";
     public const string TabsDoNotFit = "tabs-do-not-fit";
     public const string SlotInTheWay = "slot-in-the-way";
     public const string GoresDoNotFit = "gores-do-not-fit";
@@ -274,6 +275,8 @@ public static class FaultCodes
         new(nameof(BoltHolesOverlap), BoltHolesOverlap, "Two bolt holes or slots run into each other.",
             "Set the bolts further apart, or make the slots shorter."),
         new(nameof(BracketOverPort), BracketOverPort, "A bracket stands over a port.", "Move one of the two."),
+        new(nameof(StrapGapTooWide), StrapGapTooWide, "The halves of a strap stand so far apart that they do not reach round the shell.",
+            "Make the gap smaller."),
         new(nameof(TabsDoNotFit), TabsDoNotFit, "A bracket's tabs find no room on its edge, or stand too little out of it.",
             "Use fewer or narrower tabs."),
         new(nameof(SlotInTheWay), SlotInTheWay, "A slot for a tab lies too near to a hole, a seam, another slot or an end of the shell.",

@@ -23,6 +23,9 @@ public sealed record VesselDesign(
     /// <summary>In the order of the file.</summary>
     public ImmutableArray<BracketDesign> Brackets { get; init; } = [];
 
+    /// <summary>In the order of the file.</summary>
+    public ImmutableArray<StrapDesign> Straps { get; init; } = [];
+
     public Finish Finish { get; init; }
 
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;

@@ -28,6 +28,7 @@ public static class Assessment
         .. DutyRules.Of(assembly),
         .. SaddleRules.Of(assembly),
         .. PlateRules.Of(assembly),
+        .. StrapRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),
         .. RoomRules.Of(assembly),

@@ -29,6 +29,7 @@ public static class FindingCodes
     public const string EarGapTooWide = "ear-gap-too-wide";
     public const string EarTooFlat = "ear-too-flat";
     public const string SeamUnderBracket = "seam-under-bracket";
+    public const string BeadUnderStrap = "bead-under-strap";
     public const string TemperTooHard = "temper-too-hard";
     public const string GoresNeedDishing = "gores-need-dishing";
     public const string GoreStretch = "gore-stretch";
@@ -111,6 +112,8 @@ public static class FindingCodes
         new(EarGapTooWide, "A bracket's edge, cut square, stands too far off the shell where it is welded.", "Grind or bevel it to the shell, make the bracket narrower or bring it nearer to the middle, or take ears: ends, or a level plate."),
         new(EarTooFlat, "A bracket's edge meets the shell too flatly for a fillet.", "Make the bracket narrower, bring it nearer to the middle, bevel its edge, or take ears: ends."),
         new(SeamUnderBracket, "The shell's long seam runs under a bracket.", "Turn the seam."),
+        new(BeadUnderStrap, "A weld's bead stands up under a strap, which then bears on it alone.",
+            "Move or turn the strap, so that the bead lies beside it or in its gap, dress the bead flush there, or give a thicker liner."),
         new(StageBelowInlet, "A stage of the gas's way is narrower than the inlet.", "Widen it: more or larger windows or holes, more room round or under the sleeve."),
         new(MediaBypassed, "Gas has a way from inlet to vent that does not pass the packing.", "Close that way, or set the packing where all gas has to pass it."),
         new(LossTooGreat, "The gas loses more pressure from inlet to vent than the design takes; a choked crankcase pushes oil past its seals.", "Widen the stages that lose most, or raise flow.most_loss if the engine's maker allows more."),

@@ -11,7 +11,7 @@ namespace Vessel.Mockups;
 internal sealed record OutsideClash((string Id, string Name) One, (string Id, string Name) Other, string Path, Interval Distance);
 
 /// <summary>
-/// What stands on the outside and comes too near to something else in the air: tubes, bungs and fittings, brackets, the rim of a
+/// What stands on the outside and comes too near to something else in the air: tubes, bungs and fittings, brackets, straps, the rim of a
 /// head that stands out. How near they come on the vessel itself is asked by their welds.
 /// </summary>
 /// <remarks>
@@ -32,6 +32,7 @@ internal static class OutsideClashes
         [
             .. assembly.Sites.Select(site => OfPort(site, assembly.Mockup.Outside)).OfType<Standing>(),
             .. assembly.Mockup.Brackets.Select(OfBracket),
+            .. assembly.Mockup.Straps.Select(OfStrap),
             .. Rims(assembly),
         ];
         foreach (var site in assembly.Sites.Where(site => site.Port.Elbow is not null))
@@ -106,6 +107,10 @@ internal static class OutsideClashes
         ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(bracket.InnerLevel)];
         return new(bracket.Id, bracket.Design.Name, bracket.Design.Path, [.. hulls.Select(hull => (hull, bracket.Sagitta))], Ball.Round(hulls));
     }
+
+    private static Standing OfStrap(StrapForm form) => new(
+        Slug.Of(StrapDesign.BackOf(form.Strap.Name)), form.Strap.Name, form.Strap.Path,
+        [.. form.Hulls.Select(hull => ((ConvexBody)hull, form.Sagitta))], Ball.Round([.. form.Hulls]));
 
     /// <summary>Flat heads that stand out over the shell.</summary>
     private static IEnumerable<Standing> Rims(Assembly assembly)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -9,7 +10,7 @@ namespace Vessel.Mockups;
 internal sealed record RoomClash(PortRoom Room, string OtherId, string Other, Interval Distance);
 
 /// <summary>
-/// What comes too near to the room of a hose or spanner: shell and heads, other ports and their rooms, the bracket, what it is bolted
+/// What comes too near to the room of a hose or spanner: shell and heads, other ports and their rooms, brackets and straps, what a bracket is bolted
 /// to.
 /// </summary>
 internal static class RoomClashes
@@ -48,6 +49,12 @@ internal static class RoomClashes
 
             if (WithVessel(room, bar, plan) is { } near)
                 yield return near;
+            foreach (var strap in plan.Straps)
+            {
+                if (Near(bar, strap.Hulls.CastArray<ConvexBody>()) is { } distance)
+                    yield return new(room, Slug.Of(StrapDesign.BackOf(strap.Strap.Name)), strap.Strap.Name, new(Math.Max(0, distance.Start - strap.Sagitta), distance.End));
+            }
+
             foreach (var clash in plan.Brackets.SelectMany(bracket => WithBracket(room, bar, bracket)))
                 yield return clash;
         }

@@ -4,14 +4,14 @@ using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>A bolt's clearance hole, round or drawn out upward and downward to a slot.</summary>
+/// <summary>A bolt's clearance hole, round or drawn out to a slot: upward and downward unless told otherwise.</summary>
 internal static class BoltHole
 {
-    public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline) => new(
+    public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline, string slot = "upright slot") => new(
         number,
         bolts.Slot == 0
             ? $"bolt of {NoteText.Length(bolts.Diameter)} mm"
-            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: upright slot {NoteText.Length(bolts.HoleDiameter)} x "
+            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: {slot} {NoteText.Length(bolts.HoleDiameter)} x "
                 + $"{NoteText.Length(bolts.HoleDiameter + bolts.Slot)} mm",
         middle,
         outline,
@@ -32,16 +32,23 @@ internal static class BoltHole
     private static double[] Both(double distance) => distance == 0 ? [0] : [-distance / 2, distance / 2];
 
     /// <summary>Clockwise: a circle, or two lines and two half-circles.</summary>
-    public static Loop2 Outline(BoltsDesign bolts, Point2 middle)
+    public static Loop2 Outline(BoltsDesign bolts, Point2 middle) => Outline(bolts, middle, new(0, 1));
+
+    /// <param name="way">Unit; along the slot.</param>
+    public static Loop2 Outline(BoltsDesign bolts, Point2 middle, Point2 way)
     {
         var radius = bolts.HoleDiameter / 2;
         if (bolts.Slot == 0)
             return Loop2.Circle(middle, radius, clockwise: true);
-        var rise = new Point2(0, bolts.Slot / 2);
-        var lower = new Arc2(middle - rise, radius, 0, -Math.PI);
-        var upper = new Arc2(middle + rise, radius, Math.PI, -Math.PI);
+        var rise = bolts.Slot / 2 * way;
+        var lower = new Arc2(middle - rise, radius, way.Angle - (Math.PI / 2), -Math.PI);
+        var upper = new Arc2(middle + rise, radius, way.Angle + (Math.PI / 2), -Math.PI);
         return new([new Line2(upper.End, lower.Start), lower, new Line2(lower.End, upper.Start), upper]);
     }
+
+    /// <summary>Of one hole, mm2.</summary>
+    public static double Area(BoltsDesign bolts) =>
+        (Math.PI / 4 * bolts.HoleDiameter * bolts.HoleDiameter) + (bolts.Slot * bolts.HoleDiameter);
 
     /// <summary>Area of the hole between two lines square to an axis of the flat, mm2.</summary>
     public static double AreaWithin(BoltsDesign bolts, Point2 middle, Point2 across, Interval zone)

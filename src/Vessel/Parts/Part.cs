@@ -25,6 +25,9 @@ public enum PartKind
     /// <summary>A further piece of a port's tube, beyond a mitre.</summary>
     Elbow,
     Dipstick,
+
+    /// <summary>Half of a strap that is clamped round the shell.</summary>
+    Strap,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>

@@ -3,7 +3,7 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, heads, ports, internals and brackets, each kind in the order of the file.</summary>
+/// <summary>All parts of a vessel: shell, heads, ports, internals, brackets and straps, each kind in the order of the file.</summary>
 public static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
@@ -14,6 +14,7 @@ public static class VesselParts
         .. sites.SelectMany(site => PortPart.Build(site, welds)),
         .. Inside(vessel, welds),
         .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
+        .. vessel.Straps.SelectMany(strap => StrapParts.Of(strap, vessel)),
     ];
 
     /// <summary>Sleeves, caps and discs.</summary>

@@ -19,7 +19,7 @@ public sealed record SetUp(
     /// <summary>Numbers of the welds that hold it.</summary>
     public ImmutableArray<string> Welds { get; init; } = [];
 
-    /// <summary>Ports, internals, brackets, seam: in that order.</summary>
+    /// <summary>Seams, ports, internals, brackets, straps: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -42,6 +42,8 @@ public sealed record SetUp(
             .. design.Inside.Caps.Select(cap => Held(Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate"), cap.Path)),
             .. design.Inside.Discs.Select(disc => Held(Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}"), disc.Path)),
             .. design.Brackets.Select(bracket => Held(Bracket(bracket, design), bracket.Path)),
+            .. design.Straps.Select(strap => OnShell(strap.Name, design.Shell, strap.Height, strap.Angle, null, strap.Feet.StandOff, FormattableString.Invariant(
+                $"middle of its back half, {strap.Low:0.##} to {strap.High:0.##} mm up; clamped, not welded{(strap.Feet.StandOff is null ? "" : "; depth is its feet's stand-off from the shell")}"))),
         ];
     }
 

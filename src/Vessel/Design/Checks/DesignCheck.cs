@@ -34,6 +34,7 @@ internal static class DesignCheck
             .. SaddleCheck.Find(design, holes),
             .. PlateCheck.Find(design, holes),
             .. BoltCheck.Find(design),
+            .. StrapCheck.Find(design, holes),
             .. TabCheck.Find(design, holes),
             .. DipstickCheck.Find(design),
             .. LetterCheck.Find(design),

@@ -65,6 +65,15 @@ internal static class NameCheck
             }
         }
 
+        foreach (var strap in OneOrNamed(file, "strap"))
+        {
+            if (strap.Text("name") is not { } name)
+                continue;
+            // Two straps of one name are told of below, once.
+            taken.TryAdd(Slug.Of(StrapDesign.BackOf(name)), $"the back half of {strap.Path}");
+            taken.TryAdd(Slug.Of(StrapDesign.FrontOf(name)), $"the front half of {strap.Path}");
+        }
+
         foreach (var part in Parts(file))
         {
             if (part.Text("name") is not { } name)
@@ -88,7 +97,7 @@ internal static class NameCheck
     private static IEnumerable<Section> Parts(Section file)
     {
         var inside = file.Child("inside") ?? Section.Absent("inside");
-        return OneOrNamed(file, "bracket").Concat(file.Items("ports"))
+        return OneOrNamed(file, "bracket").Concat(OneOrNamed(file, "strap")).Concat(file.Items("ports"))
             .Concat(_mayBeNameless.SelectMany(kind => OneOrNamed(inside, kind)))
             .Concat(inside.Items("discs"));
     }
@@ -104,6 +113,7 @@ internal static class NameCheck
         var inside = file.Child("inside") ?? Section.Absent("inside");
         return _mayBeNameless.Select(kind => (Kind: kind, All: inside.Items(kind)))
             .Append((Kind: "bracket", All: file.Items("bracket")))
+            .Append((Kind: "strap", All: file.Items("strap")))
             .Where(kind => kind.All.Length > 1)
             .SelectMany(kind => kind.All
                 .Where(p => !p.Given.Contains("name"))

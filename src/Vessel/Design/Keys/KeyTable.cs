@@ -117,6 +117,10 @@ public static class KeyTable
         {
             DefaultRule = "none", Switch = new("kind", false, BracketKeys.ByKind), Items = new(0, 24),
         },
+        new("strap", KeyKind.OneOrList, "Two half bands that are clamped round the shell, of which one is bolted up")
+        {
+            DefaultRule = "none", Map = StrapKeys.Strap, Items = new(0, 24),
+        },
         new("finish", KeyKind.Choice, "What is done to the surface when all is welded")
         {
             Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",

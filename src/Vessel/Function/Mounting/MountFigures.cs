@@ -24,13 +24,18 @@ internal static class MountFigures
                     .Append(BodyGrowth(assembly)),
             ],
             [],
-            brackets.IsEmpty
+            brackets.IsEmpty && assembly.Design.Straps.IsEmpty
                 ? ["No bracket: what the vessel is held by is not reckoned."]
                 : [
+                    .. assembly.Design.Straps.Select(strap =>
+                        $"{strap.Name} holds by friction, which hangs on how far its bolts are drawn up, on oil and on the liner: neither that nor its band, ears, feet "
+                        + "and bolts are reckoned here. Try it with more than it will meet, or let something under the vessel bear its weight."),
+                    .. brackets.IsEmpty ? Array.Empty<string>() : [
                     "Every stress is an upper bound for a force from any side, by elementary statics; notches, fatigue and the thin shell that "
                     + "gives under an ear are not in it. Shaking cracks brackets where one blow does not: keep the margins well above 1 on an engine, "
                     + "hang the vessel from the hull or frame rather than from the engine, and look at the welds.",
                     "A vessel that falls on someone or opens a hose of hot oil hurts: where that can happen a licensed engineer decides, not this.",
+                    ],
                 ]);
     }
 

@@ -24,6 +24,7 @@ internal static class PartCentre
             PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
+            PartKind.Strap => StrapCentre.Of(design.Straps.SelectMany(strap => StrapSite.Of(strap, design)).First(site => Slug.Of(site.Name) == part.Id)),
             PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
             PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
             PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),
@@ -125,8 +126,7 @@ internal static class PartCentre
     private static Vector3 Saddle(Part part, SaddleSite site)
     {
         var bracket = site.Bracket;
-        var holes = site.BoltPlaces.Length * ((Math.PI / 4 * bracket.Bolts.HoleDiameter * bracket.Bolts.HoleDiameter)
-            + (bracket.Bolts.Slot * bracket.Bolts.HoleDiameter));
+        var holes = site.BoltPlaces.Length * BoltHole.Area(bracket.Bolts);
         var plate = Math.Min(part.Volume, ((site.Overall * site.BendLength) - holes) * bracket.Thickness);
         var ears = part.Volume - plate;
         var (near, far) = (site.AtSides ? site.EarEnd : (site.EarEnd + (2 * site.ShellRadius)) / 3, site.BackLevel);

@@ -197,11 +197,17 @@ internal sealed class OrderRules
         var end = WorkTasks.ClosingEnd(_design);
         var closing = At(_design.Head(end).Path);
         var late = _design.Ports.Where(port => OverSeam.Of(_design, port) == end).SelectMany(Tasks).Append(closing).ToHashSet();
-        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id)))
+        var straps = _design.Straps.Select(strap => WorkTasks.Fitting(strap.Path)).ToImmutableHashSet();
+        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id) && !straps.Contains(task.Id)))
             yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");
         yield return new(WorkTasks.Cleaning, closing, "a closed can traps swarf");
         yield return new(closing, WorkTasks.Testing, "it must be closed");
         yield return new(WorkTasks.Testing, WorkTasks.Finishing, "a leak is welded before it is finished");
+        foreach (var strap in straps)
+        {
+            yield return new(WorkTasks.Testing, strap, "soap film must reach what it covers");
+            yield return new(WorkTasks.Finishing, strap, "it is clamped on the finished shell");
+        }
     }
 
     private static PortHost[] Ends() => [PortHost.Top, PortHost.Bottom];

@@ -58,6 +58,13 @@ internal static class WorkTasks
 
         yield return new(Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), Ranks.Clean, []);
         yield return new(Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds.Select(weld => weld.Joint))), Ranks.Test, []);
+        foreach (var strap in design.Straps)
+        {
+            yield return new(
+                Fitting(strap.Path), WorkKind.Fit, WorkText.Clamping(strap), Ranks.Strap,
+                [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))]);
+        }
+
         if (design.Finish != Finish.None)
             yield return new(Finishing, WorkKind.Finish, WorkText.Finishing(design), Ranks.Finish, []);
     }
@@ -154,6 +161,7 @@ internal static class WorkTasks
             PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
             PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
             PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
+            PartKind.Strap => $"cut {part.Name}{openings}, deburr, roll its band, bend its ears",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
             PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone{(part.Holes.IsEmpty ? "" : ", drill its holes")}",
             PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",
@@ -189,5 +197,6 @@ internal static class WorkTasks
         public const int Close = 80;
         public const int Test = 90;
         public const int Finish = 95;
+        public const int Strap = 98;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Stock;
 
@@ -23,6 +24,9 @@ internal static class WorkText
             + $"{string.Join(", ", kit.Points.Select(point => point.Where))} and every tack.{blanks} "
             + "Blanks are bolted or screwed, never held by hand; mark leaks, let the air out, dry, weld, test again";
     }
+
+    public static string Clamping(StrapDesign strap) => FormattableString.Invariant(
+        $"clamp {strap.Name} round the shell at {strap.Height:0.##} mm, its back half at {Turns.ToDegrees(strap.Angle):0.##} deg{(strap.Liner > 0 ? ", on its liner" : "")}; draw both sides up evenly and lock the nuts: the gap must stay open. Look again after the first run");
 
     public static string Finishing(VesselDesign design) => design.Finish switch
     {

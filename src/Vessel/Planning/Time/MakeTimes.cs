@@ -34,7 +34,7 @@ internal sealed class MakeTimes(Shop shop, Part part)
             yield return Field(field);
         foreach (var item in Cut(flat))
             yield return item;
-        if (part.Kind is PartKind.Shell or PartKind.Skirt or PartKind.Cone)
+        if (part.Kind is PartKind.Shell or PartKind.Skirt or PartKind.Cone or PartKind.Strap)
             yield return Both(HandRates.Roll, 1);
         if (part.Kind is PartKind.Head)
             yield return Both(HandRates.SendOut, 1);

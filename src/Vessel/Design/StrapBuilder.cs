@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+using Vessel.Stock;
+
+namespace Vessel.Design;
+
+/// <summary>Fills the straps' records from their sections; see <see cref="DesignBuilder"/>.</summary>
+internal static class StrapBuilder
+{
+    public static ImmutableArray<StrapDesign> Build(Section file, Shop shop) => [.. file.Items("strap").Select(section => One(section, shop))];
+
+    private static StrapDesign One(Section section, Shop shop)
+    {
+        var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
+        var feet = section.Child("feet") ?? Section.Absent($"{section.Path}.feet");
+        var (metal, thickness) = (DesignBuilder.Metal(section), section.Number("thickness"));
+        return new(
+            section.Path,
+            section.Text("name") ?? string.Empty,
+            metal,
+            at.Number("height"),
+            Turns.From(at.Number("angle"), 0),
+            thickness,
+            section.Number("width"),
+            section.Number("gap"),
+            section.Number("liner"),
+            section.Number("ear"),
+            section.NumberOr("inside_radius", thickness > 0 ? Math.Max(thickness, BendRadii.Least(metal, thickness).Value) : double.NaN),
+            section.NumberOr("k", shop.BendLines[metal.Family]),
+            BracketBuilder.Bolts(section),
+            new(feet.Path, feet.Number("length"), feet.Given.Contains("stand_off") ? feet.Number("stand_off") : null, BracketBuilder.Bolts(feet)));
+    }
+}
