@@ -53,8 +53,8 @@ internal static class StrapParts
     private static ImmutableArray<Mark> Marks(StrapSite site, FoldedSheet sheet, Region2 cut)
     {
         var marks = new FlatMarks(site.Developed, site.Strap.Width, cut.Holes);
-        marks.AddTitle(site.Name, LetterHeight);
         var zone = sheet.Bends[site.BandNumber].Zone(sheet.Thickness);
+        marks.AddTitle(site.Name, LetterHeight, zone.Start, site.Strap.Width);
         marks.AddVertical(site.Developed / 2, $"{NoteText.Degrees(Turns.From(site.Middle, 0))} deg", LetterHeight, top: site.Strap.Width - (2 * LetterHeight));
         foreach (var (x, label) in new[] { (zone.Start, "roll"), (zone.End, string.Empty) })
             marks.AddVertical(x, label, LetterHeight);

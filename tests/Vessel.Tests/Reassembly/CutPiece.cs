@@ -52,6 +52,7 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
             rolled.Seam + ((at.U + (rolled.Gap / 2)) / (rolled.OuterRadius - (rolled.Wall / 2))), rolled.OuterRadius - depth, at.V),
         WrappedDevelopment wrap => Round(wrap.Start + (at.U / wrap.Radius), wrap.Radius - depth, at.V - wrap.Lift),
         ConeDevelopment cone => Conical(cone, at, depth),
+        FoldedDevelopment folded when Part.Kind == PartKind.Strap => Walked(folded.Sheet, at, depth),
         FoldedDevelopment folded => Folded(folded.Sheet, at, depth),
         PlaneDevelopment => new(at.U, at.V, Part.Thickness - depth),
         var other => throw new NotSupportedException($"{Part.Name}: {other}"),
@@ -89,6 +90,34 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
             : throw new NotSupportedException("on the bend");
         var inPlane = (section * sheet.Across) + (beside * sheet.Across.Turned);
         return new(inPlane.U, inPlane.V, level);
+    }
+
+    /// <summary>
+    /// Half a strap, its band the bend of greatest radius: from where that begins, at x of the flat and level there, the strip is walked
+    /// either way, bend by bend.
+    /// </summary>
+    private static Vector3 Walked(FoldedSheet sheet, Point2 at, double depth)
+    {
+        double Half(Bend bend) => Math.Abs(bend.Angle) / 2 * (bend.InsideRadius + (bend.K * sheet.Thickness));
+        var band = sheet.Bends.Index().MaxBy(bend => bend.Item.InsideRadius);
+        var start = band.Item.Line - Half(band.Item);
+        var way = at.U >= start ? 1 : -1;
+        var left = Math.Abs(at.U - start);
+        var (place, heading, walked) = (default(Point2), 0.0, 0.0);
+        foreach (var bend in way > 0 ? sheet.Bends.Skip(band.Index) : sheet.Bends.Take(band.Index).Reverse())
+        {
+            var (from, length) = ((way * (bend.Line - start)) - Half(bend), 2 * Half(bend));
+            if (left <= from)
+                break;
+            var turn = bend.Angle * Math.Min(1, (left - from) / length);
+            var radius = Math.Sign(bend.Angle) * (bend.InsideRadius + (bend.Angle > 0 ? 0 : sheet.Thickness));
+            place += (from - walked) * Point2.Polar(1, heading);
+            place += radius * (Point2.Polar(1, heading).Turned - Point2.Polar(1, heading + turn).Turned);
+            (heading, walked) = (heading + turn, Math.Min(left, from + length));
+        }
+
+        place += ((left - walked) * Point2.Polar(1, heading)) - (depth * Point2.Polar(1, heading).Turned);
+        return new(start + (way * place.U), at.V, place.V);
     }
 
     private static IEnumerable<ImmutableArray<Point2>> Read(string file)

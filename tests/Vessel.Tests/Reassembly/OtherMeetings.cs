@@ -4,7 +4,7 @@ using Vessel.Parts;
 
 namespace Vessel.Tests.Reassembly;
 
-/// <summary>Lids, what hangs inside, and the brackets.</summary>
+/// <summary>Lids, what hangs inside, the brackets and the straps.</summary>
 internal static class OtherMeetings
 {
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
@@ -20,6 +20,7 @@ internal static class OtherMeetings
             bracket, vessel.Design.Shell.At(bracket.Height), TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
         .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)], pieces[Names.ShellPart(bracket.Height, vessel.Design)])),
+        .. vessel.Design.Straps.SelectMany(strap => StrapMeetings.Of(strap, vessel.Design.Shell.At(strap.Height), pieces)),
     ];
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));

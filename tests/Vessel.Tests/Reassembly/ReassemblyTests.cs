@@ -29,6 +29,13 @@ public sealed class ReassemblyTests
             AssertMeets(Assembly.Of(RandomDesigns.At(seed)), 3);
     }
 
+    [Fact]
+    public void Random_straps_go_round_their_shells_as_cut()
+    {
+        for (var seed = 1; seed <= 20; seed++)
+            AssertMeets(Assembly.Of(Straps.Random(seed)), 800);
+    }
+
     /// <param name="least">Meetings that there must be at the least, lest nothing was measured.</param>
     internal static void AssertMeets(Assembly vessel, int least)
     {
