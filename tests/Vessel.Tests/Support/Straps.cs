@@ -15,7 +15,9 @@ internal static class Straps
     public static VesselDesign On(StrapDesign strap, double outsideDiameter = 110)
     {
         var design = Vessel.Tests.Design.Designs.Good(Vessel.Tests.Design.Designs.WithHeight("180", metal: "aluminium 5052"));
-        return design with { Shell = design.Shell with { OutsideDiameter = outsideDiameter }, Straps = [strap] };
+        var shell = design.Shell with { OutsideDiameter = outsideDiameter };
+        FlatHead Fitted(HeadDesign head) => (FlatHead)head with { OutsideDiameter = 2 * (shell.InnerRadius - ((FlatHead)head).Clearance) };
+        return design with { Shell = shell, Top = Fitted(design.Top), Bottom = Fitted(design.Bottom), Straps = [strap] };
     }
 
     /// <summary>The back half, then the front one.</summary>
