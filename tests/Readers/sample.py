@@ -99,7 +99,7 @@ def frame(z, degrees):
 
 def flat(width, height, area, length, holes, entities, development):
     return {"width_mm": round(width, 6), "height_mm": height, "area_mm2": round(area, 6), "cut_length_mm": round(length, 6), "pierces": holes + 1,
-            "holes": holes, "development": development, "fit": {"tolerance_mm": 0.01, "deviation_mm": 0, "entities": entities}}
+            "holes": holes, "left_to_cut": 0, "development": development, "fit": {"tolerance_mm": 0.01, "deviation_mm": 0, "entities": entities}}
 
 
 def rectangle(width, height, kind, radius, gap):

@@ -99,6 +99,9 @@ def check_against_flat(part, volume, where, checks):
         relative = solid["chord_mm"] * flat["cut_length_mm"] / area
     else:
         return
+    if flat["left_to_cut"]:
+        checks.that(0 < volume < area * thickness, where, "what is cut later leaves no less metal than the flat has")
+        return
     checks.near(volume, area * thickness, relative * area * thickness, where, "volume against flat area x thickness")
 
 

@@ -84,7 +84,7 @@ public static class VesselFiles
                 yield return new(bare, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true }, to));
             }
 
-            if (role is "flat" && CutFrame.IsFor(built.Fitted!, options.FrameBelow))
+            if (role is "flat" && CutFrame.IsFor(built.Fitted!, options.FrameBelow, part.Thickness))
             {
                 var framed = path.Insert(path.LastIndexOf('.'), "_in-frame");
                 yield return new(

@@ -85,7 +85,7 @@ public static class FindingCodes
         new(TemperTooHard, "A dome is to be formed from sheet that is sold too hard for it.", "Use annealed sheet (temper O), or anneal it first."),
         new(GoresNeedDishing, "Gores that are only bent along the meridian stay off the head by more than a butt weld takes.", "Dish them, use more gores, or spin the head (made_from: spinning)."),
         new(GoreStretch, "Dishing the gores stretches the metal further than it should.", "Use more gores or a softer temper, or spin the head (made_from: spinning)."),
-        new(SeamsMeet, "A gore's or cone's seam runs into the shell's long seam.", "Turn the gores (gores.seam_angle), the cone (seam_angle) or the shell's seam."),
+        new(SeamsMeet, "A long seam, of a gore, a cone or a course of the shell, runs into the shell's.", "Turn the gores (gores.seam_angle), the cone (seam_angle) or the shell's seam."),
         new(PortNearCapSeam, "A port's weld lies too near the polar cap's.", "Make the polar cap larger (gores.cap_diameter), or the port smaller."),
         new(WebTooNarrow, "Holes of a pattern leave less than a thickness between them.", "Widen the pitch, or take smaller holes or thinner sheet."),
         new(LooseDisc, "A disc is held by nothing.", "Fix it, unless something else holds it."),

@@ -11,9 +11,6 @@ internal static class GoreRules
     /// <summary>Edges of a butt weld may stand apart by this share of the wall. Common practice, no source.</summary>
     private const double MismatchShare = 0.5;
 
-    /// <summary>Between a gore's seam and the shell's at the girth, mm. Common practice, no source.</summary>
-    private const double SeamsApart = 10;
-
     /// <summary>Between a port and the polar cap's seam, in walls. Common practice, no source.</summary>
     private const double PortWalls = 2;
 
@@ -84,10 +81,10 @@ internal static class GoreRules
         var pitch = 2 * shape.HalfAngle;
         var past = Turns.From(shell.SeamAngle - shape.Gores.SeamAngle, 0) % pitch;
         var apart = shape.OuterRadius * Math.Min(past, pitch - past);
-        if (apart >= SeamsApart)
+        if (apart >= HeadRules.SeamsApart)
             return null;
         var clear = (shell.SeamAngle + shape.HalfAngle) % pitch;
-        var remedy = shape.OuterRadius * shape.HalfAngle >= SeamsApart
+        var remedy = shape.OuterRadius * shape.HalfAngle >= HeadRules.SeamsApart
             ? $"turn the gores, 'seam_angle: {NoteText.Degrees(clear)}' keeps clear of it"
             : "so many gores leave no room for it: use fewer";
         return new(
@@ -95,8 +92,8 @@ internal static class GoreRules
             Severity.Warning,
             [Names.ShellPart(end, design), Names.RimPart(end, design)],
             $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, "
-            + $"nearer than {NoteText.Length(SeamsApart)} mm: {remedy}.",
-            [new("apart", apart, SeamsApart, "mm")],
+            + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
+            [new("apart", apart, HeadRules.SeamsApart, "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"));
     }
 

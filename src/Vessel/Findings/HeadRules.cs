@@ -11,8 +11,8 @@ internal static class HeadRules
     /// <summary>Walls may differ by this share before the step is worth a word. Common practice, no source.</summary>
     private const double StepShare = 0.25;
 
-    /// <summary>Between a cone's seam and the shell's at the girth, mm. Common practice, no source.</summary>
-    private const double SeamsApart = 10;
+    /// <summary>Between two long seams that end at one girth, mm. Common practice, no source.</summary>
+    internal const double SeamsApart = 10;
 
     public static IEnumerable<Finding> Of(Assembly assembly)
     {

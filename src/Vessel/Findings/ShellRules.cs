@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Parts;
 
 namespace Vessel.Findings;
@@ -43,11 +44,34 @@ internal static class ShellRules
 
         foreach (var wide in Rolled(assembly.Design))
             yield return wide;
+        foreach (var (below, above) in shell.Courses.Zip(shell.Courses.Skip(1)))
+        {
+            if (SeamsMeet(below, above, assembly.Design) is { } meet)
+                yield return meet;
+        }
+
         foreach (var course in shell.Courses.Where(course => course.IsRolled))
         {
             foreach (var finding in Of(course, assembly))
                 yield return finding;
         }
+    }
+
+    /// <summary>Long seams of two courses that run into each other at the girth between them.</summary>
+    private static Finding? SeamsMeet(ShellCourse below, ShellCourse above, VesselDesign design)
+    {
+        var apart = below.High * Math.Abs(Turns.Signed(above.SeamAngle - below.SeamAngle));
+        return !(below.IsRolled && above.IsRolled) || apart >= HeadRules.SeamsApart
+            ? null
+            : new(
+                FindingCodes.SeamsMeet,
+                Severity.Warning,
+                [below.Id, above.Id],
+                $"the long seams of {below.Name} and {above.Name} reach the girth {NoteText.Length(apart)} mm from each other, nearer than "
+                + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
+                + $"{NoteText.Degrees(Turns.From(below.SeamAngle + Math.PI, 0))}' lies opposite.",
+                [new("apart", apart, HeadRules.SeamsApart, "mm")],
+                design.PlaceOf(above.SeamPath));
     }
 
     /// <summary>Parts that the shop's rolls do not make: courses of the shell and skirts of caps.</summary>

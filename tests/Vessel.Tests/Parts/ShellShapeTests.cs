@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
@@ -51,6 +52,20 @@ public sealed class ShellShapeTests
             Top = Designs.Overlay("top", above + 10),
             Bottom = Designs.Overlay("bottom", below + 10),
         };
+    }
+
+    /// <summary>At the girth of radius R seams that are a degree apart are R pi / 180 apart; 10 mm are asked for (common practice, no source).</summary>
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(20, false)]
+    public void Long_seams_that_meet_at_a_girth_are_told(double degrees, bool told)
+    {
+        var design = At(3);
+        var shell = design.Shell with { Reducer = design.Shell.Reducer! with { SeamAngle = design.Shell.SeamAngle + (degrees * Math.PI / 180) } };
+        var found = ShellRules.Of(Assembly.Of(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
+
+        Assert.Equal(told, found.Count > 0);
+        Assert.All(found, finding => Assert.Equal(design.Shell.OuterRadius * degrees * Math.PI / 180, finding.Figures[0].Value, 1e-9));
     }
 
     private static ShellCourse Cone(Assembly vessel) => vessel.Design.Shell.Courses.Single(course => course.IsCone);

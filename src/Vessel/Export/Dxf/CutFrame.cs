@@ -12,17 +12,19 @@ internal static class CutFrame
     private const double LeastTab = 1;
     private const double MostTab = 2;
     private const double LeastSlot = 2;
+    private const double SlotShare = 0.4;
     private const double LeastBand = 8;
     private const double BandShare = 3;
 
     /// <param name="below">Smaller both ways than this, mm.</param>
-    public static bool IsFor(FittedFlat fitted, double below) =>
-        CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below;
+    /// <param name="thickness">Of the sheet, mm.</param>
+    public static bool IsFor(FittedFlat fitted, double below, double thickness) =>
+        CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below && Of(fitted, thickness) is not null;
 
     /// <param name="thickness">Of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>
     public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
-        Chain(fitted.Outer), Math.Max(LeastSlot, thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
+        Chain(fitted.Outer), Math.Max(LeastSlot, SlotShare * thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
 
     /// <summary>A circle in two halves.</summary>
     private static ImmutableArray<Bulge> Chain(FittedOutline outline) => outline.Fit?.Vertices

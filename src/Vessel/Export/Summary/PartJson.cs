@@ -60,6 +60,7 @@ internal static class PartJson
         json.Put("cut_length_mm", figures.CutLengthMm);
         json.Put("pierces", figures.Pierces);
         json.Put("holes", figures.Holes);
+        json.Put("left_to_cut", built.Part.Holes.Count(hole => hole.Outline is null));
         json.Put("governed_by", flat.Governing);
         json.Object("development", () => WriteDevelopment(flat, json));
         json.Object("fit", () =>

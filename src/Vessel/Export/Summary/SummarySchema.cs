@@ -102,6 +102,7 @@ public static class SummarySchema
         ("cut_length_mm", Number("Of all cut lines")),
         ("pierces", Count("Closed cut lines")),
         ("holes", Count("Closed cut lines inside the outline")),
+        ("left_to_cut", Count("Holes of the part that are made later, when it is formed or welded")),
         ("governed_by", Nullable(Text("Which face of the metal decided the cut"))),
         ("development", Object("How the flat lies on the part",
             ("kind", Text("rolled, wrapped, folded, cone, gore, blank or plane")),
