@@ -12,6 +12,8 @@ internal sealed class Staging(string folder)
     // More than there are processors, since a writer waits for the disk most of the time.
     private const int Writers = 8;
 
+    private const int BufferLength = 1 << 16;
+
     private readonly string _root = Path.Combine(folder, Name);
 
     /// <summary>Path of a staged file relative to the folder.</summary>
@@ -65,11 +67,10 @@ internal sealed class Staging(string folder)
     {
         var path = Path.Combine(_root, file.Path);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using var stream = new FileStream(path, FileMode.CreateNew);
-        using var hash = SHA256.Create();
-        using (var hashed = new CryptoStream(stream, hash, CryptoStreamMode.Write, leaveOpen: true))
-            file.Write(hashed);
+        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read, BufferLength);
+        using var hashed = new HashedStream(stream);
+        file.Write(hashed);
         stream.Flush(flushToDisk: true);
-        return new(file.Path, stream.Length, Convert.ToHexStringLower(hash.Hash!));
+        return new(file.Path, stream.Length, hashed.Hash());
     }
 }

@@ -6,7 +6,8 @@ namespace Vessel.Mockups;
 
 /// <summary>A part of a mock-up that is larger than the printer, with flat cut faces.</summary>
 /// <param name="Mesh">Standing on the bed, in the octant where all coordinates are positive.</param>
-public sealed record MockupPiece(string Name, Mesh Mesh, int Pegs);
+/// <param name="IsRough">Whether no place was found where all facets of a cut come out wide: a needle may be left, which slicers mend.</param>
+public sealed record MockupPiece(string Name, Mesh Mesh, int Pegs, bool IsRough);
 
 /// <summary>Cuts a mock-up into pieces that the printer takes.</summary>
 /// <remarks>
@@ -46,7 +47,7 @@ public static class MockupPieces
         var (options, bed) = (mockup.Plan.Options, mockup.Plan.Options.Bed);
         if (!options.Splits || Boxes(mockup.Size, bed) > Most || BedFit.Of(mockup.Mesh, bed) is not null)
             return [];
-        var slices = Cut([new(mockup.Mesh, [])], Vector3.UnitZ, bed.Height);
+        var slices = Cut([new(mockup.Mesh, [], false)], Vector3.UnitZ, bed.Height);
         return
         [
             .. slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
@@ -54,31 +55,26 @@ public static class MockupPieces
                     : [slice])
                 .SelectMany(Bodies)
                 .Where(piece => !piece.Mesh.Triangles.IsEmpty)
-                .Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length)),
+                .Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length, piece.IsRough)),
         ];
     }
 
-    private static List<Cutting> Cut(IEnumerable<Cutting> bodies, Vector3 way, double room)
-    {
-        var cut = new List<Cutting>();
-        foreach (var (mesh, own) in bodies)
-        {
-            var (low, high) = (mesh.Vertices.Min(v => v.Dot(way)), mesh.Vertices.Max(v => v.Dot(way)));
-            var count = (int)Count(high - low, room);
-            var (rest, pegs) = (mesh, own);
-            for (var i = 1; i < count; i++)
-            {
-                // What cannot be cut stays longer than the bed, which the pieces' sizes show.
-                if (At(rest, way, low + ((high - low) * i / count)) is not var (below, above, set))
-                    continue;
-                cut.Add(new(below, pegs.AddRange(set)));
-                (rest, pegs) = (above, set);
-            }
+    private static List<Cutting> Cut(IEnumerable<Cutting> bodies, Vector3 way, double room) => [.. bodies.SelectMany(body => Cut(body, way, room))];
 
-            cut.Add(new(rest, pegs));
+    /// <summary>Into as many equal lengths as it takes; what cannot be cut stays longer than the bed, which the pieces' sizes show.</summary>
+    private static IEnumerable<Cutting> Cut(Cutting rest, Vector3 way, double room)
+    {
+        var (low, high) = (rest.Mesh.Vertices.Min(v => v.Dot(way)), rest.Mesh.Vertices.Max(v => v.Dot(way)));
+        var count = (int)Count(high - low, room);
+        for (var i = 1; i < count; i++)
+        {
+            if (At(rest.Mesh, way, low + ((high - low) * i / count)) is not { } cut)
+                continue;
+            yield return new(cut.Below, rest.Pegs.AddRange(cut.Pegs), rest.IsRough || cut.IsRough);
+            rest = new(cut.Above, cut.Pegs, cut.IsRough);
         }
 
-        return cut;
+        yield return rest;
     }
 
     /// <summary>Of equal pieces; pegs stand out of each by two and a half of their greatest radii at most.</summary>
@@ -86,27 +82,29 @@ public static class MockupPieces
         length <= room ? 1 : Math.Ceiling(length / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2));
 
     /// <summary>Null where no cut comes out sound.</summary>
-    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs)? At(Mesh mesh, Vector3 way, double level)
+    private static Halves? At(Mesh mesh, Vector3 way, double level)
     {
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
             var (up, close) = (Across(way, level + (attempt * Aside)), PlaneCut.Usual * Math.Pow(Coarser, attempt % 4));
-            try
+            if (Sound(() => attempt < Pegged ? WithPegs(mesh, up, close)
+                : new(PlaneCut.Finely(mesh, Downward(up), close).Mesh, PlaneCut.Finely(mesh, up, close).Mesh, [], false)) is { } halves)
             {
-                return attempt < Pegged ? WithPegs(mesh, up, close)
-                    : (PlaneCut.Finely(mesh, Downward(up), close).Mesh, PlaneCut.Finely(mesh, up, close).Mesh, []);
-            }
-            catch (InvalidOperationException)
-            {
-                // Outlines touch there, or facets become needles.
+                return halves;
             }
         }
 
         // Rather with a needle than not at all.
         var last = Across(way, level);
+        return Sound(() => new(PlaneCut.Of(mesh, Downward(last)).Mesh, PlaneCut.Of(mesh, last).Mesh, [], true));
+    }
+
+    /// <summary>Null where outlines touch, or facets become needles.</summary>
+    private static Halves? Sound(Func<Halves> cut)
+    {
         try
         {
-            return (PlaneCut.Of(mesh, Downward(last)).Mesh, PlaneCut.Of(mesh, last).Mesh, []);
+            return cut();
         }
         catch (InvalidOperationException)
         {
@@ -117,7 +115,7 @@ public static class MockupPieces
     /// <summary>Seen from below the plane's Y points the other way.</summary>
     private static Frame3 Downward(Frame3 up) => up with { Y = -up.Y, Z = -up.Z };
 
-    private static (Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs) WithPegs(Mesh mesh, Frame3 up, double close)
+    private static Halves WithPegs(Mesh mesh, Frame3 up, double close)
     {
         Frame3 Raised(double by) => up with { Origin = up.ToOuter(new(0, 0, by)) };
         var reach = (2.5 * LeastPeg) + 2;
@@ -125,10 +123,11 @@ public static class MockupPieces
         var (centres, radius) = PegPlaces.Of(
             face, [PlaneCut.Of(mesh, Raised(-reach)).Outlines, PlaneCut.Of(mesh, Raised(reach)).Outlines], LeastPeg, GreatestPeg);
         var depth = Math.Min(2.5 * radius, reach - 1);
-        return (
+        return new(
             PlaneCut.Finely(mesh, Downward(up), close, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
             PlaneCut.Finely(mesh, up, close, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
-            [.. centres.Select(c => up.ToOuter(new(c.U, c.V, depth)))]);
+            [.. centres.Select(c => up.ToOuter(new(c.U, c.V, depth)))],
+            false);
     }
 
     /// <summary>A cut may leave what hangs together nowhere: each is a piece of its own, with the pegs that stand on it.</summary>
@@ -138,11 +137,16 @@ public static class MockupPieces
         if (bodies.Length == 1)
             return [cutting];
         var owners = cutting.Pegs.ToLookup(peg => bodies.MinBy(body => body.Vertices.Min(v => (v - peg).Length))!);
-        return bodies.Select(body => new Cutting(body, [.. owners[body]]));
+        return bodies.Select(body => cutting with { Mesh = body, Pegs = [.. owners[body]] });
     }
 
     /// <param name="Pegs">A place in the end of each.</param>
-    private sealed record Cutting(Mesh Mesh, ImmutableArray<Vector3> Pegs);
+    /// <param name="IsRough">Whether one of its cuts may have left a needle.</param>
+    private sealed record Cutting(Mesh Mesh, ImmutableArray<Vector3> Pegs, bool IsRough);
+
+    /// <param name="Pegs">A place in the end of each.</param>
+    /// <param name="IsRough">Whether the cut may have left a needle.</param>
+    private sealed record Halves(Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs, bool IsRough);
 
     private static Frame3 Across(Vector3 way, double level)
     {

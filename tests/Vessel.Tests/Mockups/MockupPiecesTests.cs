@@ -67,6 +67,22 @@ public sealed class MockupPiecesTests
         Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));
         Assert.All(printed.Pieces, piece => Assert.NotNull(BedFit.Of(piece.Mesh, new(bed, bed, height))));
         Assert.All(printed.Pieces, piece => Assert.True(LeastAltitude(piece.Mesh) >= 0.001));
+        Assert.All(printed.Pieces, piece => Assert.False(piece.IsRough));
+    }
+
+    [Theory]
+    [InlineData(0.0008, true)]
+    [InlineData(2, false)]
+    public void A_cut_that_leaves_a_needle_wherever_it_goes_is_told(double thickness, bool told)
+    {
+        // A blade: its cap is as thin as it is itself.
+        var blade = Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(10, 0), new(10, thickness), new(0, thickness)), []), 300), Accuracy.Solids);
+        var plan = Plan(MockupDesign.Usual with { Bed = new(200, 200, 200) });
+
+        var pieces = MockupPieces.Of(new(plan, blade, 0.1));
+
+        Assert.Equal(2, pieces.Length);
+        Assert.All(pieces, piece => Assert.Equal(told, piece.IsRough));
     }
 
     [Theory]

@@ -144,6 +144,21 @@ public sealed class MockupTests
         Assert.InRange(Error(0.2) / Error(0.05), 2.5, 6.5);
     }
 
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.02)]
+    public void Its_body_has_no_more_than_twice_the_facets_that_its_chord_needs(double chord)
+    {
+        // Nothing opens into it, so it is filled: a lid, a cylinder and half a ball of 55 mm. The bounds are derived in SkinRefinement.
+        var plan = Assembly.Of(Designs.Vessel(Designs.Shell())).Mockup;
+        var mesh = Mesher.Flatten(MockupSolid.Of(plan), new(chord, Math.PI));
+
+        Assert.Null(plan.Inside);
+        var round = 2 * Math.PI / Math.Acos(1 - (chord / 55));
+        var (ball, lid) = (2 * Math.PI * 55 * 55 / (1.5 * Math.Sqrt(3) * 55 * chord), (round / 2) - 2);
+        Assert.InRange(mesh.Triangles.Length, ball + round + lid, 2 * (ball + round + lid));
+    }
+
     private static void KeepPieces(Assembly vessel, int seed)
     {
         var options = MockupDesign.Usual with { Bed = new(150, 150, 100), Names = PrintNames.Raised };

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Vessel.Export.Solids;
@@ -38,15 +39,29 @@ internal sealed class XmlText(Stream to)
         _filled += text.Length;
     }
 
+    /// <summary>Zeros behind the point are left out.</summary>
     public void Put(double length)
     {
+        MakeRoom();
         var units = (long)Math.Round(length * UnitsToOne);
         if (units < 0)
-            Put("-"u8);
-        Put((ulong)Math.Abs(units), Decimals);
+            _buffer[_filled++] = (byte)'-';
+        var (whole, rest) = Math.DivRem((ulong)Math.Abs(units), (ulong)UnitsToOne);
+        Add(whole);
+        if (rest == 0)
+            return;
+        var digits = _buffer.AsSpan(_filled, Decimals + 1);
+        digits[0] = (byte)'.';
+        for (var i = Decimals; i > 0; i--, rest /= 10)
+            digits[i] = (byte)('0' + (rest % 10));
+        _filled += digits.TrimEnd((byte)'0').Length;
     }
 
-    public void Put(int number) => Put((ulong)number, 0);
+    public void Put(int number)
+    {
+        MakeRoom();
+        Add((ulong)number);
+    }
 
     public void Flush()
     {
@@ -54,23 +69,15 @@ internal sealed class XmlText(Stream to)
         _filled = 0;
     }
 
-    /// <summary>From the last digit back; zeros behind the point are left out.</summary>
-    private void Put(ulong units, int decimals)
+    private void Add(ulong number)
     {
-        Span<byte> digits = stackalloc byte[Longest];
-        var at = Longest;
-        for (; decimals > 0 && units % 10 == 0; decimals--)
-            units /= 10;
-        for (var i = 0; i < decimals; i++, units /= 10)
-            digits[--at] = (byte)('0' + (units % 10));
-        if (decimals > 0)
-            digits[--at] = (byte)'.';
-        do
-        {
-            digits[--at] = (byte)('0' + (units % 10));
-            units /= 10;
-        }
-        while (units > 0);
-        Put(digits[at..]);
+        number.TryFormat(_buffer.AsSpan(_filled), out var written, default, CultureInfo.InvariantCulture);
+        _filled += written;
+    }
+
+    private void MakeRoom()
+    {
+        if (_buffer.Length - _filled < Longest)
+            Flush();
     }
 }

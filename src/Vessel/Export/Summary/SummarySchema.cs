@@ -255,7 +255,8 @@ public static class SummarySchema
                 ("name", Text("As in mockup/pieces.3mf")),
                 ("pegs", Count("On the face that looks up or to the side, and sockets in the other")),
                 ("volume_mm3", Number("Of its mesh")),
-                ("fits_bed", Flag("Upright"))))),
+                ("fits_bed", Flag("Upright")),
+                ("warning", Nullable(Text("Where no place was found at which its cut leaves wide facets alone")))))),
             ("stand_diameter_mm", Nullable(Number("Of the ring that it stands in; null where there is none"))))));
 
     private static JsonObject Capacity() => Object("What it holds",
