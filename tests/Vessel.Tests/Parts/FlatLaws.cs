@@ -131,15 +131,20 @@ public sealed class FlatLaws
         {
             // The gap is welded up.
             var gap = part.Kind == PartKind.Shell ? vessel.Design.Shell.RootGap * vessel.Design.Shell.Height : 0;
+            var notches = part.Kind == PartKind.Shell ? Notches(vessel) : 0;
 
             // Quadratures of a grazing hole stop short of 1e-9. Where a face begins to govern, the speed along a widened outline jumps, and its difference quotient blurs
             // that over 1e-3 of the turn.
             var blur = vessel.Sites.Where(site => Names.Of(site.Port.Host) == part.Id && part.Kind == PartKind.Shell)
                 .Zip(part.Flat!.Cut.Holes, (site, hole) => 1e-3 * site.Port.Clearance * CurveMeasures.Length(hole)).Sum();
             Near.Absolute(
-                (CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness, part.Volume, (blur * part.Thickness) + (1e-8 * part.Volume));
+                ((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness) - notches, part.Volume, (blur * part.Thickness) + (1e-8 * part.Volume));
         }
     }
+
+    /// <summary>What ports over a head's seam take out of the shell: the flat has it scribed, not cut, mm3.</summary>
+    private static double Notches(Assembly vessel) => vessel.Design.Shell.Courses.Sum(course =>
+        new[] { PortHost.Bottom, PortHost.Top }.Sum(end => NotchedEdge.OfShell(end, course, vessel.Sites).Volume));
 
     [Theory]
     [MemberData(nameof(Seeds))]
