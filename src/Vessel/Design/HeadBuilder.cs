@@ -15,6 +15,9 @@ internal static class HeadBuilder
         _ => null,
     };
 
+    /// <summary>A turn of a spinning has so many walls inside unless told otherwise. Common practice, no source.</summary>
+    private const double SpunTurn = 3;
+
     /// <param name="whole">The shell, of which the head sees the end that it closes.</param>
     public static HeadDesign Build(Section section, ShellDesign whole, PortHost end) => Build(section, whole, end, whole.AtEnd(end) with { Wall = whole.Wall });
 
@@ -32,11 +35,32 @@ internal static class HeadBuilder
             Gores = Gores(section, shell),
         },
         "torisphere" => Torisphere(section, shell),
-        "cone" => Cone(section, shell),
+        "cone" => section.Text("made_from") == "spinning" ? Toricone(section, shell) : Cone(section, shell),
+        _ when section.Text("seat") == "flanged" => Pan(section),
         _ => Flat(section, whole, end),
     };
 
     private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
+
+    private static PanHead Pan(Section section)
+    {
+        var wall = section.Number("thickness");
+        return new(section.Path, DesignBuilder.Metal(section), wall, section.NumberOr("knuckle_radius", SpunTurn * wall))
+        {
+            Flange = section.Number("flange"),
+        };
+    }
+
+    private static ToriconeHead Toricone(Section section, ShellDesign shell)
+    {
+        var wall = Wall(section, shell);
+        return new(
+            section.Path, DesignBuilder.Metal(section), wall, section.Number("angle") / 2, section.NumberOr("nose_radius", SpunTurn * wall),
+            section.NumberOr("knuckle_radius", SpunTurn * wall))
+        {
+            Flange = section.Number("flange"),
+        };
+    }
 
     private static ConeHead Cone(Section section, ShellDesign shell)
     {

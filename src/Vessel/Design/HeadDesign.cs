@@ -30,7 +30,7 @@ public sealed record FlatHead(
 
 /// <summary>
 /// A round dish of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores. A closed set: <see cref="HemisphereHead"/>,
-/// <see cref="EllipsoidHead"/>, <see cref="TorisphereHead"/>.
+/// <see cref="EllipsoidHead"/>, <see cref="TorisphereHead"/>, <see cref="PanHead"/>, <see cref="ToriconeHead"/>.
 /// </summary>
 public abstract record DishedHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
 {
@@ -42,6 +42,9 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
 
     /// <summary>What it is called: <c>half sphere</c>.</summary>
     public abstract string Shape { get; }
+
+    /// <summary>Inside radius of its sharpest turn, mm, where that is not the whole of it.</summary>
+    public virtual double Sharpest => double.PositiveInfinity;
 }
 
 /// <summary>A half sphere.</summary>
@@ -65,6 +68,29 @@ public sealed record TorisphereHead(
     : DishedHead(Path, Material, Wall)
 {
     public override string Shape => Standard is null ? "torisphere" : $"torisphere, {Standard}";
+
+    public override double Sharpest => Knuckle;
+}
+
+/// <summary>A flat plate whose rim is turned up to a flange.</summary>
+/// <param name="Knuckle">Inside radius of the turn, mm.</param>
+public sealed record PanHead(string Path, Material Material, double Wall, double Knuckle) : DishedHead(Path, Material, Wall)
+{
+    public override string Shape => "flanged flat";
+
+    public override double Sharpest => Knuckle;
+}
+
+/// <summary>A spun cone: its tip is a round nose, its rim a knuckle.</summary>
+/// <param name="HalfAngle">Between axis and line, radians.</param>
+/// <param name="Nose">Inside radius, mm.</param>
+/// <param name="Knuckle">Inside radius, mm.</param>
+public sealed record ToriconeHead(string Path, Material Material, double Wall, double HalfAngle, double Nose, double Knuckle)
+    : DishedHead(Path, Material, Wall)
+{
+    public override string Shape => "cone with a knuckle";
+
+    public override double Sharpest => Math.Min(Nose, Knuckle);
 }
 
 /// <summary>

@@ -15,7 +15,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     public double? InnerSphere { get; private init; }
 
     /// <summary>A flange or tip below this is none, mm: it cannot be made, and its directions would be lost in rounding.</summary>
-    private const double Least = 1e-3;
+    internal const double Least = 1e-3;
 
     /// <summary>From the shell's end to the inner pole, mm.</summary>
     public double Depth => -Inner.Start.V;
@@ -79,6 +79,10 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
             TorisphereHead { Knuckle: > 0 } t when t.Knuckle < radius && t.Crown > radius && double.IsFinite(t.Crown) =>
                 Domes.Torisphere(radius, t.Crown, t.Knuckle),
             HemisphereHead => Domes.Sphere(radius),
+            PanHead { Knuckle: > 0 } pan when pan.Knuckle < radius => Domes.Pan(radius, pan.Knuckle),
+            ToriconeHead { HalfAngle: > 0 and < Math.PI / 2, Nose: > 0, Knuckle: > 0 } cone when cone.Knuckle < radius
+                && Domes.ConeLine(radius, cone.HalfAngle, cone.Nose, cone.Knuckle) > Least =>
+                Domes.Toricone(radius, cone.HalfAngle, cone.Nose, cone.Knuckle),
             _ => null,
         };
         if (dish is null)

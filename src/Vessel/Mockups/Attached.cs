@@ -17,8 +17,26 @@ internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide
 
     public double Steepness => Place.Steepness;
 
-    /// <summary>With room on both sides for facets that are not needles.</summary>
-    public Interval Taken => new(Stations.Start - Obstacle.Least, Stations.End + Obstacle.Least);
+    /// <summary>With room on both sides for facets that are not needles; what goes round a pole takes all up to it.</summary>
+    public Interval Taken
+    {
+        get
+        {
+            var (start, end) = (Stations.Start - Obstacle.Least, Stations.End + Obstacle.Least);
+            return !GoesRoundPole ? new(start, end)
+                : Stations.At(0.5) < Print.On.Length / 2 ? new(-Obstacle.Least, end)
+                : new(start, Print.On.Length + Obstacle.Least);
+        }
+    }
+
+    private bool GoesRoundPole
+    {
+        get
+        {
+            var angles = Place.Points.Select(at => Math.Atan2(at.Y, at.X)).ToList();
+            return Math.Abs(angles.Zip(angles.Skip(1).Append(angles[0]), (from, to) => Turns.Signed(to - from)).Sum()) > Math.PI;
+        }
+    }
 
     private ImprintPlace Closely => Print.Place(Fine) ?? Place;
 

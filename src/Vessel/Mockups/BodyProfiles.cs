@@ -126,7 +126,7 @@ internal static class BodyProfiles
     {
         var shape = HeadShape.Of(end, vessel)!;
         var more = wall - dish.Wall;
-        if (more <= 0 || dish is HemisphereHead || (dish is TorisphereHead { Knuckle: var knuckle } && knuckle > more))
+        if (more <= 0 || (dish is not EllipsoidHead && dish.Sharpest > more))
             return shape.Outer.Offset(-wall);
         if (dish is not EllipsoidHead)
             return null;

@@ -43,9 +43,13 @@ internal static class SpunHeadPart
     private static IEnumerable<string> Sizes(DishedHead head, HeadShape shape)
     {
         var flange = head.Flange > 0 ? $", straight flange {NoteText.Length(head.Flange)} mm" : string.Empty;
-        var radii = head is TorisphereHead dish
-            ? $" (crown {NoteText.Length(dish.Crown)} mm, knuckle {NoteText.Length(dish.Knuckle)} mm)"
-            : string.Empty;
+        var radii = head switch
+        {
+            TorisphereHead dish => $" (crown {NoteText.Length(dish.Crown)} mm, knuckle {NoteText.Length(dish.Knuckle)} mm)",
+            PanHead pan => $" (knuckle {NoteText.Length(pan.Knuckle)} mm)",
+            ToriconeHead cone => $" ({NoteText.Degrees(2 * cone.HalfAngle)} deg between its sides, nose {NoteText.Length(cone.Nose)} mm, knuckle {NoteText.Length(cone.Knuckle)} mm)",
+            _ => string.Empty,
+        };
         if (head is not HemisphereHead || head.Flange > 0)
             yield return $"Inside {NoteText.Length(2 * shape.Inner.End.U)} mm wide, {NoteText.Length(shape.Depth)} mm deep{radii}{flange}.";
     }

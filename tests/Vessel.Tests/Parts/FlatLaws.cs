@@ -29,7 +29,7 @@ public sealed class FlatLaws
         (point - site.Frame.Origin).Across(site.Frame.Z).Length;
 
     private static IEnumerable<(PortSite Site, Curve2 Outline)> Holes(Assembly vessel) => vessel.Sites
-        .Where(site => site.Port.Host == PortHost.Shell)
+        .Where(site => site is { Port.Host: PortHost.Shell, Over: null })
         .Zip(vessel.Parts[0].Flat!.Cut.Holes, (site, hole) => (site, hole.Edges.Single()));
 
     [Theory]

@@ -25,6 +25,8 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
         {
             TorisphereHead torisphere => Torisphere(torisphere, angle),
             EllipsoidHead => Ellipsoid(angle),
+            PanHead pan => i == Chords ? new(0, -pan.Knuckle) : Turn(pan.Knuckle, angle),
+            ToriconeHead cone => angle < cone.HalfAngle ? Turn(cone.Knuckle, angle) : Nose(cone, angle),
             _ => inner * Normal(angle),
         };
         return at + (outward * Normal(angle)) - new Point2(0, head.Flange);
@@ -66,6 +68,17 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
         return Math.Tan(angle) < rise / across
             ? new(across + (dish.Knuckle * Math.Cos(angle)), -dish.Knuckle * Math.Sin(angle))
             : new(dish.Crown * Math.Cos(angle), rise - (dish.Crown * Math.Sin(angle)));
+    }
+
+    /// <summary>Round a knuckle into the shell's bore.</summary>
+    private Point2 Turn(double knuckle, double angle) => new(inner - knuckle + (knuckle * Math.Cos(angle)), -knuckle * Math.Sin(angle));
+
+    /// <summary>The cone's line touches both circles: their centres lie as far apart along its normal as their radii differ.</summary>
+    private Point2 Nose(ToriconeHead cone, double angle)
+    {
+        var (sin, cos) = Math.SinCos(cone.HalfAngle);
+        var centre = (cone.Nose - cone.Knuckle - ((inner - cone.Knuckle) * cos)) / sin;
+        return new(cone.Nose * Math.Cos(angle), centre - (cone.Nose * Math.Sin(angle)));
     }
 
     /// <summary>Half as deep as wide: the normal leans by the angle where tan t = tan(angle) / 2.</summary>

@@ -41,6 +41,8 @@ internal static class RandomDesigns
         // Dice of their own, lest every design changes with each new choice.
         var more = new Dice(seed + Count);
         vessel = vessel with { Top = Divided(more, shell, vessel.Top), Bottom = Divided(more, shell, vessel.Bottom) };
+        var spun = new Dice(seed + (2 * Count));
+        vessel = vessel with { Top = Spun(spun, shell, vessel.Top), Bottom = Spun(spun, shell, vessel.Bottom) };
         for (var i = 0; i < 3; i++)
             vessel = With(vessel, 20, () => Branch(dice, vessel.Shell, $"branch {i}"));
         foreach (var end in (PortHost[])[PortHost.Top, PortHost.Bottom])
@@ -51,12 +53,13 @@ internal static class RandomDesigns
                 vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
         }
 
-        return Bent(new Dice(seed + Elbows), vessel with { Ports = [.. Flush(new Dice(seed - Elbows), vessel.Ports)] });
+        return Bent(new Dice(seed + Elbows), vessel with { Ports = [.. Flush(new Dice(seed - Elbows), vessel)] });
     }
 
-    /// <summary>Some that are set in end flush inside.</summary>
-    private static IEnumerable<PortDesign> Flush(Dice dice, ImmutableArray<PortDesign> ports) => ports.Select(port =>
-        port is { Joint: PortJoint.SetIn, Thread: null } && dice.Chance(0.4) ? port with { IsFlush = true, InsideLength = 0 } : port);
+    /// <summary>Some that are set in end flush inside, where the language takes that.</summary>
+    private static IEnumerable<PortDesign> Flush(Dice dice, VesselDesign vessel) => vessel.Ports.Select(port =>
+        port is { Joint: PortJoint.SetIn, Thread: null } && dice.Chance(0.4) && port with { IsFlush = true, InsideLength = 0 } is var flush
+        && OverSeam.Of(vessel, flush) == OverSeam.Of(vessel, port) ? flush : port);
 
     /// <summary>Some of the tubes with elbows; whether the pieces keep clear of the vessel is no matter of its parts.</summary>
     private static VesselDesign Bent(Dice dice, VesselDesign vessel)
@@ -110,6 +113,20 @@ internal static class RandomDesigns
         ConeHead cone when dice.Chance(0.5) => cone with { Segments = 2 + dice.Pick(4) },
         _ => head,
     };
+
+    /// <summary>A plate now and then with a flange, a cone with nose and knuckle.</summary>
+    private static HeadDesign Spun(Dice dice, ShellDesign shell, HeadDesign head)
+    {
+        var (wall, bore) = (shell.Wall * dice.Between(0.7, 1.3), shell.InnerRadius);
+        var flange = dice.Chance(0.5) ? 0 : shell.OutsideDiameter * dice.Between(0.02, 0.2);
+        return head switch
+        {
+            FlatHead when dice.Chance(0.4) => new PanHead(head.Path, head.Material, wall, bore * dice.Between(0.03, 0.5)) { Flange = flange },
+            ConeHead cone when dice.Chance(0.5) => new ToriconeHead(
+                head.Path, head.Material, wall, cone.HalfAngle, bore * dice.Between(0.03, 0.4), bore * dice.Between(0.03, 0.4)) { Flange = flange },
+            _ => head,
+        };
+    }
 
     /// <summary>The polar cap is from just wider than so many tips want to nearly as wide as the dish.</summary>
     private static GoreDesign Gores(Dice dice, ShellDesign shell, DishedHead head)

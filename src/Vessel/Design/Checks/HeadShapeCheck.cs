@@ -1,6 +1,6 @@
 namespace Vessel.Design;
 
-/// <summary>Dished heads whose radii give no dish, and cones whose tip nothing closes.</summary>
+/// <summary>Formed heads whose radii do not fit, and cones whose tip nothing closes.</summary>
 internal static class HeadShapeCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
@@ -10,6 +10,8 @@ internal static class HeadShapeCheck
             .Select(end => design.Head(end) switch
             {
                 TorisphereHead head => Radii(shown, design.Shell.AtEnd(end), head),
+                PanHead head => Knuckle(shown, design.Shell.AtEnd(end), head, head.Knuckle),
+                ToriconeHead head => Knuckle(shown, design.Shell.AtEnd(end), head, head.Knuckle) ?? Nose(shown, design.Shell.AtEnd(end), head),
                 ConeHead cone => Tip(shown, design, end, cone),
                 _ => null,
             })
@@ -23,17 +25,35 @@ internal static class HeadShapeCheck
             return null;
         // The standards' radii are named by one key, and fit all but very thick walls.
         var (crown, knuckle) = head.Standard is null ? ("crown_radius", "knuckle_radius") : ("standard", "standard");
-        if (head.Knuckle >= radius)
-        {
-            return new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{knuckle}",
-                $"The knuckle of the {head.Path} head is as wide as its bore.", shown.Length(head.Knuckle),
-                $"less than {shown.Length(radius)}", "Make the knuckle radius smaller, or use 'shape: hemisphere'.");
-        }
-
+        if (Knuckle(shown, shell, head, head.Knuckle, knuckle) is { } wide)
+            return wide;
         return head.Crown <= radius
             ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{crown}",
                 $"The crown of the {head.Path} head is no wider than its bore.", shown.Length(head.Crown),
                 $"more than {shown.Length(radius)}", "Make the crown radius larger, or use 'shape: hemisphere'.")
+            : null;
+    }
+
+    private static Fault? Knuckle(Shown shown, ShellDesign shell, DishedHead head, double knuckle, string key = "knuckle_radius")
+    {
+        var radius = shell.OuterRadius - head.Wall;
+        return radius > 0 && knuckle >= radius
+            ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{key}",
+                $"The knuckle of the {head.Path} head is as wide as its bore.", shown.Length(knuckle),
+                $"less than {shown.Length(radius)}", "Make the knuckle radius smaller, or use 'shape: hemisphere'.")
+            : null;
+    }
+
+    /// <summary>Nose and knuckle leave some straight cone between them.</summary>
+    private static Fault? Nose(Shown shown, ShellDesign shell, ToriconeHead head)
+    {
+        var (radius, sin, cos) = (shell.OuterRadius - head.Wall, Math.Sin(head.HalfAngle), Math.Cos(head.HalfAngle));
+        // Of the cone this much is to be left, lest its edges run together.
+        var most = ((radius - head.Knuckle - (HeadShape.Least * sin)) / cos) + head.Knuckle;
+        return radius > 0 && head.Nose >= most
+            ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.nose_radius",
+                $"Nose and knuckle of the {head.Path} head leave no cone between them.", shown.Length(head.Nose),
+                $"less than {shown.Length(most)}", "Make the nose radius smaller, or use 'shape: torisphere'.")
             : null;
     }
 

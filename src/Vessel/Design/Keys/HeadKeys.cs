@@ -27,9 +27,14 @@ internal static class HeadKeys
     [
         _shape,
         new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
-        new("seat", KeyKind.Choice, "Inside the shell, on its end, or on its end with the edges in line")
+        new("seat", KeyKind.Choice, "Inside the shell, on its end, with the edges in line, or butted to it by a flange of its own")
         {
-            Choices = ["inset", "overlay", "flush"], Default = "inset",
+            Choices = ["inset", "overlay", "flush", "flanged"], Default = "inset",
+        },
+        _flange with { AppliesWhen = new("seat", "flanged") },
+        new("knuckle_radius", KeyKind.Length, "Of the turn into the flange, inside")
+        {
+            DefaultRule = "3 x the thickness: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("seat", "flanged"),
         },
         new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
         {
@@ -109,14 +114,31 @@ internal static class HeadKeys
         _shape,
         _wall,
         new("angle", KeyKind.Angle, "Between opposite sides of the cone") { IsRequired = true, Range = new(20, 160) },
-        new("segments", KeyKind.Count, "Equal sheets that it is put together from") { Default = "1", Range = new(1, 24) },
+        new("made_from", KeyKind.Choice, "Rolled from sheet up to a port at its pole, or spun with a round nose and a knuckle")
+        {
+            Choices = ["sheet", "spinning"], Default = "sheet",
+        },
+        _flange with { AppliesWhen = new("made_from", "spinning") },
+        new("knuckle_radius", KeyKind.Length, "Of the turn into the rim, inside")
+        {
+            DefaultRule = "3 x the wall: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
+        },
+        new("nose_radius", KeyKind.Length, "Of the round tip, inside")
+        {
+            DefaultRule = "3 x the wall: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
+        },
+        new("segments", KeyKind.Count, "Equal sheets that it is put together from")
+        {
+            Default = "1", Range = new(1, 24), AppliesWhen = new("made_from", "sheet"),
+        },
         new("seam_angle", KeyKind.Angle, "Where its seam lies, or the first of several")
         {
             DefaultRule = "opposite the shell's seam; of several half a segment beyond it", Range = CommonKeys.Turn,
+            AppliesWhen = new("made_from", "sheet"),
         },
         new("root_gap", KeyKind.Length, "Left open along each seam before welding")
         {
-            Default = "0 mm", Range = CommonKeys.Gap,
+            Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
         CommonKeys.Material,
     ]);

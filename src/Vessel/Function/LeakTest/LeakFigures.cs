@@ -36,7 +36,7 @@ internal static class LeakFigures
         foreach (var (name, head) in test.Ends)
         {
             FigureInput wall = new("t", "thickness", head.Wall, "mm", head.Path);
-            if (head is not FlatHead flat)
+            if (head is not (FlatHead or PanHead))
             {
                 yield return new(
                     $"{name}-stress", "s", $"stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
@@ -45,7 +45,7 @@ internal static class LeakFigures
                 continue;
             }
 
-            var bends = test.EndDeflection(flat);
+            var bends = test.EndDeflection(head);
             var validity = new Validity(
                 "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than reckoned",
                 bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
@@ -88,6 +88,7 @@ internal static class LeakFigures
         EllipsoidHead => "s = p D / 2t",
         TorisphereHead => "s = p L (3 + sqrt(L / r)) / 8t, L and r inside radii of crown and knuckle",
         ConeHead => "s = p D / 2t cos(a), a half the angle of the cone",
+        ToriconeHead => "the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the knuckle's inside radius",
         _ => "s = p D / 4t",
     };
 

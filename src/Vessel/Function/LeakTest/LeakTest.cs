@@ -54,7 +54,12 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
                 return ThinWalls.Torisphere(TestPressure, dish.Crown, dish.Knuckle, dish.Wall);
             case ConeHead cone:
                 return ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle);
-            case not FlatHead:
+            case ToriconeHead cone:
+                // The knuckle as one of a torisphere whose crown touches the cone there (ASME VIII-1, 1-4(e), from memory).
+                var crown = Free(head) / Math.Cos(cone.HalfAngle);
+                return Math.Max(
+                    ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle), ThinWalls.Torisphere(TestPressure, crown, cone.Knuckle, cone.Wall));
+            case not (FlatHead or PanHead):
                 return ThinWalls.Lengthwise(TestPressure, across, head.Wall);
         }
 
@@ -64,8 +69,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
         return new(clamped, (clamped + supported) / 2, supported);
     }
 
-    /// <summary>mm, of a flat end.</summary>
-    public Amount EndDeflection(FlatHead head)
+    /// <summary>mm, of a flat end, with a flange or without.</summary>
+    public Amount EndDeflection(HeadDesign head)
     {
         var metal = Strengths.Of(head.Material);
         var stiffness = ThinWalls.Stiffness(metal.Elasticity, metal.Poisson, head.Wall);
