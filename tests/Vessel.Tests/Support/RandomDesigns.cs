@@ -123,7 +123,8 @@ internal static class RandomDesigns
         {
             FlatHead when dice.Chance(0.4) => new PanHead(head.Path, head.Material, wall, bore * dice.Between(0.03, 0.5)) { Flange = flange },
             ConeHead cone when dice.Chance(0.5) => new ToriconeHead(
-                head.Path, head.Material, wall, cone.HalfAngle, bore * dice.Between(0.03, 0.4), bore * dice.Between(0.03, 0.4)) { Flange = flange },
+                head.Path, head.Material, wall, cone.HalfAngle, bore * dice.Between(0.03, 0.4), bore * dice.Between(0.03, 0.4))
+            { Flange = flange },
             _ => head,
         };
     }
