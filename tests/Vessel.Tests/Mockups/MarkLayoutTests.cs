@@ -142,6 +142,6 @@ public sealed class MarkLayoutTests
         }
     }
 
-    private static double Apart(List<Vector3> a, List<Vector3> b) => Enumerable.Range(0, a.Count).Min(i =>
+    private static double Apart(List<Vector3> a, IReadOnlyList<Vector3> b) => Enumerable.Range(0, a.Count).Min(i =>
         Enumerable.Range(0, b.Count).Min(k => Segments.Distance(a[i], a[(i + 1) % a.Count], b[k], b[(k + 1) % b.Count])));
 }
