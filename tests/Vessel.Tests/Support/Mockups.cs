@@ -11,12 +11,30 @@ internal static class MockupVolume
     /// <summary>mm3. Every bore must be open into the room, and no wall be thinner than the printed one.</summary>
     public static double Of(Assembly vessel)
     {
-        var (design, shell) = (vessel.Design, vessel.Design.Shell);
+        var (design, sites) = Printed(vessel);
+        var shell = design.Shell;
         return Shell(shell, Floor(design.Bottom), shell.Height - Floor(design.Top))
             + Beyond(design.Bottom, shell.AtEnd(PortHost.Bottom)) + Beyond(design.Top, shell.AtEnd(PortHost.Top))
-            + vessel.Sites.Sum(site => Port(site))
+            + sites.Sum(site => Port(site))
             + vessel.Parts.Where(part => part.Kind == PartKind.Bracket).Sum(part => part.Volume)
             + design.Brackets.Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
+    }
+
+    /// <summary>Where a bore stands over a head's seam all walls are printed as thick as the thicker of the two there.</summary>
+    private static (VesselDesign Design, IEnumerable<PortSite> Sites) Printed(Assembly vessel)
+    {
+        var design = vessel.Design;
+        var least = vessel.Sites.Select(site => site.Over).OfType<PortHost>().Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).DefaultIfEmpty(0).Max();
+        HeadDesign Thick(HeadDesign head) => head with { Wall = Math.Max(head.Wall, least) };
+        if (least == 0)
+            return (design, vessel.Sites);
+        var thick = design with
+        {
+            Shell = design.Shell with { Wall = Math.Max(design.Shell.Wall, least) },
+            Top = Thick(design.Top),
+            Bottom = Thick(design.Bottom),
+        };
+        return (thick, thick.Ports.Select(port => PortSite.Of(port, thick)));
     }
 
     /// <summary>
