@@ -128,7 +128,7 @@ def check_totals(summary, where, checks):
     rounding = 0.5e-6 * (len(welds) + 1) + 1e-9
     for one, total in ADDED_UP.items():
         checks.near(sum(w[one] for w in welds), totals[total], rounding, where, f"sum of {one}")
-    packing = sum(item["mass_g"] for item in summary["bought"] if item["volume_ml"] is not None)
+    packing = sum(item["mass_g"] or 0 for item in summary["bought"] if item["volume_ml"] is not None)
     mass = sum(p["mass_g"] * p["quantity"] for p in summary["parts"]) + packing
     pieces = sum(p["quantity"] for p in summary["parts"])
     checks.near(mass, totals["mass_g"], 0.5e-6 * (pieces + 1) + 1e-9, where, "sum of mass_g")

@@ -197,7 +197,7 @@ internal sealed class OrderRules
         var end = WorkTasks.ClosingEnd(_design);
         var closing = At(_design.Head(end).Path);
         var late = _design.Ports.Where(port => OverSeam.Of(_design, port) == end).SelectMany(Tasks).Append(closing).ToHashSet();
-        var straps = _design.Straps.Select(strap => WorkTasks.Fitting(strap.Path)).ToImmutableHashSet();
+        var straps = _design.Straps.Select(strap => WorkTasks.Fitting(strap.Path)).ToImmutableArray();
         foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id) && !straps.Contains(task.Id)))
             yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");
         yield return new(WorkTasks.Cleaning, closing, "a closed can traps swarf");
