@@ -165,7 +165,9 @@ internal sealed class SkinMesher
         refinement.Run();
         foreach (var point in refinement.Points.Skip(_nodes.Count).ToList())
             _nodes.Add((point.Chart, _mesh.AddVertex(point.At)));
-        SkinNeedles.Widen(triangulation, corner => _mesh.Vertex(VertexOf(corner)), refinement.Inside);
+        SkinPoint At(int corner) => refinement.Points[corner - Triangulation.FirstPoint];
+        SkinNeedles.Widen(
+            triangulation, corner => At(corner).At, corner => _skin.On.Normal(At(corner).Chart), refinement.Inside);
         AddFacets(triangulation, refinement.Inside);
     }
 

@@ -2,7 +2,8 @@ namespace Vessel.Geometry;
 
 /// <summary>
 /// Turns the longest side of a needle where that widens it. Where lengths along a cylinder count little, corners of outlines that lie
-/// far apart and nearly in line along it make one facet.
+/// far apart and nearly in line along it make one facet. So do corners of a straight edge near a smooth joint of two charts: such a
+/// facet may even be turned over by microns, and its altitude counts below zero then.
 /// </summary>
 internal static class SkinNeedles
 {
@@ -12,35 +13,39 @@ internal static class SkinNeedles
     private const int MostPasses = 8;
 
     /// <param name="at">In space, of a corner of the triangulation.</param>
-    public static void Widen(Triangulation triangulation, Func<int, Vector3> at, IReadOnlyList<bool> inside)
+    /// <param name="normal">Of the surface at a corner, on the side from which the triangulation turns to the left.</param>
+    public static void Widen(
+        Triangulation triangulation, Func<int, Vector3> at, Func<int, Vector3> normal, IReadOnlyList<bool> inside)
     {
         var turned = true;
         for (var pass = 0; pass < MostPasses && turned; pass++)
         {
             turned = false;
             for (var t = 0; t < triangulation.TriangleCount; t++)
-                turned |= inside[t] && Altitude(t) < LeastAltitude && Turn(t);
+                turned |= inside[t] && Altitude(Corner(t, 0), Corner(t, 1), Corner(t, 2)) < LeastAltitude && Turn(t);
         }
 
         bool Turn(int t)
         {
-            var k = Enumerable.Range(0, 3).MaxBy(side => (At(t, side + 2) - At(t, side + 1)).Length);
+            var k = Enumerable.Range(0, 3).MaxBy(side => (at(Corner(t, side + 2)) - at(Corner(t, side + 1))).Length);
             if (!triangulation.MayFlip(t, k))
                 return false;
             var (u, m) = triangulation.Across(t, k);
-            var before = Math.Min(Altitude(t), Altitude(u));
-            var (apex, from, to, far) = (At(t, k), At(t, k + 1), At(t, k + 2), At(u, m));
-            if (Math.Min(Height(apex, from, far), Height(far, to, apex)) <= before)
+            var (apex, from, to, far) = (Corner(t, k), Corner(t, k + 1), Corner(t, k + 2), Corner(u, m));
+            var before = Math.Min(Altitude(apex, from, to), Altitude(far, to, from));
+            if (Math.Min(Altitude(apex, from, far), Altitude(far, to, apex)) <= before)
                 return false;
             triangulation.Turn(t, k);
             return true;
         }
 
-        double Altitude(int t) => Height(At(t, 0), At(t, 1), At(t, 2));
+        double Altitude(int i, int j, int k)
+        {
+            var (a, b, c) = (at(i), at(j), at(k));
+            var up = (normal(i) + normal(j) + normal(k)).Unit();
+            return (b - a).Cross(c - a).Dot(up) / Math.Max((b - a).Length, Math.Max((c - b).Length, (a - c).Length));
+        }
 
-        static double Height(Vector3 a, Vector3 b, Vector3 c) =>
-            (b - a).Cross(c - a).Length / Math.Max((b - a).Length, Math.Max((c - b).Length, (a - c).Length));
-
-        Vector3 At(int t, int corner) => at(triangulation.Corner(t, corner % 3));
+        int Corner(int t, int k) => triangulation.Corner(t, k % 3);
     }
 }

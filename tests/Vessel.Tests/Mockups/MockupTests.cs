@@ -15,7 +15,7 @@ public sealed class MockupTests
     /// <summary>Where random mock-ups are kept for a reader, and then more of them: <c>VESSEL_MOCKUPS=folder</c>.</summary>
     private static readonly string? _kept = Environment.GetEnvironmentVariable("VESSEL_MOCKUPS");
 
-    private static readonly int _most = _kept is null ? 20 : 59;
+    private static readonly int _most = _kept is null ? 20 : 100;
 
     public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
 
