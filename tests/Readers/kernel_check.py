@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Volumes, areas and weld lengths of kernel/*.yaml against Open CASCADE (kernel/kernel.cpp), from the sizes in the design alone:
+"""Volumes, areas and weld lengths of kernel/*.yaml, and what they hold, against Open CASCADE (kernel/kernel.cpp), from the sizes in the design alone:
 kernel_check.py <folder>..., each the output of the design of its name."""
 import math
 import pathlib
@@ -9,14 +9,15 @@ import numpy
 import yaml
 
 from checks import run_reader, summary_of
+from kernel_heads import form, head, inner_face, inside, on_head, segments
+from kernel_mounts import HOLES, listed, plates, straps
+from kernel_shell import FAR, VAST, across, along, axis, body, cylinder, lean, outer_at, sizes, through, upright
 
 HERE = pathlib.Path(__file__).resolve().parent / "kernel"
-LIBRARIES = ["TKBO", "TKPrim", "TKTopAlgo", "TKBRep", "TKGeomBase", "TKG3d", "TKG2d", "TKGeomAlgo", "TKMath", "TKernel"]
+LIBRARIES = ["TKFillet", "TKBO", "TKPrim", "TKTopAlgo", "TKBRep", "TKGeomBase", "TKG3d", "TKG2d", "TKGeomAlgo", "TKMath", "TKernel"]
 EXACT = 2e-6  # relative: the kernel follows an intersection curve to 1e-7 mm or so, along lines that graze to less
 TOUCH = 0.001  # mm
 MOST = 25      # events a design
-VAST = 2000.0  # mm, past every vessel here
-FAR = 10.0    # mm beyond a face, so that a cut passes it
 
 
 def check(folder, checks):
@@ -58,7 +59,7 @@ def levels(design, capacity):
     yield "holds brim", f"{room} volume"
     # At the floor and at the ceiling the area jumps by all of it.
     events = [e for e in capacity["events"] if 1e-6 < e["volume_ml"] < capacity["brim_ml"] - 1e-3]
-    for i in range(0, len(events), max(1, len(events) // MOST)):
+    for i in range(0, len(events), max(1, math.ceil(len(events) / MOST))):
         event = events[i]
         lean, toward = math.radians(event["lean_deg"]), math.radians(event["toward_deg"])
         up = (-math.sin(lean) * math.cos(toward), -math.sin(lean) * math.sin(toward), math.cos(lean))
@@ -67,8 +68,6 @@ def levels(design, capacity):
         for kind, step in (("below", -TOUCH), ("holds", TOUCH)):
             base = along((0, 0, event["height_mm"]), up, step - VAST)
             yield f"{kind} {event['volume_ml']!r}", f"{room} {cylinder(base, up, VAST, VAST)} common volume"
-
-
 
 
 def tubes_inside(design):
@@ -92,92 +91,16 @@ def standing(port, design):
     return f"{cylinder(end, way, outside, far)} {cylinder(along(end, way, -FAR), way, bore, far + 2 * FAR)} cut"
 
 
-def through(foot, way, shell):
-    """From the outside to the inside, inward along an axis: r (s) = rho (z (s)), squared; both straight in s but for the root."""
-    slope, inner = lean(shell), outer_at(shell, foot[2]) - across(shell)
-    a = way[0] ** 2 + way[1] ** 2 - (slope * way[2]) ** 2
-    b = foot[0] * way[0] + foot[1] * way[1] - inner * slope * way[2]
-    c = foot[0] ** 2 + foot[1] ** 2 - inner ** 2
-    return c / (b + math.sqrt(b * b - a * c))  # the nearer root of a s^2 - 2 b s + c
-
-
-def lean(shell):
-    """By how much the radius grows for each mm of height."""
-    return (shell.get("top_diameter", shell["outside_diameter"]) - shell["outside_diameter"]) / 2 / shell["height"]
-
-
-def across(shell):
-    """The wall, cut level."""
-    return shell["wall"] * math.hypot(1, lean(shell))
-
-
-def outer_at(shell, height):
-    return shell["outside_diameter"] / 2 + lean(shell) * height
-
-
-def body(shell, low, high, less=0.0):
-    """What the outside encloses between two levels, or something so much less in radius."""
-    if lean(shell) == 0:
-        return upright(low, outer_at(shell, low) - less, high)
-    return f"{low} {outer_at(shell, low) - less:.17g} {high} {outer_at(shell, high) - less:.17g} cone"
-
-
-def inner_face(end, design, radius):
-    """Height of a head's inner face at a radius, in the vessel's frame."""
-    given, shell = design[end], design["shell"]
-    inner = shell["outside_diameter"] / 2 - shell["wall"]  # a dish stands on a cylinder
-    if given["shape"] == "hemisphere":
-        depth = math.sqrt(inner ** 2 - radius ** 2)
-    else:
-        depth = 0 if given["seat"] == "overlay" else -given["thickness"] - given["recess"]
-    return shell["height"] + depth if end == "top" else -depth
-
-
-def inside(design):
-    """The room within shell and heads, without the bores of ports; every wall is as thick as the shell's."""
-    shell = design["shell"]
-    inner = shell["outside_diameter"] / 2 - shell["wall"]
-    low, high = (inner_face(end, design, inner) if design[end]["shape"] == "flat" else given
-                 for end, given in (("bottom", 0), ("top", shell["height"])))
-    solid = body(shell, low, high, across(shell))
-    for end, level in (("bottom", low), ("top", high)):
-        if design[end]["shape"] != "flat":
-            solid += f" {dish(end, design, inner, level)} fuse"
-    return solid
-
-
-def dish(end, design, inner, level):
-    given, way = design[end], 1 if end == "top" else -1
-    if given["shape"] == "hemisphere":
-        return f"0 0 {level} {inner} ball"
-    if given["shape"] == "ellipsoid":  # half as deep as its radius: stretched about the origin
-        return f"0 0 {2 * level} {inner} ball 0.5 stretch"
-    if given["shape"] == "cone":
-        tip = next(sizes(port)[1] for port in design["ports"] if port["in"] == end and port["at"]["radius"] == 0)
-        deep = (inner - tip) / math.tan(math.radians(given["angle"] / 2))
-        return f"{inner} {level} start {tip} {level + way * deep} line turned"
-    crown, knuckle = given["crown_radius"], given["knuckle_radius"]
-    side = inner - knuckle
-    up = math.sqrt((crown - knuckle) ** 2 - side ** 2)
-    touch = math.asin(side / (crown - knuckle))
-    half = (touch + math.pi / 2) / 2
-
-    def on_knuckle(a):  # from the axis' direction
-        return f"{side + knuckle * math.sin(a)} {level + way * knuckle * math.cos(a)}"
-
-    def on_crown(a):
-        return f"{crown * math.sin(a)} {level + way * (crown * math.cos(a) - up)}"
-
-    return (f"{inner} {level} start {on_knuckle(half)} {on_knuckle(touch)} arc "
-            f"{on_crown(touch / 2)} 0 {level + way * (crown - up)} arc turned")
-
-
 def design_of(folder):
     return yaml.safe_load((HERE / f"{folder.name}.yaml").read_text())
 
 
 def least_radius(design):
-    return min(port["tube"]["outside_diameter"] / 2 - port["tube"]["wall"] for port in design["ports"])
+    """Of whatever is curved."""
+    given = [*listed(design, "strap"), *listed(design, "bracket"), design["top"], design["bottom"]]
+    bolts = [HOLES[bolts["diameter"]] / 2 for item in given for bolts in (item.get("bolts"), item.get("feet", {}).get("bolts")) if bolts]
+    turns = [item[key] for item in given for key in ("inside_radius", "knuckle_radius", "nose_radius", "corner") if key in item]
+    return min([port["tube"]["outside_diameter"] / 2 - port["tube"]["wall"] for port in design["ports"]] + bolts + turns)
 
 
 def program():
@@ -194,28 +117,6 @@ def ask(texts):
     return [float(line) for line in run.stdout.split()]
 
 
-def cylinder(origin, way, radius, length):
-    return " ".join(f"{v:.17g}" for v in [*origin, *way, radius, length]) + " cylinder"
-
-
-def upright(low, radius, high):
-    return cylinder((0, 0, low), (0, 0, 1), radius, high - low)
-
-
-def axis(port, shell):
-    """Where the port's axis meets the shell's outside, and the way it leaves."""
-    at = port["at"]
-    angle, tilt, offset = math.radians(at.get("angle", 0)), math.radians(at.get("tilt", 0)), at.get("offset", 0)
-    forward = math.sqrt(outer_at(shell, at["height"]) ** 2 - offset ** 2)
-    out, side = (math.cos(angle), math.sin(angle)), (-math.sin(angle), math.cos(angle))
-    foot = (forward * out[0] + offset * side[0], forward * out[1] + offset * side[1], at["height"])
-    return foot, (math.cos(tilt) * out[0], math.cos(tilt) * out[1], math.sin(tilt))
-
-
-def along(foot, way, s):
-    return tuple(f + s * w for f, w in zip(foot, way))
-
-
 def questions(design):
     shell = design["shell"]
     height = shell["height"]
@@ -229,17 +130,17 @@ def questions(design):
     yield "volume shell", f"{metal} volume"
     yield "area shell", f"{metal} area"
     for end in ("top", "bottom"):
-        if design[end]["shape"] not in ("flat", "hemisphere"):
-            continue  # its metal lies between parallel curves, which the kernel does not draw exactly
-        yield f"volume {end}", f"{head(end, design)} volume"
-        yield f"area {end}", f"{head(end, design)} area"
-
-
-def sizes(port):
-    tube = port["tube"]
-    outside = tube["outside_diameter"] / 2
-    bore = outside - tube["wall"]
-    return outside, bore, bore if port["joint"] == "set_on" else outside + port["clearance"]
+        if form(design[end]) == "cone":
+            pieces = segments(end, design) if "segments" in design[end] else []
+        else:
+            # Between the faces of an ellipsoid lie parallel curves, which the kernel does not draw exactly.
+            over_it = "".join(f" {opening(port, shell)} cut" for port in design["ports"] if over(port, design) == end)
+            pieces = [] if form(design[end]) == "ellipsoid" else [(end, head(end, design) + over_it)]
+        for name, solid in pieces:
+            yield f"volume {name}", f"{solid} volume"
+            yield f"area {name}", f"{solid} area"
+    yield from straps(design)
+    yield from plates(design)
 
 
 def reach(port, shell):
@@ -322,42 +223,6 @@ def mitred(port, foot, way):
     for number, name in ((1, "elbow piece"), (elbow["pieces"] - 1, "elbow end")):
         yield f"volume {port['name']} {name}", f"{piece(number)} volume"
         yield f"area {port['name']} {name}", f"{piece(number)} area"
-
-
-def on_head(port, design):
-    """Plain rings: the kernel only confirms them."""
-    outside, bore, _ = sizes(port)
-    if port["in"] == "top" and design["top"]["shape"] == "flat":
-        low = -port.get("inside_length", 0) - (design["top"]["thickness"] if port["joint"] == "set_in" else 0)
-        tube = f"{upright(low, outside, port['length'])} {upright(low - FAR, bore, port['length'] + FAR)} cut"
-        yield f"volume {port['name']}", f"{tube} volume"
-
-
-def head(end, design):
-    given, shell = design[end], design["shell"]
-    outer = shell["outside_diameter"] / 2
-    holes = [port for port in design["ports"] if port["in"] == end]
-    if given["shape"] == "hemisphere":
-        level = 0 if end == "bottom" else shell["height"]
-        half = upright(level - 2 * outer, 2 * outer, level) if end == "bottom" else upright(level, 2 * outer, level + 2 * outer)
-        solid = f"0 0 {level} {outer} ball 0 0 {level} {outer - given['wall']} ball cut {half} common"
-    else:
-        # An inset plate passes the narrowest of the bore that it stands in.
-        deep = given["thickness"] + given.get("recess", 0)
-        levels_in = (0, deep) if end == "bottom" else (shell["height"] - deep, shell["height"])
-        radius = given.get("outside_diameter", 2 * outer) / 2 if given["seat"] == "overlay" \
-            else min(outer_at(shell, level) for level in levels_in) - across(shell) - given["clearance"]
-        solid = upright(0, radius, given["thickness"])
-    for port in holes:
-        angle = math.radians(port["at"].get("angle", 0))
-        x, y = port["at"]["radius"] * math.cos(angle), port["at"]["radius"] * math.sin(angle)
-        low, high = (-FAR, given["thickness"] + FAR) if given["shape"] == "flat" \
-            else (level - 2 * outer, level) if end == "bottom" else (level, level + 2 * outer)
-        solid += f" {cylinder((x, y, low), (0, 0, 1), sizes(port)[2], high - low)} cut"
-    for port in design["ports"]:
-        if over(port, design) == end:
-            solid += f" {opening(port, shell)} cut"
-    return solid
 
 
 if __name__ == "__main__":

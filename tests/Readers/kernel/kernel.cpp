@@ -1,8 +1,11 @@
 // Answers questions about solids with Open CASCADE. One question a line of standard input, in postfix: numbers and shapes are
 // pushed, operations take what they need off the stack; one number a line of output, with 15 digits.
 //   x y z dx dy dz r h cylinder   x y z r ball   z0 r0 z1 r1 cone (about Z)   a b cut   a b common   a b fuse
-//   r z start, then r z line or rm zm r z arc (through the middle one), then turned: the profile closed over the axis, turned about Z
-//   a k stretch (along Z from the origin)
+//   r z start, then r z line or rm zm r z arc (through the middle one): a profile, which ends in one of
+//     turned (closed over the axis, turned about Z)   degrees swung (closed in itself, turned about Z from +X on)
+//     ox oy oz ux uy uz vx vy vz h prism (closed in itself, with r along u and z along v from o; a sheet where h is 0)
+//   a k stretch (along Z from the origin)   a x y z r round (the edge through a point)
+//   a ox oy oz nx ny nz h slice (what a plane cuts of it, drawn out to h on either side)
 //   a volume   a area   a b meet (length of the curves in which their surfaces meet)
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepAlgoAPI_Cut.hxx>
@@ -11,18 +14,28 @@
 #include <BRepBuilderAPI_GTransform.hxx>
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
+#include <BRepBuilderAPI_MakeVertex.hxx>
 #include <BRepBuilderAPI_MakeWire.hxx>
+#include <BRepBuilderAPI_Transform.hxx>
+#include <BRepExtrema_DistShapeShape.hxx>
+#include <BRepFilletAPI_MakeFillet.hxx>
 #include <BRepGProp.hxx>
 #include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
 #include <GC_MakeArcOfCircle.hxx>
 #include <GProp_GProps.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopoDS.hxx>
 #include <TopoDS_Shape.hxx>
 #include <gp_Ax1.hxx>
 #include <gp_Ax2.hxx>
+#include <gp_Ax3.hxx>
 #include <gp_GTrsf.hxx>
+#include <gp_Pln.hxx>
+#include <cmath>
 #include <cstdio>
 #include <iostream>
 #include <sstream>
@@ -95,6 +108,55 @@ void turned() {
     shapes.push_back(BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(profile.Wire()).Face(), gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1))).Shape());
 }
 
+void swung() {
+    double degrees = number();
+    line(first);
+    shapes.push_back(BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(profile.Wire()).Face(), gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1)),
+                                           degrees * std::acos(-1.0) / 180).Shape());
+}
+
+gp_XYZ triple() {
+    double z = number(), y = number(), x = number();
+    return gp_XYZ(x, y, z);
+}
+
+void prism() {
+    double h = number();
+    gp_XYZ v = triple(), u = triple(), origin = triple();
+    line(first);
+    TopoDS_Shape drawn = BRepBuilderAPI_MakeFace(profile.Wire()).Face();
+    gp_Ax3 from(gp_Pnt(0, 0, 0), gp_Dir(0, -1, 0), gp_Dir(1, 0, 0)), to(gp_Pnt(origin), gp_Dir(u ^ v), gp_Dir(u));
+    gp_Trsf placed;
+    placed.SetDisplacement(from, to);
+    TopoDS_Shape face = BRepBuilderAPI_Transform(drawn, placed, true).Shape();
+    shapes.push_back(h == 0 ? face : BRepPrimAPI_MakePrism(face, gp_Vec(to.Direction()) * h).Shape());
+}
+
+void slice() {
+    double h = number();
+    gp_Dir normal(triple());
+    gp_Pnt origin(triple());
+    double far = 1e4;  // mm
+    TopoDS_Shape plane = BRepBuilderAPI_MakeFace(gp_Pln(origin, normal), -far, far, -far, far).Face();
+    BRepAlgoAPI_Common cut(plane, shape());
+    gp_Trsf back;
+    back.SetTranslation(gp_Vec(normal) * -h);
+    shapes.push_back(BRepPrimAPI_MakePrism(cut.Shape().Moved(back), gp_Vec(normal) * (2 * h)).Shape());
+}
+
+void round() {
+    double r = number();
+    TopoDS_Shape through = BRepBuilderAPI_MakeVertex(gp_Pnt(triple())).Shape(), whole = shape();
+    for (TopExp_Explorer edges(whole, TopAbs_EDGE); edges.More(); edges.Next()) {
+        if (BRepExtrema_DistShapeShape(edges.Current(), through).Value() > 1e-6) continue;
+        BRepFilletAPI_MakeFillet rounded(whole);
+        rounded.Add(r, TopoDS::Edge(edges.Current()));
+        shapes.push_back(rounded.Shape());
+        return;
+    }
+    throw std::runtime_error("no edge there");
+}
+
 void stretch() {
     gp_GTrsf along;
     along.SetValue(3, 3, number());
@@ -132,6 +194,10 @@ void take(const std::string &word) {
     else if (word == "line") line(point());
     else if (word == "arc") arc();
     else if (word == "turned") turned();
+    else if (word == "swung") swung();
+    else if (word == "prism") prism();
+    else if (word == "slice") slice();
+    else if (word == "round") round();
     else if (word == "stretch") stretch();
     else if (word == "cut") combine<BRepAlgoAPI_Cut>();
     else if (word == "common") combine<BRepAlgoAPI_Common>();
