@@ -27,14 +27,14 @@ public sealed record PlaneDevelopment : Development
 }
 
 /// <summary>
-/// A sheet rolled to a cylinder. The blank is one root gap shorter than the neutral circle, and half the gap lies on
-/// either side of the seam, so angle = seam + (x + gap/2) / radius.
+/// A sheet rolled to a cylinder or, of several, to its share of one. The blank is one root gap shorter than the neutral arc, and half
+/// the gap lies on either side of a seam, so angle = seam + (x + gap/2) / radius.
 /// </summary>
 /// <param name="OuterRadius">Of the finished cylinder, mm.</param>
 /// <param name="Wall">mm.</param>
 /// <param name="K">Place of the neutral line as a share of the wall from the inside; 0.5 once the radius is more
 /// than about five walls (reference: DIN 6935 correction reaches 1).</param>
-/// <param name="Seam">Angle of the middle of the gap, radians.</param>
+/// <param name="Seam">Angle of the middle of the gap at its left edge, radians.</param>
 /// <param name="Gap">Root gap, mm along the neutral circle; below zero where a seam draws in by more.</param>
 public sealed record RolledDevelopment(double OuterRadius, double Wall, double K, double Seam, double Gap) : Development
 {
@@ -44,11 +44,14 @@ public sealed record RolledDevelopment(double OuterRadius, double Wall, double K
     /// <summary>Of the line that keeps its length.</summary>
     public double NeutralRadius => OuterRadius - Wall + (K * Wall);
 
+    /// <summary>Equal sheets that go round.</summary>
+    public int Sheets { get; init; } = 1;
+
     /// <summary>Added at either end and cut off when it is rolled, mm.</summary>
     public double Trim { get; init; }
 
     /// <summary>Width of the blank round the girth, mm, with what is trimmed off.</summary>
-    public double Width => (2 * Math.PI * NeutralRadius) - Gap + (2 * Trim);
+    public double Width => (2 * Math.PI * NeutralRadius / Sheets) - Gap + (2 * Trim);
 
     /// <summary>Angles are first brought to [seam, seam + 2 pi).</summary>
     public override Point2 Flatten(Point2 place) =>

@@ -59,18 +59,24 @@ internal static class DesignBuilder
         return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), Form(section.Text("made_from")), seam, section.Number("root_gap"))
         {
             Rolls = workshop.Rolls,
+            Sheets = Sheets(section, "sheets", Form(section.Text("made_from"))),
             ScribesLargeHoles = section.Text("large_holes") == "after_rolling",
             TopDiameter = section.Given.Contains("top_diameter") ? section.Number("top_diameter") : null,
-            Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, seam) : null,
+            Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, new(seam, Sheets(section, "sheets", Form(section.Text("made_from"))))) : null,
         };
     }
 
+    /// <summary>A number at fault stays out of the other figures' way.</summary>
+    private static int Sheets(Section section, string key, StockForm form, int usual = 1) =>
+        form == StockForm.Tube ? 1 : section.Has(key) ? (int)section.Number(key) : usual;
+
     private static StockForm Form(string? text) => text == "tube" ? StockForm.Tube : StockForm.Sheet;
 
-    private static ReducerDesign Reducer(Section section, Section shell, double below)
+    private static ReducerDesign Reducer(Section section, Section shell, SheetSeams below)
     {
-        var usual = double.IsNaN(below) ? 0 : Turns.From(below + Math.PI, 0);
-        var seam = Turns.From(section.NumberOr("seam_angle", usual), 0);
+        var (sheets, above) = (Sheets(section, "sheets", StockForm.Sheet, below.Count), Form(section.Text("above") ?? shell.Text("made_from")));
+        var aboveSheets = Sheets(section, "above_sheets", above, sheets);
+        var seam = Turns.From(section.NumberOr("seam_angle", double.IsNaN(below.First) ? 0 : below.Between(sheets)), 0);
         return new(
             section.Path,
             section.Number("from"),
@@ -78,8 +84,12 @@ internal static class DesignBuilder
             section.Number("diameter"),
             seam,
             section.Number("root_gap"),
-            Form(section.Text("above") ?? shell.Text("made_from")),
-            Turns.From(section.NumberOr("above_seam_angle", seam + Math.PI), 0));
+            above,
+            Turns.From(section.NumberOr("above_seam_angle", new SheetSeams(seam, sheets).Between(aboveSheets)), 0))
+        {
+            Sheets = sheets,
+            AboveSheets = aboveSheets,
+        };
     }
 
     private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)

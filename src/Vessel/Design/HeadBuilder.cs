@@ -66,8 +66,8 @@ internal static class HeadBuilder
     {
         // A number at fault stays out of the other figures' way: NaN has no whole number.
         var segments = section.Has("segments") ? (int)section.Number("segments") : 1;
-        // One seam lies opposite the shell's; of several two lie beside it, half a segment off.
-        var usual = shell.SeamAngle + (Math.PI / segments);
+        // One seam lies opposite the shell's one; more of either as far apart as may be.
+        var usual = shell.Seams.Between(segments);
         return new(
             section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
             Turns.From(section.NumberOr("seam_angle", usual), 0), section.Number("root_gap"))
@@ -119,6 +119,6 @@ internal static class HeadBuilder
             section.Path,
             count,
             section.NumberOr("cap_diameter", 0.35 * shell.OutsideDiameter),
-            Turns.From(section.NumberOr("seam_angle", shell.SeamAngle + (Math.PI / count)), 0));
+            Turns.From(section.NumberOr("seam_angle", shell.Seams.Between(count)), 0));
     }
 }

@@ -107,19 +107,13 @@ public sealed record ConeHead(
     /// <summary>Equal sheets that it is put together from, each with two seams, from <see cref="SeamAngle"/> on.</summary>
     public int Segments { get; init; } = 1;
 
-    /// <summary>Angles of all seams.</summary>
-    public IEnumerable<double> Seams => Enumerable.Range(0, Segments).Select(i => SeamAngle + (Pitch * i));
+    public SheetSeams Seams => new(SeamAngle, Segments);
+
+    /// <summary>What a segment of the top or bottom is called.</summary>
+    public static string SegmentOf(string end) => $"{end} segment";
 
     /// <summary>From one seam to the next.</summary>
-    public double Pitch => 2 * Math.PI / Segments;
-
-    /// <summary>The segment that holds an angle; the first is 0.</summary>
-    public int SegmentAt(double angle) => Math.Min(Segments - 1, (int)((Turns.From(angle, SeamAngle) - SeamAngle) / Pitch));
-
-    /// <summary>What equal segments of the top or bottom are called, and one that differs by what is drilled in it.</summary>
-    public static string SegmentOf(string end, int? number = null) => number is { } i
-        ? string.Create(CultureInfo.InvariantCulture, $"{end} segment {i + 1}")
-        : $"{end} segment";
+    public double Pitch => Seams.Pitch;
 }
 
 /// <summary>Equal strips from rim to a polar cap, rolled along the meridian and welded to each other.</summary>
@@ -129,6 +123,8 @@ public sealed record ConeHead(
 /// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
 public sealed record GoreDesign(string Path, int Count, double CapDiameter, double SeamAngle)
 {
+    public SheetSeams Seams => new(SeamAngle, Count);
+
     /// <summary>What a gore of the top or bottom is called.</summary>
     public static string GoreOf(string end) => $"{end} gore";
 

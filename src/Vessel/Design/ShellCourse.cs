@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Vessel.Geometry;
 
 namespace Vessel.Design;
@@ -16,13 +18,24 @@ public sealed record ShellCourse(
     double Low,
     double High,
     StockForm MadeFrom,
-    double SeamAngle,
+    SheetSeams Seams,
     double RootGap)
 {
-    /// <summary>The path that stands for its long seam, and of the key that turns it.</summary>
+    /// <summary>Of the key that turns its long seams.</summary>
     public string SeamPath { get; init; } = string.Empty;
 
+    /// <summary>Of the key that tells how many sheets go round it.</summary>
+    public string SheetsPath { get; init; } = string.Empty;
+
+    /// <summary>The paths that stand for its long seams; none from tube.</summary>
+    public ImmutableArray<string> SeamPaths => !IsRolled ? []
+        : Seams.Count == 1 ? [SeamPath]
+        : [.. Enumerable.Range(0, Seams.Count).Select(i => string.Create(CultureInfo.InvariantCulture, $"{SeamPath}[{i}]"))];
+
     public string Id => Slug.Of(Name);
+
+    /// <summary>What one of its sheets is called.</summary>
+    public static string SheetOf(string course) => $"{course} sheet";
 
     public bool IsCone => Low != High;
 
@@ -64,7 +77,8 @@ public sealed record ShellCourse(
         OutsideDiameter = 2 * OuterAt(height),
         Wall = Across,
         MadeFrom = MadeFrom,
-        SeamAngle = SeamAngle,
+        SeamAngle = Seams.First,
+        Sheets = Seams.Count,
         RootGap = RootGap,
         TopDiameter = null,
         Reducer = null,

@@ -8,8 +8,8 @@ namespace Vessel.Design;
 /// sizes here are those of its lower end; what is told of a place asks for <see cref="At"/>, <see cref="AtEnd"/> or a course.
 /// </summary>
 /// <param name="OutsideDiameter">At the lower edge, mm.</param>
-/// <param name="SeamAngle">Where the long seam of a rolled shell lies, radians in [0, 2 pi).</param>
-/// <param name="RootGap">Gap left open along the long seam before welding, mm.</param>
+/// <param name="SeamAngle">Where the long seam of a rolled shell lies, of several the first, radians in [0, 2 pi).</param>
+/// <param name="RootGap">Gap left open along a long seam before welding, mm.</param>
 public sealed record ShellDesign(
     string Path,
     Material Material,
@@ -26,13 +26,19 @@ public sealed record ShellDesign(
 
     public double MidRadius => OuterRadius - (Wall / 2);
 
+    /// <summary>Equal sheets that go round it, with a long seam between each two; 1 from tube.</summary>
+    public int Sheets { get; init; } = 1;
+
+    /// <summary>The long seams of a shell that is rolled.</summary>
+    public SheetSeams Seams => new(SeamAngle, Sheets);
+
     /// <summary>That it is rolled on.</summary>
     public RollsShop Rolls { get; init; } = RollsShop.Unknown;
 
     /// <summary>Whether holes over a quarter of the diameter are scribed on the flat, and cut when it is rolled.</summary>
     public bool ScribesLargeHoles { get; init; }
 
-    /// <summary>What the blank is shorter than the girth, mm: the root gap, less what the seam draws in.</summary>
+    /// <summary>What a blank is shorter than its share of the girth, mm: the root gap, less what the seam draws in.</summary>
     public double BlankGap => RootGap - Rolls.SeamShrinkage;
 
     /// <summary>Outside, at the upper edge of a frustum, mm; null for a shell that is none.</summary>
@@ -52,9 +58,10 @@ public sealed record ShellDesign(
     {
         get
         {
-            var own = new ShellCourse(this, "shell", 0, Height, OuterRadius, (TopDiameter / 2) ?? OuterRadius, MadeFrom, SeamAngle, RootGap)
+            var own = new ShellCourse(this, "shell", 0, Height, OuterRadius, (TopDiameter / 2) ?? OuterRadius, MadeFrom, Seams, RootGap)
             {
                 SeamPath = $"{Path}.seam_angle",
+                SheetsPath = $"{Path}.sheets",
             };
             if (Reducer is not { } cone)
                 return [own];
@@ -62,13 +69,15 @@ public sealed record ShellDesign(
             return
             [
                 own with { Name = NamesOfThree[0], End = low },
-                new(this, NamesOfThree[1], low, high, OuterRadius, cone.Diameter / 2, StockForm.Sheet, cone.SeamAngle, cone.RootGap)
+                new(this, NamesOfThree[1], low, high, OuterRadius, cone.Diameter / 2, StockForm.Sheet, new(cone.SeamAngle, cone.Sheets), cone.RootGap)
                 {
                     SeamPath = $"{cone.Path}.seam_angle",
+                    SheetsPath = $"{cone.Path}.sheets",
                 },
-                new(this, NamesOfThree[2], high, Height, cone.Diameter / 2, cone.Diameter / 2, cone.Above, cone.AboveSeamAngle, RootGap)
+                new(this, NamesOfThree[2], high, Height, cone.Diameter / 2, cone.Diameter / 2, cone.Above, new(cone.AboveSeamAngle, cone.AboveSheets), RootGap)
                 {
                     SeamPath = $"{cone.Path}.above_seam_angle",
+                    SheetsPath = $"{cone.Path}.above_sheets",
                 },
             ];
         }
@@ -144,6 +153,12 @@ public sealed record ReducerDesign(
     StockForm Above,
     double AboveSeamAngle)
 {
+    /// <summary>Equal sheets round the cone.</summary>
+    public int Sheets { get; init; } = 1;
+
+    /// <summary>Round the cylinder above it; 1 from tube.</summary>
+    public int AboveSheets { get; init; } = 1;
+
     /// <summary>The paths that stand for the seams round its lower and its upper edge.</summary>
     public ImmutableArray<string> GirthPaths => [$"{Path}.from", $"{Path}.length"];
 }

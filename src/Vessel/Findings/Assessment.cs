@@ -17,6 +17,7 @@ public static class Assessment
         .. OutsideRules.Of(assembly),
         .. InsertionRules.Of(assembly),
         .. ShellRules.Of(assembly),
+        .. StockRules.Of(assembly),
         .. HeadRules.Of(assembly),
         .. TemperRules.Of(assembly),
         .. GoreRules.Of(assembly),

@@ -18,7 +18,7 @@ internal static class DiscRules
             if (disc.Fixed == Fixing.Loose)
                 yield return Loose(disc, design);
             if (Touching(disc.Name, InternalHost.Name(disc.Fits), disc.Material.Family, InternalHost.Material(disc.Fits, design).Family) is { } unlike)
-                yield return unlike with { Parts = [Slug.Of(disc.Name), InternalHost.Id(disc, design)], At = design.PlaceOf($"{disc.Path}.material") };
+                yield return unlike with { Parts = [Slug.Of(disc.Name), .. InternalHost.Ids(disc, design)], At = design.PlaceOf($"{disc.Path}.material") };
         }
 
         foreach (var packing in design.Inside.Packings)
@@ -63,14 +63,14 @@ internal static class DiscRules
             yield break;
         var discs = design.Inside.Discs.Where(disc => disc.Name == packing.Lower || disc.Name == packing.Upper).ToList();
         var touched = discs
-            .Select(disc => (Name: disc.Name, Id: Slug.Of(disc.Name), disc.Material.Family))
+            .Select(disc => (Name: disc.Name, Ids: ImmutableArray.Create(Slug.Of(disc.Name)), disc.Material.Family))
             .Concat(discs.Select(disc => (
-                Name: InternalHost.Name(disc.Fits), Id: InternalHost.Id(disc, design), InternalHost.Material(disc.Fits, design).Family)))
-            .DistinctBy(other => other.Id);
-        foreach (var (name, id, family) in touched)
+                Name: InternalHost.Name(disc.Fits), Ids: InternalHost.Ids(disc, design), InternalHost.Material(disc.Fits, design).Family)))
+            .DistinctBy(other => other.Ids[0]);
+        foreach (var (name, ids, family) in touched)
         {
             if (Touching(packing.Name, name, packing.Family, family) is { } unlike)
-                yield return unlike with { Parts = [id], At = design.PlaceOf($"{packing.Path}.material") };
+                yield return unlike with { Parts = ids, At = design.PlaceOf($"{packing.Path}.material") };
         }
     }
 

@@ -17,6 +17,7 @@ public static class FindingCodes
     public const string NoOpenPort = "no-open-port";
     public const string StepAtSeam = "step-at-seam";
     public const string LedgeTooNarrow = "ledge-too-narrow";
+    public const string NoSheetHolds = "no-sheet-holds";
     public const string TightRoll = "tight-roll";
     public const string TighterThanRolls = "tighter-than-rolls";
     public const string DipstickMissesOil = "dipstick-misses-oil";
@@ -105,6 +106,7 @@ public static class FindingCodes
         new(JointOutOfReach, "A torch and rod cannot come to a joint when its turn comes.", "Move or shorten what is in the way, or hold the part without a weld."),
         new(SealedRoom, "A room has no way to any port: heating it builds pressure.", "Give it windows, a drain hole or a free rim."),
         new(TighterThanRolls, "A part is to be rolled tighter than the shop's rolls make.", "Cut it from tube, have it rolled elsewhere, or bend it over a bar."),
+        new(NoSheetHolds, "A flat is larger than the sheet that the shop buys.", "Put the shell together from several sheets (shell.sheets), a cone from segments, or buy larger sheet."),
         new(TightRoll, "The sheet is rolled so tightly that the neutral line leaves its middle.", "Cut the shell from tube, or measure a rolled trial first."),
         new(BendTooTight, "An inside radius is below the published least one for the alloy, its temper and thickness.", "Give a larger inside_radius, bend across the grain, or take a softer temper."),
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.", "Move the hole away from the bend, or drill it after bending."),

@@ -78,20 +78,18 @@ internal static class GoreRules
         var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
-        var pitch = 2 * shape.HalfAngle;
-        var past = Turns.From(shell.SeamAngle - shape.Gores.SeamAngle, 0) % pitch;
-        var apart = shape.OuterRadius * Math.Min(past, pitch - past);
+        var apart = shape.OuterRadius * shape.Gores.Seams.Apart(shell.Seams);
         if (apart >= HeadRules.SeamsApart)
             return null;
-        var clear = (shell.SeamAngle + shape.HalfAngle) % pitch;
-        var remedy = shape.OuterRadius * shape.HalfAngle >= HeadRules.SeamsApart
+        var clear = shell.Seams.Between(shape.Gores.Count) % shape.Gores.Seams.Pitch;
+        var remedy = shape.OuterRadius * new SheetSeams(clear, shape.Gores.Count).Apart(shell.Seams) >= HeadRules.SeamsApart
             ? $"turn the gores, 'seam_angle: {NoteText.Degrees(clear)}' keeps clear of it"
             : "so many gores leave no room for it: use fewer";
         return new(
             FindingCodes.SeamsMeet,
             Severity.Warning,
-            [Names.ShellPart(end, design), Names.RimPart(end, design)],
-            $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, "
+            [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
+            $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
             [new("apart", apart, HeadRules.SeamsApart, "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"));

@@ -38,18 +38,18 @@ internal static class HeadRules
         var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
-        var apart = shell.OuterRadius * cone.Seams.Min(seam => Math.Abs(Turns.Signed(seam - shell.SeamAngle)));
+        var apart = shell.OuterRadius * cone.Seams.Apart(shell.Seams);
         var name = cone.Segments == 1 ? "the seam" : "a seam";
-        var remedy = cone.Segments == 1
-            ? $"'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + Math.PI, 0))}' lies opposite"
-            : $"'seam_angle: {NoteText.Degrees(Turns.From(shell.SeamAngle + (cone.Pitch / 2), 0) % cone.Pitch)}' keeps clear of it";
+        var remedy = cone.Segments == 1 && shell.Sheets == 1
+            ? $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(1))}' lies opposite"
+            : $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(cone.Segments) % cone.Pitch)}' keeps clear of it";
         return apart >= SeamsApart
             ? null
             : new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
-                [Names.ShellPart(end, design), .. Names.RimParts(end, design)],
-                $"{name} of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from the shell's long seam, nearer than "
+                [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
+                $"{name} of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, SeamsApart, "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"));
@@ -63,7 +63,7 @@ internal static class HeadRules
         return new(
             FindingCodes.StepAtSeam,
             Severity.Warning,
-            [Names.ShellPart(end, design), Names.RimPart(end, design)],
+            [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
             $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
             + "oil and takes heat unevenly: choose equal walls, or bevel the thicker one inside.",
             [new("step", step, limit, "mm")],
@@ -73,11 +73,16 @@ internal static class HeadRules
     private static Finding Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
         FindingCodes.BeadUnderLid,
         Severity.Note,
-        [Names.ShellPart(end, design), Names.Of(end)],
-        $"{Names.Of(end)} sits inside the shell and meets the bead of the long seam at {NoteText.Degrees(design.Shell.AtEnd(end).SeamAngle)} deg: "
-        + "dress the bead flush over the plate's depth, or file a notch in the plate.",
+        [.. Names.ShellParts(end, design), Names.Of(end)],
+        $"{Names.Of(end)} sits inside the shell and meets the bead of {Seams(design.Shell.AtEnd(end).Seams)}: "
+        + "dress it flush over the plate's depth, or file a notch in the plate.",
         [],
         design.PlaceOf($"{head.Path}.seat"));
+
+    /// <summary>Where they lie.</summary>
+    internal static string Seams(SheetSeams seams) => seams.Count == 1
+        ? $"the long seam at {NoteText.Degrees(seams.First)} deg"
+        : $"each long seam, at {string.Join(", ", seams.Angles.Select(angle => NoteText.Degrees(Turns.From(angle, 0))))} deg";
 
     private static Finding? Ledge(PortHost end, FlatHead lid, VesselDesign design)
     {

@@ -68,7 +68,7 @@ internal static class LigamentRules
     /// seam. A port at the pole ends a cone's seam.
     /// </summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
-        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || other.Path == design.Shell.CourseAt(bracket.Height).SeamPath)
+        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || design.Shell.CourseAt(bracket.Height).SeamPaths.Contains(other.Path))
             : design.Ports.FirstOrDefault(port => port.Path == joint.Path) is not { } port
                 || (OverSeam.Of(design, port) is { } end ? other.Path != design.Head(end).Path
                     : !(IsOfHead(other, design) && port is { Host: not PortHost.Shell, Place.Radius: 0 }));

@@ -60,12 +60,11 @@ internal static class PlateRules
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
         var cope = new PlateCope(plate, shell.OuterRadius);
-        var angles = (from u in (double[])[-plate.Width / 2, plate.Width / 2]
-                      from n in (double[])[-plate.Thickness / 2, plate.Thickness / 2]
-                      select Turns.Signed(cope.OnShell(u, n).Angle - shell.SeamAngle)).ToList();
-        // Half a turn away the signs may differ, too.
-        var across = angles.Min() < 0 && angles.Max() > 0 && angles.Max() - angles.Min() < Math.PI;
-        var off = across ? 0 : angles.Min(Math.Abs);
+        var corners = (from u in (double[])[-plate.Width / 2, plate.Width / 2]
+                       from n in (double[])[-plate.Thickness / 2, plate.Thickness / 2]
+                       select cope.OnShell(u, n).Angle).ToList();
+        var (at, off) = shell.Seams.Angles.Select(angle => (angle, Off: Off(angle))).MinBy(one => one.Off);
+        var across = off == 0;
         var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
         if (off > margin)
             return null;
@@ -73,10 +72,17 @@ internal static class PlateRules
             FindingCodes.SeamUnderBracket,
             Severity.Warning,
             [Slug.Of(plate.Name)],
-            $"the shell's long seam at {NoteText.Degrees(shell.SeamAngle)} deg runs "
+            $"the shell's long seam at {NoteText.Degrees(Turns.From(at, 0))} deg runs "
             + (across ? $"under {plate.Name}" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside {plate.Name}")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
             [new("seam to plate", off * shell.OuterRadius, margin * shell.OuterRadius, "mm")],
             assembly.Design.PlaceOf(seam));
+
+        // Half a turn away the signs may differ, too.
+        double Off(double angle)
+        {
+            var from = corners.ConvertAll(corner => Turns.Signed(corner - angle));
+            return from.Min() < 0 && from.Max() > 0 && from.Max() - from.Min() < Math.PI ? 0 : from.Min(Math.Abs);
+        }
     }
 }

@@ -140,19 +140,19 @@ internal static class SaddleRules
         var shell = assembly.Design.Shell.At(bracket.Height);
         if (shell.MadeFrom != StockForm.Sheet)
             return null;
-        var off = Math.Abs(Turns.Signed(shell.SeamAngle - bracket.Angle));
         var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
         var (from, to) = (site.AtSides ? Math.Asin(((bracket.Width / 2) - bracket.Thickness) / shell.OuterRadius) : 0, site.HalfAngle);
-        if (off > to + margin || (site.AtSides && off < from - margin))
+        double Off(double seam) => Math.Abs(Turns.Signed(seam - bracket.Angle));
+        if (shell.Seams.Angles.Select(seam => (double?)seam).FirstOrDefault(seam => Off(seam!.Value) <= to + margin && !(site.AtSides && Off(seam.Value) < from - margin)) is not { } under)
             return null;
         return Warning(
             assembly,
             bracket,
             FindingCodes.SeamUnderBracket,
-            $"the shell's long seam at {NoteText.Degrees(shell.SeamAngle)} deg runs under the ears of {bracket.Name} "
+            $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of {bracket.Name} "
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
             + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
-            [new("seam from the bracket's middle", Turns.ToDegrees(off), Turns.ToDegrees(to + margin), "deg")],
+            [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), Turns.ToDegrees(to + margin), "deg")],
             "at.angle") with
         {
             At = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),

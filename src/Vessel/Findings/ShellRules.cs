@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -60,16 +61,16 @@ internal static class ShellRules
     /// <summary>Long seams of two courses that run into each other at the girth between them.</summary>
     private static Finding? SeamsMeet(ShellCourse below, ShellCourse above, VesselDesign design)
     {
-        var apart = below.High * Math.Abs(Turns.Signed(above.SeamAngle - below.SeamAngle));
+        var apart = below.High * below.Seams.Apart(above.Seams);
         return !(below.IsRolled && above.IsRolled) || apart >= HeadRules.SeamsApart
             ? null
             : new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
-                [below.Id, above.Id],
+                [.. Names.ShellParts(below, design), .. Names.ShellParts(above, design)],
                 $"the long seams of {below.Name} and {above.Name} reach the girth {NoteText.Length(apart)} mm from each other, nearer than "
                 + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
-                + $"{NoteText.Degrees(Turns.From(below.SeamAngle + Math.PI, 0))}' lies opposite.",
+                + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
                 [new("apart", apart, HeadRules.SeamsApart, "mm")],
                 design.PlaceOf(above.SeamPath));
     }
@@ -80,15 +81,15 @@ internal static class ShellRules
         if (design.Shop.Rolls.LeastDiameter is not { } least)
             yield break;
         var rolled = design.Shell.Courses.Where(course => course.IsRolled)
-            .Select(course => (Id: course.Id, Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
+            .Select(course => (Ids: Names.ShellParts(course, design), Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
             .Concat(design.Inside.Caps.Where(cap => cap.MadeFrom == StockForm.Sheet)
-                .Select(cap => (Id: CapParts.Ids(cap).Skirt, Name: $"skirt of {cap.Name}", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
-        foreach (var (id, name, bore, path) in rolled.Where(part => part.Bore < least))
+                .Select(cap => (Ids: ImmutableArray.Create(CapParts.Ids(cap).Skirt), Name: $"skirt of {cap.Name}", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
+        foreach (var (ids, name, bore, path) in rolled.Where(part => part.Bore < least))
         {
             yield return new(
                 FindingCodes.TighterThanRolls,
                 Severity.Warning,
-                [id],
+                ids,
                 $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
                 + "cut it from tube, have it rolled, or bend it over a bar.",
                 [new("inside diameter", bore, least, "mm")],
@@ -108,7 +109,7 @@ internal static class ShellRules
                 yield return new(
                     FindingCodes.LargeHoleBeforeRolling,
                     Severity.Note,
-                    [course.Id],
+                    [Names.PortPart(site.Port, assembly.Design)],
                     $"the hole for {site.Port.Name} is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
                     + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: after_rolling).",
                     [new("width", width, limit, "mm")],
@@ -122,7 +123,7 @@ internal static class ShellRules
             yield return new(
                 FindingCodes.TightRoll,
                 Severity.Warning,
-                [course.Id],
+                Names.ShellParts(course, assembly.Design),
                 $"the {course.Name}'s inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
                 + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
                 [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],

@@ -14,13 +14,13 @@ internal static class ConeSeam
         if (vessel.Head(end) is not ConeHead head)
             return [];
         var cone = ConeShape.Of(end, head, vessel);
-        var ids = Enumerable.Range(0, head.Segments).Select(i => ConePiece.IdOf(i, end, head, vessel)).ToList();
-        return head.Seams.Select((angle, i) => Of(
+        var ids = SheetPiece.Ids(SheetPiece.Of(end, head, vessel));
+        return head.Seams.Angles.Select((angle, i) => Of(
             cone,
             angle,
             WeldNumbers.ConeSeam(head, i),
             head.Segments == 1 ? $"seam of {Names.Of(end)}"
-                : string.Create(CultureInfo.InvariantCulture, $"{ConeHead.SegmentOf(Names.Of(end))} to {ConeHead.SegmentOf(Names.Of(end))}, seam {i + 1}"),
+                : string.Create(CultureInfo.InvariantCulture, $"{Names.Of(end)} segment to {Names.Of(end)} segment, seam {i + 1}"),
             [ids[(i + head.Segments - 1) % head.Segments], ids[i]],
             welds));
     }

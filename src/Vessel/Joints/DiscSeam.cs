@@ -25,7 +25,7 @@ internal static class DiscSeam
         return new(
             welds[WeldNumbers.Fixing(disc.Path)],
             $"{disc.Name} to {InternalHost.Name(disc.Fits)}",
-            [InternalHost.Id(disc, vessel), Slug.Of(disc.Name)],
+            Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             JointKind.Fillet,
             Interval.Turn,
             [],

@@ -7,16 +7,16 @@ namespace Vessel.Joints;
 /// <summary>The butt welds round a shell where a cylinder meets a cone, both cut level, on the outside.</summary>
 internal static class GirthSeam
 {
-    public static IEnumerable<Joint> Of(ShellDesign shell, WeldNumbers welds) =>
-        (shell.Reducer?.GirthPaths ?? []).Select((path, i) => Of(shell.Courses[i], shell.Courses[i + 1], path, welds));
+    public static IEnumerable<Joint> Of(VesselDesign vessel, WeldNumbers welds) =>
+        (vessel.Shell.Reducer?.GirthPaths ?? []).Select((path, i) => Of(vessel.Shell.Courses[i], vessel.Shell.Courses[i + 1], vessel, path, welds));
 
-    private static Joint Of(ShellCourse below, ShellCourse above, string path, WeldNumbers welds)
+    private static Joint Of(ShellCourse below, ShellCourse above, VesselDesign vessel, string path, WeldNumbers welds)
     {
         var (host, part) = (Way.To(below.Outer.A - below.Outer.B), Way.To(above.Outer.B - above.Outer.A));
         return new(
             welds[path],
             $"{above.Name} to {below.Name}",
-            [below.Id, above.Id],
+            Joint.Sides(Names.ShellParts(below, vessel), Names.ShellParts(above, vessel)),
             JointKind.Butt,
             Interval.Turn,
             [],

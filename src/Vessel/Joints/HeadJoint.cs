@@ -22,7 +22,7 @@ internal static class HeadJoint
         return new(
             welds[head.Path],
             $"{Names.Of(end)} to shell",
-            [Names.ShellPart(end, vessel), .. Names.RimParts(end, vessel)],
+            Joint.Sides(Names.ShellParts(end, vessel), Names.RimParts(end, vessel)),
             kind,
             Interval.Turn,
             [],

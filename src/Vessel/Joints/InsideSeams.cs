@@ -69,7 +69,7 @@ internal static class InsideSeams
     }
 
     private static Joint Seam(CapDesign cap, CapSite site, string skirt, WeldNumbers welds) => LongSeam.Along(
-        welds[WeldNumbers.Seam(cap.Path)], $"long seam of {cap.Name} skirt", skirt,
+        welds[WeldNumbers.Seam(cap.Path)], $"long seam of {cap.Name} skirt", [skirt, skirt],
         new(new(cap.OutsideDiameter / 2, site.Skirt.Start), new(cap.OutsideDiameter / 2, site.Skirt.End)), cap.SeamAngle, 0, cap.Wall, WeldNumbers.Seam(cap.Path));
 
     private static Joint Fillet(

@@ -38,7 +38,9 @@ public readonly record struct Station(
 /// <summary>Where two parts are welded, as a path with its section.</summary>
 /// <param name="Number">As on the flats: <c>W2</c>.</param>
 /// <param name="Name">In words: <c>inlet to shell</c>.</param>
-/// <param name="Between">Ids of the host and of the attached part; the same twice for a seam of one part.</param>
+/// <param name="Between">
+/// Ids of a host and of an attached part, then of further ones on either side; the same twice for a seam of one part.
+/// </param>
 /// <param name="Domain">Of <paramref name="Along"/>; a closed path ends where it begins.</param>
 /// <param name="Breaks">Parameters where path or section may change abruptly.</param>
 /// <param name="Throat">mm, the same all along.</param>
@@ -56,6 +58,10 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
+    /// <summary>See <see cref="Between"/>: the first of either side before the others.</summary>
+    public static ImmutableArray<string> Sides(ImmutableArray<string> hosts, ImmutableArray<string> parts) =>
+        [hosts[0], parts[0], .. hosts[1..], .. parts[1..]];
+
     /// <summary>Where along the path metal is laid; empty for all along. In order, apart, inside the domain.</summary>
     public ImmutableArray<Interval> Runs { get; init; } = [];
 

@@ -1,18 +1,29 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
 namespace Vessel.Joints;
 
-/// <summary>The butt weld up a rolled tube or cone, on its outside.</summary>
+/// <summary>The butt welds up a rolled tube or cone, on its outside: one, or one between two sheets each.</summary>
 internal static class LongSeam
 {
-    public static Joint Of(ShellCourse course, WeldNumbers welds) => Along(
-        welds[course.SeamPath], $"long seam of {course.Name}", course.Id, course.Outer, course.SeamAngle, course.RootGap, course.Wall, course.SeamPath);
+    /// <summary>None of a tube.</summary>
+    public static IEnumerable<Joint> Of(ShellCourse course, VesselDesign vessel, WeldNumbers welds)
+    {
+        var ids = SheetPiece.Ids(SheetPiece.Of(course, vessel));
+        return course.SeamPaths.Select((path, i) => Along(
+            welds[path], NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall, path));
+    }
+
+    /// <param name="number">Of the seam, from 0.</param>
+    public static string NameOf(ShellCourse course, int number) => course.Seams.Count == 1 ? $"long seam of {course.Name}"
+        : string.Create(CultureInfo.InvariantCulture, $"long seam {number + 1} of {course.Name}");
 
     /// <param name="line">Of the outside, upward, in the vessel's frame.</param>
     public static Joint Along(
-        string number, string name, string part, LinePiece line, double angle, double gap, double wall, string path)
+        string number, string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall, string path)
     {
         var (sin, cos) = Math.SinCos(angle);
         var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
@@ -22,7 +33,7 @@ internal static class LongSeam
         return new(
             number,
             name,
-            [part, part],
+            between,
             JointKind.Butt,
             new(foot, line.B.V),
             [],

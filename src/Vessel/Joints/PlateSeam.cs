@@ -18,18 +18,24 @@ internal static class PlateSeam
         var paths = WeldNumbers.OfBracket(bracket);
         return
         [
-            .. paths.Select((path, i) => new Joint(
+            .. paths.Select((path, i) => Side(path, 1 - (2 * i))),
+        ];
+
+        Joint Side(string path, int side)
+        {
+            Station Along(double along) => At(site, side, along - (bracket.Width / 2));
+            return new(
                 welds[path],
-                $"{SideName(bracket, 1 - (2 * i))} side of {bracket.Name} to shell",
-                [Names.ShellPart(bracket.Height, vessel), Slug.Of(bracket.Name)],
+                $"{SideName(bracket, side)} side of {bracket.Name} to shell",
+                BracketSeams.Between(bracket, vessel, new(0, bracket.Width), Along),
                 JointKind.Fillet,
                 new(0, bracket.Width),
                 [.. site.Cope.Breaks().Select(u => u + (bracket.Width / 2))],
-                along => At(site, 1 - (2 * i), along - (bracket.Width / 2)),
+                Along,
                 FilletThroat.Of(wall),
                 wall,
-                path)),
-        ];
+                path);
+        }
     }
 
     /// <summary>As seen from outside; <paramref name="side"/> is that to which the plate's own Z points, or the other.</summary>

@@ -18,7 +18,7 @@ internal static class SaddleSeam
         Joint Ear(string path, string side, double length, Func<double, Station> along) => new(
             welds[path],
             $"{side} ear of {bracket.Name} to shell",
-            [Names.ShellPart(bracket.Height, vessel), Slug.Of(bracket.Name)],
+            BracketSeams.Between(bracket, vessel, new(0, length), along),
             JointKind.Fillet,
             new(0, length),
             [],

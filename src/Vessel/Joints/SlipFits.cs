@@ -27,7 +27,7 @@ public static class SlipFits
             yield break;
         var name = Names.Of(end);
         yield return new(
-            $"{name} in shell", [Names.ShellPart(end, vessel), name], 2 * lid.Clearance,
+            $"{name} in shell", Joint.Sides(Names.ShellParts(end, vessel), [name]), 2 * lid.Clearance,
             [ShellBore(vessel.Shell.AtEnd(end)), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
     }
 
@@ -49,7 +49,7 @@ public static class SlipFits
     {
         var sleeve = vessel.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
         return new(
-            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", [InternalHost.Id(disc, vessel), Slug.Of(disc.Name)],
+            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             2 * disc.Clearance,
             [
                 sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : Shop($"{sleeve.Name}'s bore", 2 * sleeve.InnerRadius),

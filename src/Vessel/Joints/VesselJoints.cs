@@ -10,8 +10,8 @@ public static class VesselJoints
 {
     public static ImmutableArray<Joint> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
     [
-        .. vessel.Shell.Courses.Where(course => course.IsRolled).Select(course => LongSeam.Of(course, welds)),
-        .. GirthSeam.Of(vessel.Shell, welds),
+        .. vessel.Shell.Courses.SelectMany(course => LongSeam.Of(course, vessel, welds)),
+        .. GirthSeam.Of(vessel, welds),
         .. GoreSeams.Of(PortHost.Top, vessel, welds),
         .. ConeSeam.Of(PortHost.Top, vessel, welds),
         HeadJoint.Of(PortHost.Top, vessel, welds),

@@ -15,7 +15,7 @@ internal static class ConeFlat
     private const int OutlinePieces = 36;
 
     /// <param name="cone">In the frame of the piece.</param>
-    public static Flat Of(ConePiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Flat Of(SheetPiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var development = cone.Development;
         var drilled = sites.Where(ConePart.IsDrilled).ToImmutableArray();
@@ -77,7 +77,7 @@ internal static class ConeFlat
 
     /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short.</summary>
     private static IEnumerable<Mark> Title(
-        ConePiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
+        SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var (first, last) = (welds[WeldNumbers.ConeSeam(cone.Head, 0)], welds[WeldNumbers.ConeSeam(cone.Head, cone.Head.Segments - 1)]);
         var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  {(piece.Ends.Length > 0 ? piece.Ends : $"shell {welds[cone.Head.Path]}")}";
@@ -118,13 +118,13 @@ internal static class ConeFlat
     private static double Own(ConeShape cone, double angle) => cone.Frame.Z.Z * angle;
 
     private static ImmutableArray<string> Notes(
-        ConePiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
+        SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
     {
         var head = cone.Head;
         string[] holes = drilled.IsEmpty ? []
             : ["Scribed outlines: drill after rolling, along the ports' axes (holes table)."];
         var segments = head.Segments == 1 ? string.Empty
-            : $"{piece.Segments.Length} PIECE{(piece.Segments.Length > 1 ? "S" : "")}, {head.Segments} GO ROUND, ";
+            : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")}, {head.Segments} GO ROUND, ";
         var seams = head.Segments == 1 ? $"Seam at {NoteText.Degrees(head.SeamAngle)} deg"
             : $"Seams from {NoteText.Degrees(head.SeamAngle)} deg on, every {NoteText.Degrees(head.Pitch)} deg";
         return

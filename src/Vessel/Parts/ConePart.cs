@@ -13,36 +13,46 @@ internal static class ConePart
     public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var whole = ConeShape.Of(end, head, vessel);
-        return ConePiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece, sites, welds));
+        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece, sites, welds));
     }
 
-    /// <summary>A conical course of the shell. All its ports are drilled.</summary>
-    public static Part Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    /// <summary>The sheets of a conical course of the shell. All its ports are drilled.</summary>
+    /// <param name="sites">The course's own.</param>
+    public static IEnumerable<Part> Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var (sheet, cone) = (ConeShape.Of(course), ConeShape.Finished(course));
-        var piece = new ConePiece(course.Name, [0], [.. sites.Select(site => site.Port)])
-        {
-            Ends = ShellWords.Ends(course, vessel, welds),
-            EdgeNotes =
-            [
-                $"Outside {NoteText.Length(2 * course.Low)} mm at the lower edge, {NoteText.Length(2 * course.High)} mm at the upper, {NoteText.Length(course.Height)} mm high between level edges.",
-                $"Cut square; when rolled and welded dress both edges level: {NoteText.Length(course.Wall * Math.Sin(course.HalfAngle))} mm off the outside "
-                + "of the narrow one, off the inside of the wide one.",
-                .. ShellWords.Rolling(course.Shell.Rolls, ((ConeDevelopment)sheet.Development).Trim),
-            ],
-        };
-        var flat = ConeFlat.Of(piece, sheet, sites, welds);
+        ImmutableArray<string> edges =
+        [
+            $"Outside {NoteText.Length(2 * course.Low)} mm at the lower edge, {NoteText.Length(2 * course.High)} mm at the upper, {NoteText.Length(course.Height)} mm high between level edges.",
+            $"Cut square; when rolled and welded dress both edges level: {NoteText.Length(course.Wall * Math.Sin(course.HalfAngle))} mm off the outside "
+            + "of the narrow one, off the inside of the wide one.",
+            .. ShellWords.Rolling(course.Shell.Rolls, sheet.Development.Trim),
+        ];
+        return SheetPiece.Of(course, vessel).Select(piece => Build(
+            course,
+            piece with { Ends = ShellWords.Ends(course, vessel, welds), EdgeNotes = edges },
+            sheet,
+            cone,
+            [.. sites.Where(site => piece.Ports.Contains(site.Port))],
+            welds));
+    }
+
+    private static Part Build(
+        ShellCourse course, SheetPiece piece, ConeShape sheet, ConeShape whole, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    {
+        var (cut, cone) = (sheet.OfSegment(piece.Numbers[0]), whole.OfSegment(piece.Numbers[0]));
+        var flat = ConeFlat.Of(piece, cut, sites, welds);
         var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
         return new(
-            course.Id,
-            course.Name,
+            piece.Id,
+            piece.Name,
             PartKind.Cone,
             course.Shell.Material,
             course.Wall,
             StockPieces.Rectangle(high.U - low.U, high.V - low.V, course.Wall, course.Shell.Material),
-            [cone.Frame],
+            [.. piece.Numbers.Select(number => whole.OfSegment(number).Frame)],
             Solid(cone, sites),
-            course.Outer.Volume - course.Inner.Volume - sites.Sum(DrilledDome.DrilledOut),
+            ((course.Outer.Volume - course.Inner.Volume) / course.Seams.Count) - sites.Sum(DrilledDome.DrilledOut),
             flat,
             [
                 .. sites.Select((site, i) =>
@@ -50,7 +60,7 @@ internal static class ConePart
                     var at = site.Frame.Origin;
                     return site.HoleInHost(
                         i + 1,
-                        flat.From.Flatten(sheet.PlaceOf(sheet.Frame.ToLocal(at))),
+                        flat.From.Flatten(cut.PlaceOf(cut.Frame.ToLocal(at))),
                         null,
                         new(course.OuterAt(at.Z) * Turns.From(Math.Atan2(at.Y, at.X), 0), at.Z - course.Start));
                 }),
@@ -61,10 +71,10 @@ internal static class ConePart
     /// <summary>Not the port that closes a tip.</summary>
     public static bool IsDrilled(PortSite site) => site.Port.Host == PortHost.Shell || site.Port.Place.Radius > 0;
 
-    private static Part Build(PortHost end, ConeShape whole, ConePiece piece, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    private static Part Build(PortHost end, ConeShape whole, SheetPiece piece, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var head = whole.Head;
-        var cone = whole.OfSegment(piece.Segments[0]);
+        var cone = whole.OfSegment(piece.Numbers[0]);
         // The one at the pole, too, whose name the flat of a single sheet keeps clear of.
         var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port))).ToImmutableArray();
         var drilled = own.Where(IsDrilled).ToImmutableArray();
@@ -77,7 +87,7 @@ internal static class ConePart
             head.Material,
             head.Wall,
             StockPieces.Rectangle(high.U - low.U, high.V - low.V, head.Wall, head.Material),
-            [.. piece.Segments.Select(segment => whole.OfSegment(segment).Frame)],
+            [.. piece.Numbers.Select(segment => whole.OfSegment(segment).Frame)],
             Solid(cone, drilled),
             (cone.Middle.Area * head.Wall / head.Segments) - drilled.Sum(DrilledDome.DrilledOut),
             flat,

@@ -10,7 +10,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
     private const double MostTurn = 0.95 * Math.PI;
 
-    /// <summary>Added to a single sheet along either side of its seam, mm.</summary>
+    /// <summary>Added to a sheet along either side, mm.</summary>
     public double Trim { get; private init; }
 
     /// <summary>Lies half-way between the faces and keeps its lengths.</summary>
@@ -25,13 +25,11 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         {
             var sin = Math.Sin(Head.HalfAngle);
             var lengths = new Interval(Middle.A.U / sin, Middle.B.U / sin);
-            if (Head.Segments > 1)
-                return new(Head.HalfAngle, -Head.Pitch / 2, Head.RootGap, lengths, IsTop) { Segments = Head.Segments };
             // A top's own frame looks at the vessel from below: angles there run the other way.
-            var seam = IsTop ? -Head.SeamAngle : Head.SeamAngle;
+            var seam = Head.Segments > 1 ? -Head.Pitch / 2 : IsTop ? -Head.SeamAngle : Head.SeamAngle;
             // Of a flat cone the two strips would meet.
-            var trim = (Math.PI * sin) + Math.Asin(Math.Min(1, Trim / lengths.Start)) < MostTurn ? Trim : 0;
-            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop) { Trim = trim };
+            var trim = (Math.PI / Head.Segments * sin) + Math.Asin(Math.Min(1, Trim / lengths.Start)) < MostTurn ? Trim : 0;
+            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop) { Segments = Head.Segments, Trim = trim };
         }
     }
 
@@ -76,7 +74,10 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         LinePiece Own(double narrow, double wide) => new(new(narrow, 0), new(wide, course.Height));
         var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
         return new(
-            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.SeamAngle, course.RootGap - course.Shell.Rolls.SeamShrinkage),
+            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap - course.Shell.Rolls.SeamShrinkage)
+            {
+                Segments = course.Seams.Count,
+            },
             frame,
             Own(least, most),
             Own(least - course.Across, most - course.Across))

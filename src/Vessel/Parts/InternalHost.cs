@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Stock;
@@ -7,9 +8,9 @@ namespace Vessel.Parts;
 /// <summary>What an internal part fits: a sleeve by name, or the shell.</summary>
 internal static class InternalHost
 {
-    /// <summary>Id of the part that a disc stands in.</summary>
-    public static string Id(DiscDesign disc, VesselDesign design) =>
-        disc.Fits is null ? Names.ShellPart(disc.Height, design) : Slug.Of(disc.Fits);
+    /// <summary>Ids of the parts that a disc stands in.</summary>
+    public static ImmutableArray<string> Ids(DiscDesign disc, VesselDesign design) =>
+        disc.Fits is null ? Names.ShellParts(disc.Height, design) : [Slug.Of(disc.Fits)];
 
     public static string Name(string? fits) => fits ?? Names.Shell;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
@@ -26,21 +27,37 @@ public static class Names
     public static string PortPart(PortHost host, VesselDesign vessel) =>
         IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
 
-    /// <summary>Id of the part of the shell that is welded to a head.</summary>
-    public static string ShellPart(PortHost end, VesselDesign vessel) => vessel.Shell.CourseOf(end).Id;
+    /// <summary>Ids of the parts of the shell that are welded to a head.</summary>
+    public static ImmutableArray<string> ShellParts(PortHost end, VesselDesign vessel) => ShellParts(vessel.Shell.CourseOf(end), vessel);
 
-    /// <summary>Id of the part of the shell at a height, mm.</summary>
-    public static string ShellPart(double height, VesselDesign vessel) => vessel.Shell.CourseAt(height).Id;
+    /// <summary>Ids of the parts of the shell at a height, mm.</summary>
+    public static ImmutableArray<string> ShellParts(double height, VesselDesign vessel) => ShellParts(vessel.Shell.CourseAt(height), vessel);
+
+    /// <summary>Ids of the parts that a course of the shell is rolled or cut from.</summary>
+    public static ImmutableArray<string> ShellParts(ShellCourse course, VesselDesign vessel) => [.. SheetPiece.Of(course, vessel).Select(piece => piece.Id)];
+
+    /// <summary>Ids of the parts of the shell that a weld on it runs over.</summary>
+    /// <param name="places">Along the weld, in the vessel's frame.</param>
+    public static ImmutableArray<string> ShellParts(IEnumerable<Vector3> places, double height, VesselDesign vessel)
+    {
+        var course = vessel.Shell.CourseAt(height);
+        var ids = SheetPiece.Ids(SheetPiece.Of(course, vessel));
+        return [.. places.Select(at => ids[course.Seams.SheetAt(Math.Atan2(at.Y, at.X))]).Distinct()];
+    }
 
     /// <summary>Ids of all parts of the shell.</summary>
-    public static ImmutableArray<string> ShellParts(VesselDesign vessel) => [.. vessel.Shell.Courses.Select(course => course.Id)];
+    public static ImmutableArray<string> ShellParts(VesselDesign vessel) =>
+        [.. vessel.Shell.Courses.SelectMany(course => ShellParts(course, vessel))];
 
     /// <summary>Id of the part that a port stands in.</summary>
-    public static string PortPart(PortDesign port, VesselDesign vessel) =>
-        port.Host == PortHost.Shell ? ShellPart(port.Place.Height, vessel) :
-        port.Host != PortHost.Shell && port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone
-            ? ConePiece.IdOf(cone.SegmentAt(port.Place.Angle), port.Host, cone, vessel)
+    public static string PortPart(PortDesign port, VesselDesign vessel)
+    {
+        return port.Host == PortHost.Shell ? Holding(SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel))
+            : port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone ? Holding(SheetPiece.Of(port.Host, cone, vessel))
             : PortPart(port.Host, vessel);
+
+        string Holding(ImmutableArray<SheetPiece> pieces) => pieces.First(piece => piece.Ports.Contains(port)).Id;
+    }
 
     /// <summary>Id of the part that is welded to the shell at that end, of a cone in segments a first one.</summary>
     public static string RimPart(PortHost end, VesselDesign vessel) => RimParts(end, vessel)[0];
@@ -48,7 +65,7 @@ public static class Names
     /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
     public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
         IsOfGores(end, vessel) ? [Slug.Of(Gore(end))]
-        : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. ConePiece.Of(end, cone, vessel).Select(piece => piece.Id)]
+        : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. SheetPiece.Of(end, cone, vessel).Select(piece => piece.Id)]
         : [Of(end)];
 
     private static bool IsOfGores(PortHost host, VesselDesign vessel) =>

@@ -18,7 +18,8 @@ internal sealed record WallLayer(double Radius, Func<PortSite, Footprint> Under,
 /// </summary>
 /// <remarks>
 /// Every layer of the wall has its own ends of a notch, where the drill's cylinder meets the seam's plane on it, so that the walls of
-/// notch and edge meet in a curve that lies in both. From 2 i on t runs along notch i, from 2 i + 1 on along the level edge after it.
+/// notch and edge meet in a curve that lies in both. From 2 i on t runs along notch i, from 2 i + 1 on along the level edge after it;
+/// the edge of one of several sheets begins and ends level, at -1 and 2 n.
 /// </remarks>
 internal sealed class NotchedEdge
 {
@@ -31,34 +32,37 @@ internal sealed class NotchedEdge
     private readonly double _level;
     private readonly bool _above;
     private readonly double _wall;
+    private readonly Interval? _sheet;
     private readonly ImmutableArray<PortSite> _ports;
     private readonly Func<double, WallLayer> _layerAt;
     private readonly ConcurrentDictionary<double, (WallLayer Layer, ImmutableArray<Notch> Notches)> _layers = new();
 
     /// <param name="level">Height of the seam, mm.</param>
     /// <param name="above">Whether the part lies above it.</param>
-    private NotchedEdge(double level, bool above, double wall, ImmutableArray<PortSite> ports, Func<double, WallLayer> layerAt)
+    /// <param name="sheet">Angles between which the part lies; null for all round.</param>
+    private NotchedEdge(double level, bool above, double wall, Interval? sheet, ImmutableArray<PortSite> ports, Func<double, WallLayer> layerAt)
     {
-        (_level, _above, _wall, _layerAt) = (level, above, wall, layerAt);
-        _ports = [.. ports.OrderBy(port => port.Port.Place.Angle)];
+        (_level, _above, _wall, _sheet, _layerAt) = (level, above, wall, sheet, layerAt);
+        _ports = [.. ports.OrderBy(Middle)];
     }
 
     public bool IsPlain => _ports.IsEmpty;
 
     public ImmutableArray<PortSite> Ports => _ports;
 
-    public Interval Domain => new(0, 2 * _ports.Length);
+    public Interval Domain => new(_sheet is null ? 0 : -1, 2 * _ports.Length);
 
-    public ImmutableArray<double> Breaks => [.. Enumerable.Range(1, (2 * _ports.Length) - 1).Select(i => (double)i)];
+    public ImmutableArray<double> Breaks => [.. Enumerable.Range((int)Domain.Start + 1, (int)Domain.Length - 1).Select(i => (double)i)];
 
     /// <summary>Metal that all notches take out of the part, mm3.</summary>
     public double Volume => Enumerable.Range(0, _ports.Length).Sum(Taken);
 
-    /// <param name="sites">All of the vessel's.</param>
-    public static NotchedEdge OfShell(PortHost end, ShellCourse course, ImmutableArray<PortSite> sites)
+    /// <param name="sites">All of the part's.</param>
+    /// <param name="sheet">Angles between which one of several sheets lies; null for all round.</param>
+    public static NotchedEdge OfShell(PortHost end, ShellCourse course, ImmutableArray<PortSite> sites, Interval? sheet)
     {
         var level = end == PortHost.Top ? course.End : course.Start;
-        return new(level, end == PortHost.Bottom, course.Wall, Over(end, sites), share =>
+        return new(level, end == PortHost.Bottom, course.Wall, sheet, Over(end, sites), share =>
         {
             var radius = course.Low - (share * course.Wall);
             return new(
@@ -69,7 +73,7 @@ internal sealed class NotchedEdge
     }
 
     public static NotchedEdge OfDish(PortHost end, HeadShape shape, ImmutableArray<PortSite> sites) => new(
-        shape.Frame.Origin.Z, end == PortHost.Top, shape.Wall, Over(end, sites), share =>
+        shape.Frame.Origin.Z, end == PortHost.Top, shape.Wall, null, Over(end, sites), share =>
         {
             var face = shape.Inner.Offset((1 - share) * shape.Wall);
             var onward = shape.InVessel(OverSeam.RunOn(face, face.End.U));
@@ -87,16 +91,16 @@ internal sealed class NotchedEdge
         var (layer, notches) = LayerAt(w);
         if (i % 2 == 0)
             return notches[i / 2].At(along);
-        var angle = LevelAngle(notches, i / 2, along);
+        var angle = LevelAngle(notches, (i - 1) / 2, along);
         return new(layer.Radius * Math.Cos(angle), layer.Radius * Math.Sin(angle), _level);
     }
 
-    /// <summary>Round the vessel, growing with t by a whole turn.</summary>
+    /// <summary>Round the vessel, growing with t by a whole turn or from the one seam of a sheet to the other.</summary>
     public double AngleAt(double t, double w)
     {
         var (i, along) = Read(t);
         var notches = LayerAt(w).Notches;
-        return i % 2 == 0 ? notches[i / 2].AngleAt(along) : LevelAngle(notches, i / 2, along);
+        return i % 2 == 0 ? notches[i / 2].AngleAt(along) : LevelAngle(notches, (i - 1) / 2, along);
     }
 
     /// <summary>Of a shell: the rim in the charts of its two faces, whose heights count from <paramref name="lift"/>.</summary>
@@ -126,14 +130,18 @@ internal sealed class NotchedEdge
 
     private (int Stretch, double Along) Read(double t)
     {
-        var stretch = Math.Clamp((int)Math.Floor(t), 0, (2 * _ports.Length) - 1);
+        var stretch = Math.Clamp((int)Math.Floor(t), (int)Domain.Start, (int)Domain.End - 1);
         return (stretch, t - stretch);
     }
 
-    private static double LevelAngle(ImmutableArray<Notch> notches, int after, double along)
+    /// <summary>Where a port's axis meets the outside, within the sheet or from 0 on.</summary>
+    private double Middle(PortSite port) => Turns.From(Math.Atan2(port.Frame.Origin.Y, port.Frame.Origin.X), _sheet?.Start ?? 0);
+
+    /// <param name="after">The notch before it; -1 at the sheet's first seam.</param>
+    private double LevelAngle(ImmutableArray<Notch> notches, int after, double along)
     {
-        var from = notches[after].AngleAt(1);
-        var to = after + 1 < notches.Length ? notches[after + 1].AngleAt(0) : notches[0].AngleAt(0) + Turns.Full;
+        var from = after < 0 ? _sheet!.Value.Start : notches[after].AngleAt(1);
+        var to = after + 1 < notches.Length ? notches[after + 1].AngleAt(0) : _sheet?.End ?? (notches[0].AngleAt(0) + Turns.Full);
         return from + (along * (to - from));
     }
 
@@ -151,8 +159,8 @@ internal sealed class NotchedEdge
             throw new InvalidOperationException($"the hole of '{port.Port.Name}' does not cross the seam twice");
         if (port.Frame.ToOuter(face.At(r, (first + second) / 2)).Z > _level != _above)
             (first, second) = (second, first + Turns.Full);
-        var notch = new Notch(port, face, first, second);
-        return notch.AngleAt(0) < notch.AngleAt(1) ? notch : new(port, face, second, first);
+        var notch = new Notch(port, Middle(port), face, first, second);
+        return notch.AngleAt(0) < notch.AngleAt(1) ? notch : notch with { From = second, To = first };
     }
 
     /// <summary>
@@ -171,7 +179,7 @@ internal sealed class NotchedEdge
         Layers);
 
     /// <summary>A stretch of a port's footprint, from the one end at the seam to the other, by the share of the way.</summary>
-    private sealed record Notch(PortSite Port, Footprint Face, double From, double To)
+    private sealed record Notch(PortSite Port, double Middle, Footprint Face, double From, double To)
     {
         public ImmutableArray<double> Breaks =>
         [
@@ -181,11 +189,11 @@ internal sealed class NotchedEdge
 
         public Vector3 At(double along) => Port.Frame.ToOuter(Face.At(Port.OpeningRadius, Phi(along)));
 
-        /// <summary>Near the port's own.</summary>
+        /// <summary>Near the middle's.</summary>
         public double AngleAt(double along)
         {
             var at = At(along);
-            return Port.Port.Place.Angle + Turns.Signed(Math.Atan2(at.Y, at.X) - Port.Port.Place.Angle);
+            return Middle + Turns.Signed(Math.Atan2(at.Y, at.X) - Middle);
         }
 
         /// <summary>d AngleAt / d along.</summary>

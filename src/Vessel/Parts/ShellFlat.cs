@@ -27,7 +27,7 @@ internal static class ShellFlat
     {
         var shell = words.Shell;
         var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
-        return Drawn(words, openings, slots, ends, (wrapped, shell.OuterRadius, Turns.Full * shell.OuterRadius));
+        return Drawn(words, openings, slots, ends, (wrapped, shell.OuterRadius, shell.Seams.Pitch * shell.OuterRadius));
     }
 
     private static Flat Drawn(
@@ -54,10 +54,13 @@ internal static class ShellFlat
             marks.AddVertical(width - trim, "trim", LetterHeight);
         }
 
-        for (var quarter = 0; quarter < 4; quarter++)
+        if (words.Piece.Numbers.Length > 1)
+            marks.AddVertical(width / 2, "middle", LetterHeight);
+        foreach (var quarter in Enumerable.Range(0, words.Piece.Numbers.Length > 1 ? 0 : 4))
         {
             var x = development.Flatten(new(quarter * Math.PI / 2, 0)).U;
-            marks.AddVertical(x, $"{90 * quarter}", LetterHeight);
+            if (x <= width)
+                marks.AddVertical(x, $"{90 * quarter}", LetterHeight);
         }
 
         for (var i = 0; i < openings.Length; i++)
@@ -111,12 +114,17 @@ internal static class ShellFlat
 
     private static (Development Development, double Radius, double Width) Rolled(ShellDesign shell)
     {
-        var rolled = new RolledDevelopment(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.BlankGap)
-        {
-            Trim = shell.Rolls.Trim,
-        };
+        var rolled = Blank(shell);
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
+
+    /// <summary>Of a cylinder, as its sheets are to be rolled.</summary>
+    public static RolledDevelopment Blank(ShellDesign shell) =>
+        new(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.BlankGap)
+        {
+            Sheets = shell.Sheets,
+            Trim = shell.Rolls.Trim,
+        };
 
     /// <summary>
     /// The paper starts on a line that is free of holes, as near to 180 degrees as may be. Where there is none it starts

@@ -5,45 +5,49 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The shell, a part for each of its courses. Rolled from sheet a cylinder's holes are cut square in the flat and the wall's radial
+/// The shell, a part for each of its courses or for each sheet that differs. Rolled from sheet a cylinder's holes are cut square in the flat and the wall's radial
 /// planes stay radial; cut from tube they are drilled along each port's axis, as in a cone. A cylinder's frame is the vessel's, moved up
 /// to its lower edge.
 /// </summary>
 internal static class ShellPart
 {
     public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
-        vessel.Shell.Courses.Select(course =>
+        vessel.Shell.Courses.SelectMany(course =>
         {
             var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course).ToImmutableArray();
-            return course.IsCone ? ConePart.Build(course, vessel, own, welds) : Cylinder(course, vessel, own, welds);
+            return course.IsCone ? ConePart.Build(course, vessel, own, welds)
+                : SheetPiece.Of(course, vessel).Select(piece => Cylinder(course, piece, vessel, [.. own.Where(site => piece.Ports.Contains(site.Port))], welds));
         });
 
-    private static Part Cylinder(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
-        var (shell, lift) = (course.At(course.Start) with { Height = course.Height }, course.Start);
+        var (number, seams, lift) = (piece.Numbers[0], course.Seams, course.Start);
+        var shell = course.At(course.Start) with { Height = course.Height, SeamAngle = seams.Of(number) };
+        Interval? sheet = seams.Count > 1 ? seams.Sheet(number) : null;
         var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
         ImmutableArray<NotchedEdge> ends =
-            [NotchedEdge.OfShell(PortHost.Bottom, course, sites), NotchedEdge.OfShell(PortHost.Top, course, sites)];
-        var slots = ShellSlot.Of(vessel, course, shell);
+            [NotchedEdge.OfShell(PortHost.Bottom, course, sites, sheet), NotchedEdge.OfShell(PortHost.Top, course, sites, sheet)];
+        var slots = ShellSlot.Of(vessel, course, shell).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [
-            .. ends.Select((end, i) => end.IsPlain ? Rim.SquareEnd(outer, inner, i * shell.Height) : end.OnShell(outer, inner, lift)),
+            .. sheet is { } angles ? [new SheetRim(ends[0], ends[1], angles, course.Heights).Of(outer, inner, lift)]
+                : ends.Select((end, i) => end.IsPlain ? Rim.SquareEnd(outer, inner, i * shell.Height) : end.OnShell(outer, inner, lift)),
             .. openings.Select(opening => opening.Rim(outer, inner)),
             .. slots.Select(slot => slot.Rim(outer, inner)),
         ]);
-        var words = new ShellWords(course, shell, vessel, welds);
+        var words = new ShellWords(course, piece, shell, vessel, welds);
         var flat = ShellFlat.Of(words, openings, slots, ends);
         var outlines = new Queue<Loop2>(flat.Cut.Holes);
-        var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height;
+        var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height / seams.Count;
         return new(
-            course.Id,
-            course.Name,
+            piece.Id,
+            piece.Name,
             PartKind.Shell,
             shell.Material,
             shell.Wall,
             Stock(shell, flat),
-            [Frame3.At(new(0, 0, lift))],
+            [.. piece.Numbers.Select(one => Placed(seams.Pitch * (one - number), lift))],
             solid,
             gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume) - ends.Sum(end => end.Volume),
             flat,
@@ -58,6 +62,13 @@ internal static class ShellPart
                 ? ShellFlat.Around(words, openings, slots, ends)
                 : null,
         };
+    }
+
+    /// <summary>The first of several that are alike stands where it is drawn.</summary>
+    private static Frame3 Placed(double turn, double lift)
+    {
+        var (sin, cos) = Math.SinCos(turn);
+        return new(new(0, 0, lift), new(cos, sin, 0), new(-sin, cos, 0), Vector3.UnitZ);
     }
 
     private static Hole Drilled(int number, PortSite site, double lift, Flat flat, Loop2? outline, ShellDesign shell)

@@ -5,14 +5,39 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>What the flat of a course of the shell says in words.</summary>
-/// <param name="Shell">The course as a cylinder of its own.</param>
-internal sealed record ShellWords(ShellCourse Course, ShellDesign Shell, VesselDesign Vessel, WeldNumbers Welds)
+/// <param name="Piece">That the flat is of.</param>
+/// <param name="Shell">The course as a cylinder of its own, from the piece's first seam on.</param>
+internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDesign Shell, VesselDesign Vessel, WeldNumbers Welds)
 {
-    private string Name => Course.Name.ToUpperInvariant();
+    private string Name => Piece.Name.ToUpperInvariant();
 
-    public string Title => Course.IsRolled
-        ? $"{Course.Name}  seam {Welds[Course.SeamPath]}  {Ends(Course, Vessel, Welds)}"
-        : $"{Course.Name}  {Ends(Course, Vessel, Welds)}";
+    public string Title => $"{Piece.Name}  {Seams}{Ends(Course, Vessel, Welds)}";
+
+    /// <summary>Numbers of the welds along its sides; of several sheets that are alike all such welds.</summary>
+    private string Seams
+    {
+        get
+        {
+            var paths = Course.SeamPaths;
+            return paths.Length switch
+            {
+                0 => "",
+                1 => $"seam {Welds[paths[0]]}  ",
+                _ when Piece.Numbers.Length > 1 => $"seams {Welds[paths[0]]} to {Welds[paths[^1]]}  ",
+                _ => $"seams {Welds[paths[Piece.Numbers[0]]]} and {Welds[paths[(Piece.Numbers[0] + 1) % paths.Length]]}  ",
+            };
+        }
+    }
+
+    /// <summary>Where it goes round the vessel.</summary>
+    private IEnumerable<string> Places()
+    {
+        if (Course.Seams.Count == 1)
+            yield break;
+        var places = Piece.Numbers.Select(Course.Seams.Sheet)
+            .Select(sheet => $"{NoteText.Degrees(Turns.From(sheet.Start, 0))} to {NoteText.Degrees(Turns.From(sheet.End, 0))}");
+        yield return $"{Piece.Numbers.Length} PIECE{(Piece.Numbers.Length > 1 ? "S" : "")}, {Course.Seams.Count} GO ROUND: {string.Join(", ", places)} deg.";
+    }
 
     /// <summary>What is welded to its two edges, and by which weld.</summary>
     public static string Ends(ShellCourse course, VesselDesign vessel, WeldNumbers welds)
@@ -34,8 +59,9 @@ internal sealed record ShellWords(ShellCourse Course, ShellDesign Shell, VesselD
             WrappedDevelopment wrapped when Course.IsRolled =>
             [
                 $"ROLLED {Name}, {Shell.Material.Name}, {size}",
+                .. Places(),
                 "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
-                $"Left edge on the middle of the long seam, at {NoteText.Degrees(wrapped.Start)} deg. Not for a shell whose holes were cut in the flat.",
+                $"Left edge on the middle of {(Course.Seams.Count == 1 ? "the long" : "its first")} seam, at {NoteText.Degrees(Turns.From(wrapped.Start, 0))} deg. Not for a shell whose holes were cut in the flat.",
             ],
             WrappedDevelopment wrapped =>
             [
@@ -46,8 +72,9 @@ internal sealed record ShellWords(ShellCourse Course, ShellDesign Shell, VesselD
             _ =>
             [
                 $"{Name}, {Shell.Material.Name}, {size}",
+                .. Places(),
                 "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
-                $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(Shell.SeamAngle)} deg, root gap {NoteText.Length(Shell.RootGap)} mm.",
+                $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at {NoteText.Degrees(Turns.From(Shell.SeamAngle, 0))} deg, root gap {NoteText.Length(Shell.RootGap)} mm.",
                 "Blank on the mean diameter.",
                 .. Rolling(Shell.Rolls, Shell.Rolls.Trim),
                 .. scribed ? new[] { "Openings over a quarter of the diameter are scribed only: cut them when it is rolled." } : [],

@@ -10,11 +10,11 @@ namespace Vessel.Parts;
 /// </summary>
 public sealed record WeldNumbers(ImmutableArray<string> Paths)
 {
-    /// <summary>The path that stands for the long seam of a shell, or of its lowest course.</summary>
-    public const string LongSeam = "shell.seam_angle";
-
     /// <summary>The paths that stand for the long seams of all its rolled courses.</summary>
-    public static IEnumerable<string> LongSeams(ShellDesign shell) => shell.Courses.Where(course => course.IsRolled).Select(course => course.SeamPath);
+    public static IEnumerable<string> LongSeams(ShellDesign shell) => shell.Courses.SelectMany(course => course.SeamPaths);
+
+    /// <summary>The key that turns a long seam and, of several, all those beside it.</summary>
+    public static string Turning(string seam) => seam.EndsWith(']') ? seam[..seam.LastIndexOf('[')] : seam;
 
     /// <summary>Whether it is a seam of the shell itself: along it, or round it between two courses.</summary>
     public static bool IsOfShell(string path, ShellDesign shell) =>

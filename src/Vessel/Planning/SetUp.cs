@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Joints;
 using Vessel.Parts;
 
 namespace Vessel.Planning;
@@ -34,7 +35,7 @@ public sealed record SetUp(
         };
         return
         [
-            .. design.Shell.Courses.Where(course => course.IsRolled).Select(course => Held(Seam(course), course.SeamPath)),
+            .. design.Shell.Courses.SelectMany(course => course.SeamPaths.Select((path, i) => Held(Seam(course, i), path))),
             .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
             .. design.Inside.Sleeves.Select(sleeve => Held(
                 Inside(sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}"),
@@ -47,10 +48,11 @@ public sealed record SetUp(
         ];
     }
 
-    private static SetUp Seam(ShellCourse course) => course.Shell.IsPlain
-        ? OnShell("long seam", course.Shell, 0, course.SeamAngle, null, null, "up the whole height")
+    private static SetUp Seam(ShellCourse course, int number) => course.Shell.IsPlain
+        ? OnShell(
+            course.Seams.Count == 1 ? "long seam" : LongSeam.NameOf(course, number), course.Shell, 0, course.Seams.Of(number), null, null, "up the whole height")
         : OnShell(
-            $"long seam of {course.Name}", course.Shell, course.Start, course.SeamAngle, null, null,
+            LongSeam.NameOf(course, number), course.Shell, course.Start, course.Seams.Of(number), null, null,
             FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
 
     private static SetUp Bracket(BracketDesign bracket, VesselDesign design) => bracket switch

@@ -28,9 +28,12 @@ public sealed class FlatLaws
     private static double FromAxis(PortSite site, Vector3 point) =>
         (point - site.Frame.Origin).Across(site.Frame.Z).Length;
 
-    private static IEnumerable<(PortSite Site, Curve2 Outline)> Holes(Assembly vessel) => vessel.Sites
-        .Where(site => site is { Port.Host: PortHost.Shell, Over: null })
-        .Zip(vessel.Parts[0].Flat!.Cut.Holes, (site, hole) => (site, hole.Edges.Single()));
+    private static IEnumerable<(PortSite Site, Flat Flat, Curve2 Outline)> Holes(Assembly vessel) =>
+        from part in vessel.Parts
+        where part.Kind == PartKind.Shell
+        from hole in vessel.Sites.Where(site => site.Over is null && Names.PortPart(site.Port, vessel.Design) == part.Id)
+            .Zip(part.Flat!.Cut.Holes, (site, hole) => (site, part.Flat!, hole.Edges.Single()))
+        select hole;
 
     [Theory]
     [MemberData(nameof(Seeds))]
@@ -38,10 +41,10 @@ public sealed class FlatLaws
     {
         var vessel = RandomDesigns.Built(seed);
         var shell = vessel.Design.Shell;
-        foreach (var (site, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Tube || h.Site.Port.Joint == PortJoint.SetOn))
+        foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Tube || h.Site.Port.Joint == PortJoint.SetOn))
         {
             var off = Along(outline, 144).Max(t =>
-                Math.Abs(FromAxis(site, OnShell(vessel.Parts[0].Flat!, outline.At(t), shell.OuterRadius)) - site.OpeningRadius));
+                Math.Abs(FromAxis(site, OnShell(flat, outline.At(t), shell.OuterRadius)) - site.OpeningRadius));
 
             Assert.True(off < Rounding, $"{site.Port.Name} is off by {off}");
         }
@@ -53,10 +56,10 @@ public sealed class FlatLaws
     {
         var vessel = RandomDesigns.Built(seed);
         var shell = vessel.Design.Shell;
-        foreach (var (site, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Sheet && h.Site.Port.Joint == PortJoint.SetIn))
+        foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Sheet && h.Site.Port.Joint == PortJoint.SetIn))
         {
             double Least(double t) => Convex.Least(
-                radius => FromAxis(site, OnShell(vessel.Parts[0].Flat!, outline.At(t), radius)), shell.InnerRadius, shell.OuterRadius);
+                radius => FromAxis(site, OnShell(flat, outline.At(t), radius)), shell.InnerRadius, shell.OuterRadius);
             var room = Along(outline, 144).Min(t => Least(t)) - site.Port.OuterRadius;
 
             // At the ends of the outline a root is taken of a difference that rounding leaves at 1e-13.
@@ -69,7 +72,7 @@ public sealed class FlatLaws
     [MemberData(nameof(Seeds))]
     public void Holes_are_closed_and_their_slopes_are_those_of_their_points(int seed)
     {
-        foreach (var (_, outline) in Holes(RandomDesigns.Built(seed)))
+        foreach (var (_, _, outline) in Holes(RandomDesigns.Built(seed)))
         {
             Assert.True((outline.Start - outline.End).Length < 1e-6);
             foreach (var t in Along(outline, 50).Select(t => t + 0.01))
@@ -131,20 +134,21 @@ public sealed class FlatLaws
         {
             // The gap is welded up.
             var gap = part.Kind == PartKind.Shell ? vessel.Design.Shell.RootGap * vessel.Design.Shell.Height : 0;
-            var notches = part.Kind == PartKind.Shell ? Notches(vessel) : 0;
+            var notches = part.Kind == PartKind.Shell ? Notches(vessel, part) : 0;
 
             // Quadratures of a grazing hole stop short of 1e-9. Where a face begins to govern, the speed along a widened outline jumps, and its difference quotient blurs
             // that over 1e-3 of the turn.
-            var blur = vessel.Sites.Where(site => Names.Of(site.Port.Host) == part.Id && part.Kind == PartKind.Shell)
+            var blur = vessel.Sites.Where(site => part.Kind == PartKind.Shell && Names.PortPart(site.Port, vessel.Design) == part.Id)
                 .Zip(part.Flat!.Cut.Holes, (site, hole) => 1e-3 * site.Port.Clearance * CurveMeasures.Length(hole)).Sum();
             Near.Absolute(
                 ((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness) - notches, part.Volume, (blur * part.Thickness) + (1e-8 * part.Volume));
         }
     }
 
-    /// <summary>What ports over a head's seam take out of the shell: the flat has it scribed, not cut, mm3.</summary>
-    private static double Notches(Assembly vessel) => vessel.Design.Shell.Courses.Sum(course =>
-        new[] { PortHost.Bottom, PortHost.Top }.Sum(end => NotchedEdge.OfShell(end, course, vessel.Sites).Volume));
+    /// <summary>What ports over a head's seam take out of a sheet of the shell: the flat has it scribed, not cut, mm3.</summary>
+    private static double Notches(Assembly vessel, Part part) => vessel.Design.Shell.Courses.Sum(course =>
+        new[] { PortHost.Bottom, PortHost.Top }.Sum(end => NotchedEdge.OfShell(
+            end, course, [.. vessel.Sites.Where(site => Names.PortPart(site.Port, vessel.Design) == part.Id)], null).Volume));
 
     [Theory]
     [MemberData(nameof(Seeds))]

@@ -85,7 +85,7 @@ public sealed class HeadTests
         {
             var head = (ConeHead)vessel.Design.Head(end);
             var cone = ConeShape.Of(end, head, vessel.Design);
-            var ports = ConePiece.Of(end, head, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
+            var ports = SheetPiece.Of(end, head, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
             var flat = (ConeDevelopment)part.Flat!.From;
             // The gap takes a strip of the seam's length, and at the edges what a circle falls away by over half a gap.
             var sector = flat.Share * Math.PI / head.Segments * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));

@@ -75,7 +75,7 @@ public sealed class OverSeamTests
         var site = vessel.Sites.Single();
         var edges = new[]
         {
-            (Edge: NotchedEdge.OfShell(PortHost.Bottom, vessel.Design.Shell.Courses[0], vessel.Sites), Above: true),
+            (Edge: NotchedEdge.OfShell(PortHost.Bottom, vessel.Design.Shell.Courses[0], vessel.Sites, null), Above: true),
             (Edge: NotchedEdge.OfDish(PortHost.Bottom, HeadShape.Of(PortHost.Bottom, vessel.Design)!, vessel.Sites), Above: false),
         };
 

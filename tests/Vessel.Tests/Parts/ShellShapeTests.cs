@@ -42,7 +42,7 @@ public sealed class ShellShapeTests
         var radius = Math.Min(0.25 * cone.Height, 0.2 * Math.Min(below, above));
         PortDesign Port(string name, double angle, double aside, double tilt) => Designs.Branch(
             name, 2 * radius, 0.1 * radius,
-            new(cone.Heights.At(0.5), Turns.From(cone.SeamAngle + angle, 0), aside * radius, tilt, 0)) with
+            new(cone.Heights.At(0.5), Turns.From(cone.Seams.First + angle, 0), aside * radius, tilt, 0)) with
         {
             Length = 4 * radius,
             Cut = EndCut.Ground,

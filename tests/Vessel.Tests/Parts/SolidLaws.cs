@@ -57,8 +57,9 @@ public sealed class SolidLaws
     private static int Handles(Assembly vessel, Part part) => part.Kind switch
     {
         PartKind.Branch or PartKind.Bung or PartKind.Elbow => 1,
-        // A port over a head's seam takes a notch out of either edge.
-        PartKind.Shell => 1 + vessel.Sites.Count(site => site is { Port.Host: PortHost.Shell, Over: null }),
+        // A port over a head's seam takes a notch out of either edge. One of several sheets is no ring.
+        PartKind.Shell => (vessel.Design.Shell.Sheets == 1 ? 1 : 0)
+            + vessel.Sites.Count(site => site.Over is null && Names.PortPart(site.Port, vessel.Design) == part.Id),
         _ => vessel.Design.Ports.Count(port => Names.PortPart(port, vessel.Design) == part.Id
             && !(port.Place.Radius == 0 && IsSegment(vessel, part))),
     };

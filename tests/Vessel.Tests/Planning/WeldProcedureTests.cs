@@ -51,7 +51,7 @@ public sealed class WeldProcedureTests
     public void A_thick_butt_is_bevelled()
     {
         var vessel = Designs.Vessel(Designs.Shell(wall: 6) with { RootGap = 1.6 });
-        var joint = LongSeam.Of(vessel.Shell.Courses[0], WeldNumbers(vessel));
+        var joint = LongSeam.Of(vessel.Shell.Courses[0], vessel, WeldNumbers(vessel)).Single();
         var square = Bead.Of(joint, joint.Along(10)).Area - EdgePreparation.Area(joint.Kind, 6);
         var capAndRoot = square - (1.6 * 6);
 

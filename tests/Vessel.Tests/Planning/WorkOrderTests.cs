@@ -56,8 +56,8 @@ public sealed class WorkOrderTests
     }
 
     [Theory]
-    [InlineData("weld W1", "round shell")]
-    [InlineData("round shell", "weld W4")]
+    [InlineData("weld W1", "round shell.seam_angle")]
+    [InlineData("round shell.seam_angle", "weld W4")]
     [InlineData("weld W4", "weld W3")]
     [InlineData("weld W6", "weld W3")]
     [InlineData("weld W10", "fit inside.packing")]

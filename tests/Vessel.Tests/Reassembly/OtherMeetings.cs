@@ -19,7 +19,8 @@ internal static class OtherMeetings
         .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
         .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
-            bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)], pieces[Names.ShellPart(bracket.Height, vessel.Design)])),
+            bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)],
+            [.. Names.ShellParts(bracket.Height, vessel.Design).Select(id => pieces[id])])),
         .. vessel.Design.Straps.SelectMany(strap => StrapMeetings.Of(strap, vessel.Design.Shell.At(strap.Height), pieces)),
     ];
 

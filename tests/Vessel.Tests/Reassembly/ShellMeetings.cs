@@ -11,7 +11,7 @@ internal static class ShellMeetings
 {
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
     [
-        .. vessel.Design.Shell.Courses.SelectMany(course => course.IsCone ? Cone(course, pieces[course.Id]) : Cylinder(course, vessel, pieces[course.Id])),
+        .. vessel.Design.Shell.Courses.SelectMany(course => Course(course, vessel, pieces)),
         .. vessel.Sites.Where(site => site.Port.Host == PortHost.Shell && site.Port.Joint == PortJoint.SetOn)
             .Where(site => pieces.ContainsKey(Slug.Of(site.Port.Name)))
             .SelectMany(site => Cope(vessel, site, pieces[Slug.Of(site.Port.Name)])),
@@ -19,12 +19,22 @@ internal static class ShellMeetings
             .SelectMany(site => Flush(vessel, site, pieces[Slug.Of(site.Port.Name)])),
     ];
 
-    private static IEnumerable<Meeting> Cylinder(ShellCourse course, Assembly vessel, CutPiece piece) =>
-    [
-        .. Ends(course, piece),
-        .. course.IsRolled ? LongSeam(course.At(course.Start), piece) : [],
-        .. Holes(course, vessel, piece),
-    ];
+    private static IEnumerable<Meeting> Course(ShellCourse course, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    {
+        var alike = SheetPiece.Of(course, vessel.Design).ToDictionary(piece => piece, piece => pieces[piece.Id]);
+        // In the order of the seams before them.
+        var sheets = alike.SelectMany(piece => piece.Key.Numbers.Select((number, i) => (number, Sheet: (piece.Value, i))))
+            .OrderBy(sheet => sheet.number).Select(sheet => sheet.Sheet).ToList();
+        return
+        [
+            new($"{course.Name}'s sheets", sheets.Count == course.Seams.Count ? 0 : 1, 0),
+            .. course.IsCone
+                ? alike.Values.SelectMany(piece => Cone(course, piece)).Concat(ConeSeams.Of(
+                    course.Name, sheets, Math.Atan2(Math.Abs(course.High - course.Low), course.Height), course.RootGap, course.Wall, course.NarrowsUp))
+                : alike.SelectMany(piece => Ends(course, piece.Value).Concat(Holes(course, vessel, piece.Key, piece.Value)))
+                    .Concat(course.IsRolled ? LongSeams(course.At(course.Start), sheets) : []),
+        ];
+    }
 
     /// <summary>Its two ends lie where its neighbours expect them.</summary>
     private static IEnumerable<Meeting> Ends(ShellCourse course, CutPiece piece)
@@ -59,31 +69,33 @@ internal static class ShellMeetings
             yield return new($"{course.Name}'s narrow edge", Math.Abs(inside.Z - narrow), piece.Allowed);
             yield return new($"{course.Name} to dress", Math.Abs(Math.Abs(outside.Z - narrow) - (course.Wall * Math.Sin(lean))), piece.Allowed);
         }
-
-        foreach (var meeting in ConeSeams.Of(course.Name, [(piece, 0)], lean, course.RootGap, course.Wall, course.NarrowsUp))
-            yield return meeting;
     }
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
-    /// <summary>The two edges face each other over the root gap on the mean circle, all the way up.</summary>
-    private static IEnumerable<Meeting> LongSeam(ShellDesign design, CutPiece shell)
+    /// <summary>Two edges each, of one sheet or of neighbours, face each other over the root gap on the mean circle, all the way up.</summary>
+    private static IEnumerable<Meeting> LongSeams(ShellDesign design, IReadOnlyList<(CutPiece Cut, int Number)> sheets)
     {
-        var (left, right) = (shell.Outline.Min(p => p.U), shell.Outline.Max(p => p.U));
-        foreach (var height in shell.Outline.Select(p => p.V).Distinct())
+        for (var i = 0; i < sheets.Count; i++)
         {
-            var (a, b) = (shell.InVessel(new Point2(left, height), design.Wall / 2), shell.InVessel(new Point2(right, height), design.Wall / 2));
-            // The gap is an arc of the mean circle; its chord is what lies between the edges.
-            var chord = 2 * design.MidRadius * Math.Sin(design.RootGap / 2 / design.MidRadius);
-            yield return new("long seam", Math.Abs((a - b).Length - chord), 2 * shell.Allowed);
+            var (next, shell) = (sheets[(i + 1) % sheets.Count], sheets[i]);
+            var (left, right) = (next.Cut.Outline.Min(p => p.U), shell.Cut.Outline.Max(p => p.U));
+            foreach (var height in shell.Cut.Outline.Select(p => p.V).Distinct())
+            {
+                var a = next.Cut.InVessel(new Point2(left, height), design.Wall / 2, next.Number);
+                var b = shell.Cut.InVessel(new Point2(right, height), design.Wall / 2, shell.Number);
+                // The gap is an arc of the mean circle; its chord is what lies between the edges.
+                var chord = 2 * design.MidRadius * Math.Sin(design.RootGap / 2 / design.MidRadius);
+                yield return new("long seam", Math.Abs((a - b).Length - chord), 2 * shell.Cut.Allowed);
+            }
         }
     }
 
-    private static IEnumerable<Meeting> Holes(ShellCourse course, Assembly vessel, CutPiece shell)
+    private static IEnumerable<Meeting> Holes(ShellCourse course, Assembly vessel, SheetPiece piece, CutPiece shell)
     {
         var left = shell.Holes.ToList();
         // Over a head's seam it is drilled when that is welded.
-        foreach (var site in vessel.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && vessel.Design.Shell.CourseAt(site.Port.Place.Height) == course))
+        foreach (var site in vessel.Sites.Where(site => site.Over is null && piece.Ports.Contains(site.Port)))
         {
             var axis = Axis(course, site.Port.Place);
             double From(Vector3 p) => (p - axis.Origin).Across(axis.Way).Length;

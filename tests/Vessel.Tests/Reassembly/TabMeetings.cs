@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -19,12 +20,12 @@ internal static class TabMeetings
     }
 
     /// <summary>Every place of a tab's edge lies off the bore, and in a slot with its clearance at whatever depth it lies.</summary>
-    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellDesign shell, CutPiece piece, CutPiece rolled)
+    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellDesign shell, CutPiece piece, ImmutableArray<CutPiece> rolled)
     {
         if (bracket.Tabs is not { } tabs)
             yield break;
-        var both = piece.Allowed + rolled.Allowed;
-        var slots = rolled.Holes.Select(hole => hole.Select(at => Unrolled(rolled.InVessel(at, 0), bracket)).ToList()).ToList();
+        var both = piece.Allowed + rolled.Max(sheet => sheet.Allowed);
+        var slots = rolled.SelectMany(sheet => sheet.Holes.Select(hole => hole.Select(at => Unrolled(sheet.InVessel(at, 0), bracket)).ToList())).ToList();
         var met = new HashSet<int>();
         foreach (var at in piece.Outline.Where(at => Nearest(piece, at) < shell.OuterRadius - (10 * piece.Allowed)))
         {

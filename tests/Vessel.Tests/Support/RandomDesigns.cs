@@ -8,7 +8,7 @@ namespace Vessel.Tests.Support;
 
 /// <summary>
 /// Valid designs, the same for the same seed: sheet and tube, thick and thin walls, offsets up to near the tangent, tilts
-/// to 60 degrees either way, branches nearly as wide as the shell, every joint, cut and head, ports anywhere on heads, upright
+/// to 60 degrees either way, shells of one to four sheets, branches nearly as wide as the shell, every joint, cut and head, ports anywhere on heads, upright
 /// and square to them, some over a spun dish's seam. Holes stay two walls off ends, heads, seam and each other.
 /// </summary>
 internal static class RandomDesigns
@@ -16,6 +16,8 @@ internal static class RandomDesigns
     private const int Count = 100;
 
     private const int Elbows = 7919;
+
+    private const int Sheets = 15485863;
 
     private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
         [.. Enumerable.Range(0, Count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
@@ -36,6 +38,7 @@ internal static class RandomDesigns
         {
             SeamAngle = form == StockForm.Sheet ? dice.Between(0, Turns.Full) : 0,
             RootGap = form == StockForm.Sheet ? dice.Between(0, 2) : 0,
+            Sheets = form == StockForm.Sheet && new Dice(seed + Sheets) is var other && other.Chance(0.4) ? 2 + other.Pick(3) : 1,
         };
         var vessel = Designs.Vessel(shell) with { Top = Head(dice, shell, "top"), Bottom = Head(dice, shell, "bottom") };
         // Dice of their own, lest every design changes with each new choice.

@@ -34,7 +34,7 @@ internal static class ConeSeamCheck
             var half = cone.RootGap / 2 / places.Min(at => double.Hypot(at.X, at.Y));
             var turns = places.ConvertAll(at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
             var taken = new Interval(port.Place.Angle + turns.Min() - half, port.Place.Angle + turns.Max() + half);
-            if (cone.Seams.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
+            if (cone.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
                 continue;
             yield return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
                 $"'{port.Name}' stands over {(cone.Segments > 1 ? "a" : "the")} seam of the {cone.Path} cone.",

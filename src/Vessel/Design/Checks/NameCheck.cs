@@ -18,11 +18,8 @@ internal static class NameCheck
 
         var taken = _ofTheVessel.ToDictionary(name => name, _ => "a part of every vessel", StringComparer.Ordinal);
         taken.Add("assembly", "the solid of the whole vessel");
-        if (file.Child("shell")?.Has("reducer") == true)
-        {
-            foreach (var course in ShellDesign.NamesOfThree)
-                taken.Add(Slug.Of(course), "a part of the shell");
-        }
+        foreach (var name in OfShell(file.Child("shell") ?? Section.Absent("shell")))
+            taken.TryAdd(Slug.Of(name), "a part of the shell");
 
         if (file.Child("capacity")?.Has("dipstick") == true)
             taken.Add(DipstickDesign.Name, "the dipstick");
@@ -34,9 +31,8 @@ internal static class NameCheck
 
         foreach (var end in _ends.Where(end => file.Child(end) is { } head && head.Text("shape") == "cone" && head.Has("segments") && head.Number("segments") > 1))
         {
-            taken.Add(Slug.Of(ConeHead.SegmentOf(end)), $"a segment of the {end}");
-            for (var i = 0; i < file.Child(end)!.Number("segments"); i++)
-                taken.Add(Slug.Of(ConeHead.SegmentOf(end, i)), $"a segment of the {end}");
+            foreach (var name in Sheets(ConeHead.SegmentOf(end), file.Child(end)!.Number("segments")))
+                taken.Add(Slug.Of(name), $"a segment of the {end}");
         }
 
         foreach (var cap in OneOrNamed(file.Child("inside") ?? Section.Absent("inside"), "cap"))
@@ -92,6 +88,20 @@ internal static class NameCheck
             }
         }
     }
+
+    /// <summary>Its courses, and the sheets of those that are put together from several.</summary>
+    private static IEnumerable<string> OfShell(Section shell)
+    {
+        var reducer = shell.Child("reducer");
+        var courses = reducer is null ? ["shell"] : ShellDesign.NamesOfThree;
+        // Those of the course with the most stand for all.
+        var most = new[] { shell.Number("sheets"), reducer?.Number("sheets"), reducer?.Number("above_sheets") }.Max() ?? 1;
+        return courses.Concat(courses.SelectMany(course => Sheets(ShellCourse.SheetOf(course), most)));
+    }
+
+    /// <summary>None of a single sheet, which has the name of the whole.</summary>
+    private static IEnumerable<string> Sheets(string each, double count) => !(count > 1) ? []
+        : Enumerable.Range(0, (int)count).Select(i => SheetSeams.NameOf(each, i)).Prepend(SheetSeams.NameOf(each));
 
     /// <summary>What has a name of its own; the usual name serves only a part that is the one of its kind.</summary>
     private static IEnumerable<Section> Parts(Section file)

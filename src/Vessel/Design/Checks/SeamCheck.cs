@@ -3,49 +3,64 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Ports over the long seam of a rolled shell.</summary>
+/// <summary>Ports over a long seam of a rolled shell, and sheets that are hardly there.</summary>
 internal static class SeamCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
         var (shown, shell) = (new Shown(design.Units), design.Shell);
-        return shell.Courses.SelectMany(course =>
-            Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
+        return shell.Courses.Where(course => course.IsRolled).SelectMany(course => Narrow(shown, course) is { } narrow ? [narrow]
+            : Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
+    }
+
+    /// <summary>A sheet keeps at least one wall round the girth, as a cone's does at its tip.</summary>
+    private static Fault? Narrow(Shown shown, ShellCourse course)
+    {
+        var wide = (course.Seams.Pitch * (Math.Min(course.Low, course.High) - (course.Wall / 2))) - course.RootGap;
+        // Written so that a NaN, which is told elsewhere, does not pass as narrow.
+        return !(wide < course.Wall && course.Seams.Count > 1) ? null : new Fault(
+            FaultCodes.SegmentsDoNotFit, course.SheetsPath, $"The sheets of the {course.Name} are less than one wall wide.",
+            shown.Length(Math.Max(0, wide)), $"at least {shown.Length(course.Wall)}", "Use fewer sheets.");
     }
 
     private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)
     {
-        var half = course.RootGap / 2 / Math.Min(course.Low, course.High);
-        if (!course.IsRolled || !double.IsFinite(course.SeamAngle + half))
+        var (half, seams) = (course.RootGap / 2 / Math.Min(course.Low, course.High), course.Seams);
+        if (!double.IsFinite(seams.First + half))
             yield break;
         var key = course.SeamPath[(course.SeamPath.LastIndexOf('.') + 1)..];
         var taken = holes.Select(h => new Interval(h.Angles.Start - half, h.Angles.End + half)).ToList();
         for (var i = 0; i < holes.Count; i++)
         {
-            if (Turns.From(course.SeamAngle, taken[i].Start) > taken[i].End)
+            var hole = taken[i];
+            if (seams.Angles.Where(seam => Turns.From(seam, hole.Start) <= hole.End).Select(seam => (double?)Turns.From(seam, 0)).FirstOrDefault() is not { } over)
                 continue;
-            var remedy = FreeAngle(taken) is { } free
-                ? $"Turn the seam: '{key}: {shown.Angle(free)}' is clear of every port."
+            var several = seams.Count > 1;
+            var remedy = FreeAngle(taken, seams.Pitch) is { } free
+                ? $"Turn the seam{(several ? "s" : "")}: '{key}: {shown.Angle(free)}' is clear of every port."
+                : several ? "Ports take the whole girth between them: use fewer sheets, or fewer or smaller ports."
                 : "Ports take the whole girth: use fewer or smaller ones, or make the shell from tube.";
-            var seam = course.Shell.IsPlain ? "shell's long seam" : $"long seam of the {course.Name}";
+            var seam = course.Shell.IsPlain ? (several ? "a long seam of the shell" : "the shell's long seam") : $"{(several ? "a" : "the")} long seam of the {course.Name}";
             yield return new Fault(FaultCodes.PortOverSeam, $"{holes[i].Port.Path}.at",
-                $"'{holes[i].Port.Name}' stands over the {seam}.",
-                $"seam at {shown.Angle(course.SeamAngle)}",
-                $"outside {shown.Angle(taken[i].Start)} to {shown.Angle(taken[i].End)}", remedy);
+                $"'{holes[i].Port.Name}' stands over {seam}.",
+                $"seam at {shown.Angle(over)}",
+                $"outside {shown.Angle(hole.Start)} to {shown.Angle(hole.End)}", remedy);
         }
     }
 
     /// <summary>The middle of the widest stretch without a port, to a whole degree where that is free too.</summary>
-    private static double? FreeAngle(IReadOnlyList<Interval> taken)
+    /// <param name="pitch">From seam to seam: all of them turn together, so that a port stands in the way once in each.</param>
+    private static double? FreeAngle(IReadOnlyList<Interval> taken, double pitch)
     {
+        double Folded(double angle) => Turns.From(angle, 0) % pitch;
         var ordered = taken
-            .Select(t => new Interval(Turns.From(t.Start, 0), Turns.From(t.Start, 0) + t.End - t.Start))
+            .Select(t => new Interval(Folded(t.Start), Folded(t.Start) + t.End - t.Start))
             .OrderBy(t => t.Start)
             .ToList();
         var (start, width) = (0.0, 0.0);
-        // A port that runs past a whole turn reaches into its beginning.
-        var reached = ordered.Max(t => t.End) - Turns.Full;
-        foreach (var next in ordered.Append(new Interval(ordered[0].Start + Turns.Full, ordered[0].End + Turns.Full)))
+        // A port that runs past the last seam reaches in behind the first.
+        var reached = ordered.Max(t => t.End) - pitch;
+        foreach (var next in ordered.Append(new Interval(ordered[0].Start + pitch, ordered[0].End + pitch)))
         {
             if (next.Start - reached > width)
                 (start, width) = (reached, next.Start - reached);

@@ -95,11 +95,12 @@ internal static class TabCheck
             }
 
             var own = Flat(tab, shell, shell.Wall);
-            var seam = (shell.SeamAngle * shell.OuterRadius) + (shell.RootGap / 2);
+            var half = shell.RootGap / 2;
             var (left, right) = (own.EnvelopeInternal.MinX, own.EnvelopeInternal.MaxX);
             var other = taken.FirstOrDefault(one => one.Flat.Any(flat => Repeats(girth).Any(shift =>
                 new NetTopologySuite.Geometries.Utilities.AffineTransformation().Translate(shift, 0).Transform(flat).Intersects(own))));
-            var name = Repeats(girth).Any(shift => seam + shift > left && seam - shell.RootGap + shift < right) ? "the long seam" : other.Name;
+            var seams = from angle in shell.Seams.Angles from shift in Repeats(girth) select (angle * shell.OuterRadius) + shift;
+            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Sheets > 1 ? "a long seam" : "the long seam") : other.Name;
             if (name is null)
                 continue;
             yield return new Fault(FaultCodes.SlotInTheWay, $"{bracket.Path}.at",

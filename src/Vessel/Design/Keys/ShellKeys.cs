@@ -3,6 +3,9 @@ namespace Vessel.Design;
 /// <summary>The shell.</summary>
 internal static class ShellKeys
 {
+    /// <summary>As of a cone.</summary>
+    private static readonly KeyRange _sheets = new(1, 24);
+
     public static KeyMap Reducer { get; } = new("a reducer",
     [
         new("from", KeyKind.Length, "Height of its lower edge") { IsRequired = true, Range = CommonKeys.LengthOfPart },
@@ -10,7 +13,11 @@ internal static class ShellKeys
         new("diameter", KeyKind.Length, "Outside diameter of the shell above it") { IsRequired = true, Range = CommonKeys.Diameter },
         new("seam_angle", KeyKind.Angle, "Where its seam lies")
         {
-            DefaultRule = "opposite the seam of the shell below it", Range = CommonKeys.Turn,
+            DefaultRule = "as far as may be from the seams of the shell below it", Range = CommonKeys.Turn,
+        },
+        new("sheets", KeyKind.Count, "Equal sheets round it, with a seam between each two")
+        {
+            DefaultRule = "as many as the shell below it has", Range = _sheets,
         },
         new("root_gap", KeyKind.Length, "Left open along its seam before welding")
         {
@@ -22,7 +29,11 @@ internal static class ShellKeys
         },
         new("above_seam_angle", KeyKind.Angle, "Where the long seam of the shell above it lies, where that is rolled")
         {
-            DefaultRule = "opposite the reducer's", Range = CommonKeys.Turn,
+            DefaultRule = "as far as may be from the reducer's", Range = CommonKeys.Turn,
+        },
+        new("above_sheets", KeyKind.Count, "Equal sheets round the shell above it, where that is rolled")
+        {
+            DefaultRule = "as many as the reducer has", Range = _sheets,
         },
     ]);
 
@@ -44,7 +55,11 @@ internal static class ShellKeys
         {
             IsRequired = true, Choices = ["sheet", "tube"],
         },
-        new("seam_angle", KeyKind.Angle, "Where the long seam lies")
+        new("sheets", KeyKind.Count, "Equal sheets round the girth, with a long seam between each two")
+        {
+            Default = "1", Range = _sheets, AppliesWhen = new("made_from", "sheet"),
+        },
+        new("seam_angle", KeyKind.Angle, "Where the long seam lies, of several the first")
         {
             Default = "180 deg", Range = CommonKeys.Turn, AppliesWhen = new("made_from", "sheet"),
         },

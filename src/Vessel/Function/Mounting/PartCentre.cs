@@ -16,7 +16,7 @@ internal static class PartCentre
         var design = assembly.Design;
         return part.Kind switch
         {
-            PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => course.Id == part.Id) is { } course => Shell(part, course, assembly),
+            PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course => Shell(part, course, assembly),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
             PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
@@ -38,10 +38,15 @@ internal static class PartCentre
     {
         // Of the solids that its two lines enclose: the outer one with its moment less the inner one's.
         var (solid, hollow) = (Turned(course.Outer), Turned(course.Inner));
-        var volume = solid.Volume - hollow.Volume;
+        var (seams, volume) = (course.Seams, solid.Volume - hollow.Volume);
+        // A sheet between angles -h and h: the integral of r^2 over its section, times 2 sin(h), over its volume.
+        var ring = 2 * Math.Sin(seams.Pitch / 2) * (Squared(course.Outer) - Squared(course.Inner)) * seams.Count / volume;
+        var way = SheetPiece.Of(course, assembly.Design).Single(piece => piece.Id == part.Id).Numbers
+            .Select(number => seams.Sheet(number).At(0.5))
+            .Aggregate(Vector3.Zero, (sum, angle) => sum + new Vector3(Math.Cos(angle), Math.Sin(angle), 0));
         return LessHoles(
             part,
-            (volume, new(0, 0, (solid.Moment - hollow.Moment) / volume)),
+            (volume * part.Quantity / seams.Count, ((seams.Count == 1 ? 0 : ring / part.Quantity) * way) + new Vector3(0, 0, (solid.Moment - hollow.Moment) / volume)),
             assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && Names.PortPart(site.Port, assembly.Design) == part.Id));
     }
 
@@ -51,6 +56,13 @@ internal static class PartCentre
         var (p, q, h) = (line.A.U, line.B.U, line.B.V - line.A.V);
         var volume = Math.PI / 3 * h * ((p * p) + (p * q) + (q * q));
         return (volume, (volume * line.A.V) + (Math.PI / 12 * h * h * ((p * p) + (2 * p * q) + (3 * q * q))));
+    }
+
+    /// <summary>The integral of r^2 over what lies between a line and the axis.</summary>
+    private static double Squared(LinePiece line)
+    {
+        var (p, q) = (line.A.U, line.B.U);
+        return (line.B.V - line.A.V) / 12 * ((p * p * p) + (p * p * q) + (p * q * q) + (q * q * q));
     }
 
     private static (double Volume, Vector3 Centre) Lid(Part part, VesselDesign design)
@@ -83,7 +95,7 @@ internal static class PartCentre
         var height = Turned(HeadShape.Of(end, assembly.Design)!).Centre.Z;
         var solid = cone.Wall * whole.Middle.Area / cone.Segments;
         var pieces = part.Placements.Select(frame => new Weight(solid, new Vector3(ring * frame.X.X, ring * frame.X.Y, height)));
-        var ports = ConePiece.Of(end, cone, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
+        var ports = SheetPiece.Of(end, cone, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
         return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
     }
 

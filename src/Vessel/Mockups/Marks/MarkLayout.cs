@@ -51,24 +51,28 @@ internal sealed class MarkLayout
         var (layout, numbers) = (new MarkLayout(plan, design), WeldNumbers.Of(design));
         if (!layout._room.HasCircle)
             return ([], [.. plan.Ports.Select(port => new MissingMark(port.Site.Port.Name, "no edge of the outline is free of ports", port.Site.Port.Path))]);
-        foreach (var course in design.Shell.Courses.Where(course => course.IsRolled))
-            layout.AddSeam(course, numbers[course.SeamPath]);
+        foreach (var course in design.Shell.Courses)
+        {
+            foreach (var (path, angle) in course.SeamPaths.Zip(course.Seams.Angles))
+                layout.AddSeam(course, path, angle, numbers[path]);
+        }
+
         foreach (var port in plan.Ports)
             layout.AddName(port);
         return (layout._marks.ToImmutable(), layout._missing.ToImmutable());
     }
 
-    private void AddSeam(ShellCourse course, string number)
+    private void AddSeam(ShellCourse course, string path, double angle, string number)
     {
         if (_grounds.FirstOrDefault(ground => ground.Name == course.Name) is not { } ground)
         {
-            _missing.Add(new(number, NoGround, course.SeamPath));
+            _missing.Add(new(number, NoGround, path));
             return;
         }
 
         // Arcs are true where the course is narrowest.
         var width = LetterSize.Of(_options.LetterHeight, _options.Scale).Bar;
-        var chart = ground.About(course.SeamAngle, course.Low < course.High ? ground.Stations.Start : ground.Stations.End);
+        var chart = ground.About(angle, course.Low < course.High ? ground.Stations.Start : ground.Stations.End);
         Box2 Line(Interval along) => new(new(-width / 2, along.Start), new(width / 2, along.End));
         var lines = _room.Free(chart, width)
             .Where(along => along.Length >= ShortestLine * width)
@@ -77,14 +81,14 @@ internal sealed class MarkLayout
             .ToList();
         if (lines.Count == 0)
         {
-            _missing.Add(new(number, "nothing of its seam is free", course.SeamPath));
+            _missing.Add(new(number, "nothing of its seam is free", path));
             return;
         }
 
         _marks.Add(new(number, chart, [.. lines.Select(Outline)], null, _rise));
         foreach (var line in lines)
             _room.Take(chart, line);
-        Add(number, course.SeamPath, size => AlongSeam(number, chart, (width / 2) + Away, size));
+        Add(number, path, size => AlongSeam(number, chart, (width / 2) + Away, size));
     }
 
     private void AddName(PortForm port)

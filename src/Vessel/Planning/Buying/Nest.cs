@@ -31,16 +31,18 @@ public sealed record Nest(
 
     private double MassOf(double area) => area * Thickness * Material.Density / 1000;
 
+    public static bool IsCutFromSheet(Part part) => part.Flat is { Kind: not FlatKind.Wrap } && part.Stock.Form == "sheet";
+
     public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop) =>
     [
-        .. parts.Where(part => part.Flat is { Kind: not FlatKind.Wrap } && part.Stock.Form == "sheet")
+        .. parts.Where(IsCutFromSheet)
             .GroupBy(part => (part.Material, part.Thickness))
             .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Thickness)
             .Select(group => Of(
                 group.Key.Material,
                 group.Key.Thickness,
-                new(shop.SheetLength, shop.SheetWidth, shop.SheetMargin, shop.Spacing),
+                NestSheet.Of(shop),
                 [.. group.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), part.Quantity))])),
     ];
 

@@ -1,3 +1,5 @@
+using Vessel.Design;
+
 namespace Vessel.Planning;
 
 /// <summary>How a sheet is cut up; mm.</summary>
@@ -6,6 +8,8 @@ namespace Vessel.Planning;
 /// <param name="Spacing">Kept between pieces.</param>
 public sealed record NestSheet(double Length, double Width, double Margin, double Spacing)
 {
+    public static NestSheet Of(StockShop shop) => new(shop.SheetLength, shop.SheetWidth, shop.SheetMargin, shop.Spacing);
+
     public double FreeLength => Length - (2 * Margin);
 
     public double FreeWidth => Width - (2 * Margin);

@@ -32,6 +32,9 @@ internal static class ShelfNest
         return [.. places];
     }
 
+    /// <summary>Whether a sheet of its own holds it.</summary>
+    public static bool IsHeld(NestPiece piece, NestSheet sheet) => Turn(piece, sheet) is not null;
+
     internal static Box2 Box(NestPiece piece, int turn) =>
         piece.Outline.Aggregate(Box2.Empty, (box, p) => box.Join(NestPlace.Turned(p, turn)));
 

@@ -41,11 +41,10 @@ internal sealed class OrderRules
     private IEnumerable<WorkLink> Rolled() =>
         from seam in _welds.Where(weld => weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam)
         let round = WorkTasks.Rounding(seam)
-        let part = seam.Joint.Between[0]
         from link in new[] { new WorkLink(Id(seam), round, "the seam draws it out of round") }
-            .Concat(_welds.Where(weld => weld != seam && weld.Joint.Between.Contains(part))
+            .Concat(_welds.Where(weld => WorkTasks.Rounding(weld) != round && weld.Joint.Between.Intersect(seam.Joint.Between).Any())
                 .Select(weld => new WorkLink(round, Id(weld), "it must be round before anything is fitted to it")))
-            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Id(disc, _design) == part)
+            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Ids(disc, _design).Intersect(seam.Joint.Between).Any())
                 .Select(disc => new WorkLink(round, WorkTasks.Fitting(disc.Path), "it must be round before anything is fitted to it")))
         select link;
 

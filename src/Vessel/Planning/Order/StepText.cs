@@ -57,7 +57,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
 
     private string Checked(WeldProcedure weld) => weld.Role switch
     {
-        WeldRole.LongSeam => $"root through all along; {Girth(_design.Shell.Courses.First(course => course.SeamPath == weld.Joint.Path))} by tape",
+        WeldRole.LongSeam => $"root through all along; {Girth(weld)} by tape",
         WeldRole.GirthSeam => "root through all round; straight by a rule along the outside, in four places",
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
@@ -68,15 +68,26 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         _ => "square and central; bead whole, nothing loose when tapped",
     };
 
-    private static string Girth(ShellCourse course) => course.IsCone
-        ? Text($"girths {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
-        : Text($"girth {Turns.Full * course.Low:0.0} mm");
+    /// <summary>Of several seams the girth is told at the last.</summary>
+    private string Girth(WeldProcedure seam)
+    {
+        var course = Course(seam);
+        if (seam.Joint.Path != course.SeamPaths[^1])
+            return "edges in line, the sheet's arc against a gauge; height";
+        return course.IsCone
+            ? Text($"girths {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
+            : Text($"girth {Turns.Full * course.Low:0.0} mm");
+    }
+
+    private ShellCourse Course(WeldProcedure seam) => _design.Shell.Courses.First(course => course.SeamPaths.Contains(seam.Joint.Path));
 
     /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
     private string Where(WeldProcedure weld) => weld.Role switch
     {
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.MitreSeam => "their lines in one, bend in one plane; ",
+        WeldRole.LongSeam when Course(weld) is { Seams.Count: > 1 } course =>
+            weld.Joint.Path == course.SeamPaths[0] ? "all sheets clamped round and tacked to each other before the first seam is welded; " : "",
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>

@@ -21,12 +21,9 @@ internal static class WorkTasks
             yield return new(
                 WorkTask.Welding(weld.Joint.Number), WorkKind.Weld, weld.Joint.Name, RankOf(weld, design),
                 [.. weld.Joint.Between.Distinct()], weld);
-            if (weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam)
-            {
-                yield return new(
-                    Rounding(weld), WorkKind.Round, $"re-round {weld.Joint.Between[0]} over a bar, dress the seam's root flush",
-                    RankOf(weld, design), [weld.Joint.Between[0]]);
-            }
+            // Once for all seams of what is put together from several sheets.
+            if (weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam && welds.Last(other => Rounding(other) == Rounding(weld)) == weld)
+                yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design);
         }
 
         foreach (var site in sites)
@@ -39,7 +36,7 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} {disc.Name} into {InternalHost.Name(disc.Fits)}",
-                Ranks.Inside, [InternalHost.Id(disc, design), Slug.Of(disc.Name)]);
+                Ranks.Inside, [.. InternalHost.Ids(disc, design), Slug.Of(disc.Name)]);
         }
 
         foreach (var sleeve in design.Inside.Sleeves.Where(sleeve => sleeve.Fixed != Fixing.Weld))
@@ -75,7 +72,8 @@ internal static class WorkTasks
 
     public const string Finishing = "finish";
 
-    public static string Rounding(PlannedWeld weld) => $"round {weld.Joint.Between[0]}";
+    public static string Rounding(PlannedWeld seam) => $"round {WeldNumbers.Turning(seam.Joint.Path)}";
+
 
     public static string Fitting(string path) => $"fit {path}";
 
@@ -96,6 +94,15 @@ internal static class WorkTasks
         // What stands over a head's seam is drilled and welded while the other end is open.
         var over = design.Ports.Select(port => OverSeam.Of(design, port)).ToHashSet();
         return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
+    }
+
+    private static WorkTask Round(PlannedWeld last, ImmutableArray<PlannedWeld> seams, VesselDesign design)
+    {
+        var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Joint.Path));
+        return new(
+            Rounding(last), WorkKind.Round,
+            $"re-round {course?.Id ?? last.Joint.Between[0]} over a bar, dress the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
+            RankOf(last, design), [.. seams.SelectMany(seam => seam.Joint.Between).Distinct()]);
     }
 
     private static IEnumerable<WorkTask> OfPort(PortSite site, VesselDesign design)

@@ -70,7 +70,7 @@ internal static class ModelJson
         json.WriteString("number", seam.Joint.Number);
         json.WriteString("name", seam.Joint.Name);
         // It goes along with the attached part when the vessel is pulled apart.
-        json.WriteString("part", model.Parts.Any(built => built.Part.Id == seam.Joint.Between[^1]) ? seam.Joint.Between[^1] : null);
+        json.WriteString("part", model.Parts.Any(built => built.Part.Id == seam.Joint.Between[1]) ? seam.Joint.Between[1] : null);
         json.WriteStartArray("lines");
         foreach (var line in seam.Lines)
             Numbers(json, null, line, 2);

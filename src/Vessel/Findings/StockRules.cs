@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+using Vessel.Parts;
+using Vessel.Planning;
+
+namespace Vessel.Findings;
+
+/// <summary>Flats that are larger than the sheet that the shop buys.</summary>
+internal static class StockRules
+{
+    /// <summary>More sheets round a shell or cone than the keys take.</summary>
+    private const int TooMany = 25;
+
+    public static IEnumerable<Finding> Of(Assembly assembly)
+    {
+        var (design, stock) = (assembly.Design, assembly.Design.Shop.Stock);
+        var sheet = NestSheet.Of(stock);
+        foreach (var part in assembly.Parts.Where(part => Nest.IsCutFromSheet(part) && !ShelfNest.IsHeld(NestPiece.Of(part), sheet)))
+        {
+            var (length, wide) = (part.Stock.Length, part.Stock.Width);
+            var remedy = Divided(part, design, sheet) is var (key, count)
+                ? $"put it together from {count} sheets ({key}: {count}), or "
+                : "";
+            yield return new(
+                FindingCodes.NoSheetHolds,
+                Severity.Warning,
+                [part.Id],
+                $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
+                + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(NestPiece.Of(part).Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
+                + $"{remedy}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
+                [new("length", length, sheet.FreeLength, "mm"), new("width", wide, sheet.FreeWidth, "mm")],
+                design.PlaceOf(part.Path));
+        }
+    }
+
+    /// <summary>The key that puts what a part is of together from more sheets, and the least number that does; null where none does.</summary>
+    private static (string Key, int Count)? Divided(Part part, VesselDesign design, NestSheet sheet)
+    {
+        if (part.Kind is not (PartKind.Shell or PartKind.Cone))
+            return null;
+        if (design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course)
+        {
+            return Least(course.Seams.Count, count => course.IsCone
+                ? Fits(ConeShape.Of(course with { Seams = course.Seams with { Count = count } }).Development.Outline(), sheet)
+                : ShellFlat.Blank(course.At(course.Start) with { Sheets = count }).Width <= sheet.FreeLength && course.Height <= sheet.FreeWidth) is { } sheets
+                ? (course.SheetsPath, sheets) : null;
+        }
+
+        var end = part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom;
+        return design.Head(end) is ConeHead cone
+            && Least(cone.Segments, count => Fits(ConeShape.Of(end, cone with { Segments = count }, design).Development.Outline(), sheet)) is { } segments
+            ? ($"{cone.Path}.segments", segments) : null;
+    }
+
+    private static int? Least(int now, Func<int, bool> fits) =>
+        Enumerable.Range(now + 1, TooMany - now - 1).Select(count => (int?)count).FirstOrDefault(count => fits(count!.Value));
+
+    /// <summary>Any way round: a cone has no grain to heed.</summary>
+    private static bool Fits(Loop2 outline, NestSheet sheet)
+    {
+        var box = CurveMeasures.Bounds(outline);
+        var (least, most) = (Math.Min(box.Width, box.Height), Math.Max(box.Width, box.Height));
+        return most <= Math.Max(sheet.FreeLength, sheet.FreeWidth) && least <= Math.Min(sheet.FreeLength, sheet.FreeWidth);
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+using Vessel.Geometry;
+
+namespace Vessel.Parts;
+
+/// <summary>Sheets of a cone or of the shell that are alike in all: those that nothing is cut in, or a single one with its ports.</summary>
+/// <param name="Numbers">Of the sheets; see <see cref="SheetSeams"/>.</param>
+/// <param name="Ports">Whose holes it has; of a cone not the one that closes the tip.</param>
+public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, ImmutableArray<PortDesign> Ports)
+{
+    public string Id => Slug.Of(Name);
+
+    /// <summary>What its edges are welded to, and by which welds.</summary>
+    public string Ends { get; init; } = string.Empty;
+
+    /// <summary>What its flat says of its edges.</summary>
+    public ImmutableArray<string> EdgeNotes { get; init; } = [];
+
+    /// <summary>The plain ones first.</summary>
+    public static ImmutableArray<SheetPiece> Of(PortHost end, ConeHead cone, VesselDesign vessel) => Of(
+        Names.Of(end),
+        ConeHead.SegmentOf(Names.Of(end)),
+        cone.Segments,
+        vessel.Ports.Where(port => port.Host == end && port.Place.Radius > 0).ToLookup(port => cone.Seams.SheetAt(port.Place.Angle)),
+        []);
+
+    /// <summary>Of a course from tube the tube.</summary>
+    public static ImmutableArray<SheetPiece> Of(ShellCourse course, VesselDesign vessel)
+    {
+        var seams = course.Seams;
+        return Of(
+            course.Name,
+            ShellCourse.SheetOf(course.Name),
+            seams.Count,
+            vessel.Ports.Where(port => port.Host == PortHost.Shell && vessel.Shell.CourseAt(port.Place.Height) == course)
+                .ToLookup(port => seams.Count == 1 ? 0 : SheetOf(port, vessel.Shell, seams)),
+            ShellSlot.Of(vessel, course, course.At(course.Start)).Select(slot => seams.SheetAt(slot.Place.U)));
+    }
+
+    /// <summary>Ids of the parts that the sheets are, in their order.</summary>
+    public static ImmutableArray<string> Ids(ImmutableArray<SheetPiece> pieces) =>
+        [.. pieces.SelectMany(piece => piece.Numbers.Select(number => (number, piece.Id))).OrderBy(sheet => sheet.number).Select(sheet => sheet.Id)];
+
+    /// <summary>Of a port in the shell: the sheet that its axis goes through.</summary>
+    private static int SheetOf(PortDesign port, ShellDesign shell, SheetSeams seams)
+    {
+        var at = ShellFooting.Of(shell, port).Axis.Origin;
+        return seams.SheetAt(Math.Atan2(at.Y, at.X));
+    }
+
+    /// <param name="cut">Sheets with other openings than ports'.</param>
+    private static ImmutableArray<SheetPiece> Of(
+        string whole, string each, int count, ILookup<int, PortDesign> ports, IEnumerable<int> cut)
+    {
+        if (count == 1)
+            return [new(whole, [0], [.. ports.SelectMany(own => own)])];
+        var own = ports.Select(group => group.Key).Concat(cut).Distinct().Order().ToImmutableArray();
+        var plain = Enumerable.Range(0, count).Except(own).ToImmutableArray();
+        return
+        [
+            .. plain.IsEmpty ? [] : new[] { new SheetPiece(SheetSeams.NameOf(each), plain, []) },
+            .. own.Select(number => new SheetPiece(SheetSeams.NameOf(each, number), [number], [.. ports[number]])),
+        ];
+    }
+}
