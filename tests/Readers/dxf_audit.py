@@ -176,8 +176,10 @@ def check_figures(loops, flat, where, checks):
     kind = development["kind"]
     checks.that(kind in DEVELOPMENTS, where, f"no such development: {kind}")
     if kind in ("rolled", "wrapped"):
-        girth = 2 * math.pi * development["radius_mm"] - (development["gap_mm"] - 2 * development.get("trim_mm", 0) if kind == "rolled" else 0)
-        checks.near(x1 - x0, girth, side, where, "width against the girth less the gap")
+        girth = 2 * math.pi * development["radius_mm"]
+        if kind == "rolled":
+            girth = girth / development["sheets"] - development["gap_mm"] + 2 * development.get("trim_mm", 0)
+        checks.near(x1 - x0, girth, side, where, "width against its share of the girth, less the gap")
 
 
 def extents(loops):

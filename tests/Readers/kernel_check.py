@@ -118,29 +118,47 @@ def ask(texts):
 
 
 def questions(design):
-    shell = design["shell"]
-    height = shell["height"]
-    metal = f"{body(shell, 0, height)} {body(shell, -FAR, height + FAR, across(shell))} cut"
     for port in design["ports"]:
-        if port["in"] == "shell":
-            metal += f" {opening(port, shell)} cut"
-            yield from branch(port, design)
-        else:
-            yield from on_head(port, design)
-    yield "volume shell", f"{metal} volume"
-    yield "area shell", f"{metal} area"
+        yield from branch(port, design) if port["in"] == "shell" else on_head(port, design)
+    for name, metal in sheets(design):
+        yield f"volume {name}", f"{metal} volume"
+        yield f"area {name}", f"{metal} area"
     for end in ("top", "bottom"):
         if form(design[end]) == "cone":
             pieces = segments(end, design) if "segments" in design[end] else []
         else:
             # Between the faces of an ellipsoid lie parallel curves, which the kernel does not draw exactly.
-            over_it = "".join(f" {opening(port, shell)} cut" for port in design["ports"] if over(port, design) == end)
+            over_it = "".join(f" {opening(port, design['shell'])} cut" for port in design["ports"] if over(port, design) == end)
             pieces = [] if form(design[end]) == "ellipsoid" else [(end, head(end, design) + over_it)]
         for name, solid in pieces:
             yield f"volume {name}", f"{solid} volume"
             yield f"area {name}", f"{solid} area"
     yield from straps(design)
     yield from plates(design)
+
+
+def sheets(design):
+    """Of the shell, whole or of several sheets: (name, solid) of one that is plain and of each with holes, turned so that its first seam
+    lies at 0."""
+    shell = design["shell"]
+    height, ports = shell["height"], [port for port in design["ports"] if port["in"] == "shell"]
+    if shell.get("sheets", 1) == 1:
+        metal = f"{body(shell, 0, height)} {body(shell, -FAR, height + FAR, across(shell))} cut"
+        yield "shell", metal + "".join(f" {opening(port, shell)} cut" for port in ports)
+        return
+    pitch = 360 / shell["sheets"]
+    (bottom, top), wall = (outer_at(shell, 0), outer_at(shell, height)), across(shell)
+    metal = f"{bottom - wall:.17g} 0 start {bottom:.17g} 0 line {top:.17g} {height} line {top - wall:.17g} {height} line {pitch:.17g} swung"
+    own = {}
+    for port in ports:
+        foot, _ = axis(port, shell)
+        number = int((math.degrees(math.atan2(foot[1], foot[0])) - shell["seam_angle"]) % 360 / pitch)
+        at = {**port["at"], "angle": port["at"].get("angle", 0) - shell["seam_angle"] - number * pitch}
+        own.setdefault(number, []).append({**port, "at": at})
+    if len(own) < shell["sheets"]:
+        yield "shell sheet", metal
+    for number, turned in sorted(own.items()):
+        yield f"shell sheet {number + 1}", metal + "".join(f" {opening(port, shell)} cut" for port in turned)
 
 
 def reach(port, shell):

@@ -104,7 +104,7 @@ def flat(width, height, area, length, holes, entities, development):
 
 def rectangle(width, height, kind, radius, gap):
     return flat(width, height, width * height, 2 * (width + height), 0, 4,
-                {"kind": kind, "radius_mm": radius, "k": 0.5, "seam_deg": 180, "gap_mm": gap})
+                {"kind": kind, "radius_mm": radius, "k": 0.5, "seam_deg": 180, "sheets": 1, "gap_mm": gap})
 
 
 def lid():

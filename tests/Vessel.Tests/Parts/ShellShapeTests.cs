@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
@@ -20,7 +21,7 @@ public sealed class ShellShapeTests
 
     public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, Count));
 
-    /// <summary>Even seeds are frusta, odd ones have a reducer; every other pair widens upward.</summary>
+    /// <summary>Even seeds are frusta, odd ones have a reducer; every other pair widens upward, every third is of two sheets.</summary>
     private static VesselDesign At(int seed)
     {
         // Not for secrets: the same seed must give the same design.
@@ -31,12 +32,17 @@ public sealed class ShellShapeTests
         var (wide, narrow) = (Between(120, 300), Between(0.45, 0.8));
         var (below, above) = seed % 4 < 2 ? (wide, wide * narrow) : (wide * narrow, wide);
         var wall = wide * Between(0.006, 0.05);
-        var plain = Designs.Shell(below, wall, wide * Between(1.2, 2.5)) with { SeamAngle = Between(0, Turns.Full), RootGap = Between(0, 1.5) };
+        var sheets = seed % 3 == 0 ? 2 : 1;
+        var plain = Designs.Shell(below, wall, wide * Between(1.2, 2.5)) with { SeamAngle = Between(0, Turns.Full), RootGap = Between(0, 1.5), Sheets = sheets };
         var (from, length) = (plain.Height * Between(0.3, 0.4), plain.Height * Between(0.2, 0.35));
         var shell = seed % 2 == 0 ? plain with { TopDiameter = above } : plain with
         {
             Reducer = new(
-                "shell.reducer", from, length, above, Between(0, Turns.Full), Between(0, 1.5), seed % 4 == 1 ? StockForm.Tube : StockForm.Sheet, Between(0, Turns.Full)),
+                "shell.reducer", from, length, above, Between(0, Turns.Full), Between(0, 1.5), seed % 4 == 1 ? StockForm.Tube : StockForm.Sheet, Between(0, Turns.Full))
+            {
+                Sheets = sheets,
+                AboveSheets = seed % 4 == 1 ? 1 : sheets,
+            },
         };
         var cone = shell.Courses.Single(course => course.IsCone);
         var radius = Math.Min(0.25 * cone.Height, 0.2 * Math.Min(below, above));
@@ -70,6 +76,9 @@ public sealed class ShellShapeTests
 
     private static ShellCourse Cone(Assembly vessel) => vessel.Design.Shell.Courses.Single(course => course.IsCone);
 
+    private static IEnumerable<Part> Sheets(Assembly vessel) =>
+        Names.ShellParts(Cone(vessel), vessel.Design).Select(id => vessel.Parts.Single(part => part.Id == id));
+
     private static double Lean(ShellCourse cone) => Math.Atan2(cone.High - cone.Low, cone.Height);
 
     /// <summary>Radius of the outside at a height, by similar triangles.</summary>
@@ -85,10 +94,9 @@ public sealed class ShellShapeTests
     public void The_flat_rolled_up_lies_on_the_middle_of_the_cone(int seed)
     {
         var (vessel, cone) = (_built[seed], Cone(_built[seed]));
-        var part = vessel.Parts.Single(p => p.Id == cone.Id);
-        var (sheet, development) = (ConeShape.Of(cone), Assert.IsType<ConeDevelopment>(part.Flat!.From));
-        foreach (var edge in part.Flat.Cut.Outer.Edges)
+        foreach (var (part, edge) in from part in Sheets(vessel) from edge in part.Flat!.Cut.Outer.Edges select (part, edge))
         {
+            var (sheet, development) = (ConeShape.Of(cone), Assert.IsType<ConeDevelopment>(part.Flat!.From));
             foreach (var t in Enumerable.Range(0, 9).Select(i => edge.Domain.At(i / 8.0)))
             {
                 var at = part.Placements[0].ToOuter(sheet.OnMiddle(development.Raise(edge.At(t))));
@@ -103,7 +111,7 @@ public sealed class ShellShapeTests
     public void Area_times_thickness_is_volume_and_what_is_dressed_off(int seed)
     {
         var (vessel, cone) = (_built[seed], Cone(_built[seed]));
-        var part = vessel.Parts.Single(p => p.Id == cone.Id);
+        var sheets = Sheets(vessel).SelectMany(sheet => Enumerable.Repeat(sheet, sheet.Quantity)).ToList();
         var (t, a) = (cone.Wall, Math.Abs(Lean(cone)));
         var (narrow, wide) = (Math.Min(cone.Low, cone.High), Math.Max(cone.Low, cone.High));
         var wedge = t * t * Math.Tan(a) / 2;
@@ -112,20 +120,25 @@ public sealed class ShellShapeTests
         var inner = (wide + (wide - (t * Math.Cos(a))) + (wide - (t / Math.Cos(a)))) / 3;
         var dressed = Turns.Full * wedge * (outer + inner);
         var holes = vessel.Sites.Sum(site => DrilledDome.DrilledOut(site));
-        var gap = cone.RootGap * ((ConeDevelopment)part.Flat!.From).Lengths.Length * t;
+        var gap = sheets.Sum(sheet => cone.RootGap * ((ConeDevelopment)sheet.Flat!.From).Lengths.Length * t);
+        var volume = sheets.Sum(sheet => sheet.Volume);
 
         // The gap's strip is as wide on every circle; its ends are arcs, so that it is off by the gap's square over the radius.
-        Near.Absolute(CurveMeasures.Area(part.Flat.Cut) * t, part.Volume + holes + dressed - gap, (1e-9 * part.Volume) + (cone.RootGap * cone.RootGap * t));
+        Near.Absolute(sheets.Sum(sheet => CurveMeasures.Area(sheet.Flat!.Cut)) * t, volume + holes + dressed - gap, (1e-9 * volume) + (sheets.Count * cone.RootGap * cone.RootGap * t));
         Assert.True(holes > 0);
     }
 
-    /// <summary>Both edges of the seam are equally long, and the arcs are the girths of the middle of the wall less the gap.</summary>
+    /// <summary>Both edges of a seam are equally long, and the arcs are shares of the girths of the middle of the wall less the gap.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Seam_edges_are_alike_and_arcs_are_girths(int seed)
     {
-        var cone = Cone(_built[seed]);
-        var edges = _built[seed].Parts.Single(p => p.Id == cone.Id).Flat!.Cut.Outer.Edges;
+        foreach (var sheet in Sheets(_built[seed]))
+            AssertEdges(Cone(_built[seed]), sheet.Flat!.Cut.Outer.Edges);
+    }
+
+    private static void AssertEdges(ShellCourse cone, ImmutableArray<Curve2> edges)
+    {
         var (seams, arcs) = (edges.OfType<Line2>().Select(CurveMeasures.Length).ToList(), edges.OfType<Arc2>().Select(CurveMeasures.Length).Order().ToList());
         var (a, t) = (Math.Abs(Lean(cone)), cone.Wall);
         var slant = cone.Height / Math.Cos(a);
@@ -134,7 +147,7 @@ public sealed class ShellShapeTests
         if (cone.RootGap == 0)
             Near.Absolute(slant + (t * Math.Tan(a)), seams[0], 1e-9 * slant);
         var (narrow, wide) = (Math.Min(cone.Low, cone.High), Math.Max(cone.Low, cone.High));
-        double Girth(double outer) => (Turns.Full * (outer - (t / 2 * Math.Cos(a)))) - cone.RootGap;
+        double Girth(double outer) => (Turns.Full / cone.Seams.Count * (outer - (t / 2 * Math.Cos(a)))) - cone.RootGap;
         // A gap's arc is longer than its chord by less than its cube over the square of the distance from the tip.
         var rounding = (1e-9 * wide) + Math.Pow(cone.RootGap / (narrow - t), 2);
         Near.Absolute(Girth(narrow - (t * Math.Tan(a) * Math.Sin(a))), arcs[0], rounding);
@@ -186,8 +199,8 @@ public sealed class ShellShapeTests
             }
         }
 
-        var parts = empty.Parts.Where(part => design.Shell.Courses.Any(course => course.Id == part.Id)).ToList();
-        var centre = parts.Sum(part => part.Volume * Vessel.Function.PartCentre.Of(part, empty).Z) / parts.Sum(part => part.Volume);
+        var parts = empty.Parts.Where(part => Names.ShellParts(design).Contains(part.Id)).ToList();
+        var centre = parts.Sum(part => part.Quantity * part.Volume * Vessel.Function.PartCentre.Of(part, empty).Z) / parts.Sum(part => part.Quantity * part.Volume);
         Near.Absolute(moment / sum, centre, 1e-6 * design.Shell.Height);
     }
 
@@ -204,7 +217,12 @@ public sealed class ShellShapeTests
             Near.Absolute(Math.PI + lean, girths[1].Along(0).Dihedral, 1e-12);
             Near.Absolute(Math.PI * shell.OutsideDiameter, girths[0].Length, 1e-6);
             Near.Absolute(Math.PI * shell.Reducer!.Diameter, girths[1].Length, 1e-6);
-            Assert.Equal([["lower-shell", "reducer"], ["reducer", "upper-shell"]], girths.Select(girth => girth.Between.ToArray()));
+            var parts = shell.Courses.Select(course => Names.ShellParts(course, vessel.Design)).ToList();
+            foreach (var (i, girth) in girths.Index())
+            {
+                Assert.Equal([parts[i][0], parts[i + 1][0]], girth.Between[..2]);
+                Assert.Equal(parts[i].Concat(parts[i + 1]).Order(), girth.Between.Order());
+            }
         }
     }
 }

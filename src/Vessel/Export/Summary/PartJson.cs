@@ -102,6 +102,7 @@ internal static class PartJson
                 json.Put("radius_mm", rolled.NeutralRadius);
                 json.Put("k", rolled.K);
                 json.Put("seam_deg", Turns.ToDegrees(rolled.Seam));
+                json.Put("sheets", rolled.Sheets);
                 json.Put("gap_mm", rolled.Gap);
                 Trimmed(rolled.Trim);
                 Origin(rolled.Trim - (rolled.Gap / 2), 0);
@@ -121,6 +122,7 @@ internal static class PartJson
                 json.Put("kind", "cone");
                 json.Put("half_angle_deg", Turns.ToDegrees(cone.HalfAngle));
                 json.Put("seam_deg", Turns.ToDegrees(cone.Seam));
+                json.Put("sheets", cone.Segments);
                 json.Put("gap_mm", cone.Gap);
                 Trimmed(cone.Trim);
                 json.Put("side_mm", cone.SeamLength);

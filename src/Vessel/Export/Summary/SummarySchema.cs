@@ -109,6 +109,7 @@ public static class SummarySchema
             ("radius_mm?", Number("Of the surface that keeps its length")),
             ("k?", Number("Place of the neutral line in the wall, from the inside")),
             ("seam_deg?", Number("Angle at the flat's edge")),
+            ("sheets?", Count("Rolled and cone: equal sheets that go round")),
             ("gap_mm?", Number("Left open at the seam; below zero where the seam is to draw in by more")),
             ("trim_mm?", Number("Added at each end of a rolled sheet, to be cut off")),
             ("across?", Choice("Folded: the axis that the bends cross", "x", "y")),
