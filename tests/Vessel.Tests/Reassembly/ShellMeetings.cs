@@ -74,7 +74,7 @@ internal static class ShellMeetings
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
     /// <summary>Two edges each, of one sheet or of neighbours, face each other over the root gap on the mean circle, all the way up.</summary>
-    private static IEnumerable<Meeting> LongSeams(ShellDesign design, IReadOnlyList<(CutPiece Cut, int Number)> sheets)
+    private static IEnumerable<Meeting> LongSeams(ShellDesign design, List<(CutPiece Cut, int Number)> sheets)
     {
         for (var i = 0; i < sheets.Count; i++)
         {
