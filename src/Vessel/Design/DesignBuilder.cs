@@ -131,6 +131,7 @@ internal static class DesignBuilder
         {
             IsFlush = joint == PortJoint.SetIn && section.Text("inner_end") == "flush",
             Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
+            Windows = WindowsBuilder.Build(section),
         };
         // A bung's own length is that of the whole.
         return bung is null || joint == PortJoint.SetOn ? port

@@ -81,6 +81,7 @@ public static class FaultCodes
     public const string WindowNearEnd = "window-near-end";
     public const string WindowCornerTooLarge = "window-corner-too-large";
     public const string WindowOverSeam = "window-over-seam";
+    public const string WindowsNotInside = "windows-not-inside";
     public const string BoreTooWide = "bore-too-wide";
     public const string HolesTouch = "holes-touch";
     public const string NoHoleFits = "no-hole-fits";
@@ -250,6 +251,8 @@ public static class FaultCodes
             "Make the corner's radius smaller."),
         new(nameof(WindowOverSeam), WindowOverSeam, "A window stands over the seam of a rolled skirt.",
             "Turn the seam."),
+        new(nameof(WindowsNotInside), WindowsNotInside, "A port's tube does not stand free inside far enough for windows.",
+            "Set it in with an inside length."),
         new(nameof(BoreTooWide), BoreTooWide, "The opening in the middle of a disc or plate leaves no plate.",
             "Make the opening smaller."),
         new(nameof(HolesTouch), HolesTouch, "The pitch of a pattern is no larger than its holes.",

@@ -145,6 +145,9 @@ public sealed record PortDesign(
     /// <summary>A bend before its free end; null for a straight one.</summary>
     public ElbowDesign? Elbow { get; init; }
 
+    /// <summary>In the length of its tube that stands free inside, row by row; each is <see cref="WindowsDesign.Up"/> from the inner end.</summary>
+    public ImmutableArray<WindowsDesign> Windows { get; init; } = [];
+
     public double OuterRadius => OutsideDiameter / 2;
 
     public double BoreRadius => Bore / 2;

@@ -37,9 +37,26 @@ internal static class WindowRows
         return Turns.From(best, 0);
     }
 
+    /// <summary>
+    /// Where the wrap of a tube begins that has a side of its own to begin on, at 0: there unless a window is in the way; else between two
+    /// windows.
+    /// </summary>
+    /// <param name="wall">Of metal, which is kept beside a window, mm.</param>
+    public static double Start(ImmutableArray<WindowsDesign> rows, double radius, double wall) =>
+        rows.All(row => Off(row, 0) > ((row.Width / 2) + wall) / radius) ? 0
+        : Between(rows, radius);
+
+    /// <summary>Where any other wrap begins: half-way between two windows, or at the back.</summary>
+    public static double Between(ImmutableArray<WindowsDesign> rows, double radius) => rows is [var only]
+        ? Turns.From(only.Angle - (Math.PI / only.Count), 0)
+        : FreeAngle(rows, radius);
+
     /// <summary>What the opening that a row makes is called; the first is number 0.</summary>
     public static string NameOf(string tube, int row) =>
         row == 0 ? $"windows of {tube}" : string.Create(CultureInfo.InvariantCulture, $"windows {row + 1} of {tube}");
+
+    /// <summary>What the open inner end of a port's tube with windows is called.</summary>
+    public static string EndOf(string port) => $"inner end of {port}";
 
     /// <summary>From a line up the tube to the middle of the nearest window of a row.</summary>
     public static double Off(WindowsDesign row, double angle) => Math.Abs(Math.IEEERemainder(angle - row.Angle, Turns.Full / row.Count));

@@ -41,7 +41,7 @@ internal static class CapParts
         return new WindowedTube(
             Ids(cap).Skirt, CapDesign.SkirtOf(cap.Name), PartKind.Skirt, cap.Material,
             cap.OutsideDiameter / 2, cap.Wall, cap.Skirt,
-            cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : SleevePart.Start(cap.Windows, cap.OutsideDiameter / 2),
+            cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : WindowRows.Between(cap.Windows, cap.OutsideDiameter / 2),
             [.. cap.Windows.Select(row => new WindowRow(row, Sill(row, cap)))],
             Frame3.At(new(0, 0, site.Skirt.Start)),
             $"{CapDesign.SkirtOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}",

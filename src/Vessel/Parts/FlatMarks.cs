@@ -16,6 +16,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
 
     private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
     private readonly ImmutableArray<Box2> _boxes = [.. holes.Select(CurveMeasures.Bounds)];
+    private readonly List<Box2> _texts = [];
 
     public ImmutableArray<Mark> ToImmutable() => _marks.ToImmutable();
 
@@ -84,14 +85,14 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddText(word, (0.5 * (from + to)) + aside, letter);
     }
 
-    /// <summary>Places a text as near to its centre as edges and holes allow; none where it fits nowhere on its line.</summary>
+    /// <summary>Places a text as near to its centre as edges, holes and other texts allow; none where it fits nowhere on its line.</summary>
     private void AddText(string text, Point2 center, double letter)
     {
         var half = TextMark.Width(text, letter) / 2;
         var (left, right) = (Margin + half, width - Margin - half);
         if (left > right || center.V - (letter / 2) < 0 || center.V + (letter / 2) > height)
             return;
-        var taken = _boxes
+        var taken = _boxes.Concat(_texts)
             .Where(box => box.Min.V < center.V + (letter / 2) + (Margin / 2) && box.Max.V > center.V - (letter / 2) - (Margin / 2))
             .Select(box => (Low: box.Min.U - half - Margin, High: box.Max.U + half + Margin))
             .ToList();
@@ -102,8 +103,11 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
             .Where(u => u >= left && u <= right && !taken.Any(t => t.Low < u && u < t.High))
             .OrderBy(u => Math.Abs(u - wanted))
             .ToList();
-        if (places.Count > 0)
-            _marks.Add(new TextMark(text, new(places[0], center.V), letter, 0));
+        if (places.Count == 0)
+            return;
+        _marks.Add(new TextMark(text, new(places[0], center.V), letter, 0));
+        var reach = new Point2(half - Margin, letter / 2);
+        _texts.Add(new(new Point2(places[0], center.V) - reach, new Point2(places[0], center.V) + reach));
     }
 
     private void AddLine(double x, double from, double to)

@@ -36,7 +36,7 @@ internal static class PortPart
             flat,
             port.Thread is { } thread
                 ? [new(1, $"thread of {port.Name}", default, null, thread.TapDrill, null, thread, HoleMethod.DrillAndTap, null)]
-                : [],
+                : piece.Shape.Windows.Table(flat.Cut.Holes),
             port.Path)
         {
             SawNote = port.Elbow is { } elbow ? $"free end mitred {NoteText.Degrees(elbow.Slant)} deg from square" : null,

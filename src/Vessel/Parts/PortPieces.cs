@@ -20,15 +20,16 @@ internal static class PortPieces
         var port = site.Port;
         var (foot, accuracy) = (TubeEnd.Of(site), port.IsFlush ? site.Inside.Accuracy : site.Outside.Accuracy);
         TubePiece Between(TubeEnd lower, TubeEnd upper) => new(port.OuterRadius, port.BoreRadius, lower, upper, accuracy);
+        TubePiece First(TubeEnd upper) => Between(foot, upper) with { Rows = [.. port.Windows.Select(row => new WindowRow(row, site.InnerEnd + row.Up))] };
         if (port.Elbow is not { } elbow)
-            return [new(port.Name, Between(foot, TubeEnd.Plain(port.Length)), [site.Frame])];
+            return [new(port.Name, First(TubeEnd.Plain(port.Length)), [site.Frame])];
         var legs = site.Legs;
         var (middle, end) = (legs[1..^1], legs[^1]);
         var begin = TubeEnd.Mitre(port, elbow, 0, 0, isUpper: false);
         Frame3 Placed(TubeLeg leg) => leg.Frame.TurnedAboutZ(elbow.Direction);
         return
         [
-            new(port.Name, Between(foot, TubeEnd.Mitre(port, elbow, port.FirstLength, elbow.Direction, isUpper: true)), [site.Frame]),
+            new(port.Name, First(TubeEnd.Mitre(port, elbow, port.FirstLength, elbow.Direction, isUpper: true)), [site.Frame]),
             .. middle.IsEmpty ? [] : new PortPiece[]
             {
                 new(

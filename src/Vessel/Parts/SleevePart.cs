@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -14,15 +13,10 @@ internal static class SleevePart
         return new WindowedTube(
             Slug.Of(sleeve.Name), sleeve.Name, PartKind.Sleeve, sleeve.Material,
             sleeve.OutsideDiameter / 2, sleeve.Wall, sleeve.Length,
-            StockForm.Tube, Start(sleeve.Windows, sleeve.OutsideDiameter / 2),
+            StockForm.Tube, WindowRows.Between(sleeve.Windows, sleeve.OutsideDiameter / 2),
             [.. sleeve.Windows.Select(row => new WindowRow(row, row.Up))],
             Frame3.At(new(0, 0, lower)),
             $"{sleeve.Name} {welds.Or(WeldNumbers.Fixing(sleeve.Path))}".TrimEnd(),
             sleeve.Path).ToPart();
     }
-
-    /// <summary>Where a wrap begins: half-way between two windows, or at the back.</summary>
-    public static double Start(ImmutableArray<WindowsDesign> windows, double radius) => windows is [var only]
-        ? Turns.From(only.Angle - (Math.PI / only.Count), 0)
-        : WindowRows.FreeAngle(windows, radius);
 }

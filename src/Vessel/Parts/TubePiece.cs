@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Parts;
@@ -10,6 +12,14 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
     private static readonly (double At, double Weight)[] _wall =
         [(-Math.Sqrt(0.6), 5.0 / 9), (0, 8.0 / 9), (Math.Sqrt(0.6), 5.0 / 9)];
 
+    /// <summary>In its wall, in the piece's frame.</summary>
+    public ImmutableArray<WindowRow> Rows { get; init; } = [];
+
+    /// <summary>Angle of the left edge of the wrap round its outside.</summary>
+    public double WrapStart => WindowRows.Start([.. Rows.Select(row => row.Design)], OuterRadius, OuterRadius - BoreRadius);
+
+    public TubeWindows Windows => new(Rows, OuterRadius, OuterRadius - BoreRadius, OuterRadius);
+
     /// <summary>mm3.</summary>
     public double Volume
     {
@@ -17,7 +27,7 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
         {
             // Heights are counted from well below the lower end: a relative error of heights that change sign is met nowhere.
             var floor = Enumerable.Range(0, 16).Min(i => Lower.Outer(Turns.Full * i / 16)) - OuterRadius;
-            return Under(Upper, floor) - Under(Lower, floor);
+            return Under(Upper, floor) - Under(Lower, floor) - Windows.Removed(Windows.Outlines(Wrapped, OuterRadius), OuterRadius);
         }
     }
 
@@ -48,14 +58,21 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
                 }
             }
 
+            // Both as sums over r dr and mean of phi, a turn's share of the volume.
+            var share = half * Turns.Full / Around;
+            (volume, moment) = (share * volume, share * moment);
+            foreach (var (taken, at) in Windows.Taken())
+                (volume, moment) = (volume - taken, moment - (taken * at));
             return 1 / volume * moment;
         }
     }
 
+    private WrappedDevelopment Wrapped => new(OuterRadius, WrapStart, 0);
+
     public Solid Solid()
     {
         var (outer, inner) = (new CylinderSurface(OuterRadius), new CylinderSurface(BoreRadius));
-        return ThickSolid.Of(outer, inner, true, [RimOf(Lower), RimOf(Upper)]);
+        return ThickSolid.Of(outer, inner, true, [RimOf(Lower), RimOf(Upper), .. Windows.Rims(Wrapped, Windows.Outlines(Wrapped, OuterRadius))]);
 
         Rim RimOf(TubeEnd end) => new(
             Interval.Turn,

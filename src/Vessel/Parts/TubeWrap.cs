@@ -5,8 +5,8 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The wraps of a port's tube, once round its outside: of the piece on the host from phi = 0, the side that faces down the host; of
-/// an elbow's others from the inside of the bend.
+/// The wraps of a port's tube, once round its outside: of the piece on the host from phi = 0, the side that faces down the host, unless
+/// a window is there; of an elbow's others from the inside of the bend.
 /// </summary>
 internal static class TubeWrap
 {
@@ -56,35 +56,38 @@ internal static class TubeWrap
         ImmutableArray<string> notes,
         string governing)
     {
-        var radius = piece.OuterRadius;
+        var (radius, start) = (piece.OuterRadius, piece.WrapStart);
         var lift = -Extreme(piece.Lower.Outer, 1);
         var (width, height) = (Turns.Full * radius, Extreme(piece.Upper.Outer, -1) + lift);
         var (lower, upper) = (Edge(piece.Lower, false), Edge(piece.Upper, true));
-        var cut = new Region2(new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]), []);
-        var wrapped = new WrappedDevelopment(radius, 0, lift);
-        var marks = new FlatMarks(width, height, []);
+        var wrapped = new WrappedDevelopment(radius, start, lift);
+        var windows = piece.Windows.Outlines(wrapped, radius);
+        var cut = new Region2(new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]), windows);
+        var marks = new FlatMarks(width, height, windows);
+        double Across(double phi) => wrapped.Flatten(new(phi, 0)).U;
         for (var quarter = 0; quarter < sides.Length; quarter++)
         {
             if (sides[quarter].Length == 0)
                 continue;
             var (phi, room) = (quarter * Math.PI / 2, LabelRoom(sides[quarter]) / radius);
             marks.AddVertical(
-                quarter * width / 4, sides[quarter], LetterHeight, piece.Lower.Outer(phi) + lift, Highest(phi, room), piece.Upper.Outer(phi) + lift, Lowest(phi, room));
+                Across(phi), sides[quarter], LetterHeight, piece.Lower.Outer(phi) + lift, Highest(phi, room), piece.Upper.Outer(phi) + lift, Lowest(phi, room));
         }
 
         more?.Invoke(marks, wrapped);
         // Under a mitred edge the title stands beside the line that leaves it most room, best where it crosses no other line.
-        var (at, wide) = (0, LabelRoom(title) / radius);
+        var (at, wide) = (start, LabelRoom(title) / radius);
         double Room(int quarter) => Lowest(quarter * Math.PI / 2, wide) - Highest(quarter * Math.PI / 2, wide);
         if (!piece.Upper.IsPlain)
         {
-            at = Enumerable.Range(0, sides.Length).Where(quarter => (quarter * Math.PI / 2) + wide < Turns.Full)
+            at = Enumerable.Range(0, sides.Length).Where(quarter => Across(quarter * Math.PI / 2) / radius + wide < Turns.Full)
                 .OrderBy(quarter => Room(quarter) < 3 * LetterHeight || (wide > Math.PI / 2 && sides[(quarter + 1) % sides.Length].Length > 0))
                 .ThenByDescending(Room)
-                .FirstOrDefault();
+                .Select(quarter => quarter * Math.PI / 2)
+                .FirstOrDefault(start);
         }
 
-        marks.AddTitle(title, LetterHeight, at * width / 4, Lowest(at * Math.PI / 2, wide));
+        marks.AddTitle(title, LetterHeight, Across(at), Lowest(at, wide));
         return new(FlatKind.Wrap, cut, marks.ToImmutable(), [], notes, wrapped, governing);
 
         Curve2 Edge(TubeEnd end, bool reversed)
@@ -95,13 +98,15 @@ internal static class TubeWrap
                 return reversed ? new Line2(right, left) : new Line2(left, right);
             }
 
+            // What lies at the left edge of other wraps may be a corner within this one.
+            var breaks = start == 0 ? end.Breaks : [.. end.Breaks.Append(0).Select(phi => Turns.From(phi, start) - start).Where(t => t > 0).Distinct().Order()];
             return reversed
                 ? new GraphCurve2(
-                    t => new(radius * (Turns.Full - t), end.Outer(Turns.Full - t) + lift),
-                    t => new(-radius, -end.OuterSlope(Turns.Full - t)),
+                    t => new(radius * (Turns.Full - t), end.Outer(start + Turns.Full - t) + lift),
+                    t => new(-radius, -end.OuterSlope(start + Turns.Full - t)),
                     Interval.Turn,
-                    [.. end.Breaks.Select(phi => Turns.Full - phi).Order()])
-                : new GraphCurve2(t => new(radius * t, end.Outer(t) + lift), t => new(radius, end.OuterSlope(t)), Interval.Turn, end.Breaks);
+                    [.. breaks.Select(t => Turns.Full - t).Order()])
+                : new GraphCurve2(t => new(radius * t, end.Outer(start + t) + lift), t => new(radius, end.OuterSlope(start + t)), Interval.Turn, breaks);
         }
 
         // Of the ends beside a label, at a few places.
@@ -116,7 +121,7 @@ internal static class TubeWrap
         const int pieces = 72;
         var radius = wrapped.Radius;
         Point2 At(int i) => new(
-            radius * i * Turns.Full / pieces, site.Outside.Reach(radius, i * Turns.Full / pieces) + wrapped.Lift);
+            radius * i * Turns.Full / pieces, site.Outside.Reach(radius, wrapped.Start + (i * Turns.Full / pieces)) + wrapped.Lift);
         if (site.Outside is PlaneFootprint)
         {
             marks.AddLine(At(0), At(pieces));
@@ -165,9 +170,10 @@ internal static class TubeWrap
         var notes = ImmutableArray.CreateBuilder<string>();
         notes.Add(Title(port, port.Name));
         notes.Add("WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, free end at the top. Millimetres. Do not cut from sheet.");
+        var beside = piece.WrapStart == 0 ? "on" : $"{NoteText.Degrees(piece.WrapStart)} deg round from";
         notes.Add(port.Host == PortHost.Shell
-            ? "Both side edges on the tube's down side; left and right as seen from outside the vessel."
-            : "Both side edges on the tube's side away from the vessel's axis.");
+            ? $"Both side edges {beside} the tube's down side; left and right as seen from outside the vessel."
+            : $"Both side edges {beside} the tube's side away from the vessel's axis.");
         notes.Add(CutNote(site, piece.Lower));
         if (port.Elbow is { } elbow)
             notes.Add(MitreNote(elbow, "Upper end"));

@@ -28,6 +28,19 @@ internal sealed record WindowRow(WindowsDesign Design, double Sill)
                 [])]);
     }
 
+    /// <summary>
+    /// One window in upright strips, narrow ones at its sides, where corners bend most: on the girth from its middle, with straight ends
+    /// between the two; by their shares of the whole, which then is exact.
+    /// </summary>
+    public IEnumerable<(double From, double To, double Middle, double Share)> Strips()
+    {
+        const int Count = 24;
+        double At(int i) => -Design.Width / 2 * Math.Cos(Math.PI * i / Count);
+        double Area(int i) => (At(i + 1) - At(i)) * (Design.HeightAt(At(i)) + Design.HeightAt(At(i + 1))) / 2;
+        var whole = Enumerable.Range(0, Count).Sum(Area);
+        return Enumerable.Range(0, Count).Select(i => (At(i), At(i + 1), (At(i) + At(i + 1)) / 2, Area(i) / whole));
+    }
+
     /// <summary>In words, for the table of holes.</summary>
     public static string Purpose(WindowsDesign windows)
     {

@@ -33,8 +33,7 @@ internal sealed record WindowedTube(
 
     private double MidRadius => OuterRadius - (Wall / 2);
 
-    /// <summary>Of the cylinder on which a round window is round.</summary>
-    private double CutRadius => MadeFrom == StockForm.Sheet ? MidRadius : OuterRadius;
+    private TubeWindows Windows => new(Rows, OuterRadius, Wall, MadeFrom == StockForm.Sheet ? MidRadius : OuterRadius);
 
     public Part ToPart()
     {
@@ -43,10 +42,8 @@ internal sealed record WindowedTube(
             ? new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, 0)
             : new WrappedDevelopment(OuterRadius, SeamAngle, 0);
         var radius = rolled ? MidRadius : OuterRadius;
-        var holes = Holes(development, radius);
+        var holes = Windows.Outlines(development, radius);
         var flat = Flat(rolled, development, Turns.Full * radius, holes);
-        // Windows have radial walls: area on the mean cylinder times wall.
-        var opened = holes.Sum(hole => -CurveMeasures.Area(hole)) * MidRadius / radius;
         return new(
             Id,
             Name,
@@ -58,9 +55,9 @@ internal sealed record WindowedTube(
                 : StockPieces.Tube(2 * OuterRadius, Wall, Length, Material),
             [Placement],
             Solid(development, holes),
-            ((Turns.Full * MidRadius * Length) - opened) * Wall,
+            (Turns.Full * MidRadius * Length * Wall) - Windows.Removed(holes, radius),
             flat,
-            Table(holes),
+            Windows.Table(holes),
             Path)
         {
             Wrap = rolled && !holes.IsEmpty ? Around() : null,
@@ -71,23 +68,8 @@ internal sealed record WindowedTube(
     private Flat Around()
     {
         var wrapped = new WrappedDevelopment(OuterRadius, SeamAngle, 0);
-        return Flat(false, wrapped, Turns.Full * OuterRadius, Holes(wrapped, OuterRadius));
+        return Flat(false, wrapped, Turns.Full * OuterRadius, Windows.Outlines(wrapped, OuterRadius));
     }
-
-    private IEnumerable<(WindowRow Row, double Angle)> Windows() =>
-        from row in Rows
-        from i in Enumerable.Range(0, row.Design.Count)
-        select (row, row.Design.Angle + (Turns.Full * i / row.Design.Count));
-
-    private ImmutableArray<Loop2> Holes(Development development, double radius) =>
-    [
-        .. Windows().Select(window =>
-        {
-            var (row, angle) = window;
-            var centre = development.Flatten(new(angle, row.Sill + (row.Design.Height / 2)));
-            return row.Outline(centre, radius / CutRadius, radius / OuterRadius);
-        }),
-    ];
 
     private Solid Solid(Development development, ImmutableArray<Loop2> holes)
     {
@@ -96,11 +78,7 @@ internal sealed record WindowedTube(
         [
             Rim.SquareEnd(outer, inner, 0),
             Rim.SquareEnd(outer, inner, Length),
-            .. holes.Select(LoopPath.Of).Select(path => new Rim(
-                path.Domain,
-                path.Breaks,
-                t => outer.ChartOf(development.Raise(path.At(t))),
-                t => inner.ChartOf(development.Raise(path.At(t))))),
+            .. Windows.Rims(development, holes),
         ]);
     }
 
@@ -126,25 +104,5 @@ internal sealed record WindowedTube(
         rolled
             ? $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(SeamAngle)} deg."
             : $"Left edge on {NoteText.Degrees(SeamAngle)} deg.",
-    ];
-
-    private ImmutableArray<Hole> Table(ImmutableArray<Loop2> holes) =>
-    [
-        .. Windows().Zip(holes, (window, hole) => (window.Row.Design, window.Angle, Outline: hole)).Select((hole, i) =>
-        {
-            var (low, high) = CurveMeasures.Bounds(hole.Outline);
-            var centre = 0.5 * (low + high);
-            var windows = hole.Design;
-            return new Hole(
-                i + 1,
-                WindowRow.Purpose(windows),
-                centre,
-                hole.Outline,
-                windows.IsRound ? windows.Width : Math.Max(2 * windows.Corner, HoleMethods.LeastCornerDrill),
-                null,
-                null,
-                windows.IsRound ? HoleMethods.Through(windows.Width) : HoleMethod.CutOrFile,
-                new(OuterRadius * Turns.From(hole.Angle, 0), centre.V));
-        }),
     ];
 }

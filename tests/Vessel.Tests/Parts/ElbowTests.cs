@@ -142,16 +142,7 @@ public sealed class ElbowTests
         foreach (var part in Pieces(vessel))
         {
             var mesh = Mesher.Flatten(part.Solid, new Accuracy(0.005, 0.05));
-            var (volume, moment) = (0.0, Vector3.Zero);
-            foreach (var t in mesh.Triangles)
-            {
-                var (a, b, c) = (mesh.Vertices[t.A], mesh.Vertices[t.B], mesh.Vertices[t.C]);
-                var six = a.Dot(b.Cross(c));
-                (volume, moment) = (volume + six, moment + (six / 4 * (a + b + c)));
-            }
-
-            var balance = (1 / volume) * moment;
-            var where = part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(balance));
+            var where = part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(Balance.Of(mesh)));
 
             // Facets stand off by up to the chord on both faces of a wall of 2 mm, much alike all round.
             Near.Absolute(0, (PartCentre.Of(part, vessel) - (1.0 / part.Quantity * where)).Length, 0.02);

@@ -56,7 +56,8 @@ public sealed class SolidLaws
     /// <summary>A ring has one; each further hole adds one. Round a pole the segments of a cone are cut at their edges.</summary>
     private static int Handles(Assembly vessel, Part part) => part.Kind switch
     {
-        PartKind.Branch or PartKind.Bung or PartKind.Elbow => 1,
+        PartKind.Branch => 1 + vessel.Design.Ports.Single(port => port.Path == part.Path).Windows.Sum(row => row.Count),
+        PartKind.Bung or PartKind.Elbow => 1,
         // A port over a head's seam takes a notch out of either edge. One of several sheets is no ring.
         PartKind.Shell => (vessel.Design.Shell.Sheets == 1 ? 1 : 0)
             + vessel.Sites.Count(site => site.Over is null && Names.PortPart(site.Port, vessel.Design) == part.Id),

@@ -56,8 +56,31 @@ internal static class RandomDesigns
                 vessel = With(vessel, 6, () => OnHead(dice, vessel, end, $"{end} {i}"));
         }
 
-        return Bent(new Dice(seed + Elbows), vessel with { Ports = [.. Flush(new Dice(seed - Elbows), vessel)] });
+        vessel = vessel with { Ports = [.. Flush(new Dice(seed - Elbows), vessel)] };
+        vessel = vessel with { Ports = [.. Windowed(new Dice(seed + (2 * Elbows)), vessel)] };
+        return Bent(new Dice(seed + Elbows), vessel);
     }
+
+    /// <summary>Windows in some of the tubes that stand free inside: round, slots, rectangles, one or many, up to a wall from each other.</summary>
+    private static IEnumerable<PortDesign> Windowed(Dice dice, VesselDesign vessel) => vessel.Ports.Select(port =>
+    {
+        var room = FreeLength.Of(vessel, port) - (2 * port.Wall);
+        if (!(port.Thread is null && room > port.Wall && dice.Chance(0.7)))
+            return port;
+        var count = 1 + dice.Pick(6);
+        var width = dice.Between(0.2, 0.95) * ((Math.PI * port.OutsideDiameter / count) - port.Wall);
+        var isRound = dice.Chance(0.3);
+        var height = isRound ? width = Math.Min(0.95 * room, Math.Min(width, port.OutsideDiameter)) : dice.Between(0.2, 0.95) * room;
+        var half = Math.Min(width, height) / 2;
+        var row = new WindowsDesign(
+            $"{port.Path}.windows", count, width, height, isRound ? half : half * (dice.Pick(3) / 2.0), port.Wall + dice.Between(0, room - height),
+            dice.Between(0, Turns.Full))
+        {
+            IsRound = isRound,
+        };
+        var grown = vessel with { Ports = [port with { Windows = [row] }] };
+        return WindowCheck.Find(grown).Any() ? port : grown.Ports[0];
+    });
 
     /// <summary>Some that are set in end flush inside, where the language takes that.</summary>
     private static IEnumerable<PortDesign> Flush(Dice dice, VesselDesign vessel) => vessel.Ports.Select(port =>

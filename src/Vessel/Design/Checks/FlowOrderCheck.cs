@@ -10,7 +10,7 @@ internal static class FlowOrderCheck
         if (order.IsEmpty || file.IsAtFault("ports") || file.IsAtFault("inside"))
             yield break;
         var ports = design.Ports.Where(port => port.Thread is null).Select(port => port.Name).ToList();
-        var between = Openings(design.Inside).ToList();
+        var between = Openings(design.Inside).Concat(design.Ports.SelectMany(InTube)).ToList();
         for (var i = 0; i < order.Length; i++)
         {
             var isEnd = i == 0 || i == order.Length - 1;
@@ -29,6 +29,10 @@ internal static class FlowOrderCheck
                     ?? (known.Count == 0 ? "There is none: add one." : $"Use one of: {string.Join(", ", known)}."));
         }
     }
+
+    /// <summary>Of a port's tube with windows.</summary>
+    private static IEnumerable<string> InTube(PortDesign port) => port.Windows.IsEmpty ? []
+        : port.Windows.Select((_, row) => WindowRows.NameOf(port.Name, row)).Prepend(WindowRows.EndOf(port.Name));
 
     private static IEnumerable<string> Openings(InsideDesign inside)
     {

@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Whether windows find room round a skirt or sleeve.</summary>
+/// <summary>Whether windows find room round a skirt, a sleeve or a port's tube.</summary>
 internal static class WindowCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
@@ -15,7 +15,25 @@ internal static class WindowCheck
             .. design.Inside.Caps.SelectMany(c =>
                 Find(shown, c.Windows, new(c.Name, c.OutsideDiameter, c.Wall, c.Skirt), c.MadeFrom == StockForm.Sheet ? c.SeamAngle : null, $"{c.Path}.seam_angle")),
             .. design.Inside.Sleeves.SelectMany(s => Find(shown, s.Windows, new(s.Name, s.OutsideDiameter, s.Wall, s.Length), null, s.Path)),
+            .. design.Ports.Where(port => !port.Windows.IsEmpty).SelectMany(port => InPort(shown, port, FreeLength.Of(design, port))),
         ];
+    }
+
+    private static IEnumerable<Fault> InPort(Shown shown, PortDesign port, double free)
+    {
+        // Anything lower would be less than a window between two walls.
+        var least = 2 * port.Wall;
+        return free > least || double.IsNaN(free) || double.IsNaN(least)
+            ? Find(shown, port.Windows, new(port.Name, port.OutsideDiameter, port.Wall, free, "on the host's side of", "on the inner end's side of"), null, port.Path)
+            :
+            [
+                new Fault(FaultCodes.WindowsNotInside, port.Windows[0].Path,
+                    $"The tube of '{port.Name}' does not stand free inside the vessel far enough for windows.", shown.Length(Math.Max(0, free)),
+                    $"more than {shown.Length(least)}",
+                    port.Joint == PortJoint.SetOn ? "Use 'joint: set_in' with an 'inside_length', or delete the windows."
+                    : port.IsFlush ? "Use 'inner_end: square' with an 'inside_length', or delete the windows."
+                    : $"Give an 'inside_length' of more than {shown.Length(port.InsideLength + least - free)}, or delete the windows."),
+            ];
     }
 
     private static IEnumerable<Fault> Find(
@@ -57,7 +75,7 @@ internal static class WindowCheck
 
     private static IEnumerable<Fault> Find(Shown shown, WindowsDesign windows, Tube tube)
     {
-        var (name, outside, wall, height) = tube;
+        var (name, outside, wall, height) = (tube.Name, tube.Outside, tube.Wall, tube.Height);
         var widest = (Math.PI * outside / windows.Count) - wall;
         if (windows.Width > widest + Ring.Hair)
         {
@@ -69,11 +87,11 @@ internal static class WindowCheck
 
         if (windows.Up < wall - Ring.Hair)
         {
-            yield return NearEnd("up", "below", windows.Up, $"at least {shown.Length(wall)}");
+            yield return NearEnd("up", tube.Below, windows.Up, $"at least {shown.Length(wall)}");
         }
         else if (windows.Up + windows.Height > height - wall + Ring.Hair)
         {
-            yield return NearEnd(windows.IsRound ? "diameter" : "height", "above", windows.Up + windows.Height,
+            yield return NearEnd(windows.IsRound ? "diameter" : "height", tube.Above, windows.Up + windows.Height,
                 $"'up' and height together at most {shown.Length(height - wall)}");
         }
 
@@ -124,5 +142,5 @@ internal static class WindowCheck
 
     /// <param name="Outside">Diameter, mm.</param>
     /// <param name="Height">Of the tube, mm.</param>
-    private sealed record Tube(string Name, double Outside, double Wall, double Height);
+    private sealed record Tube(string Name, double Outside, double Wall, double Height, string Above = "above", string Below = "below");
 }

@@ -6,7 +6,7 @@ namespace Vessel.Design;
 internal static class InsideKeys
 {
     /// <summary>More would be a pattern of holes.</summary>
-    private const int MostRows = 8;
+    public const int MostRows = 8;
 
     private static readonly Key _hangsFrom = new("hangs_from", KeyKind.Choice, "The flat head that carries it")
     {
@@ -51,11 +51,14 @@ internal static class InsideKeys
             Range = CommonKeys.FromZero,
             AppliesWhen = new("ends", "square"),
         },
-        new("up", KeyKind.Length, "From a cap's plate, or a sleeve's lower end, to the lower edge")
+        new("up", KeyKind.Length, "From a cap's plate, a sleeve's lower end or a port's inner end to the nearer edge")
         {
             IsRequired = true, Range = CommonKeys.FromZero,
         },
-        CommonKeys.Angle with { Description = "Of the first window's middle" },
+        CommonKeys.Angle with
+        {
+            Description = "Of the first window's middle; in a port round its axis, from the side that faces down the shell, or outward on a head",
+        },
         new("rows", KeyKind.Count, "How many such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
         new("row_pitch", KeyKind.Length, "From one row's middles up to the next one's")
         {

@@ -70,6 +70,10 @@ public static class KeyTable
         {
             Choices = ["square", "flush"], Default = "square", AppliesWhen = new("joint", "set_in"),
         },
+        new("windows", KeyKind.OneOrList, "Openings in the length of its tube that stands free inside, a row or several")
+        {
+            DefaultRule = "none", Map = InsideKeys.Windows, Items = new(0, InsideKeys.MostRows), AppliesWhen = new("tube", null),
+        },
         new("joint", KeyKind.Choice, "Stands on the outside, or passes through a hole")
         {
             Choices = ["set_on", "set_in"], DefaultWhen = [new("tube", "set_on"), new("bung", "set_in")],

@@ -34,7 +34,7 @@ internal static class CopedEnd
 
     /// <summary>Where the wall's inner edge ends, below the paper.</summary>
     public static PdfItem InnerEdge(TubeEnd end, FlatInk ink, WrappedDevelopment wrapped) => new PdfStroke(
-        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(phi) + wrapped.Lift)))],
+        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(wrapped.Start + phi) + wrapped.Lift)))],
         Pens.Hidden);
 
     public static ImmutableArray<string> Notes(TubeEnd end) =>

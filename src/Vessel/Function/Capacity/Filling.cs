@@ -36,7 +36,9 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
             var left = GasPath.At(stance, level).ConnectedPairs;
             if (left < pairs)
             {
-                var sealedHere = stance.Cavity.Openings.Where(way => !way.Plugged && stance.Highest(way) == level).Select(way => way.Name);
+                // A port with windows in its tube is sealed where the last of them is, or its end.
+                var sealedHere = stance.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && stance.Highest(way) == level)
+                    .Select(way => way.Name);
                 yield return ($"oil seals the gas path at {string.Join(" and ", sealedHere)}", level);
             }
 

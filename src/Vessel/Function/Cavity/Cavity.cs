@@ -75,6 +75,12 @@ public sealed record Opening(
     /// <summary>The free end of a sleeve or cap, round which the gas turns.</summary>
     public bool IsRim { get; init; }
 
+    /// <summary>Of a port: it opens into a tube with windows, which is a room of its own.</summary>
+    public bool IntoTube { get; init; }
+
+    /// <summary>The open inner end of such a tube: name of its port.</summary>
+    public string? EndOf { get; init; }
+
     /// <summary>Length of the edges that the gas passes, mm.</summary>
     public double Perimeter { get; init; }
 

@@ -30,8 +30,8 @@ internal sealed class CavityBuilder
     {
         var builder = new CavityBuilder(vessel, sites, parts);
         return new(
-            [.. new Can?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf)],
-            [.. builder.Ports(), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]);
+            [.. new Can?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
+            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]);
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
@@ -125,17 +125,60 @@ internal sealed class CavityBuilder
         return RoomName(can, discs.Count(disc => disc.Height + disc.Thickness <= height), discs.Count);
     }
 
-    private string MouthRoom(PortSite site)
+    private string MouthRoom(PortSite site) => RoomOn(site, site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.InsideAxis);
+
+    /// <summary>That holds a place on a port's axis.</summary>
+    private string RoomOn(PortSite site, double along)
     {
-        var along = site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.InsideAxis;
         var at = site.Frame.ToOuter(new(0, 0, along));
         return RoomAt(Math.Sqrt((at.X * at.X) + (at.Y * at.Y)), at.Z);
     }
 
-    private IEnumerable<Opening> Ports() => _sites.Select(site => new Opening(
-        site.Port.Name, MouthRoom(site), Opening.Outside, site.Port.Thread is not null,
-        Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, Mouth.Of(site))
+    private static bool HasWindows(PortSite site) => !site.Port.Windows.IsEmpty;
+
+    private static string TubeOf(PortSite site) => $"tube of {site.Port.Name}";
+
+    /// <summary>
+    /// The inside of a tube with windows, to which its end and its windows lead side by side. What it holds is counted to the room where its
+    /// inner end lies, as of other tubes.
+    /// </summary>
+    private static Room TubeRoom(PortSite site) => new(TubeOf(site), InsideOf(site).Along(Vector3.UnitZ), [], [], []);
+
+    /// <summary>All edges by which one comes into a tube with windows.</summary>
+    private static PointsEdge InsideOf(PortSite site) =>
+        new([.. site.Port.Windows.SelectMany(row => WindowEdges(site, row).Points).Concat(Mouth.Of(site).Points)]);
+
+    private static PointsEdge WindowEdges(PortSite site, WindowsDesign row) =>
+        WindowEdges(site.Frame, new(site.Port.BoreRadius, site.Port.OuterRadius), row, site.InnerEnd + row.Up);
+
+    private IEnumerable<Opening> IntoTube(PortSite site)
     {
+        var port = site.Port;
+        yield return new(WindowRows.EndOf(port.Name), MouthRoom(site), TubeOf(site), false, Math.PI * port.BoreRadius * port.BoreRadius, Mouth.Of(site))
+        {
+            EndOf = port.Name,
+            Perimeter = Turns.Full * port.BoreRadius,
+            Path = port.Path,
+        };
+        for (var row = 0; row < port.Windows.Length; row++)
+        {
+            var windows = port.Windows[row];
+            yield return new(
+                WindowRows.NameOf(port.Name, row), RoomOn(site, site.InnerEnd + windows.Up + (windows.Height / 2)), TubeOf(site), false,
+                windows.Count * windows.AreaOfOne, WindowEdges(site, windows))
+            {
+                Perimeter = windows.Count * windows.EdgeOfOne,
+                Depth = port.Wall,
+                Path = windows.Path,
+            };
+        }
+    }
+
+    private IEnumerable<Opening> Ports() => _sites.Select(site => new Opening(
+        site.Port.Name, HasWindows(site) ? TubeOf(site) : MouthRoom(site), Opening.Outside, site.Port.Thread is not null,
+        Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, HasWindows(site) ? InsideOf(site) : Mouth.Of(site))
+    {
+        IntoTube = HasWindows(site),
         Perimeter = Turns.Full * site.Port.BoreRadius,
         Depth = site.Run + (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength + site.HostWall : 0),
         Path = site.Port.Path,
@@ -173,7 +216,7 @@ internal sealed class CavityBuilder
             var middle = sill + (design.Height / 2);
             yield return new(
                 WindowRows.NameOf(can.Name, row), RoomIn(can, middle), RoomIn(parent, middle), false,
-                design.Count * design.AreaOfOne, WindowEdges(can, design, sill))
+                design.Count * design.AreaOfOne, WindowEdges(Frame3.Identity, new(can.InnerRadius, can.OuterRadius), design, sill))
             {
                 Perimeter = design.Count * design.EdgeOfOne,
                 Depth = can.OuterRadius - can.InnerRadius,
@@ -232,10 +275,12 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>
-    private static PointsEdge WindowEdges(Can can, WindowsDesign windows, double sill)
+    /// <param name="frame">Of the tube, Z along it.</param>
+    /// <param name="wall">From bore to outside, by their radii.</param>
+    private static PointsEdge WindowEdges(Frame3 frame, Interval wall, WindowsDesign windows, double sill)
     {
         const int Steps = 16;
-        var middle = (can.InnerRadius + can.OuterRadius) / 2;
+        var middle = wall.At(0.5);
         var (u, v) = ((windows.Width / 2) - windows.Corner, (windows.Height / 2) - windows.Corner);
         // A quarter of the outline; the level edges are curved with the wall, so points on them may be the outermost.
         var quarter = Enumerable.Range(0, Steps + 1)
@@ -247,9 +292,8 @@ internal sealed class CavityBuilder
             from at in quarter
             from side in new[] { -1, 1 }
             from end in new[] { -1, 1 }
-            let angle = windows.Angle + (Turns.Full * window / windows.Count) + (side * at.U / can.OuterRadius)
-            select new Vector3(middle * Math.Cos(angle), middle * Math.Sin(angle), sill + (windows.Height / 2) + (end * at.V));
+            let angle = windows.Angle + (Turns.Full * window / windows.Count) + (side * at.U / wall.End)
+            select frame.ToOuter(new(middle * Math.Cos(angle), middle * Math.Sin(angle), sill + (windows.Height / 2) + (end * at.V)));
         return new([.. points]);
     }
-
 }

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Integration;
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -10,7 +11,7 @@ public sealed record StandingTube(PortSite Site)
     private const int Turnings = 120;
 
     /// <summary>Heights over which a head's tube stands upright, from its inner end to its foot; none for a shell's.</summary>
-    public Interval Upright => Site.Port.Host == Design.PortHost.Shell
+    public Interval Upright => Site.Port.Host == PortHost.Shell
         ? new(double.NegativeInfinity, double.NegativeInfinity)
         : (Site.Frame.ToOuter(new(0, 0, Site.InnerEnd)).Z, Site.Frame.Origin.Z) is var (end, foot) && end < foot
             ? new(end, foot)
@@ -34,6 +35,19 @@ public sealed record StandingTube(PortSite Site)
            select new Interval(start, Math.Max(start, end)),
     ]);
 
+    /// <summary>Strips of all windows: angle, lower end along the axis and length of either side, and how much of the turn they take up.</summary>
+    private readonly Lazy<((double Phi, double Low, double Length) From, (double Phi, double Low, double Length) To, double Turn)[]> _windows = new(() =>
+    [
+        .. from row in Site.Port.Windows
+           let strips = new WindowRow(row, Site.InnerEnd + row.Up).Strips().ToList()
+           from i in Enumerable.Range(0, row.Count)
+           from strip in strips
+           let middle = row.Angle + (Turns.Full * i / row.Count)
+           let left = Side(Site, row, middle, strip.From)
+           let right = Side(Site, row, middle, strip.To)
+           select (left, right, strip.Share * row.AreaOfOne / Site.Port.OuterRadius / ((left.Length + right.Length) / 2)),
+    ]);
+
     /// <summary>
     /// mm3 of metal below a level along a unit direction. Line by line along the tube; between two lines the level and the tube's ends are taken as
     /// straight, and what lies below is exact for that, so that a level that runs along the tube is met as well: to about 1e-4 of the metal.
@@ -49,25 +63,31 @@ public sealed record StandingTube(PortSite Site)
         {
             var r = inner + (_depths[d].Share * (outer - inner));
             var weight = r * _depths[d].Weight;
-            (double Cut, double Length) At(int i)
+            (double Cut, double Length) At(double phi, double from, double length)
             {
-                var line = _lines.Value[(d * Turnings) + i];
-                var start = Site.Frame.ToOuter(Footprint.OnLine(r, Phi(i), line.Start)).Dot(up);
+                var start = Site.Frame.ToOuter(Footprint.OnLine(r, phi, from)).Dot(up);
                 // A level at infinity leaves numbers to reckon with.
-                return (Math.Clamp((level - start) / rise, -1e15, 1e15), line.Length);
+                return (Math.Clamp((level - start) / rise, -1e15, 1e15), length);
             }
 
-            var before = At(Turnings - 1);
+            double Below((double Cut, double Length) a, (double Cut, double Length) b) =>
+                rise > 0 ? Clamped(a, b) : ((a.Length + b.Length) / 2) - Clamped(a, b);
+            (double Cut, double Length) Line(int i) =>
+                _lines.Value[(d * Turnings) + i] is var line ? At(Phi(i), line.Start, line.Length) : default;
+
+            var before = Line(Turnings - 1);
             for (var i = 0; i < Turnings; i++)
             {
-                var next = At(i);
-                var below = Clamped(before, next);
-                sum += weight * (rise > 0 ? below : ((before.Length + next.Length) / 2) - below);
+                var next = Line(i);
+                sum += weight * Turns.Full / Turnings * Below(before, next);
                 before = next;
             }
+
+            foreach (var (from, to, turn) in _windows.Value)
+                sum -= weight * turn * Below(At(from.Phi, from.Low, from.Length), At(to.Phi, to.Low, to.Length));
         }
 
-        return sum * (outer - inner) * Turns.Full / Turnings;
+        return sum * (outer - inner);
     }
 
     private static IEnumerable<(double Share, double Weight)> Through()
@@ -77,6 +97,11 @@ public sealed record StandingTube(PortSite Site)
         // Made to add up to one, and to hold the middle by their evenness, so that a ring whole is exact.
         return half.Select((weight, i) => ((1 - Math.Cos(rule.GetAbscissa(i))) / 2, weight / half.Sum()));
     }
+
+    private static (double Phi, double Low, double Length) Side(PortSite site, WindowsDesign row, double middle, double aside) =>
+        row.HeightAt(aside) is var height
+            ? (middle + (aside / site.Port.OuterRadius), site.InnerEnd + row.Up + ((row.Height - height) / 2), height)
+            : default;
 
     private static double Phi(int turning) => Turns.Full * (turning + 0.5) / Turnings;
 

@@ -45,7 +45,17 @@ internal sealed record FlowRoute(Opening Inlet, ImmutableArray<ImmutableArray<Op
         var found = names.Select(name => cavity.Openings.FirstOrDefault(way => way.Name == name)).ToList();
         if (found.Contains(null) || found[0]!.IsPort is false || found[^1]!.IsPort is false)
             return null;
-        return new(found[0]!, [.. found[1..^1].Select(way => ImmutableArray.Create(way!))], found[^1]!);
+        ImmutableArray<ImmutableArray<Opening>> ways = [.. found[1..^1].Select(way => ImmutableArray.Create(way!))];
+        return new(found[0]!, [.. IntoTube(cavity, found[0]!, ways.FirstOrDefault()), .. ways, .. IntoTube(cavity, found[^1]!, ways.LastOrDefault())], found[^1]!);
+    }
+
+    /// <summary>The end and windows of a port's tube all together, unless the way names one of them.</summary>
+    private static IEnumerable<ImmutableArray<Opening>> IntoTube(Cavity cavity, Opening port, ImmutableArray<Opening> beside)
+    {
+        bool Leads(Opening way) => !way.IsPort && (way.To == port.From || way.From == port.From);
+        return port.IntoTube && (beside.IsDefaultOrEmpty || !Leads(beside[0]))
+            ? WaysOf(cavity).Select(way => way.Openings).Where(way => Leads(way[0])).Take(1)
+            : [];
     }
 
     /// <summary>Openings side by side, the widest first.</summary>

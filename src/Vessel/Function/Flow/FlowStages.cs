@@ -75,7 +75,10 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
     /// <summary>The ring between a mouth and what stands before it, where that is nearer than a bore away.</summary>
     private IEnumerable<FlowStage> Front(Opening port)
     {
-        var site = assembly.Sites.First(s => s.Port.Name == port.Name);
+        // Beside windows it only narrows the end: see Open.
+        if (port.IntoTube)
+            yield break;
+        var site = SiteOf(port.Name);
         var clear = ClearBefore(port, site);
         if (clear is > 0 && clear < site.Port.Bore)
         {
@@ -83,6 +86,13 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
                 $"in front of {port.Name}", StageKind.Turn, port.Perimeter * clear, 2 * port.Perimeter, 0, 0, port.Path);
         }
     }
+
+    private PortSite SiteOf(string port) => assembly.Sites.First(site => site.Port.Name == port);
+
+    /// <summary>What gas finds open: of a tube's end beside its windows no more than the ring before it, mm2.</summary>
+    private double Open(Opening way) => way.EndOf is { } port && ClearBefore(way, SiteOf(port)) is > 0 and var clear
+        ? Math.Min(way.Area, way.Perimeter * clear)
+        : way.Area;
 
     private double ClearBefore(Opening port, PortSite site)
     {
@@ -99,7 +109,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
         var mouth = Away(assembly.Design.Shell.InnerAt(site.Port.Place.Height))
             - (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength * Math.Cos(site.Port.Place.Tilt) : 0);
         return RoomSection.Inside(room, height)
-            .Where(thing => thing.Name != port.Name && thing.Radius > offset)
+            .Where(thing => thing.Name != site.Port.Name && thing.Radius > offset)
             .Select(thing => (mouth - Away(thing.Radius)) / Math.Cos(site.Port.Place.Tilt))
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
@@ -112,10 +122,10 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
         yield return new($"under the {rim.Name}", StageKind.Turn, rim.Perimeter * clear, 2 * rim.Perimeter, 0, 0, rim.Path);
     }
 
-    private static FlowStage Through(ImmutableArray<Opening> way) => new(
+    private FlowStage Through(ImmutableArray<Opening> way) => new(
         string.Join(" and ", way.Select(opening => opening.Name)),
         StageKind.Opening,
-        way.Sum(opening => opening.Area),
+        way.Sum(Open),
         way.Sum(opening => opening.Perimeter),
         way[0].Depth,
         0,
