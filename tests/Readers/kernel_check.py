@@ -9,8 +9,8 @@ import numpy
 import yaml
 
 from checks import run_reader, summary_of
-from kernel_heads import form, head, inner_face, inside, on_head, segments
-from kernel_mounts import HOLES, listed, plates, straps
+from kernel_heads import form, head, inner_face, inside, on_head, segments, thickness
+from kernel_mounts import HOLES, listed, numbers, plates, straps
 from kernel_shell import FAR, VAST, across, along, axis, body, cylinder, lean, outer_at, sizes, through, upright
 
 HERE = pathlib.Path(__file__).resolve().parent / "kernel"
@@ -76,19 +76,40 @@ def tubes_inside(design):
 
 
 def standing(port, design):
-    """The tube's metal from its inner end outward, past the host's inside."""
+    """The tube's metal from its inner end to its free end, less its windows."""
     outside, bore, _ = sizes(port)
     if port["in"] == "shell":
         shell = design["shell"]
         foot, way = axis(port, shell)
-        end = along(foot, way, -through(foot, way, shell) - port["inside_length"])
+        wall = through(foot, way, shell)
+        end = along(foot, way, -wall - port["inside_length"])
     else:
         angle = math.radians(port["at"].get("angle", 0))
         x, y, top = port["at"]["radius"] * math.cos(angle), port["at"]["radius"] * math.sin(angle), port["in"] == "top"
         way = (0, 0, 1 if top else -1)
         end = (x, y, inner_face(port["in"], design, port["at"]["radius"]) - way[2] * port["inside_length"])
-    far = port["inside_length"] + port["length"] + 4 * outside
-    return f"{cylinder(end, way, outside, far)} {cylinder(along(end, way, -FAR), way, bore, far + 2 * FAR)} cut"
+        wall = thickness(port["in"], design, port["at"]["radius"])
+    far = port["inside_length"] + wall + port["length"]
+    return f"{cylinder(end, way, outside, far)} {cylinder(along(end, way, -FAR), way, bore, far + 2 * FAR)} cut{windows(port, end, way)}"
+
+
+def windows(port, end, way):
+    """Sharp rectangles with radial walls, as wedges about the tube's axis; their angles count from the tube's lowest side, or from that
+    away from the vessel's axis where it stands upright."""
+    text, (outside, bore, _) = "", sizes(port)
+    angle = math.radians(port["at"].get("angle", 0))
+    away = (math.cos(angle), math.sin(angle), 0)
+    low = away if port["in"] != "shell" else tuple(w * way[2] - z for w, z in zip(way, (0, 0, 1)))
+    aside = (way[1] * low[2] - way[2] * low[1], way[2] * low[0] - way[0] * low[2], way[0] * low[1] - way[1] * low[0])
+    for row in port.get("windows", []):
+        wide = row["width"] / outside
+        for i in range(row["count"]):
+            start = math.radians(row.get("angle", 0)) + 2 * math.pi * i / row["count"] - wide / 2
+            first = [math.cos(start) * x + math.sin(start) * y for x, y in zip(low, aside)]
+            corners = [(bore - 1, row["up"]), (outside + 1, row["up"]), (outside + 1, row["up"] + row["height"]), (bore - 1, row["up"] + row["height"])]
+            wedge = f"{numbers(corners[0])} start " + " ".join(f"{numbers(corner)} line" for corner in corners[1:])
+            text += f" {wedge} {math.degrees(wide):.17g} swung {numbers([*end, *way, *first])} place cut"
+    return text
 
 
 def design_of(folder):
@@ -119,6 +140,9 @@ def ask(texts):
 
 def questions(design):
     for port in design["ports"]:
+        if port["joint"] == "set_in":
+            yield f"volume {port['name']}", f"{standing(port, design)} volume"
+            yield f"area {port['name']}", f"{standing(port, design)} area"
         yield from branch(port, design) if port["in"] == "shell" else on_head(port, design)
     for name, metal in sheets(design):
         yield f"volume {name}", f"{metal} volume"

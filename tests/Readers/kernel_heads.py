@@ -110,6 +110,15 @@ def inner_face(end, design, radius):
     return level_of(end, design) + way_of(end) * deep
 
 
+def thickness(end, design, radius):
+    """Of a head along an upright line so far from the axis."""
+    given = design[end]
+    if form(given) == "flat":
+        return given["thickness"]
+    wall = given.get("wall", given.get("thickness"))
+    return depth(given, rim(end, design), radius, wall) - depth(given, rim(end, design), radius)
+
+
 def inside(design):
     """The room within shell and heads, without the bores of ports; every wall is as thick as the shell's."""
     shell = design["shell"]
@@ -138,9 +147,8 @@ def on_head(port, design):
     outside_radius, bore, _ = sizes(port)
     end, given = port["in"], design[port["in"]]
     if form(given) == "flat":
-        if end == "top":
-            low = -port.get("inside_length", 0) - (given["thickness"] if port["joint"] == "set_in" else 0)
-            yield f"volume {port['name']}", f"{upright(low, outside_radius, port['length'])} {upright(low - FAR, bore, port['length'] + FAR)} cut volume"
+        if port["joint"] == "set_on":
+            yield f"volume {port['name']}", f"{upright(0, outside_radius, port['length'])} {upright(-FAR, bore, port['length'] + FAR)} cut volume"
         return
     if form(given) not in SPUN and not (form(given) == "cone" and port["at"]["radius"] > 0):
         return

@@ -4,6 +4,7 @@
 //   r z start, then r z line or rm zm r z arc (through the middle one): a profile, which ends in one of
 //     turned (closed over the axis, turned about Z)   degrees swung (closed in itself, turned about Z from +X on)
 //     ox oy oz ux uy uz vx vy vz h prism (closed in itself, with r along u and z along v from o; a sheet where h is 0)
+//   a ox oy oz wx wy wz xx xy xz place (what was drawn about Z from the origin: there, Z along w, +X towards x)
 //   a k stretch (along Z from the origin)   a x y z r round (the edge through a point)
 //   a ox oy oz nx ny nz h slice (what a plane cuts of it, drawn out to h on either side)
 //   a volume   a area   a b meet (length of the curves in which their surfaces meet)
@@ -132,6 +133,13 @@ void prism() {
     shapes.push_back(h == 0 ? face : BRepPrimAPI_MakePrism(face, gp_Vec(to.Direction()) * h).Shape());
 }
 
+void place() {
+    gp_XYZ x = triple(), way = triple(), origin = triple();
+    gp_Trsf placed;
+    placed.SetDisplacement(gp_Ax3(), gp_Ax3(gp_Pnt(origin), gp_Dir(way), gp_Dir(x)));
+    shapes.push_back(BRepBuilderAPI_Transform(shape(), placed, true).Shape());
+}
+
 void slice() {
     double h = number();
     gp_Dir normal(triple());
@@ -196,6 +204,7 @@ void take(const std::string &word) {
     else if (word == "turned") turned();
     else if (word == "swung") swung();
     else if (word == "prism") prism();
+    else if (word == "place") place();
     else if (word == "slice") slice();
     else if (word == "round") round();
     else if (word == "stretch") stretch();

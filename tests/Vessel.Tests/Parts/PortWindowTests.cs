@@ -146,6 +146,18 @@ public sealed class PortWindowTests
         Assert.Equal("sleeve", ways["windows of outlet"]);
     }
 
+    /// <summary>4 mm over a cap's plate the end is no wider than the ring before it.</summary>
+    [Fact]
+    public void Beside_windows_an_end_over_a_plate_counts_for_its_ring()
+    {
+        var vessel = InsideTests.Vessel(InsideTests.Cap(CapOpening.Up));
+        var outlet = vessel.Ports[0] with { InsideLength = 32, Windows = [new("ports[0].windows", 4, 6, 8, 0, 10, 0)] };
+        var stages = FlowPath.Of(Assembly.Of(vessel with { Ports = vessel.Ports.SetItem(0, outlet) }))!.Stages;
+
+        Near.Relative((Turns.Full * 14 * 4) + (4 * 48), stages.Single(stage => stage.Name == "inner end of outlet and windows of outlet").Area, 1e-9);
+        Assert.DoesNotContain(stages, stage => stage.Name == "in front of outlet");
+    }
+
     [Theory]
     [InlineData(24.9, true)]
     [InlineData(25.1, false)]

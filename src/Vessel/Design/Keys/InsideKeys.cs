@@ -57,7 +57,7 @@ internal static class InsideKeys
         },
         CommonKeys.Angle with
         {
-            Description = "Of the first window's middle; in a port round its axis, from the side that faces down the shell, or outward on a head",
+            Description = "Of the first window's middle; in a port's tube as an elbow's direction",
         },
         new("rows", KeyKind.Count, "How many such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
         new("row_pitch", KeyKind.Length, "From one row's middles up to the next one's")
