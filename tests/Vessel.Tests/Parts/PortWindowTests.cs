@@ -24,7 +24,11 @@ public sealed class PortWindowTests
 
     private static PortDesign OnShell(params WindowsDesign[] rows) => Designs.Branch("ports[0]", 32, Wall, new(100, 0.4, 12, 0.3, 0)) with
     {
-        Name = "inlet", Joint = PortJoint.SetIn, Clearance = 0.2, InsideLength = 40, Windows = [.. rows],
+        Name = "inlet",
+        Joint = PortJoint.SetIn,
+        Clearance = 0.2,
+        InsideLength = 40,
+        Windows = [.. rows],
     };
 
     private static PortDesign Hanging(params WindowsDesign[] rows) =>
