@@ -27,6 +27,9 @@ public abstract record Lattice2
 
     public double Pitch { get; }
 
+    /// <summary>Least metal between a hole and another or an edge, mm.</summary>
+    public double Web => Math.Min(Pitch - (2 * HoleRadius), Within.Margin);
+
     public abstract int Count { get; }
 
     /// <summary>Of all holes, mm2.</summary>

@@ -43,9 +43,8 @@ internal sealed class GridPieces
         _firstHole = new int[_rows.Length];
         for (var r = 1; r < _rows.Length; r++)
             _firstHole[r] = _firstHole[r - 1] + _rows[r - 1].Count;
-        var corners = HolePolygons.CornersFor(grid.HoleRadius, chord, _ways.Length);
-        Holes = new(grid.Centers().ToArray(), _ => _start, grid.HoleRadius, corners);
-        _perSector = corners / _ways.Length;
+        Holes = new(grid.Centers().ToArray(), _ => _start, HolePolygon.Of(grid.HoleRadius, chord, grid.Web, _ways.Length));
+        _perSector = Holes.Corners / _ways.Length;
     }
 
     public HolePolygons Holes { get; }

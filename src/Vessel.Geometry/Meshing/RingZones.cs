@@ -27,7 +27,7 @@ internal sealed class RingZones
 
     public RingZones(RingLattice2 field, double chord)
     {
-        (_holeRadius, _web) = (field.HoleRadius, Math.Min(field.Pitch - (2 * field.HoleRadius), field.Within.Margin));
+        (_holeRadius, _web) = (field.HoleRadius, field.Web);
         _rings = field.Rings();
         _firstHole = new int[_rings.Length];
         var angles = new double[field.Count];
@@ -40,7 +40,7 @@ internal sealed class RingZones
         }
 
         Holes = new(
-            field.Centers().ToArray(), h => angles[h], field.HoleRadius, HolePolygons.CornersFor(field.HoleRadius, chord, 1));
+            field.Centers().ToArray(), h => angles[h], HolePolygon.Of(field.HoleRadius, chord, field.Web, 1));
         Bands = _rings.TakeWhile(ring => ring.Count >= LeastInBand && Sides(ring) <= MostSides).Count();
     }
 
