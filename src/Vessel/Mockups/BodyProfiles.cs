@@ -16,6 +16,9 @@ internal static class BodyProfiles
     /// </summary>
     private const double Step = Obstacle.Least;
 
+    /// <summary>Heights that differ by less are one, mm: an arc's end is met only to rounding.</summary>
+    private const double Hair = 1e-9;
+
     public static Profile Outside(VesselDesign vessel)
     {
         var shell = vessel.Shell;
@@ -38,7 +41,7 @@ internal static class BodyProfiles
         // Heads that reach in cut the bore off where they end.
         Point2 On(double height) => new(Enumerable.Range(1, bore.Length - 1).Select(i => new LinePiece(bore[i - 1], bore[i])).First(line => line.B.V >= height).RadiusAt(height), height);
         var (low, high) = (bottom.End.V > 0 ? On(bottom.End.V) : bottom.End, above.Start.V < shell.Height ? On(above.Start.V) : above.Start);
-        var through = bore.Where(at => at.V > low.V && at.V < high.V).Prepend(low).Append(high).ToArray();
+        var through = bore.Where(at => at.V > low.V + Hair && at.V < high.V - Hair).Prepend(low).Append(high).ToArray();
         return Joined([.. WithRim(bottom, low).Pieces, .. Lines(through).Pieces, .. WithRim(above.Flipped(), new(high.U, -high.V)).Flipped().Pieces]);
     }
 

@@ -190,4 +190,23 @@ public sealed class MockupTests
         if (ports > 0)
             Near.Absolute(MockupVolume.Of(vessel) + MockupVolume.Of(mockup.Plan.Marks), mockup.Mesh.Volume, mockup.Mesh.Area * mockup.Chord);
     }
+
+    /// <summary>The end of a dish's arc lies on the shell's edge to rounding only, below it or above.</summary>
+    [Fact]
+    public void A_dish_whose_arc_ends_beside_the_edge_by_rounding_leaves_no_sliver_of_a_room()
+    {
+        var design = Vessel.Tests.Design.Designs.Good("""
+            vessel: Breather of a frustum
+            material: stainless 304
+            shell: { outside_diameter: 160, top_diameter: 100, wall: 3, height: 220, made_from: sheet, seam_angle: 200 }
+            top: { shape: flat, thickness: 3, seat: overlay }
+            bottom: { shape: torisphere, standard: DIN 28011 }
+            ports:
+              - { name: vent, in: shell, at: { height: 100, angle: 20 }, tube: { outside_diameter: 32, wall: 2 }, length: 60 }
+            """);
+        var plan = MockupPlan.Of(design, Assembly.Of(design).Sites);
+
+        Assert.All(plan.Inside!.Pieces, piece => Assert.True(piece.Length > 1e-6));
+        MeshLaws.Hold(Mesher.Flatten(MockupSolid.Of(plan), Accuracy.Solids), MockupSolid.Of(plan).Genus);
+    }
 }
