@@ -36,6 +36,13 @@ public static class OverSeam
         return end is { } head && Carries(head, design, port) && CutsAllFaces(design, port, head) ? head : null;
     }
 
+    /// <summary>All ports of a design that stand over a head's seam, with that head.</summary>
+    public static IEnumerable<(PortDesign Port, PortHost End)> All(VesselDesign design) =>
+        from port in design.Ports
+        let end = Of(design, port)
+        where end is not null
+        select (port, end.Value);
+
     /// <summary>Most ports: no line of theirs is higher or lower by more than their slanted section and the climb across the shell.</summary>
     private static bool IsFarFromEnds(ShellDesign shell, PortDesign port)
     {

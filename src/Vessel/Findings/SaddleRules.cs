@@ -10,7 +10,7 @@ namespace Vessel.Findings;
 internal static class SaddleRules
 {
     /// <summary>A washer stays so many thicknesses off a bend. Common practice, no source.</summary>
-    private const double WasherShare = 1;
+    internal const double WasherShare = 1;
 
     /// <summary>A hole nearer to a bend line than so many thicknesses and the radius is drawn out. Common practice, no source.</summary>
     private const double HoleShare = 2;

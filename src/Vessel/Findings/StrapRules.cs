@@ -9,9 +9,6 @@ namespace Vessel.Findings;
 /// <summary>How a strap bends, bolts and bears on the shell.</summary>
 internal static class StrapRules
 {
-    /// <summary>A washer stays so many thicknesses off a bend. Common practice, no source.</summary>
-    private const double WasherShare = 1;
-
     /// <summary>Cap of a butt over its wall: half its width, and its height; see <c>Assumptions</c>.</summary>
     private const double CapHalfWidth = 1.875 / 2;
     private const double CapHeight = 0.3125;
@@ -44,7 +41,7 @@ internal static class StrapRules
         // Feet that carry the ears straight on have no bend beside them.
         if (key != "ear" && strap.Feet.StandOff is null)
             return null;
-        var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, WasherShare * strap.Thickness);
+        var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, SaddleRules.WasherShare * strap.Thickness);
         return distance >= limit
             ? null
             : Warning(assembly, strap, FindingCodes.WasherNearBend, key,

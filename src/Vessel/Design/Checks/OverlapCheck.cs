@@ -50,9 +50,9 @@ internal static class OverlapCheck
 
     /// <summary>Ports of the shell that stand over a head's seam, against those of the head.</summary>
     private static IEnumerable<Fault> OverSeams(VesselDesign design) =>
-        from over in design.Ports
-        where OverSeam.Of(design, over) is not null
-        let end = OverSeam.Of(design, over)!.Value
+        from seam in OverSeam.All(design)
+        let over = seam.Port
+        let end = seam.End
         from port in design.Ports.Where(port => port.Host == end)
         where HeadShape.Of(end, design) is { } shape && RunTogether(shape, ShellFooting.Of(design, over), over, port)
         select new Fault(FaultCodes.HolesOverlap, $"{port.Path}.at",

@@ -60,10 +60,9 @@ internal sealed class OrderRules
 
     /// <summary>What stands over a head's seam waits for that; over the closing one it comes after all but the tests.</summary>
     private IEnumerable<WorkLink> OverSeams() =>
-        from port in _design.Ports
-        where OverSeam.Of(_design, port) is not null
-        let end = OverSeam.Of(_design, port)!.Value
-        from task in Tasks(port)
+        from over in OverSeam.All(_design)
+        let end = over.End
+        from task in Tasks(over.Port)
         from link in new[]
         {
             new WorkLink(At(_design.Head(end).Path), task, "its hole is made through the finished seam"),
@@ -195,7 +194,7 @@ internal sealed class OrderRules
     {
         var end = WorkTasks.ClosingEnd(_design);
         var closing = At(_design.Head(end).Path);
-        var late = _design.Ports.Where(port => OverSeam.Of(_design, port) == end).SelectMany(Tasks).Append(closing).ToHashSet();
+        var late = OverSeam.All(_design).Where(over => over.End == end).SelectMany(over => Tasks(over.Port)).Append(closing).ToHashSet();
         var straps = _design.Straps.Select(strap => WorkTasks.Fitting(strap.Path)).ToImmutableArray();
         foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id) && !straps.Contains(task.Id)))
             yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");

@@ -92,7 +92,7 @@ internal static class WorkTasks
         if (ends.Count > 0)
             return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
         // What stands over a head's seam is drilled and welded while the other end is open.
-        var over = design.Ports.Select(port => OverSeam.Of(design, port)).ToHashSet();
+        var over = OverSeam.All(design).Select(port => port.End).ToHashSet();
         return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
     }
 

@@ -1,7 +1,7 @@
-namespace Vessel.Export.Solids;
+namespace Vessel.Export;
 
 /// <summary>Passes writes on and can do nothing else: neither seek nor close what it writes to.</summary>
-internal sealed class ForwardStream(Stream to) : Stream
+internal class ForwardStream(Stream to) : Stream
 {
     public override bool CanRead => false;
 
@@ -25,7 +25,7 @@ internal sealed class ForwardStream(Stream to) : Stream
 
     public override void SetLength(long value) => throw new NotSupportedException();
 
-    public override void Write(byte[] buffer, int offset, int count) => to.Write(buffer, offset, count);
+    public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
 
     public override void Write(ReadOnlySpan<byte> buffer) => to.Write(buffer);
 }
