@@ -35,19 +35,21 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
     private const int StationsAbreast = 2 * StationsPerArc;
     private const int MostAbreast = 10 * StationsPerArc;
     private const int Halvings = 40;
+
+    // Chains of no more arcs are sought again more widely: one of so many is worth it.
+    private const int Few = 16;
     private const int LoadHalvings = 5;
     private const int Attempts = 5;
 
-    /// <param name="smoothStart">Whether the chain must set out in the curve's own direction.</param>
-    /// <param name="smoothEnd">The same at its end.</param>
-    public static ArcChain Fewest(SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd)
+    /// <param name="smooth">Where the chain must keep to the curve's own direction.</param>
+    public static ArcChain Fewest(SmoothStretch stretch, double tolerance, SmoothEnds smooth)
     {
         var aim = tolerance * Margin;
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
-            var chain = Evenly(Stations(stretch, aim, smoothStart, smoothEnd, StationsAbreast), aim)
-                ?? Evenly(Stations(stretch, aim, smoothStart, smoothEnd, MostAbreast), aim)
-                ?? OneByOne(stretch, aim);
+            var places = Places(stretch, aim);
+            Func<bool, ArcSearch> Search(int abreast) => wide => new(stretch, places, smooth, MostTurn, abreast, wide);
+            var chain = Evenly(Search(StationsAbreast), aim) ?? Evenly(Search(MostAbreast), aim) ?? OneByOne(stretch, aim);
             var deviation = chain.Max(leg => Distance(stretch.Curve, leg.Domain, leg.Span));
             if (deviation <= tolerance)
                 return new(chain.ConvertAll(leg => leg.Span), deviation);
@@ -57,9 +59,12 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         throw new ArgumentException("the curve leaves every chain of arcs between its stations");
     }
 
-    private static List<(Interval Domain, ArcSpan Span)>? Evenly(ArcSearch search, double tolerance)
+    private static List<(Interval Domain, ArcSpan Span)>? Evenly(Func<bool, ArcSearch> searchOf, double tolerance)
     {
+        var search = searchOf(false);
         var best = search.Fewest(tolerance, int.MaxValue);
+        if (best is { Count: > 1 and <= Few } && searchOf(true) is var wide && wide.Fewest(tolerance, best.Count - 1) is { } fewer)
+            (search, best) = (wide, fewer);
         var (low, high) = (0.0, 1.0);
         for (var i = 0; i < LoadHalvings && best is { Count: > 1 }; i++)
         {
@@ -73,9 +78,8 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         return best;
     }
 
-    /// <summary>The places where arcs may meet: evenly along each of the longest arcs one after the other.</summary>
-    private static ArcSearch Stations(
-        SmoothStretch stretch, double tolerance, bool smoothStart, bool smoothEnd, int abreast)
+    /// <summary>The places where arcs may meet, and some to look at between them: evenly along each of the longest arcs one after the other.</summary>
+    private static List<double> Places(SmoothStretch stretch, double tolerance)
     {
         var domain = stretch.Domain;
         var places = new List<double> { domain.Start };
@@ -90,7 +94,7 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
             }
         }
 
-        return new(stretch, places, smoothStart, smoothEnd, MostTurn, abreast);
+        return places;
     }
 
     /// <summary>More than one where the curve turns sharply.</summary>

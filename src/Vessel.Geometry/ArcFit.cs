@@ -5,7 +5,7 @@ namespace Vessel.Geometry;
 /// <summary>Lines and arcs in place of curves that a cutter does not know.</summary>
 /// <remarks>
 /// Each smooth stretch of a graph curve becomes an <see cref="ArcChain"/>: as few arcs as there can be of those that
-/// meet on the curve and turn no corner there. The nearest point of such a chain moves without jumps as a point
+/// meet within the tolerance of the curve and turn no corner there. The nearest point of such a chain moves without jumps as a point
 /// runs along the
 /// curve, from the chain's start to its end, so it visits every point of the chain: the greatest distance from
 /// curve to
@@ -45,8 +45,8 @@ public static class ArcFit
                     vertices.AddRange(Keep(arc));
                     break;
                 default:
-                    var chain = ArcChain.Fewest(
-                        here, tolerance, Turn(before, here) < PlainCorner, Turn(here, after) < PlainCorner);
+                    var chain = ArcChain.Fewest(here, tolerance, new(
+                        Turn(before, here) < PlainCorner, Turn(here, after) < PlainCorner, stretches.Count == 1 && Turn(here, here) < Smooth));
                     vertices.AddRange(chain.Spans.Select(span => new Bulge(span.From, span.Bulge)));
                     deviation = Math.Max(deviation, chain.Deviation);
                     break;

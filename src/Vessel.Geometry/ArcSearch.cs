@@ -1,32 +1,48 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Geometry;
+
+/// <summary>Ends at which a chain of arcs has no corner with what is beside it.</summary>
+/// <param name="Closed">Whether it is beside itself: then it may turn from the curve, as long as both ends do so alike.</param>
+internal readonly record struct SmoothEnds(bool Start, bool End, bool Closed);
 
 /// <summary>The search for the fewest arcs from the first to the last of the places on a curve.</summary>
 /// <remarks>
 /// An arc between two points may have any half sweep of a small range before it leaves the tolerance, and turns one
 /// direction at its start into one at its end. From layer to layer, an arc each, every station carries along which
 /// directions the
-/// chain can have there; the first layer that reaches the end with a direction that is allowed gives the number.
-/// Derived here.
+/// chain can have there; the first layer that reaches the end with a direction that is allowed gives the number. A node is a station and
+/// a place across it. Derived here.
 /// </remarks>
 /// <param name="stretch">That the arcs stand for.</param>
 /// <param name="places">Parameters, ascending; every <see cref="Between"/>th is a station where arcs may meet, the
 /// first and
 /// the last too. The others are looked at only.</param>
-/// <param name="smoothStart">Whether the chain must set out in the curve's own direction.</param>
-/// <param name="smoothEnd">The same at its end.</param>
+/// <param name="smooth">Where the chain must keep to the curve's own direction.</param>
 /// <param name="mostTurn">Greatest half sweep, radians.</param>
 /// <param name="abreast">Stations behind the foremost that a chain may lag.</param>
+/// <param name="wide">Whether arcs may meet beside the curve, too, and a closed chain turn from it at its ends: dearer, and fewer arcs where
+/// there are few.</param>
 internal sealed class ArcSearch(
-    SmoothStretch stretch, List<double> places, bool smoothStart, bool smoothEnd, double mostTurn, int abreast)
+    SmoothStretch stretch, List<double> places, SmoothEnds smooth, double mostTurn, int abreast, bool wide)
 {
     /// <summary>Places from one station to the next.</summary>
     public const int Between = 4;
 
-    // Arcs may turn so far where they meet, radians: less than 0.1 degree also where two half ones add up.
-    private const double Kink = 1.2e-3;
+    // Arcs may turn so far where they meet, radians: less than 0.1 degree, also where two half ones add up.
+    private const double Kink = 1.7e-3;
 
     // Rounding of sums of angles, radians.
     private const double Hair = 1e-9;
+
+    // Where arcs meet beside the curve, in tolerances.
+    private const double Aside = 0.6;
+
+    // Of the greatest turn from the curve's own direction with which long arcs can set out.
+    private static readonly ImmutableArray<double> _shifts = [-0.75, -0.5, -0.25, 0.25, 0.5, 0.75];
+
+    /// <summary>Places across the curve where arcs may meet: on it, or to its right, on it and to its left.</summary>
+    private readonly ImmutableArray<double> _aside = wide ? [-Aside, 0, Aside] : [0];
 
     private readonly List<Point2> _points = places.ConvertAll(stretch.Curve.At);
     private readonly List<double> _headings = [];
@@ -38,17 +54,50 @@ internal sealed class ArcSearch(
     {
         if (_headings.Count == 0)
             AddHeadings();
-        var arcs = new List<Arc>?[Last];
-        var layers = new List<Directions[]> { First() };
-        while (layers.Count - 1 < Math.Min(most, Last))
+        var arcs = new List<Arc>?[Last * Sides];
+        List<(Interval Domain, ArcSpan Span)>? best = null;
+        foreach (var (start, end) in Ends(arcs, tolerance))
+        {
+            if (Chain(start, end, arcs, tolerance, Math.Min(Last, best is null ? most : best.Count - 1)) is { } chain)
+                best = chain;
+        }
+
+        return best;
+    }
+
+    private List<(Interval Domain, ArcSpan Span)>? Chain(
+        (double Low, double High) start, (double Low, double High) end, List<Arc>?[] arcs, double tolerance, int most)
+    {
+        var first = Empty();
+        first[Node(0, OnCurve)] = Directions.All.Within(start);
+        var layers = new List<Directions[]> { first };
+        while (layers.Count - 1 < most)
         {
             layers.Add(Next(layers[^1], arcs, tolerance));
-            var arrived = layers[^1][Last].Within(Allowed(smoothEnd ? stretch.EndDirection : null, Last - 1));
-            if (arrived.Longest is { } directions)
-                return Back(layers, arcs, (directions.Low + directions.High) / 2);
+            if (layers[^1][Node(Last, OnCurve)].Within(end).Longest is { } directions)
+                return Back(layers, arcs, (directions.Low + directions.High) / 2, tolerance);
         }
 
         return null;
+    }
+
+    /// <summary>
+    /// What is allowed at the chain's start and end: the curve's own directions or, where it closes on itself, any one that both have;
+    /// a few are tried of those that long arcs can have there.
+    /// </summary>
+    private IEnumerable<((double Low, double High) Start, (double Low, double High) End)> Ends(List<Arc>?[] arcs, double tolerance)
+    {
+        (double Low, double High) free = (double.NegativeInfinity, double.PositiveInfinity);
+        var (start, end) = (smooth.Start ? Allowed(stretch.StartDirection, 0) : free, smooth.End ? Allowed(stretch.EndDirection, Last - 1) : free);
+        yield return (start, end);
+        if (!(wide && smooth.Closed))
+            yield break;
+        var firsts = arcs[Node(0, OnCurve)] ??= ArcsFrom(Node(0, OnCurve), tolerance);
+        var middle = (start.Low + start.High) / 2;
+        var reach = firsts.Where(arc => 2 * StationOf(arc.To) >= StationOf(firsts[^1].To))
+            .Max(arc => Math.Max(middle - (arc.Chord - arc.High), arc.Chord - arc.Low - middle));
+        foreach (var shift in _shifts.Select(share => share * reach))
+            yield return ((start.Low + shift, start.High + shift), (end.Low + shift, end.High + shift));
     }
 
     /// <summary>Of the curve from each station on, without jumps of a turn.</summary>
@@ -63,40 +112,53 @@ internal sealed class ArcSearch(
 
     private Point2 Station(int i) => _points[i * Between];
 
-    private Directions[] First()
+    private int Sides => _aside.Length;
+
+    private int OnCurve => Sides / 2;
+
+    private int Node(int station, int side) => (station * Sides) + side;
+
+    private int StationOf(int node) => node / Sides;
+
+    /// <summary>Where arcs meet at a node.</summary>
+    private Point2 At(int node, double tolerance)
     {
-        var first = Empty();
-        first[0] = Directions.All.Within(Allowed(smoothStart ? stretch.StartDirection : null, 0));
-        return first;
+        var station = StationOf(node);
+        var aside = _aside[node % Sides] * tolerance;
+        return aside == 0 ? Station(station) : Station(station) + (aside * stretch.DirectionAt(places[station * Between]).Turned);
     }
 
-    private Directions[] Empty() => [.. Enumerable.Repeat(Directions.None, Last + 1)];
+    private Directions[] Empty() => [.. Enumerable.Repeat(Directions.None, (Last + 1) * Sides)];
 
-    private (double Low, double High) Allowed(Point2? direction, int at)
+    private (double Low, double High) Allowed(Point2 direction, int at)
     {
-        if (direction is not { } given)
-            return (double.NegativeInfinity, double.PositiveInfinity);
-        var angle = _headings[at] + Turns.Signed(given.Angle - _headings[at]);
+        var angle = _headings[at] + Turns.Signed(direction.Angle - _headings[at]);
         return (angle - (Kink / 2), angle + (Kink / 2));
     }
 
     /// <summary>Every arc from a station that follows the curve to another one.</summary>
-    private List<Arc> ArcsFrom(int from, double tolerance)
+    private List<Arc> ArcsFrom(int node, double tolerance)
     {
-        var arcs = new List<Arc>();
-        for (var to = from + 1; to <= Last; to++)
+        var (arcs, from, a) = (new List<Arc>(), StationOf(node), At(node, tolerance));
+        var any = true;
+        for (var to = from + 1; to <= Last && any; to++)
         {
-            var (a, b) = (Station(from), Station(to));
-            var (low, high) = (-mostTurn, mostTurn);
-            for (var i = (from * Between) + 1; i < to * Between && low <= high; i++)
+            any = false;
+            for (var side = to == Last ? OnCurve : 0; side <= (to == Last ? OnCurve : Sides - 1); side++)
             {
-                var near = ArcSpan.HalfSweepsNear(a, b, _points[i], tolerance);
-                (low, high) = (Math.Max(low, near.Low), Math.Min(high, near.High));
-            }
+                var b = At(Node(to, side), tolerance);
+                var (low, high) = (-mostTurn, mostTurn);
+                for (var i = (from * Between) + 1; i < to * Between && low <= high; i++)
+                {
+                    var near = ArcSpan.HalfSweepsNear(a, b, _points[i], tolerance);
+                    (low, high) = (Math.Max(low, near.Low), Math.Min(high, near.High));
+                }
 
-            if (!(low <= high))
-                break;
-            arcs.Add(new(from, to, _headings[from] + Turns.Signed((b - a).Angle - _headings[from]), low, high));
+                if (!(low <= high))
+                    continue;
+                any = true;
+                arcs.Add(new(node, Node(to, side), _headings[from] + Turns.Signed((b - a).Angle - _headings[from]), low, high));
+            }
         }
 
         return arcs;
@@ -106,11 +168,11 @@ internal sealed class ArcSearch(
     {
         var next = Empty();
         var foremost = Array.FindLastIndex(reached, directions => !directions.IsNone);
-        for (var from = Math.Max(0, foremost - abreast); from < Math.Min(Last, foremost + 1); from++)
+        for (var from = Math.Max(0, foremost - (abreast * Sides)); from < Math.Min(Last * Sides, foremost + 1); from++)
         {
             if (reached[from].IsNone)
                 continue;
-            var starts = from == 0 ? reached[from] : reached[from].Widened(Kink);
+            var starts = StationOf(from) == 0 ? reached[from] : reached[from].Widened(Kink);
             foreach (var arc in arcs[from] ??= ArcsFrom(from, tolerance))
             {
                 var used = starts.Within((arc.Chord - arc.High, arc.Chord - arc.Low));
@@ -122,10 +184,10 @@ internal sealed class ArcSearch(
     }
 
     /// <summary>From the end back by arcs that keep well inside their range.</summary>
-    private List<(Interval Domain, ArcSpan Span)> Back(List<Directions[]> layers, List<Arc>?[] arcs, double direction)
+    private List<(Interval Domain, ArcSpan Span)> Back(List<Directions[]> layers, List<Arc>?[] arcs, double direction, double tolerance)
     {
         var chain = new List<(Interval Domain, ArcSpan Span)>();
-        var to = Last;
+        var to = Node(Last, OnCurve);
         for (var layer = layers.Count - 2; layer >= 0; layer--)
         {
             var reached = layers[layer];
@@ -133,11 +195,11 @@ internal sealed class ArcSearch(
                 .SelectMany(from => from)
                 .Where(arc => arc.To == to && arc.Takes(direction)
                     && reached[arc.From].Nearest(arc.StartFor(direction)) is { } near
-                    && Math.Abs(near - arc.StartFor(direction)) <= (arc.From == 0 ? 0 : Kink) + Hair)
+                    && Math.Abs(near - arc.StartFor(direction)) <= (StationOf(arc.From) == 0 ? 0 : Kink) + Hair)
                 .MinBy(arc => arc.Strain(direction));
             chain.Add((
-                new(places[arc.From * Between], places[to * Between]),
-                new(Station(arc.From), Station(to), direction - arc.Chord)));
+                new(places[StationOf(arc.From) * Between], places[StationOf(to) * Between]),
+                new(At(arc.From, tolerance), At(to, tolerance), direction - arc.Chord)));
             (to, direction) = (arc.From, reached[arc.From].Nearest(arc.StartFor(direction))!.Value);
         }
 

