@@ -6,7 +6,7 @@ namespace Vessel.Geometry;
 /// longest that
 /// could be, so that few arcs are lost by meeting at stations only. Then the load (share of the tolerance used) is
 /// lowered
-/// as far as that number allows, so that the arcs share the deviation.
+/// as far as that number allows, so that the arcs share the deviation; not where a wide search was needed, which takes long.
 /// </remarks>
 /// <param name="Deviation">Greatest distance between chain and curve, mm.</param>
 internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
@@ -36,8 +36,8 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
     private const int MostAbreast = 10 * StationsPerArc;
     private const int Halvings = 40;
 
-    // Chains of no more arcs are sought again more widely: one of so many is worth it.
-    private const int Few = 16;
+    // A chain of more arcs than so many times those that follow each other whatever their corners is sought again, more widely.
+    private const double Dear = 1.15;
     private const int LoadHalvings = 5;
     private const int Attempts = 5;
 
@@ -47,9 +47,9 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         var aim = tolerance * Margin;
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
-            var places = Places(stretch, aim);
+            var (places, greedy) = Places(stretch, aim);
             Func<bool, ArcSearch> Search(int abreast) => wide => new(stretch, places, smooth, MostTurn, abreast, wide);
-            var chain = Evenly(Search(StationsAbreast), aim) ?? Evenly(Search(MostAbreast), aim) ?? OneByOne(stretch, aim);
+            var chain = Evenly(Search(StationsAbreast), aim, greedy) ?? Evenly(Search(MostAbreast), aim, greedy) ?? OneByOne(stretch, aim);
             var deviation = chain.Max(leg => Distance(stretch.Curve, leg.Domain, leg.Span));
             if (deviation <= tolerance)
                 return new(chain.ConvertAll(leg => leg.Span), deviation);
@@ -59,17 +59,17 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         throw new ArgumentException("the curve leaves every chain of arcs between its stations");
     }
 
-    private static List<(Interval Domain, ArcSpan Span)>? Evenly(Func<bool, ArcSearch> searchOf, double tolerance)
+    private static List<(Interval Domain, ArcSpan Span)>? Evenly(Func<bool, ArcSearch> searchOf, double tolerance, int greedy)
     {
         var search = searchOf(false);
         var best = search.Fewest(tolerance, int.MaxValue);
-        if (best is { Count: > 1 and <= Few } && searchOf(true) is var wide && wide.Fewest(tolerance, best.Count - 1) is { } fewer)
-            (search, best) = (wide, fewer);
+        if (best?.Count > Dear * greedy && searchOf(true).Fewest(tolerance, best.Count - 1) is { } fewer)
+            return fewer;
         var (low, high) = (0.0, 1.0);
         for (var i = 0; i < LoadHalvings && best is { Count: > 1 }; i++)
         {
             var load = (low + high) / 2;
-            if (search.Fewest(load * tolerance, best.Count) is { } lighter)
+            if (search.Any(load * tolerance, best.Count) is { } lighter)
                 (best, high) = (lighter, load);
             else
                 low = load;
@@ -78,12 +78,15 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
         return best;
     }
 
-    /// <summary>The places where arcs may meet, and some to look at between them: evenly along each of the longest arcs one after the other.</summary>
-    private static List<double> Places(SmoothStretch stretch, double tolerance)
+    /// <summary>
+    /// The places where arcs may meet, and some to look at between them: evenly along each of the longest arcs one after the other, and
+    /// the number of those.
+    /// </summary>
+    private static (List<double> Places, int Greedy) Places(SmoothStretch stretch, double tolerance)
     {
         var domain = stretch.Domain;
-        var places = new List<double> { domain.Start };
-        while (places[^1] < domain.End)
+        var (places, greedy) = (new List<double> { domain.Start }, 0);
+        for (; places[^1] < domain.End; greedy++)
         {
             var (start, end) = (places[^1], Longest(stretch, places[^1], tolerance));
             for (var i = 1; i <= StationsPerArc; i++)
@@ -94,7 +97,7 @@ internal sealed record ArcChain(IReadOnlyList<ArcSpan> Spans, double Deviation)
             }
         }
 
-        return places;
+        return (places, greedy);
     }
 
     /// <summary>More than one where the curve turns sharply.</summary>

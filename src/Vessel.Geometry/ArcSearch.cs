@@ -50,19 +50,24 @@ internal sealed class ArcSearch(
     private int Last => (places.Count - 1) / Between;
 
     /// <summary>A chain of at most so many arcs, or null.</summary>
-    public List<(Interval Domain, ArcSpan Span)>? Fewest(double tolerance, int most)
+    public List<(Interval Domain, ArcSpan Span)>? Fewest(double tolerance, int most) => Found(tolerance, most).LastOrDefault();
+
+    /// <summary>Some chain of at most so many arcs, or null.</summary>
+    public List<(Interval Domain, ArcSpan Span)>? Any(double tolerance, int most) => Found(tolerance, most).FirstOrDefault();
+
+    /// <summary>Chains, each of fewer arcs than the one before.</summary>
+    private IEnumerable<List<(Interval Domain, ArcSpan Span)>> Found(double tolerance, int most)
     {
         if (_headings.Count == 0)
             AddHeadings();
         var arcs = new List<Arc>?[Last * Sides];
-        List<(Interval Domain, ArcSpan Span)>? best = null;
         foreach (var (start, end) in Ends(arcs, tolerance))
         {
-            if (Chain(start, end, arcs, tolerance, Math.Min(Last, best is null ? most : best.Count - 1)) is { } chain)
-                best = chain;
+            if (Chain(start, end, arcs, tolerance, Math.Min(Last, most)) is not { } chain)
+                continue;
+            yield return chain;
+            most = chain.Count - 1;
         }
-
-        return best;
     }
 
     private List<(Interval Domain, ArcSpan Span)>? Chain(
