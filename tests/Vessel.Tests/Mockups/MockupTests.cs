@@ -15,7 +15,7 @@ public sealed class MockupTests
     /// <summary>Where random mock-ups are kept for a reader, and then more of them: <c>VESSEL_MOCKUPS=folder</c>.</summary>
     private static readonly string? _kept = Environment.GetEnvironmentVariable("VESSEL_MOCKUPS");
 
-    private static readonly int _most = _kept is null ? 20 : 100;
+    private static readonly int _wanted = _kept is null ? 17 : 100;
 
     public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
 
@@ -33,9 +33,9 @@ public sealed class MockupTests
     public void Random_designs_print_or_say_what_is_in_the_way()
     {
         var (printed, refused) = (0, 0);
-        foreach (var seed in Enumerable.Range(0, _most))
+        for (var seed = 0; printed < _wanted; seed++)
         {
-            var vessel = RandomDesigns.Built(seed);
+            var vessel = seed < RandomDesigns.Seeds.Count ? RandomDesigns.Built(seed) : Assembly.Of(RandomDesigns.At(seed));
             var plan = MockupPlan.Of(
                 vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Sites);
             if (!plan.Obstacles.IsEmpty)
@@ -54,8 +54,8 @@ public sealed class MockupTests
 
         if (_kept is not null)
             File.WriteAllText(Path.Combine(_kept, "count"), $"{printed} printed, {refused} refused\n");
-        // Seven ports a vessel, a quarter of them as far out as can be: many graze.
-        Assert.InRange(printed, _most / 2, _most - refused);
+        // Seven ports a vessel, a quarter of them as far out as can be: some graze.
+        Assert.InRange(refused, 0, printed / 2);
     }
 
     [Theory]
