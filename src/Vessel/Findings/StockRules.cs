@@ -9,9 +9,6 @@ namespace Vessel.Findings;
 /// <summary>Flats that are larger than the sheet that the shop buys.</summary>
 internal static class StockRules
 {
-    /// <summary>More sheets round a shell or cone than the keys take.</summary>
-    private const int TooMany = 25;
-
     public static IEnumerable<Finding> Of(Assembly assembly)
     {
         var (design, stock) = (assembly.Design, assembly.Design.Shop.Stock);
@@ -54,7 +51,7 @@ internal static class StockRules
     }
 
     private static int? Least(int now, Func<int, bool> fits) =>
-        Enumerable.Range(now + 1, TooMany - now - 1).Select(count => (int?)count).FirstOrDefault(count => fits(count!.Value));
+        Enumerable.Range(now + 1, SheetSeams.Most - now).Select(count => (int?)count).FirstOrDefault(count => fits(count!.Value));
 
     /// <summary>Any way round: a cone has no grain to heed.</summary>
     private static bool Fits(Loop2 outline, NestSheet sheet)

@@ -15,6 +15,8 @@ internal static class CommonKeys
 
     public static KeyRange Gap { get; } = new(0, 5);
 
+    public static KeyRange Sheets { get; } = new(1, SheetSeams.Most);
+
     public static KeyRange Turn { get; } = new(-360, 360);
 
     public static ImmutableArray<string> TruthValues { get; } = ["false", "true"];

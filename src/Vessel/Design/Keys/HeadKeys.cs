@@ -129,7 +129,7 @@ internal static class HeadKeys
         },
         new("segments", KeyKind.Count, "Equal sheets that it is put together from")
         {
-            Default = "1", Range = new(1, 24), AppliesWhen = new("made_from", "sheet"),
+            Default = "1", Range = CommonKeys.Sheets, AppliesWhen = new("made_from", "sheet"),
         },
         new("seam_angle", KeyKind.Angle, "Where its seam lies, or the first of several")
         {

@@ -3,9 +3,6 @@ namespace Vessel.Design;
 /// <summary>The shell.</summary>
 internal static class ShellKeys
 {
-    /// <summary>As of a cone.</summary>
-    private static readonly KeyRange _sheets = new(1, 24);
-
     public static KeyMap Reducer { get; } = new("a reducer",
     [
         new("from", KeyKind.Length, "Height of its lower edge") { IsRequired = true, Range = CommonKeys.LengthOfPart },
@@ -17,7 +14,7 @@ internal static class ShellKeys
         },
         new("sheets", KeyKind.Count, "Equal sheets round it, with a seam between each two")
         {
-            DefaultRule = "as many as the shell below it has", Range = _sheets,
+            DefaultRule = "as many as the shell below it has", Range = CommonKeys.Sheets,
         },
         new("root_gap", KeyKind.Length, "Left open along its seam before welding")
         {
@@ -33,7 +30,7 @@ internal static class ShellKeys
         },
         new("above_sheets", KeyKind.Count, "Equal sheets round the shell above it, where that is rolled")
         {
-            DefaultRule = "as many as the reducer has", Range = _sheets,
+            DefaultRule = "as many as the reducer has", Range = CommonKeys.Sheets,
         },
     ]);
 
@@ -57,7 +54,7 @@ internal static class ShellKeys
         },
         new("sheets", KeyKind.Count, "Equal sheets round the girth, with a long seam between each two")
         {
-            Default = "1", Range = _sheets, AppliesWhen = new("made_from", "sheet"),
+            Default = "1", Range = CommonKeys.Sheets, AppliesWhen = new("made_from", "sheet"),
         },
         new("seam_angle", KeyKind.Angle, "Where the long seam lies, of several the first")
         {
