@@ -14,6 +14,14 @@ internal static class ConeFlat
 
     private const int OutlinePieces = 36;
 
+    /// <summary>Of a title, from the line opposite the seam, in half turns.</summary>
+    private static readonly ImmutableArray<double> _steps = [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
+
+    /// <summary>From the narrow to the wide edge.</summary>
+    private static readonly ImmutableArray<double> _levels = [0.5, 0.7, 0.85, 0.3];
+
+    private static readonly ImmutableArray<double> _sizes = [1, 0.75, 0.5, 0.3];
+
     /// <param name="cone">In the frame of the piece.</param>
     public static Flat Of(SheetPiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
@@ -69,42 +77,81 @@ internal static class ConeFlat
             cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, phi)))));
         for (var i = 0; i < OutlinePieces; i++)
             yield return new LineMark(At(Turns.Full * i / OutlinePieces), At(Turns.Full * (i + 1) / OutlinePieces));
-        var place = cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin));
-        var text = $"{site.Port.Name} {welds[site.Port.Path]}";
-        if (TextMark.Width(text, LetterHeight) < 2 * site.OpeningRadius)
-            yield return Text(development, text, place, LetterHeight);
+        if (NamePlace(cone, development, site, welds) is { } place)
+            yield return Text(development, NameOf(site, welds), place, LetterHeight);
     }
 
-    /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short.</summary>
+    private static string NameOf(PortSite site, WeldNumbers welds) => $"{site.Port.Name} {welds[site.Port.Path]}";
+
+    /// <summary>In what is drilled where it has room, else beside it, towards the wide edge or the narrow one; null where it has none.</summary>
+    private static Point2? NamePlace(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    {
+        var place = cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin));
+        var half = TextMark.Width(NameOf(site, welds), LetterHeight) / 2;
+        if (half < site.OpeningRadius)
+            return place;
+        // An oblique hole is longer than it is wide.
+        var reach = Enumerable.Range(0, OutlinePieces)
+            .Max(i => Math.Abs(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, Turns.Full * i / OutlinePieces)))).V - place.V));
+        return new[] { 1, -1 }.Select(way => (Point2?)(place + new Point2(0, way * (reach + LetterHeight)))).FirstOrDefault(at => IsFree(at!.Value));
+
+        bool IsFree(Point2 at)
+        {
+            var (inner, outer) = (at.V - (LetterHeight / 2) - Margin, double.Hypot(at.V + (LetterHeight / 2), half) + Margin);
+            var aside = Math.Abs(Turns.Signed(at.U - development.Seam - (Math.PI / development.Segments))) * development.Share;
+            var side = Math.PI / development.Segments * development.Share;
+            return inner > development.Lengths.Start && outer < development.Lengths.End
+                && at.V * Math.Sin(Math.Min(Math.PI / 2, side - aside)) > half + Margin + (development.Gap / 2);
+        }
+    }
+
+    /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short or crowded.</summary>
     private static IEnumerable<Mark> Title(
         SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var (first, last) = (welds[WeldNumbers.ConeSeam(cone.Head, 0)], welds[WeldNumbers.ConeSeam(cone.Head, cone.Head.Segments - 1)]);
         var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  {(piece.Ends.Length > 0 ? piece.Ends : $"shell {welds[cone.Head.Path]}")}";
-        var level = development.Lengths.At(0.5);
-        var letter = Math.Min(LetterHeight, 0.8 * level * Math.Min(1, development.Share) * Fill(development) / TextMark.Width(text, 1));
-        if (letter > development.Lengths.Length / 4)
-            yield break;
-        var half = TextMark.Width(text, letter) / 2;
-        var taken = sites.Where(ConePart.IsDrilled).Select(site => (
-            At: development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), Radius: site.OpeningRadius)).ToList();
-        // A segment's title stands amid it.
-        double[] steps = development.Segments > 1 ? [0] : [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
-        foreach (var step in steps)
-        {
-            var place = new Point2(development.Seam + ((Math.PI + (step * Math.PI)) / development.Segments), level);
-            var at = development.Flatten(place);
-            if (taken.TrueForAll(hole => (hole.At - at).Length > hole.Radius + half + Margin))
-            {
-                yield return Text(development, text, place, letter);
-                yield break;
-            }
-        }
+        var taken = sites.Where(ConePart.IsDrilled).SelectMany(site => Taken(cone, development, site, welds)).ToList();
+        // A segment's title stands amid it, at one level or another.
+        var (levels, steps) = development.Segments > 1 ? (_levels, [0]) : (_levels[..1], _steps);
+        var marks = from size in _sizes
+                    from level in levels.Select(share => development.Lengths.At(share))
+                    let letter = size * Math.Min(LetterHeight, 0.8 * Room(development, level) / TextMark.Width(text, 1))
+                    where letter <= development.Lengths.Length / 4 && level - (letter / 2) - Margin > development.Lengths.Start
+                    from step in steps
+                    let place = new Point2(development.Seam + ((Math.PI + (step * Math.PI)) / development.Segments), level)
+                    let at = development.Flatten(place)
+                    let half = TextMark.Width(text, letter) / 2 * at.Unit().Turned
+                    where taken.TrueForAll(circle => FromLine(circle.At, at - half, at + half) > circle.Radius + (letter / 2) + Margin)
+                    select Text(development, text, place, letter);
+        return marks.Take(1);
     }
 
-    /// <summary>What a segment's sides leave of a title's room: the chord of its sheet, over a single sheet's radius.</summary>
-    private static double Fill(ConeDevelopment development) =>
-        development.Segments == 1 ? 1 : Math.Min(1, 2 * Math.Sin(Math.PI / development.Segments * development.Share) / Math.Min(1, development.Share));
+    /// <summary>What is drilled as a circle round it, its name as a row of circles along it.</summary>
+    private static IEnumerable<(Point2 At, double Radius)> Taken(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    {
+        yield return (development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), site.OpeningRadius);
+        if (NamePlace(cone, development, site, welds) is not { } place)
+            yield break;
+        var at = development.Flatten(place);
+        var half = TextMark.Width(NameOf(site, welds), LetterHeight) / 2;
+        for (var along = -half; along <= half; along += LetterHeight)
+            yield return (at + (along * at.Unit().Turned), LetterHeight);
+    }
+
+    private static double FromLine(Point2 point, Point2 a, Point2 b) =>
+        (point - a - (Math.Clamp((point - a).Dot(b - a) / (b - a).Dot(b - a), 0, 1) * (b - a))).Length;
+
+    /// <summary>For a straight title at a level, mm: amid a segment its sides or its wide edge leave it a chord.</summary>
+    private static double Room(ConeDevelopment development, double level)
+    {
+        if (development.Segments == 1)
+            return level * Math.Min(1, development.Share);
+        var (edge, foot) = (development.Lengths.End - Margin, level + (LetterHeight / 2));
+        return 2 * Math.Min(
+            level * Math.Sin(Math.Min(Math.PI / 2, Math.PI / development.Segments * development.Share)),
+            Math.Sqrt(Math.Max(0, (edge - foot) * (edge + foot))));
+    }
 
     private static TextMark Text(ConeDevelopment development, string text, Point2 place, double letter)
     {
