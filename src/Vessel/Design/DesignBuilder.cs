@@ -60,7 +60,12 @@ internal static class DesignBuilder
         {
             Rolls = workshop.Rolls,
             Sheets = Sheets(section, "sheets", Form(section.Text("made_from"))),
-            ScribesLargeHoles = section.Text("large_holes") == "after_rolling",
+            LargeHoles = section.Text("large_holes") switch
+            {
+                "after_rolling" => LargeHoles.AfterRolling,
+                "on_tabs" => LargeHoles.OnTabs,
+                _ => LargeHoles.BeforeRolling,
+            },
             TopDiameter = section.Given.Contains("top_diameter") ? section.Number("top_diameter") : null,
             Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, new(seam, Sheets(section, "sheets", Form(section.Text("made_from"))))) : null,
         };

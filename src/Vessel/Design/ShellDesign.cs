@@ -35,8 +35,8 @@ public sealed record ShellDesign(
     /// <summary>That it is rolled on.</summary>
     public RollsShop Rolls { get; init; } = RollsShop.Unknown;
 
-    /// <summary>Whether holes over a quarter of the diameter are scribed on the flat, and cut when it is rolled.</summary>
-    public bool ScribesLargeHoles { get; init; }
+    /// <summary>What is done about holes over a quarter of the diameter in the flat of a rolled shell.</summary>
+    public LargeHoles LargeHoles { get; init; }
 
     /// <summary>What a blank is shorter than its share of the girth, mm: the root gap, less what the seam draws in.</summary>
     public double BlankGap => RootGap - Rolls.SeamShrinkage;
@@ -135,6 +135,19 @@ public sealed record ShellDesign(
 
     /// <summary>Of the outside, mm2.</summary>
     public double OutsideArea => Courses.Sum(course => course.Outer.Area);
+}
+
+/// <summary>When the large holes of a rolled shell are cut.</summary>
+public enum LargeHoles
+{
+    /// <summary>In the flat, like all others.</summary>
+    BeforeRolling,
+
+    /// <summary>In the flat but for tabs, which hold what is cut out until the sheet is rolled.</summary>
+    OnTabs,
+
+    /// <summary>When it is rolled; they are scribed on the flat.</summary>
+    AfterRolling,
 }
 
 /// <summary>The cone between the two cylinders of a shell, always rolled, and the cylinder above it.</summary>

@@ -68,7 +68,7 @@ public static class FindingCodes
             "Grind the end or cut it with a hole saw (cut: ground or hole_saw); give a smaller root_gap or clearance."),
         new(LipInBore, "The host's wall stands into a port's bore.", "Dress the lip before closing, or choose joint: set_in."),
         new(GrooveAtFlank, "Along part of a port the surfaces meet too flatly for a fillet.", "Reduce the offset or bevel the tube's end there."),
-        new(LargeHoleBeforeRolling, "A hole is so large that the sheet rolls unevenly across it.", "Cut it after rolling, or leave it on tabs."),
+        new(LargeHoleBeforeRolling, "A hole is so large that the sheet rolls unevenly across it.", "Cut it after rolling, or leave it on tabs (shell.large_holes)."),
         new(HoleTooSmallToCut, "A hole is small for its sheet.", "Drill it instead of having it cut."),
         new(HoseGripShort, "The straight end beyond an elbow is too short for a hose and its clamp.", "Give a longer end_length."),
         new(ElbowHoldsOil, "An elbow dips below both ends of its tube and holds what runs into it.",

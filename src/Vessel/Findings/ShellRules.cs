@@ -100,7 +100,7 @@ internal static class ShellRules
     private static IEnumerable<Finding> Of(ShellCourse course, Assembly assembly)
     {
         // Holes of a cone are drilled when it is rolled.
-        var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone && !course.Shell.ScribesLargeHoles && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
+        var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone && course.Shell.LargeHoles == LargeHoles.BeforeRolling && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
         foreach (var site in cut)
         {
             var (width, limit) = (2 * site.OpeningRadius, ShellOpening.LargeShare * 2 * course.Low);
@@ -111,7 +111,7 @@ internal static class ShellRules
                     Severity.Note,
                     [Names.PortPart(site.Port, assembly.Design)],
                     $"the hole for {site.Port.Name} is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
-                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: after_rolling).",
+                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
                     [new("width", width, limit, "mm")],
                     assembly.Design.PlaceOf(site.Port.Path));
             }

@@ -42,10 +42,13 @@ internal static class ShellFlat
         var rolled = development is RolledDevelopment;
         ImmutableArray<Loop2> holes = [.. openings.Select(opening => opening.OnFlat(development, radius))];
         ImmutableArray<Loop2> slotted = [.. slots.Select(slot => slot.OnFlat(development, radius))];
-        var scribed = openings.Select(opening => rolled && opening.IsScribed(shell)).ToList();
+        var left = openings.Select(opening => rolled && opening.IsLeft(shell)).ToList();
+        var onTabs = shell.LargeHoles == LargeHoles.OnTabs;
+        var hanging = Enumerable.Range(0, openings.Length).Where(i => onTabs && left[i])
+            .SelectMany(i => TabbedHole.Slots((GraphCurve2)holes[i].Edges[0], development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)), shell.Wall));
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
-            [.. holes.Where((_, i) => !scribed[i]), .. slotted]);
+            [.. holes.Where((_, i) => !left[i]), .. slotted, .. hanging]);
         var notches = ends.SelectMany(end => end.Ports.Select(site => (site, Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
         var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Loop2.Polygon([.. notch.Outline]))]);
         if (development is RolledDevelopment { Trim: > 0 and var trim })
@@ -68,7 +71,7 @@ internal static class ShellFlat
             var port = openings[i].Site.Port;
             marks.AddCross(development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)));
             marks.AddName($"{port.Name} {words.Welds[port.Path]}", holes[i], LetterHeight);
-            if (scribed[i])
+            if (left[i] && !onTabs)
                 Scribe(marks, holes[i]);
         }
 
@@ -88,7 +91,7 @@ internal static class ShellFlat
             marks.ToImmutable(),
             [],
             [
-                .. words.Notes(development, scribed.Contains(true)),
+                .. words.Notes(development, left.Contains(true)),
                 .. notches.Select(notch => $"'{notch.site.Port.Name}' is scribed: it stands over the head's seam, so its hole is made when that is welded."),
             ],
             development,

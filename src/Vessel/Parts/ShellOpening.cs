@@ -51,8 +51,8 @@ internal sealed record ShellOpening(
     /// <summary>Holes over this share of the diameter roll unevenly. Common practice, no source.</summary>
     public const double LargeShare = 0.25;
 
-    /// <summary>Whether it is left on a rolled shell's flat, to be cut later.</summary>
-    public bool IsScribed(ShellDesign shell) => shell.ScribesLargeHoles && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
+    /// <summary>Whether its metal is left in a rolled shell's flat, scribed or on tabs.</summary>
+    public bool IsLeft(ShellDesign shell) => shell.LargeHoles != LargeHoles.BeforeRolling && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
 
     public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
         Domain,

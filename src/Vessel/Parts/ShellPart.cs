@@ -52,7 +52,7 @@ internal static class ShellPart
             gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume) - ends.Sum(end => end.Volume),
             flat,
             [
-                .. openings.Select((opening, i) => Drilled(i + 1, opening.Site, lift, flat, course.IsRolled && opening.IsScribed(shell) ? null : outlines.Dequeue(), shell)),
+                .. openings.Select((opening, i) => Drilled(i + 1, opening.Site, lift, flat, course.IsRolled && opening.IsLeft(shell) ? null : outlines.Dequeue(), shell)),
                 .. slots.Select((slot, i) => slot.ToHole(openings.Length + i + 1, flat.From, outlines.Dequeue())),
                 .. ends.SelectMany(end => end.Ports).Select((site, i) => Drilled(openings.Length + slots.Length + i + 1, site, lift, flat, null, shell)),
             ],

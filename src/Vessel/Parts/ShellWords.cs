@@ -50,8 +50,8 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
         return $"{above}  {below}";
     }
 
-    /// <param name="scribed">Whether openings are left to be cut later.</param>
-    public ImmutableArray<string> Notes(Development development, bool scribed)
+    /// <param name="left">Whether openings are left to be cut later.</param>
+    public ImmutableArray<string> Notes(Development development, bool left)
     {
         var size = $"outside {NoteText.Length(Shell.OutsideDiameter)} mm, wall {NoteText.Length(Shell.Wall)} mm, height {NoteText.Length(Shell.Height)} mm";
         return development switch
@@ -77,10 +77,14 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
                 $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at {NoteText.Degrees(Turns.From(Shell.SeamAngle, 0))} deg, root gap {NoteText.Length(Shell.RootGap)} mm.",
                 "Blank on the mean diameter.",
                 .. Rolling(Shell.Rolls, Shell.Rolls.Trim),
-                .. scribed ? new[] { "Openings over a quarter of the diameter are scribed only: cut them when it is rolled." } : [],
+                .. left ? new[] { LeftOpenings } : [],
             ],
         };
     }
+
+    private string LeftOpenings => Shell.LargeHoles == LargeHoles.OnTabs
+        ? $"Openings over a quarter of the diameter hang on tabs {NoteText.Length(TabbedHole.TabWidth(Shell.Wall))} mm wide: roll it, then saw the tabs through and dress them."
+        : "Openings over a quarter of the diameter are scribed only: cut them when it is rolled.";
 
     /// <summary>What the rolls leave flat, and what the seam draws in.</summary>
     /// <param name="trim">Added at each end, mm.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Tests.Support;
@@ -43,7 +44,7 @@ public sealed class DesignLaws
     [MemberData(nameof(Parts))]
     public void Metal_that_stays_flat_or_is_rolled_has_area_times_thickness(string design, string id)
     {
-        var part = Part(design, id);
+        var part = WithoutLeft(design, id);
         var gap = part.Flat?.From is RolledDevelopment rolled ? rolled.Gap * CurveMeasures.Bounds(part.Flat.Cut.Outer).Height : 0;
         if (part.Flat is { Kind: FlatKind.Sheet, From: RolledDevelopment or PlaneDevelopment })
             Near.Relative((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness, part.Volume, 1e-9);
@@ -65,6 +66,15 @@ public sealed class DesignLaws
     public void There_are_parts_of_every_kind() =>
         Assert.Equal(Enum.GetValues<PartKind>().Order(), Repository.Designs
             .SelectMany(path => Built(Path.GetFileName(path)).Parts).Select(part => part.Kind).Distinct().Order());
+
+    /// <summary>With a flat that nothing hangs in until it is rolled.</summary>
+    private static Part WithoutLeft(string design, string id)
+    {
+        if (Part(design, id) is not { Kind: PartKind.Shell } shell || shell.Holes.All(hole => hole.Outline is not null || hole.IsLater))
+            return Part(design, id);
+        var whole = Built(design).Design;
+        return Assembly.Of(whole with { Shell = whole.Shell with { LargeHoles = LargeHoles.BeforeRolling } }).Parts.Single(part => part.Id == id);
+    }
 
     private static Part Part(string design, string id) => Built(design).Parts.Single(part => part.Id == id);
 

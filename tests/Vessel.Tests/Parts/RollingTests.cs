@@ -75,7 +75,7 @@ public sealed class RollingTests
     [InlineData(50.1, true)]
     public void A_large_hole_is_scribed_where_it_is_cut_later(double bore, bool large)
     {
-        var (cut, scribed) = (Blank(Shell, bore), Blank(Shell with { ScribesLargeHoles = true }, bore));
+        var (cut, scribed) = (Blank(Shell, bore), Blank(Shell with { LargeHoles = LargeHoles.AfterRolling }, bore));
         Assert.Single(cut.Flat!.Cut.Holes);
         Assert.Equal(large ? 0 : 1, scribed.Flat!.Cut.Holes.Length);
         Assert.Equal(large, scribed.Holes[0].Outline is null);
@@ -87,10 +87,52 @@ public sealed class RollingTests
             Near.Absolute(CurveMeasures.Length(cut.Flat.Cut.Holes[0]), more, 0.01 * bore);
         else
             Near.Absolute(0, more, 1e-9);
-        ImmutableArray<string> Codes(bool later) =>
-            [.. Compiler.Assess(Assembly.Of(Vessel(Shell with { ScribesLargeHoles = later }, bore))).Select(finding => finding.Code)];
-        Assert.Equal(large, Codes(false).Contains(FindingCodes.LargeHoleBeforeRolling));
-        Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(true));
+        ImmutableArray<string> Codes(LargeHoles when) =>
+            [.. Compiler.Assess(Assembly.Of(Vessel(Shell with { LargeHoles = when }, bore))).Select(finding => finding.Code)];
+        Assert.Equal(large, Codes(LargeHoles.BeforeRolling).Contains(FindingCodes.LargeHoleBeforeRolling));
+        Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(LargeHoles.AfterRolling));
+        Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(LargeHoles.OnTabs));
+    }
+
+    /// <summary>
+    /// Slots lie within the hole, on its outline along their outer sides; what they leave of it are four tabs of 2 x 2 mm, or of 3 on thin sheet.
+    /// </summary>
+    [Theory]
+    [InlineData(60, 2, PortJoint.SetOn, 4)]
+    [InlineData(120, 2, PortJoint.SetIn, 4)]
+    [InlineData(90, 1.2, PortJoint.SetOn, 3)]
+    public void A_large_hole_hangs_on_tabs_while_it_is_rolled(double bore, double wall, PortJoint joint, double tab)
+    {
+        var shell = Designs.Shell(200, wall, 240) with { SeamAngle = 0.4 };
+        var port = Designs.Branch("inlet", bore + 4, 2, new(120, 2, 12, 0.1, 0)) with { Length = 60, Joint = joint, InsideLength = joint == PortJoint.SetIn ? 5 : 0 };
+        Part Of(LargeHoles when) => Assembly.Of(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");
+        var (cut, hanging) = (Of(LargeHoles.BeforeRolling), Of(LargeHoles.OnTabs));
+        var (hole, slots) = (cut.Flat!.Cut.Holes.Single(), hanging.Flat!.Cut.Holes);
+
+        Assert.Equal(4, slots.Length);
+        Assert.Null(hanging.Holes[0].Outline);
+        Assert.Equal(cut.Volume, hanging.Volume);
+        var round = LoopPath.Of(hole);
+        List<Point2> outline = [.. Enumerable.Range(0, 20_000).Select(i => round.At(round.Domain.At(i / 20_000.0)))];
+        double Off(Point2 at) => outline.Min(p => (p - at).Length);
+        var centre = 0.25 * slots.Aggregate(default(Point2), (sum, slot) => sum + slot.Edges[0].At(slot.Edges[0].Domain.At(0.5)));
+        foreach (var slot in slots)
+        {
+            // The way round that the hole itself has.
+            Assert.True(CurveMeasures.Area(slot) * CurveMeasures.Area(hole) > 0);
+            foreach (var share in new[] { 0, 0.3, 0.7, 1 })
+            {
+                var (outer, inner) = (slot.Edges[0].At(slot.Edges[0].Domain.At(share)), slot.Edges[2].At(slot.Edges[2].Domain.At(1 - share)));
+                // The outline is sampled every few hundredths of a millimetre.
+                Assert.InRange(Off(outer), 0, 0.02);
+                Assert.True((inner - centre).Length < (outer - centre).Length);
+                Assert.InRange(Off(inner), 0.9 * Math.Max(2, 0.4 * wall), 2 * Math.Max(2, 0.4 * wall));
+            }
+        }
+
+        var left = CurveMeasures.Length(hole) - slots.Sum(slot => CurveMeasures.Length(slot.Edges[0]));
+        // A tab's width is told by the speed at its middle.
+        Near.Absolute(4 * tab, left, 0.02 * 4 * tab);
     }
 
     /// <summary>196 mm inside; of a frustum the narrow end counts: 130 less two level walls, 2 / cos (atan (35 / 240)).</summary>

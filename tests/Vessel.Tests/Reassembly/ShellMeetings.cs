@@ -99,7 +99,22 @@ internal static class ShellMeetings
         {
             var axis = Axis(course, site.Port.Place);
             double From(Vector3 p) => (p - axis.Origin).Across(axis.Way).Length;
-            var hole = left.MinBy(loop => loop.Average(at => (shell.InVessel(at, 0) - axis.Origin).Length));
+            ImmutableArray<Point2> Nearest() => left.MinBy(loop => loop.Average(at => (shell.InVessel(at, 0) - axis.Origin).Length));
+            // Over a quarter of the diameter.
+            if (course is { IsRolled: true, Shell.LargeHoles: LargeHoles.OnTabs } && 2 * site.OpeningRadius > 0.25 * 2 * course.Low)
+            {
+                for (var slots = 4; slots > 0; slots--)
+                {
+                    var slot = Nearest();
+                    left.Remove(slot);
+                    // Within the hole, its outer side on it.
+                    yield return new($"slot of the hole for {site.Port.Name}", Math.Abs(slot.Max(at => From(shell.InVessel(at, 0))) - site.OpeningRadius), shell.Allowed * Stretch(course));
+                }
+
+                continue;
+            }
+
+            var hole = Nearest();
             left.Remove(hole);
             var drilled = !course.IsRolled || site.Port.Joint == PortJoint.SetOn;
             if (drilled)

@@ -64,9 +64,9 @@ internal static class ShellKeys
         {
             Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
-        new("large_holes", KeyKind.Choice, "When holes over a quarter of the diameter are cut; till then they are scribed")
+        new("large_holes", KeyKind.Choice, "When holes over a quarter of the diameter are cut: before, but for tabs, or scribed and cut after")
         {
-            Choices = ["before_rolling", "after_rolling"], Default = "before_rolling", AppliesWhen = new("made_from", "sheet"),
+            Choices = ["before_rolling", "on_tabs", "after_rolling"], Default = "before_rolling", AppliesWhen = new("made_from", "sheet"),
         },
         CommonKeys.Material,
     ])

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
+using Vessel.Parts;
 
 namespace Vessel.Export.Dxf;
 
@@ -11,8 +12,6 @@ internal static class CutFrame
 {
     private const double LeastTab = 1;
     private const double MostTab = 2;
-    private const double LeastSlot = 2;
-    private const double SlotShare = 0.4;
     private const double LeastBand = 8;
     private const double BandShare = 3;
 
@@ -24,7 +23,7 @@ internal static class CutFrame
     /// <param name="thickness">Of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>
     public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
-        Chain(fitted.Outer), Math.Max(LeastSlot, SlotShare * thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
+        Chain(fitted.Outer), TabbedHole.SlotWidth(thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
 
     /// <summary>A circle in two halves.</summary>
     private static ImmutableArray<Bulge> Chain(FittedOutline outline) => outline.Fit?.Vertices

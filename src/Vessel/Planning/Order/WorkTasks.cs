@@ -161,7 +161,7 @@ internal static class WorkTasks
         {
             PartKind.Shell or PartKind.Skirt or PartKind.Sleeve => part.Stock.Form == "tube"
                 ? $"saw {part.Name} from tube{wrapped}, deburr"
-                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut its scribed openings" : "")}",
+                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
             PartKind.Branch => IsCoped(part)
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
