@@ -43,6 +43,7 @@ internal static class GoreFlat
             $"Left straight across, the middle lies {NoteText.Length(flat.FlatInside)} mm inside the {round} and the sides {NoteText.Length(flat.FlatOutside)} mm outside "
             + $"(1 - cos(180 deg / {count}) = {NoteText.Percent(flat.RadialError)} %).",
             "Fit all gores before tacking; trim the sides to close.",
+            "The solid is drawn round, as dished; gores that are only bent make a faceted head.",
         ];
     }
 }

@@ -171,5 +171,8 @@ internal static class PartJson
         json.Put("closed", true);
         json.Put("genus", built.Part.Solid.Genus);
         json.Put("chord_mm", built.Chord);
+        // A gore that is only bent would make a faceted head.
+        if (built.Part.Kind is PartKind.Gore or PartKind.Crown)
+            json.Put("drawn", "round");
     }
 }

@@ -81,7 +81,8 @@ public static class SummarySchema
             ("triangles", Count("Facets")),
             ("closed", Flag("Always true")),
             ("genus", Count("Handles")),
-            ("chord_mm", Number("Greatest deviation")))));
+            ("chord_mm", Number("Greatest deviation")),
+            ("drawn?", Choice("Gore and polar cap: as dished, or as bent only", "round", "faceted")))));
 
     private static JsonObject Fit() => Object("Whether one part goes into another",
         ("name", Text("In words")),
