@@ -56,10 +56,12 @@ internal static class DesignBuilder
             : section.Number("inside_diameter") + (2 * wall);
         // Whether there is a seam is not known while made_from is at fault.
         var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
-        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), Form(section.Text("made_from")), seam, section.Number("root_gap"))
+        var form = Form(section.Text("made_from"));
+        var sheets = Sheets(section, "sheets", form);
+        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), form, seam, section.Number("root_gap"))
         {
             Rolls = workshop.Rolls,
-            Sheets = Sheets(section, "sheets", Form(section.Text("made_from"))),
+            Sheets = sheets,
             LargeHoles = section.Text("large_holes") switch
             {
                 "after_rolling" => LargeHoles.AfterRolling,
@@ -67,7 +69,7 @@ internal static class DesignBuilder
                 _ => LargeHoles.BeforeRolling,
             },
             TopDiameter = section.Given.Contains("top_diameter") ? section.Number("top_diameter") : null,
-            Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, new(seam, Sheets(section, "sheets", Form(section.Text("made_from"))))) : null,
+            Reducer = section.Child("reducer") is { } reducer ? Reducer(reducer, section, new(seam, sheets)) : null,
         };
     }
 

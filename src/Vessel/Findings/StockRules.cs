@@ -13,8 +13,10 @@ internal static class StockRules
     {
         var (design, stock) = (assembly.Design, assembly.Design.Shop.Stock);
         var sheet = NestSheet.Of(stock);
-        foreach (var part in assembly.Parts.Where(part => Nest.IsCutFromSheet(part) && !ShelfNest.IsHeld(NestPiece.Of(part), sheet)))
+        foreach (var (part, piece) in assembly.Parts.Where(Nest.IsCutFromSheet).Select(part => (part, NestPiece.Of(part))))
         {
+            if (ShelfNest.IsHeld(piece, sheet))
+                continue;
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
             var remedy = Divided(part, design, sheet) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
@@ -24,7 +26,7 @@ internal static class StockRules
                 Severity.Warning,
                 [part.Id],
                 $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
-                + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(NestPiece.Of(part).Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
+                + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
                 + $"{remedy}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
                 [new("length", length, sheet.FreeLength, "mm"), new("width", wide, sheet.FreeWidth, "mm")],
                 design.PlaceOf(part.Path));
