@@ -21,6 +21,9 @@ public sealed record Assembly(
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
 
+    /// <summary>The metals on either side of a weld and the filler between them.</summary>
+    public JointMetals MetalsOf(Joint joint) => JointMetals.Of(joint, Parts, Design);
+
     public static Assembly Of(VesselDesign design)
     {
         var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();

@@ -35,7 +35,7 @@ internal static class BracketBuilder
             section.Has("ears") ? section.Number("height") : double.NaN,
             section.Number("stand_off"),
             section.Text("ears") == "ends" ? BracketEars.Ends : BracketEars.Sides,
-            section.NumberOr("inside_radius", thickness),
+            section.NumberOr("inside_radius", thickness > 0 ? Math.Max(thickness, BendRadii.Least(metal, thickness).Value) : double.NaN),
             section.NumberOr("k", shop.BendLines[metal.Family]),
             Bolts(section));
     }

@@ -58,7 +58,7 @@ internal static class DesignBuilder
         var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
         var form = Form(section.Text("made_from"));
         var sheets = Sheets(section, "sheets", form);
-        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), form, seam, section.Number("root_gap"))
+        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), form, seam, form == StockForm.Tube ? 0 : section.NumberOr("root_gap", Bevel.UsualGap(wall)))
         {
             Rolls = workshop.Rolls,
             Sheets = sheets,
@@ -90,7 +90,7 @@ internal static class DesignBuilder
             section.Number("length"),
             section.Number("diameter"),
             seam,
-            section.Number("root_gap"),
+            section.NumberOr("root_gap", Bevel.UsualGap(shell.Number("wall"))),
             above,
             Turns.From(section.NumberOr("above_seam_angle", new SheetSeams(seam, sheets).Between(aboveSheets)), 0))
         {

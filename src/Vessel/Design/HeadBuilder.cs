@@ -1,4 +1,5 @@
 using Vessel.Geometry;
+using Vessel.Stock;
 
 namespace Vessel.Design;
 
@@ -70,7 +71,7 @@ internal static class HeadBuilder
         var usual = shell.Seams.Between(segments);
         return new(
             section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
-            Turns.From(section.NumberOr("seam_angle", usual), 0), section.Number("root_gap"))
+            Turns.From(section.NumberOr("seam_angle", usual), 0), section.NumberOr("root_gap", Bevel.UsualGap(Wall(section, shell))))
         {
             Segments = segments,
         };

@@ -102,16 +102,12 @@ public sealed record Build(
     public static Build Of(Plan plan, ImmutableArray<Finding> findings, BuildOptions options)
     {
         var assembly = plan.Assembly;
-        var materials = assembly.Parts.ToDictionary(part => part.Id, part => part.Material);
         ImmutableArray<BuiltPart> parts =
             [.. assembly.Parts.AsParallel().AsOrdered().Select(part => BuiltPart.Of(part, options))];
         return new(
             assembly,
             parts,
-            [
-                .. assembly.Welds.Select(weld => (
-                    weld, WeldCost.Of(weld, materials[weld.Joint.Between[0]], materials[weld.Joint.Between[1]], assembly.Design))),
-            ],
+            [.. assembly.Welds.Select(weld => (weld, WeldCost.Of(weld, assembly.MetalsOf(weld.Joint), assembly.Design)))],
             findings,
             options,
             plan);

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Planning;
+using Vessel.Stock;
 
 namespace Vessel.Export;
 
@@ -14,7 +15,7 @@ internal static class WeldsCsv
         "number", "weld", "kind", "length_mm", "throat_mm", "leg_min_mm", "leg_max_mm", "angle_min_deg", "angle_max_deg",
         "gap_normal_mm", "gap_axial_mm", "deposit_mm3", "filler", "filler_g", "filler_high_g", "rod_mm", "rods", "rods_high",
         "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min", "passes", "preparation", "least_leg_mm",
-        "tungsten_mm", "cup", "amps_low", "amps_high", "gas_l_per_min", "volts", "heat_kj_per_mm", "strength_n_per_mm", "purge",
+        "current", "tungsten_mm", "cup", "amps_low", "amps_high", "gas", "gas_l_per_min", "volts_low", "volts_high", "heat_kj_per_mm", "shear_n_per_mm", "pull_n_per_mm", "weakest", "purge",
         "free_share", "reached_share", "notes",
     ];
 
@@ -48,8 +49,10 @@ internal static class WeldsCsv
 
     private static CsvCell[] Procedure(WeldProcedure weld, TorchAccess access) =>
     [
-        weld.Passes, weld.Preparation, weld.LeastLeg, weld.Tungsten.Diameter, weld.Tungsten.Cup,
-        Math.Round(weld.Settings.Low), Math.Round(weld.Settings.High), Math.Round(weld.Settings.Gas, 1), Math.Round(weld.Volts, 1), weld.HeatInput.Likely, weld.Strength.Value,
+        weld.Passes, weld.Preparation, weld.LeastLeg, weld.Current.Short(), weld.Tungsten?.Diameter, weld.Tungsten?.Cup,
+        Math.Round(weld.Settings.Low), Math.Round(weld.Settings.High), weld.Settings.GasName, Math.Round(weld.Settings.Gas, 1),
+        Math.Round(weld.Volts.Low, 1), Math.Round(weld.Volts.High, 1), weld.HeatInput.Likely,
+        weld.Strength.Shear.Value, weld.Strength.Pull.Value, weld.Strength.Shear.By,
         weld.Purged ? "argon" : null, access.FreeShare, access.ReachedShare, string.Join("; ", weld.Notes),
     ];
 
@@ -62,7 +65,7 @@ internal static class WeldsCsv
             welds.Sum(weld => weld.Figures.Deposit), default, totals.FillerMass.Likely, totals.FillerMass.High, default,
             totals.Rods.Likely, totals.Rods.High, default, totals.ArcMinutes,
             totals.JobMinutes.Low, totals.JobMinutes.Likely, totals.JobMinutes.High,
-            .. Enumerable.Repeat(default(CsvCell), 15),
+            .. Enumerable.Repeat(default(CsvCell), 20),
         ];
     }
 }

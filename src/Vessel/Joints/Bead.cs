@@ -29,7 +29,7 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
     }
 
     /// <summary>
-    /// Butt: gap times wall, the bevel of a thick one, and two thirds of width times height for cap and, where melted through, root. The
+    /// Butt: the wider of the drawn and the held gap times wall, the bevel of a thick one, and two thirds of width times height for cap and, where melted through, root. The
     /// metal lies on the root line as near as it matters.
     /// </summary>
     private static Bead Edge(Joint joint, Station at)
@@ -38,6 +38,6 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
         var cap = 2.0 / 3 * CapWidth * CapHeight * square;
         var root = joint.Kind == JointKind.Butt ? 2.0 / 3 * RootWidth * RootHeight * square : 0;
         var bevel = joint.Vee > 0 ? joint.Vee : EdgePreparation.Area(joint.Kind, joint.Wall);
-        return new(0, (joint.Throat * at.GapNormal) + bevel + cap + root, Vector3.Zero);
+        return new(0, (joint.Throat * Math.Max(at.GapNormal, joint.HeldOpen)) + bevel + cap + root, Vector3.Zero);
     }
 }

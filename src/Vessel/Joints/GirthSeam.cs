@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Stock;
 
 namespace Vessel.Joints;
 
@@ -23,6 +24,9 @@ internal static class GirthSeam
             Ring.Along(above.Low, above.Start, host, part, 0, host.AirTo(part, 1)),
             above.Wall,
             above.Wall,
-            path);
+            path)
+        {
+            HeldOpen = Bevel.UsualGap(above.Wall),
+        };
     }
 }

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Stock;
 
 namespace Vessel.Joints;
 
@@ -31,6 +32,7 @@ internal static class HeadJoint
             wall,
             head.Path)
         {
+            HeldOpen = kind == JointKind.Butt ? Bevel.UsualGap(wall) : 0,
             Vee = head is ConeHead cone ? wall * wall * Math.Tan(cone.HalfAngle / 2) : 0,
         };
     }

@@ -68,6 +68,9 @@ public sealed record Joint(
     /// <summary>Section of the V that square edges leave open where they meet at an angle, mm2.</summary>
     public double Vee { get; init; }
 
+    /// <summary>How far the edges are held apart when they are tacked, where they touch as drawn and are bevelled, mm.</summary>
+    public double HeldOpen { get; init; }
+
     /// <summary>The runs, or the whole path.</summary>
     public ImmutableArray<Interval> Welded => Runs.IsEmpty ? [Domain] : Runs;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Stock;
 
 namespace Vessel.Joints;
 
@@ -24,7 +25,10 @@ internal static class MitreSeam
             phi => At(site.Port, elbow, legs[i], legs[i + 1], phi),
             site.Port.Wall,
             site.Port.Wall,
-            WeldNumbers.Mitre(elbow, i)));
+            WeldNumbers.Mitre(elbow, i))
+        {
+            HeldOpen = Bevel.UsualGap(site.Port.Wall),
+        });
     }
 
     /// <param name="phi">Round the tube, as in the port's frame: both pieces have their lines at equal angles.</param>

@@ -7,7 +7,7 @@ namespace Vessel.Joints;
 
 /// <summary>Every place where one part is to go into another with a given clearance.</summary>
 /// <remarks>
-/// Sheet is taken as cut by laser; tubes, holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is
+/// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is
 /// as far off as its blank's length divided by pi; that the rolls leave it round is the welder's affair.
 /// </remarks>
 public static class SlipFits
@@ -28,7 +28,7 @@ public static class SlipFits
         var name = Names.Of(end);
         yield return new(
             $"{name} in shell", Joint.Sides(Names.ShellParts(end, vessel), [name]), 2 * lid.Clearance,
-            [ShellBore(vessel.Shell.AtEnd(end)), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
+            [.. ShellBore(vessel.Shell.AtEnd(end)), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
     }
 
     private static SlipFit Port(PortSite site, VesselDesign vessel)
@@ -40,7 +40,7 @@ public static class SlipFits
             $"{port.Name} in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
             [
                 drilled ? Shop($"hole in {Names.Of(port.Host)}", hole) : Laser($"hole in {Names.Of(port.Host)}", hole, site.HostWall),
-                Shop($"{port.Name}'s outside", port.OutsideDiameter),
+                port.Thread is null ? Tube($"{port.Name}'s outside", port.OutsideDiameter, port.Material) : Shop($"{port.Name}'s outside, turned", port.OutsideDiameter),
             ],
             $"{port.Path}.clearance");
     }
@@ -52,7 +52,7 @@ public static class SlipFits
             $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             2 * disc.Clearance,
             [
-                sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : Shop($"{sleeve.Name}'s bore", 2 * sleeve.InnerRadius),
+                .. sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : TubeBore(sleeve.Name, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Material),
                 Laser($"{disc.Name}'s diameter", disc.OutsideDiameter, disc.Thickness),
             ],
             $"{disc.Path}.clearance");
@@ -65,19 +65,30 @@ public static class SlipFits
             $"{outlet.Name} in {cap.Name}", [CapParts.Ids(cap).Plate, Slug.Of(outlet.Name)], 2 * cap.Clearance,
             [
                 Laser($"hole in {cap.Name}", outlet.OutsideDiameter + (2 * cap.Clearance), cap.Wall),
-                Shop($"{outlet.Name}'s outside", outlet.OutsideDiameter),
+                Tube($"{outlet.Name}'s outside", outlet.OutsideDiameter, outlet.Material),
             ],
             $"{cap.Path}.clearance");
     }
 
-    private static FitShare ShellBore(ShellDesign shell)
+    private static ImmutableArray<FitShare> ShellBore(ShellDesign shell)
     {
         var bore = 2 * shell.InnerRadius;
         if (shell.MadeFrom == StockForm.Tube)
-            return Shop("shell's bore", bore);
+            return TubeBore("shell", 2 * shell.OuterRadius, shell.Wall, shell.Material);
         var blank = (Math.Tau * shell.MidRadius) - shell.RootGap;
-        return new(
-            "shell's bore, by its blank's length", bore, CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource);
+        return [new("shell's bore, by its blank's length", bore, CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource)];
+    }
+
+    private static ImmutableArray<FitShare> TubeBore(string name, double outside, double wall, Material material)
+    {
+        var byWall = TubeTolerances.BoreByWall(wall);
+        return [Tube($"{name}'s outside", outside, material), new($"{name}'s wall, twice", 2 * wall, byWall.Value, byWall.Source)];
+    }
+
+    private static FitShare Tube(string what, double size, Material material)
+    {
+        var off = TubeTolerances.Outside(material.Family, size);
+        return new(what, size, off.Value, off.Source);
     }
 
     private static FitShare Laser(string what, double size, double thickness) =>

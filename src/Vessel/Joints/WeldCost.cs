@@ -19,14 +19,13 @@ public sealed record WeldCost(
     /// </summary>
     private const double ConvexityShare = 0.189;
 
-    public static WeldCost Of(WeldFigures weld, Material host, Material part, VesselDesign design)
+    public static WeldCost Of(WeldFigures weld, JointMetals metals, VesselDesign design)
     {
         var shop = design.Shop.Welding;
-        var (filler, why) = Fillers.Between(host, part, new(design.Flow.Temperature, design.Finish == Finish.Anodised))
-            ?? throw new ArgumentException($"no filler joins {host.Name} to {part.Name}");
+        var (filler, why) = (metals.Filler, metals.FillerWhy);
         var rod = Stock.Rods.RecommendedFor(weld.Joint.Wall) with { Length = shop.RodLength };
         var travel = TigTables.Travel(
-            host.Family, weld.Joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt, weld.Joint.Wall);
+            metals.Host.Family, weld.Joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt, weld.Joint.Wall);
         var passes = WeldPasses.Of(weld);
         var likely = weld.Deposit * filler.Density / 1000 / Stock.Rods.DepositEfficiency.Value;
         var basis = string.Create(

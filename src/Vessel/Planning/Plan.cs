@@ -41,7 +41,7 @@ public sealed record Plan(
         ImmutableArray<WeldProcedure> welds =
         [
             .. assembly.Welds.Select(weld => WeldProcedure.Of(
-                weld, parts[weld.Joint.Between[0]], parts[weld.Joint.Between[1]], assembly.Design)),
+                weld, assembly.MetalsOf(weld.Joint), parts[weld.Joint.Between[0]], parts[weld.Joint.Between[1]], assembly.Design)),
         ];
         var order = WorkOrder.Of(assembly.Design, assembly.Sites, assembly.Parts, [.. assembly.Welds.Select(weld => weld.Joint)]);
         var purge = Purge.Of(assembly);

@@ -11,15 +11,36 @@ internal static class WeldNotes
     /// <summary>From this wall on mild steel is preheated, mm: AWS D1.1, from memory.</summary>
     private const double ThickSteel = 19;
 
+    /// <summary>Hottest that thick aluminium may get between passes, degrees Celsius. Common practice.</summary>
+    private const double HottestAluminium = 120;
+
+    /// <summary>Temperature below which the metal beside a weld has to be before the next, degrees Celsius.</summary>
+    public static double CoolBelow(MaterialFamily family, double wall) =>
+        family == MaterialFamily.Aluminium && wall >= ThickAluminium ? HottestAluminium : Thermal.Of(family).CoolBelow;
+
     public static string Heat(MaterialFamily family, double wall) => family switch
     {
-        MaterialFamily.Aluminium when wall >= ThickAluminium =>
-            "preheat to 90 degC and never above 120: more softens a 6xxx alloy (common practice, no source)",
-        MaterialFamily.Aluminium => "no preheat; let it cool below 60 degC between seams (common practice, no source)",
-        MaterialFamily.Stainless => "no preheat; below 150 degC between passes and seams (common practice, no source)",
+        MaterialFamily.Aluminium when wall >= ThickAluminium => FormattableString.Invariant(
+            $"preheat to 90 degC and never above {HottestAluminium:0}: more softens a 6xxx alloy (common practice, no source)"),
+        MaterialFamily.Aluminium => FormattableString.Invariant(
+            $"no preheat; below {CoolBelow(family, wall):0} degC before the next seam (common practice, no source)"),
+        MaterialFamily.Stainless => FormattableString.Invariant(
+            $"no preheat; below {CoolBelow(family, wall):0} degC before the next pass or seam (common practice, no source)"),
         _ when wall > ThickSteel => "preheat to 65 degC (AWS D1.1, from memory)",
-        _ => "no preheat above 0 degC; dry it, and warm it to the hand below 10 (AWS D1.1, from memory)",
+        _ => "no preheat above 0 degC; dry it, and warm it to 20 degC where it is below 10 (AWS D1.1, from memory)",
     };
+
+    /// <summary>What a setting asks of torch and gas beyond the usual; null for nothing.</summary>
+    public static string? Machine(TigRow settings)
+    {
+        var torch = settings.High > Tungstens.AirCooled
+            ? FormattableString.Invariant($"up to {settings.High:0} A: a water-cooled torch (one cooled by air stops at about {Tungstens.AirCooled:0} A: common practice, no source) and a machine that gives it")
+            : null;
+        var gas = settings.HasHelium
+            ? "the amps are the table's for argon with helium, which does not say how much (25 to 75 %: common practice, no source); on argon alone preheat, or expect more amps"
+            : null;
+        return torch is null ? gas : gas is null ? torch : $"{torch}; {gas}";
+    }
 
     public static string Distortion(WeldRole role) => role switch
     {

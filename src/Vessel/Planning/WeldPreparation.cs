@@ -1,14 +1,12 @@
 using System.Globalization;
 using Vessel.Joints;
+using Vessel.Stock;
 
 namespace Vessel.Planning;
 
 /// <summary>What is done to the edges before they are tacked.</summary>
 internal static class WeldPreparation
 {
-    /// <summary>Root opening of a bevelled edge, mm: the example of a V in weld tables. Common practice.</summary>
-    private const double BevelGap = 1.6;
-
     /// <param name="aim">Root opening to aim for, as a share of the wall.</param>
     public static string Of(WeldFigures weld, double aim)
     {
@@ -17,8 +15,10 @@ internal static class WeldPreparation
         var isTight = gap == "0";
         if (EdgePreparation.IsBevelled(joint.Kind, joint.Wall))
         {
-            return $"bevel to a V of 60 deg, root face {Text(EdgePreparation.RootFace)} mm, gap {Text(BevelGap)} mm; "
-                + $"as drawn the gap is {gap} mm";
+            var held = joint.HeldOpen > weld.GapNormal
+                ? $"gap {Text(joint.HeldOpen)} mm; the sizes as drawn have {(isTight ? "none" : $"{gap} mm")}, so that it comes out longer by the rest, less what the weld draws in"
+                : isTight ? "edges that touch" : $"gap {gap} mm";
+            return $"bevel to a V of 60 deg, root face {Text(Bevel.RootFace)} mm, {held}";
         }
 
         if (joint.Kind == JointKind.Fillet)

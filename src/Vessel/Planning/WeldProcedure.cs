@@ -10,11 +10,14 @@ namespace Vessel.Planning;
 /// <param name="Preparation">Of the edges, in words with the gap.</param>
 /// <param name="LeastLeg">Published least leg, mm; null where none is published for the metal and wall.</param>
 /// <param name="FillerMass">Grams.</param>
+/// <param name="Current">Alternating, or direct with the electrode negative.</param>
+/// <param name="Tungsten">Null where no electrode of the table carries the amps.</param>
 /// <param name="Settings">Amps and gas, with their source.</param>
-/// <param name="Volts">At the middle of the amps.</param>
+/// <param name="Volts">Of the arc, by the low and the high amps.</param>
 /// <param name="HeatInput">kJ/mm of each pass, by the low, middle and high amps.</param>
-/// <param name="Strength">What a millimetre of the weld may carry in shear on its throat, N/mm, with its basis.</param>
+/// <param name="Strength">What a millimetre of the weld may carry.</param>
 /// <param name="Purged">Whether the root side is flooded with argon.</param>
+/// <param name="CoolBelow">Temperature below which it has to be before the next, degrees Celsius; null where it is by then.</param>
 /// <param name="Notes">Preheat, interpass, distortion: one line each.</param>
 public sealed record WeldProcedure(
     WeldFigures Weld,
@@ -25,13 +28,15 @@ public sealed record WeldProcedure(
     Filler Filler,
     Estimate FillerMass,
     Rod Rod,
-    Tungsten Tungsten,
+    WeldingCurrent Current,
+    Tungsten? Tungsten,
     TigRow Settings,
-    double Volts,
+    (double Low, double High) Volts,
     Datum Travel,
     Estimate HeatInput,
-    Datum Strength,
+    WeldStrength Strength,
     bool Purged,
+    double? CoolBelow,
     ImmutableArray<string> Notes)
 {
     public Joint Joint => Weld.Joint;
@@ -39,36 +44,43 @@ public sealed record WeldProcedure(
     /// <summary>Middle of the table's amps.</summary>
     public double Amps => (Settings.Low + Settings.High) / 2;
 
-    public static WeldProcedure Of(WeldFigures weld, Part host, Part part, VesselDesign design)
+    public static WeldProcedure Of(WeldFigures weld, JointMetals metals, Part host, Part part, VesselDesign design)
     {
         var joint = weld.Joint;
         var role = WeldRoles.Of(joint, design);
-        var cost = WeldCost.Of(weld, host.Material, part.Material, design);
-        var family = host.Material.Family;
+        var cost = WeldCost.Of(weld, metals, design);
+        var family = metals.Host.Family;
         var form = joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt;
-        var settings = TigSettings.At(family, form, joint.Wall);
-        var amps = (settings.Low + settings.High) / 2;
-        var stress = ThroatStrength.Of(cost.Filler);
+        var (settings, current) = (TigSettings.At(family, form, joint.Wall), WeldingCurrents.Of(family));
+        var volts = (Low: ArcHeat.Volts(settings.Low, current).Low, High: ArcHeat.Volts(settings.High, current).High);
+        var (amps, passes) = ((settings.Low + settings.High) / 2, WeldPasses.Of(weld));
+        var heat = new Estimate(
+            ArcHeat.Input(volts.Low, settings.Low, cost.Travel.Value),
+            ArcHeat.Input((volts.Low + volts.High) / 2, amps, cost.Travel.Value),
+            ArcHeat.Input(volts.High, settings.High, cost.Travel.Value),
+            ArcHeat.Source(current));
+        var (coolBelow, fitUp) = (WeldNotes.CoolBelow(family, joint.Wall), design.Shop.Rates[HandRates.FitUp.Name].Low);
+        var after = WeldHeat.After(weld, Thermal.Of(family), heat.Likely, passes, cost.Travel.Value, fitUp, host, part);
         return new(
             weld,
             role,
             WeldPreparation.Of(weld, design.Shop.Welding.GapAim),
-            LeastFillet.Leg(family, Math.Min(host.Thickness, part.Thickness), Math.Max(host.Thickness, part.Thickness)),
-            WeldPasses.Of(weld),
+            LeastFillet.Leg(family, Math.Min(host.Thickness, part.Thickness)),
+            passes,
             cost.Filler,
             cost.FillerMass,
             cost.Rod,
-            Tungstens.For(amps, family == MaterialFamily.Aluminium),
+            current,
+            Tungstens.For(settings.Low, settings.High, current),
             settings,
-            ArcHeat.Volts(amps),
+            volts,
             cost.Travel,
-            new(
-                ArcHeat.Input(settings.Low, cost.Travel.Value),
-                ArcHeat.Input(amps, cost.Travel.Value),
-                ArcHeat.Input(settings.High, cost.Travel.Value),
-                ArcHeat.Source),
-            new(stress.Value * joint.Throat, stress.Source),
+            heat,
+            metals.StrengthOf(joint),
             family == MaterialFamily.Stainless && role.IsWall(),
-            [.. cost.FillerWhy is { } why ? new[] { why } : [], WeldNotes.Heat(family, joint.Wall), WeldNotes.Distortion(role)]);
+            after > coolBelow ? coolBelow : null,
+            [
+                .. new[] { cost.FillerWhy, WeldNotes.Heat(family, joint.Wall), WeldNotes.Machine(settings), WeldNotes.Distortion(role) }.OfType<string>(),
+            ]);
     }
 }

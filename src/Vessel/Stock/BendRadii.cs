@@ -16,6 +16,11 @@ public static class BendRadii
 
     private const string Practice = "common practice, no source: one thickness";
 
+    private const string BendTest =
+        "ASTM A480 bend test of annealed austenitic sheet: over 1 t to 3/8 in (from memory), over 2 t to 1 in";
+
+    private const double BendTestOfOne = 3 * Inch / 8;
+
     private static readonly ImmutableArray<double> _fractions = [Inch / 32, Inch / 16, Inch / 8, Inch * 3 / 16, Inch / 4];
 
     private static readonly ImmutableArray<double> _decimals = [0.040 * Inch, 0.063 * Inch, 0.090 * Inch, 0.125 * Inch];
@@ -29,8 +34,6 @@ public static class BendRadii
         new("aluminium 6061-T4", _fractions, [0, 1, 1.5, 2.5, 3], Association),
         new("aluminium 3003-H14", _fractions, [0, 0, 1, 1, 1.5], $"{Association}; row of 1100-H14, taken for 3003-H14 from memory"),
         new("mild steel", _decimals, Multiples(0.094, 0.094, 0.125, 0.188), $"{InchTable}, 1020/1025 steel"),
-        // The fourth row says that 1/8 in is not recommended at all; the ratio of the third stands for it.
-        new("stainless 304", _decimals[..3], Multiples(0.094, 0.125, 0.188), $"{InchTable}, 304"),
     ];
 
     private static readonly Row _soft =
@@ -43,12 +46,14 @@ public static class BendRadii
     /// </summary>
     public static Datum Least(Material material, double thickness)
     {
+        // Annealed, as it is sold; older shop tables for aircraft ask for 2 t.
+        if (material.Family == MaterialFamily.Stainless)
+            return new((thickness > BendTestOfOne ? 2 : 1) * thickness, BendTest);
         var name = material.Name switch
         {
             "aluminium 6061" => "aluminium 6061-T6",
             "aluminium 5052" => "aluminium 5052-H32",
             "aluminium 3003" => "aluminium 3003-H14",
-            "stainless 304L" => "stainless 304",
             var other => other,
         };
         var row = _rows.FirstOrDefault(r => r.Name == name) ?? (name.EndsWith("-O", StringComparison.Ordinal) ? _soft : null);

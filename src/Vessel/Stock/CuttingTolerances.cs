@@ -30,7 +30,7 @@ public static class CuttingTolerances
         return Math.Max(1, thickness / _laser[^1].Thickness) * Off(dimension, _laserSizes, row.Off);
     }
 
-    /// <summary>Sawn, drilled, turned or bought.</summary>
+    /// <summary>Sawn, drilled or turned; of a bought tube see <see cref="TubeTolerances"/>.</summary>
     public static double Shop(double dimension) => Off(dimension, _shopSizes, _shop);
 
     /// <summary>Rows of both tables for <c>stock</c>.</summary>

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>
-/// Sheet gauges. One number means three thicknesses: aluminium goes by Brown and Sharpe, mild steel by the
-/// Manufacturers' Standard Gauge, stainless by the old United States Standard.
+/// Gauges. One number means four thicknesses: aluminium sheet goes by Brown and Sharpe, mild steel sheet by the
+/// Manufacturers' Standard Gauge, stainless sheet by the old United States Standard, the wall of a tube by the Birmingham wire gauge.
 /// </summary>
 public static class Gauges
 {
@@ -22,11 +22,17 @@ public static class Gauges
     private static readonly ImmutableArray<double> _stainless =
         [0.1719, 0.1406, 0.1250, 0.1094, 0.0937, 0.0781, 0.0625, 0.0500, 0.0375, 0.0312, 0.0250];
 
-    /// <summary>Thickness of that gauge in that metal, mm; null for a number outside the table.</summary>
+    private static readonly ImmutableArray<double> _birmingham =
+        [0.165, 0.134, 0.120, 0.109, 0.095, 0.083, 0.065, 0.049, 0.035, 0.028, 0.022];
+
+    /// <summary>Wall of a tube of that gauge, of whatever metal, mm; null for a number outside the table.</summary>
+    public static Datum? TubeWall(double gauge) =>
+        Row(gauge) is { } row ? new(_birmingham[row] * Inch, "Birmingham wire gauge, as tube is sold by: from memory, published to 0.001 in") : null;
+
+    /// <summary>Thickness of a sheet of that gauge in that metal, mm; null for a number outside the table.</summary>
     public static Datum? Thickness(MaterialFamily family, double gauge)
     {
-        var row = Numbers.IndexOf((int)gauge);
-        if (row < 0 || gauge != (int)gauge)
+        if (Row(gauge) is not { } row)
             return null;
         return family switch
         {
@@ -34,7 +40,10 @@ public static class Gauges
             MaterialFamily.MildSteel => new(
                 _mildSteel[row] * Inch, "Manufacturers' Standard Gauge for steel sheet, published to 0.0001 in"),
             _ => new(
-                _stainless[row] * Inch, "United States Standard gauge as used for stainless, published to 0.0001 in"),
+                _stainless[row] * Inch,
+                "old United States Standard gauge, published to 0.0001 in; dealers' stainless gauges differ by some hundredths of a mm: measure it"),
         };
     }
+
+    private static int? Row(double gauge) => Numbers.IndexOf((int)gauge) is >= 0 and var row && gauge == (int)gauge ? row : null;
 }

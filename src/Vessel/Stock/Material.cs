@@ -28,4 +28,8 @@ public sealed record Filler(string Name, double Density, string Source);
 /// <param name="Bore">Through bore of the usual male fitting, mm; null where no figure is known.</param>
 /// <param name="Source">Where the figures come from, in words for the report.</param>
 public sealed record ThreadSize(
-    string Name, string Thread, double MajorDiameter, double TapDrill, double? Bore, string Source);
+    string Name, string Thread, double MajorDiameter, double TapDrill, double? Bore, string Source)
+{
+    /// <summary>It seals by its own taper, without a face.</summary>
+    public bool IsTaper { get; init; }
+}

@@ -20,7 +20,8 @@ public sealed record StockTable(
             .. from gauge in Gauges.Numbers
                from family in Enum.GetValues<MaterialFamily>()
                let thickness = Gauges.Thickness(family, gauge)
-               select Row((double)gauge, Word(family), thickness.Value, thickness.Source),
+               select Row((double)gauge, $"{Word(family)} sheet", thickness.Value, thickness.Source),
+            .. Gauges.Numbers.Select(gauge => Row((double)gauge, "tube of any metal", Gauges.TubeWall(gauge)!.Value, Gauges.TubeWall(gauge)!.Source)),
         ]),
         new("tubes", ["metal", "outside_diameter_mm", "wall_mm", "source"],
         [
@@ -42,6 +43,7 @@ public sealed record StockTable(
         new("tolerances", ["process", "up_to_thickness_mm", "up_to_size_mm", "off_mm", "source"],
         [
             .. CuttingTolerances.All.Select(t => Row(t.Process, t.Thickness, t.Size, t.Off, t.Source)),
+            .. TubeTolerances.All.Select(t => Row($"bought {Word(t.Family)} tube, outside", null, t.To, t.Off, t.Source)),
         ]),
         new("fillers", ["filler", "density_g_cm3", "source"],
         [
@@ -51,10 +53,17 @@ public sealed record StockTable(
         [
             .. Rods.All.Select(r => Row(r.Name, r.Diameter, r.Length, Rods.Source)),
         ]),
-        new("strengths", ["material", "elasticity_mpa", "poisson", "growth_um_m_k", "yield_as_welded_mpa", "weld_shear_mpa", "source"],
+        new("strengths", ["material", "elasticity_mpa", "poisson", "growth_um_m_k", "yield_as_welded_mpa", "tensile_as_welded_mpa", "source"],
         [
             .. Strengths.All.Select(s => Row(
-                s.Material, s.Elasticity, s.Poisson, Math.Round(s.Growth * 1e6, 3), Math.Round(s.Yield, 2), Math.Round(s.WeldShear, 2), s.Source)),
+                s.Material, s.Elasticity, s.Poisson, Math.Round(s.Growth * 1e6, 3), Math.Round(s.Yield, 2), Math.Round(s.Tensile, 2), s.Source)),
+        ]),
+        new("allowable", ["metal", "shear_mpa", "tension_mpa", "source"],
+        [
+            .. Strengths.All.Select(s => Materials.Find(s.Material)!).Select(metal => Row(
+                metal.Name, Math.Round(BaseMetalStrength.Shear(metal).Value, 1), Math.Round(BaseMetalStrength.Pull(metal).Value, 1), BaseMetalStrength.Shear(metal).Source)),
+            .. Fillers.All.Select(filler => Row(
+                filler.Name, Math.Round(WeldMetalStrength.Shear(filler).Value, 1), Math.Round(WeldMetalStrength.Pull(filler).Value, 1), WeldMetalStrength.Shear(filler).Source)),
         ]),
         new("rules", ["rule", "displacement_up_to_l", "volume_l", "source"],
         [

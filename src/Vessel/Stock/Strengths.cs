@@ -7,40 +7,52 @@ namespace Vessel.Stock;
 /// <param name="Elasticity">Young's modulus, MPa.</param>
 /// <param name="Poisson">Contraction across over stretch along.</param>
 /// <param name="Growth">Per kelvin.</param>
-/// <param name="Yield">As welded: next to a weld the temper is gone.</param>
-/// <param name="WeldShear">Allowable on the throat of a fillet in its usual filler.</param>
+/// <param name="Yield">As welded: next to a weld the temper is gone, whatever it was.</param>
+/// <param name="Tensile">As welded.</param>
+/// <param name="YieldSource">Of yield and strength: a least value or a usual one, and where it is from.</param>
+/// <param name="StiffnessSource">Of elasticity and growth.</param>
 public sealed record Strength(
-    string Material, double Elasticity, double Poisson, double Growth, double Yield, double WeldShear, string Source);
+    string Material, double Elasticity, double Poisson, double Growth, double Yield, double Tensile, string YieldSource, string StiffnessSource)
+{
+    public string Source => $"{StiffnessSource}; {YieldSource}";
+}
 
-/// <summary>Strengths of the metals of <see cref="Materials"/>.</summary>
+/// <summary>Strengths of the metals of <see cref="Materials"/>, and of the low-carbon grades that are weaker than they.</summary>
+/// <remarks>
+/// Aluminium counts as what the weld's heat leaves of any temper: least values of the annealed temper, of 6061 the least of a welded
+/// T6. A name without a temper is therefore no special case. Typical values of groove welds lie above them: 14, 7 and 18 ksi
+/// yield (AlcoTec Technical Guide).
+/// </remarks>
 public static class Strengths
 {
     /// <summary>MPa in a ksi.</summary>
     public const double Ksi = 6.894757;
 
-    private const string Steel = "throat 0.30 of the filler's strength (AISC ASD, AWS D1.1: from memory)";
+    private const string Remembered = "E and growth: from memory";
 
-    private const string Aluminium = "throat: least shear strength of the filler over 1.95 (Aluminum Design Manual, AWS D1.2: from memory)";
+    private const string Callister = "E and growth: Callister";
+
+    private const string A240 = "least of annealed sheet, ASTM A240";
 
     public static ImmutableArray<Strength> All { get; } =
     [
-        new("aluminium 6061", 68_900, 0.33, 23.6e-6, 15 * Ksi, 11.5 * Ksi / 1.95,
-            $"E and growth: Callister; yield as welded 15 ksi (Aluminum Design Manual: from memory; AlcoTec typical 18); {Aluminium}"),
-        new("aluminium 5052", 70_300, 0.33, 23.8e-6, 14 * Ksi, 17 * Ksi / 1.95,
-            $"E and growth: from memory; yield as welded 14 ksi (AlcoTec Technical Guide); {Aluminium}"),
-        new("aluminium 3003", 69_000, 0.33, 23.2e-6, 7 * Ksi, 11.5 * Ksi / 1.95,
-            $"E and growth: from memory; yield as welded 7 ksi (AlcoTec Technical Guide); {Aluminium}"),
-        new("stainless 304", 193_000, 0.29, 17.3e-6, 205, 0.30 * 75 * Ksi,
-            $"E and growth: Callister; yield of annealed sheet 205 MPa (ASTM A240: from memory); {Steel}, 75 ksi"),
-        new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 0.30 * 75 * Ksi,
-            $"E and growth: from memory; yield of annealed sheet 205 MPa (ASTM A240: from memory); {Steel}, 75 ksi"),
-        new("mild steel", 205_000, 0.29, 11.7e-6, 220, 0.30 * 70 * Ksi,
-            $"E, growth and yield of hot-rolled 1018: from memory; {Steel}, 70 ksi"),
+        new("aluminium 6061", 68_900, 0.33, 23.6e-6, 15 * Ksi, 24 * Ksi,
+            "yield 15 ksi, least of welded T6 (Aluminum Design Manual: from memory)", Callister),
+        new("aluminium 5052", 70_300, 0.33, 23.8e-6, 9.5 * Ksi, 25 * Ksi,
+            "yield 9.5 ksi, least of temper O (Aluminum Design Manual: from memory)", Remembered),
+        new("aluminium 3003", 69_000, 0.33, 23.2e-6, 5 * Ksi, 14 * Ksi,
+            "yield 5 ksi, least of temper O (Aluminum Design Manual: from memory)", Remembered),
+        new("stainless 304", 193_000, 0.29, 17.3e-6, 205, 515, $"yield 205 MPa, {A240} (from memory)", Callister),
+        new("stainless 304L", 193_000, 0.29, 17.3e-6, 170, 485, $"yield 170 MPa, {A240}", Callister),
+        new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 515, $"yield 205 MPa, {A240} (from memory)", Remembered),
+        new("stainless 316L", 193_000, 0.29, 16.0e-6, 170, 485, $"yield 170 MPa, {A240}", Remembered),
+        new("mild steel", 205_000, 0.29, 11.7e-6, 220, 400,
+            "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (from memory)", Remembered),
     ];
 
-    /// <summary>Of a metal, whatever its temper.</summary>
+    /// <summary>Of a metal, whatever its temper; the L of a stainless grade is its own.</summary>
     public static Strength Of(Material material) =>
-        All.First(strength => material.Name.StartsWith(strength.Material, StringComparison.Ordinal));
+        All.Where(strength => material.Name.StartsWith(strength.Material, StringComparison.Ordinal)).MaxBy(strength => strength.Material.Length)!;
 }
 
 /// <summary>What metric bolts bear.</summary>

@@ -65,5 +65,5 @@ public static class Threads
         new(name, name, major, major - pitch, null, MetricSource);
 
     private static ThreadSize Pipe(string size, string perInch, double major, double drill) =>
-        new($"{size} NPT", $"{size}-{perInch} NPT", major * Inch, drill * Inch, null, PipeSource);
+        new($"{size} NPT", $"{size}-{perInch} NPT", major * Inch, drill * Inch, null, PipeSource) { IsTaper = true };
 }

@@ -6,10 +6,16 @@ namespace Vessel.Stock;
 /// <param name="Wall">mm.</param>
 /// <param name="Low">Amps, least.</param>
 /// <param name="High">Amps, greatest.</param>
-/// <param name="Gas">Argon through the cup, L/min.</param>
-public sealed record TigRow(double Wall, double Low, double High, double Gas, string Source);
+/// <param name="Gas">Through the cup, L/min.</param>
+public sealed record TigRow(double Wall, double Low, double High, double Gas, string Source)
+{
+    /// <summary>Whether the row is for argon with helium in it; how much the tables do not say.</summary>
+    public bool HasHelium { get; init; }
 
-/// <summary>Amps and gas of manual TIG seams; alternating current on aluminium, electrode negative on steels.</summary>
+    public string GasName => HasHelium ? "argon/helium" : "argon";
+}
+
+/// <summary>Amps and gas of manual TIG seams; the current is that of <see cref="WeldingCurrents"/>.</summary>
 public static class TigSettings
 {
     private const double Inch = 25.4;
@@ -28,13 +34,13 @@ public static class TigSettings
     private static readonly ImmutableArray<TigRow> _aluminiumButt =
     [
         new(Inch / 16, 60, 80, 15 * Cfh, Ck), new(Inch / 8, 125, 145, 17 * Cfh, Ck),
-        new(Inch * 3 / 16, 190, 220, 21 * Cfh, Ck), new(Inch / 4, 260, 300, 25 * Cfh, Ck),
+        new(Inch * 3 / 16, 190, 220, 21 * Cfh, Ck) { HasHelium = true }, new(Inch / 4, 260, 300, 25 * Cfh, Ck) { HasHelium = true },
     ];
 
     private static readonly ImmutableArray<TigRow> _aluminiumFillet =
     [
         new(Inch / 16, 70, 90, 15 * Cfh, Ck), new(Inch / 8, 140, 160, 17 * Cfh, Ck),
-        new(Inch * 3 / 16, 210, 240, 21 * Cfh, Ck), new(Inch / 4, 280, 320, 25 * Cfh, Ck),
+        new(Inch * 3 / 16, 210, 240, 21 * Cfh, Ck) { HasHelium = true }, new(Inch / 4, 280, 320, 25 * Cfh, Ck) { HasHelium = true },
     ];
 
     private static readonly ImmutableArray<TigRow> _stainlessButt =
@@ -70,7 +76,9 @@ public static class TigSettings
         _ => _mildSteelFillet,
     };
 
-    /// <summary>For the thinner of two walls: linear between the table's rows, its end rows beyond them.</summary>
+    /// <summary>
+    /// For the thinner of two walls: linear between the table's rows, its end rows beyond them; the gas is that of the nearer row.
+    /// </summary>
     public static TigRow At(MaterialFamily family, SeamForm form, double wall)
     {
         var rows = Rows(family, form);
@@ -80,6 +88,9 @@ public static class TigSettings
             .OfType<TigRow>().Select(row => row.Source).Distinct();
         return new(
             wall, Of(row => row.Low), Of(row => row.High), Of(row => row.Gas),
-            WallTable.Sourced(walls, wall, string.Join(" and ", sources)));
+            WallTable.Sourced(walls, wall, string.Join(" and ", sources)))
+        {
+            HasHelium = rows.MinBy(row => Math.Abs(row.Wall - wall))!.HasHelium,
+        };
     }
 }

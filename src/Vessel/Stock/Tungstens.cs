@@ -7,13 +7,20 @@ namespace Vessel.Stock;
 /// <param name="Direct">Amps that it carries electrode negative.</param>
 /// <param name="Alternating">Amps that it carries on alternating current.</param>
 /// <param name="Cup">Number of the gas cup: its bore in sixteenths of an inch.</param>
-public sealed record Tungsten(double Diameter, (double Low, double High) Direct, (double Low, double High) Alternating, int Cup);
+public sealed record Tungsten(double Diameter, (double Low, double High) Direct, (double Low, double High) Alternating, int Cup)
+{
+    public (double Low, double High) Carries(WeldingCurrent current) => current == WeldingCurrent.Alternating ? Alternating : Direct;
+}
 
 /// <summary>Which electrode carries a current.</summary>
 public static class Tungstens
 {
     public const string Source =
-        "amps: Air Products, MetFab Welder's Handbook, ceriated, thoriated and lanthanated; cups: Lincoln Electric IM528, table 14";
+        "amps to 3.2 mm: Air Products, MetFab Welder's Handbook, ceriated, thoriated and lanthanated; of 4.0 mm on AC: Kemppi TTC manual; of 4.8 mm on AC: "
+        + "Tweco 400 MSTP manual; of both on DC: AWS A5.12, from memory; cups: Lincoln Electric IM528, table 14";
+
+    /// <summary>Amps beyond which a torch that is cooled by air alone does not go. Common practice, no source.</summary>
+    public const double AirCooled = 200;
 
     public static ImmutableArray<Tungsten> All { get; } =
     [
@@ -21,12 +28,18 @@ public static class Tungstens
         new(1.6, (50, 150), (50, 120), 6),
         new(2.4, (100, 250), (80, 180), 7),
         new(3.2, (200, 400), (160, 250), 8),
+        new(4.0, (400, 500), (180, 280), 10),
+        new(4.8, (500, 750), (250, 340), 10),
     ];
 
-    /// <summary>The thinnest that carries the current with a tenth to spare; the thickest where none does.</summary>
-    public static Tungsten For(double amps, bool alternating)
+    /// <summary>
+    /// The thinnest that carries the greatest amps of a setting, and the middle ones with a tenth to spare; null where none in the
+    /// table does.
+    /// </summary>
+    public static Tungsten? For(double low, double high, WeldingCurrent current)
     {
         const double Spare = 1.1;
-        return All.FirstOrDefault(t => Spare * amps <= (alternating ? t.Alternating : t.Direct).High) ?? All[^1];
+        var needed = Math.Max(high, Spare * (low + high) / 2);
+        return All.FirstOrDefault(t => needed <= t.Carries(current).High);
     }
 }

@@ -78,6 +78,33 @@ public sealed class QuantityTests
     public void Sixteen_gauge_depends_on_the_metal(MaterialFamily family, double inches) =>
         Assert.Equal(inches * 25.4, Values.Of("16 ga", family), 1e-12);
 
+    /// <summary>
+    /// Tube is sold by the Birmingham gauge whatever its metal: 14 ga 2.108 mm, 16 ga 1.651 mm. A shell of sheet of the same number is not as thick.
+    /// </summary>
+    [Theory]
+    [InlineData("stainless 304", "14 ga", 2.108)]
+    [InlineData("stainless 304", "16 ga", 1.651)]
+    [InlineData("aluminium 6061", "16 ga", 1.651)]
+    [InlineData("mild steel", "11 ga", 3.048)]
+    public void A_gauge_of_a_tube_is_a_tubes_gauge(string metal, string gauge, double millimetres)
+    {
+        string Vessel(string from) => $$"""
+            vessel: Gauge glass
+            material: {{metal}}
+            shell: { outside_diameter: 110, wall: {{gauge}}, height: 120, made_from: {{from}} }
+            top: { shape: flat, thickness: 3 }
+            bottom: { shape: flat, thickness: 3 }
+            ports:
+              - { name: vent, in: top, at: { radius: 0 }, tube: { outside_diameter: 32, wall: {{gauge}} }, length: 40 }
+            """;
+        var (tube, sheet) = (Designs.Good(Vessel("tube")), Designs.Good(Vessel("sheet")));
+
+        Assert.Equal(millimetres, tube.Shell.Wall, 0.0005);
+        Assert.Equal(millimetres, tube.Ports[0].Wall, 0.0005);
+        Assert.Equal(tube.Ports[0].Wall, sheet.Ports[0].Wall);
+        Assert.NotEqual(tube.Shell.Wall, sheet.Shell.Wall);
+    }
+
     [Theory]
     [InlineData("1 mm + 1 deg", "wrong-dimension")]
     [InlineData("1 mm * 1 mm + 1 mm", "wrong-dimension")]

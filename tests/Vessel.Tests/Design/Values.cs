@@ -26,11 +26,11 @@ internal static class Values
     public static int Place(string text) => Assert.Single(Read(text, null).Faults).At!.Value.Column - 1;
 
     public static (Quantity? Quantity, List<Fault> Faults) Read(
-        string text, MaterialFamily? family, Dictionary<string, Quantity?>? names = null)
+        string text, MaterialFamily? family, Dictionary<string, Quantity?>? names = null, bool isTube = false)
     {
         var faults = new List<Fault>();
         var scalar = new YamlScalar(text, false, 1, new Span(1, 1, 1, text.Length));
-        var quantity = new ValueReader(UserUnits.Millimetres, names ?? _none, faults).Read(scalar, "key", family);
+        var quantity = new ValueReader(UserUnits.Millimetres, names ?? _none, faults).Read(scalar, "key", new(family, isTube));
         return (quantity, faults);
     }
 }

@@ -35,11 +35,12 @@ public sealed class SlipFitTests
     }
 
     [Theory]
-    // Against a bore of a tube of 106 (0.3) and a disc of 1.5 mm and 106.x (0.25): sqrt(0.3^2 + 0.25^2) / 2 = 0.19526.
-    [InlineData(-0.1953, 0)]
-    [InlineData(-0.1952, 1)]
-    [InlineData(0.1952, 1)]
-    [InlineData(0.1953, 0)]
+    // Against a bore of a tube of stainless 110 x 2 (0.38 outside by ASTM A269, two walls 0.4) and a disc of 1.5 mm and 106.x (0.25):
+    // sqrt(0.38^2 + 0.4^2 + 0.25^2) / 2 = 0.30290.
+    [InlineData(-0.3030, 0)]
+    [InlineData(-0.3028, 1)]
+    [InlineData(0.3028, 1)]
+    [InlineData(0.3030, 0)]
     public void A_disc_that_may_neither_slip_nor_hold_is_noted(double clearance, int count)
     {
         var disc = Discs.Screen("screen", 60, clearance < 0 ? Fixing.Press : Fixing.Tabs) with

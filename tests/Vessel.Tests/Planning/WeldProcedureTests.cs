@@ -56,8 +56,84 @@ public sealed class WeldProcedureTests
         var capAndRoot = square - (1.6 * 6);
 
         Near.Printed("21.2913", Bead.Of(joint, joint.Along(10)).Area - capAndRoot);
-        Assert.Equal(0, EdgePreparation.Area(JointKind.Butt, EdgePreparation.SquareTo));
+        Assert.Equal(0, EdgePreparation.Area(JointKind.Butt, Bevel.SquareTo));
         Assert.Equal(0, EdgePreparation.Area(JointKind.Fillet, 6));
+    }
+
+    /// <summary>
+    /// What the preparation asks for is what metal and blank are worked out with: a V of 60 degrees in 5 mm held open by 1.6 mm. Area of the groove by
+    /// hand: 1.6 x 5 + (5 - 1.5)^2 tan 30 = 15.07 mm2, against 7.07 at edges that touch; the blank is the mean girth less 1.6.
+    /// </summary>
+    [Fact]
+    public void A_bevelled_seam_is_reckoned_at_the_gap_that_it_is_prepared_with()
+    {
+        string Rolled(string gap) => $$"""
+            vessel: Thick pot
+            material: mild steel
+            shell: { outside_diameter: 160, wall: 5, height: 200, made_from: sheet{{gap}} }
+            top: { shape: ellipsoid, wall: 5 }
+            bottom: { shape: ellipsoid, wall: 5 }
+            ports:
+              - { name: vent, in: top, at: { radius: 0 }, tube: { outside_diameter: 32, wall: 2 }, length: 40 }
+            """;
+        var (usual, tight) = (Plans.OfText(Rolled("")), Plans.OfText(Rolled(", root_gap: 0.5")));
+        double Blank(Plan plan) => CurveMeasures.Bounds(plan.Assembly.Parts[0].Flat!.Cut.Outer).Width;
+        WeldProcedure Of(Plan plan, WeldRole role) => plan.Procedures.First(weld => weld.Role == role);
+        double Area(WeldProcedure weld) => weld.Weld.Deposit / weld.Weld.Length;
+
+        Assert.Equal((Math.PI * 155) - 1.6, Blank(usual), 1e-6);
+        Assert.Contains("gap 1.6 mm", Of(usual, WeldRole.LongSeam).Preparation, StringComparison.Ordinal);
+        Assert.Equal((Math.PI * 155) - 0.5, Blank(tight), 1e-6);
+        Assert.Contains("gap 0.5 mm", Of(tight, WeldRole.LongSeam).Preparation, StringComparison.Ordinal);
+        // 5 mm of wall at 1.1 mm more of gap; the deposit is integrated to 1e-7 of itself.
+        Assert.Equal(1.1 * 5, Area(Of(usual, WeldRole.LongSeam)) - Area(Of(tight, WeldRole.LongSeam)), 1e-4);
+        // The head's edges touch as drawn and are held apart by as much.
+        Assert.Contains("gap 1.6 mm", Of(usual, WeldRole.HeadSeam).Preparation, StringComparison.Ordinal);
+        Assert.Equal(Area(Of(usual, WeldRole.LongSeam)), Area(Of(usual, WeldRole.HeadSeam)), 1e-4);
+    }
+
+    /// <summary>Aluminium is welded on alternating current, steels with the electrode negative, and every list for the bench says which.</summary>
+    [Theory]
+    [InlineData("shop-compressor-catch-can.yaml", "AC", "AC, balance")]
+    [InlineData("harbour-launch-breather.yaml", "DCEN", "DC, electrode negative")]
+    public void The_current_is_told(string file, string word, string words)
+    {
+        var plan = Plans.Of(file);
+
+        Assert.All(plan.Procedures, weld => Assert.Equal(word, weld.Current.Short()));
+        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Weld), step => Assert.Contains(words, step.What, StringComparison.Ordinal));
+    }
+
+    /// <summary>Two tacks warm nothing; a fillet all round does, and then a temperature is told that an instrument shows.</summary>
+    [Theory]
+    [MemberData(nameof(DesignFiles))]
+    public void Only_a_hot_weld_is_waited_for(string file)
+    {
+        var plan = Plans.Of(file);
+
+        Assert.All(plan.Procedures.Where(weld => !weld.Joint.Runs.IsEmpty), weld => Assert.Null(weld.CoolBelow));
+        Assert.All(plan.Steps, step => Assert.DoesNotContain("hand can rest", step.What, StringComparison.Ordinal));
+        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Cool), step => Assert.Matches("thermometer.* less than [0-9]+ degC", step.What));
+    }
+
+    /// <summary>
+    /// A pass of 1 kJ/mm round a closed seam of 400 mm in 3 mm stainless, by hand: 4 mm2/s over 2 + 4 min reach 75.9 mm to either side, 400 x 151.8 x 3 mm3
+    /// take 3.97e-3 J/K each: 400 kJ warm them by 553 K. Parts of fewer cubic millimetres are warmed by more.
+    /// </summary>
+    [Fact]
+    public void Heat_spreads_into_the_strip_beside_the_seam()
+    {
+        var joint = new Joint(
+            "W1", "a ring", ["a", "b"], JointKind.Butt, Interval.Turn, [],
+            t => new(default, new(200 / Math.PI, 0, 0), Vector3.UnitX, Vector3.UnitY, Math.PI, 0, 0), 3, 3, "ring");
+        var weld = WeldFigures.Of(joint);
+        var parts = Plans.Of("harbour-launch-breather.yaml").Assembly.Parts;
+        var (large, small) = (parts[0] with { Volume = 1e9 }, parts[1] with { Volume = 1e4 });
+
+        double After(Vessel.Parts.Part host, Vessel.Parts.Part part) => WeldHeat.After(weld, Thermal.Of(MaterialFamily.Stainless), 1, 1, 200, 4, host, part);
+
+        Assert.Equal(573, After(large, large), 0.5);
+        Assert.True(After(small, small) > After(large, small));
     }
 
     [Theory]

@@ -44,6 +44,30 @@ public sealed class TableTests
         Assert.Equal(thicknesses.OrderDescending(), thicknesses);
     }
 
+    /// <summary>The walls of the tubes that dealers keep are those of its gauges: 0.049, 0.065, 0.083, 0.109, 0.120 in.</summary>
+    [Fact]
+    public void Thin_tubes_kept_by_dealers_have_a_gauge()
+    {
+        var walls = Gauges.Numbers.Select(n => Gauges.TubeWall(n)!.Value).ToList();
+
+        Assert.Equal(walls.OrderDescending(), walls);
+        Assert.All(TubeSizes.All.Where(tube => tube.Metal != "aluminium 6061" && tube.Wall < 3.1), tube => Assert.Contains(walls, wall => Math.Abs(wall - tube.Wall) < 1e-9));
+        Assert.Null(Gauges.TubeWall(9));
+    }
+
+    /// <summary>ASTM A269: 32 mm within 0.13, 51 mm within 0.25, 110 mm within 0.38; extruded aluminium of 2 to 4 in within 0.015 in.</summary>
+    [Theory]
+    [InlineData(MaterialFamily.Stainless, 32, 0.13)]
+    [InlineData(MaterialFamily.Stainless, 51, 0.25)]
+    [InlineData(MaterialFamily.Stainless, 110, 0.38)]
+    [InlineData(MaterialFamily.Aluminium, 76.2, 0.381)]
+    public void A_tube_is_as_far_off_as_its_standard_lets_it(MaterialFamily family, double diameter, double off) =>
+        Assert.Equal(off, TubeTolerances.Outside(family, diameter).Value, 1e-9);
+
+    [Fact]
+    public void Only_a_taper_thread_has_no_sealing_face() =>
+        Assert.All(Threads.All, thread => Assert.Equal(thread.Thread.EndsWith("NPT", StringComparison.Ordinal), thread.IsTaper));
+
     /// <summary>CK Worldwide Form 116: 12 in/min for butts of 1/8 in, 8 for fillets of 1/4 in.</summary>
     [Fact]
     public void Travel_at_a_row_is_the_row()

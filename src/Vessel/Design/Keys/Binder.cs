@@ -77,7 +77,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
             KeyKind.Variants => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with settings"),
             _ => entry.Value is YamlScalar scalar
-                ? Single(key, scalar, path, material)
+                ? Single(key, scalar, path, material, section)
                 : WrongKind(entry.Value, path, "a single value"),
         };
     }
@@ -95,18 +95,18 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         var text = key.DefaultWhen.FirstOrDefault(d => section.Given.Contains(d.Given))?.Value ?? key.Default;
         if (text is null || !key.Kind.IsNumber())
             return text;
-        return values.Read(new YamlScalar(text, false, null, default), section.Path, null) is { } quantity
+        return values.Read(new YamlScalar(text, false, null, default), section.Path, default) is { } quantity
             ? Model(key.Kind, quantity)
             : throw new InvalidOperationException($"the default of '{key.Name}' cannot be read");
     }
 
-    private object? Single(Key key, YamlScalar scalar, string path, Inherited? material) => key.Kind switch
+    private object? Single(Key key, YamlScalar scalar, string path, Inherited? material, Section section) => key.Kind switch
     {
         KeyKind.Text => scalar.Text,
         KeyKind.Choice => Choice(key, scalar, path),
         KeyKind.Material => material?.Material,
         KeyKind.Thread => Thread(scalar, path),
-        _ => Number(key, scalar, path, material?.Material?.Family),
+        _ => Number(key, scalar, path, new(material?.Material?.Family, IsTubeWall(key, section))),
     };
 
     private string? Choice(Key key, YamlScalar scalar, string path)
@@ -137,9 +137,13 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         return null;
     }
 
-    private double? Number(Key key, YamlScalar scalar, string path, MaterialFamily? family)
+    /// <summary>Whether a gauge given for the key is that of a tube's wall.</summary>
+    private static bool IsTubeWall(Key key, Section section) =>
+        key.TubeWhen is { } when && (when.Value is null || section.Text(when.Key) == when.Value);
+
+    private double? Number(Key key, YamlScalar scalar, string path, GaugedStock gauged)
     {
-        if (values.Read(scalar, path, family) is not { } quantity)
+        if (values.Read(scalar, path, gauged) is not { } quantity)
             return null;
         if (!quantity.IsBare && quantity.Dimension != key.Kind.Dimension())
         {

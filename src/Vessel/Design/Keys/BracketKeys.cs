@@ -127,7 +127,7 @@ internal static class BracketKeys
         },
         new("inside_radius", KeyKind.Length, "Of the bends")
         {
-            DefaultRule = "the thickness", Range = new(0, 100),
+            DefaultRule = "the thickness, or more where the metal's table asks for more", Range = new(0, 100),
         },
         new("k", KeyKind.Ratio, "Place of a bend's neutral line, as a share of the thickness from the inside")
         {

@@ -138,7 +138,7 @@ internal static class HeadKeys
         },
         new("root_gap", KeyKind.Length, "Left open along each seam before welding")
         {
-            Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
+            DefaultRule = CommonKeys.RootGapRule, Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
         CommonKeys.Material,
     ]);

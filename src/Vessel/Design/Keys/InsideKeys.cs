@@ -82,7 +82,7 @@ internal static class InsideKeys
         {
             IsRequired = true, Range = CommonKeys.Diameter,
         },
-        new("wall", KeyKind.Length, "Thickness of plate and skirt") { IsRequired = true, Range = CommonKeys.Wall },
+        new("wall", KeyKind.Length, "Thickness of plate and skirt") { IsRequired = true, Range = CommonKeys.Wall, TubeWhen = new("made_from", "tube") },
         new("skirt", KeyKind.Length, "Height of the skirt alone") { IsRequired = true, Range = CommonKeys.LengthOfPart },
         new("opens", KeyKind.Choice, "Up: the skirt meets the head. Down: the outlet's tube carries the plate")
         {

@@ -23,6 +23,12 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
     /// <summary>Where the default comes from, of figures that are facts or habits rather than choices.</summary>
     public string? Source { get; init; }
 
+    /// <summary>
+    /// When the size is the wall of a tube, so that a gauge is read from the tube's table: always where the condition has no value. What
+    /// decides is read before it.
+    /// </summary>
+    public KeyCondition? TubeWhen { get; init; }
+
     public KeyRange? Range { get; init; }
 
     /// <summary>How many items a list may have, where there is a limit.</summary>

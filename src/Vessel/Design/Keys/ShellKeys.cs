@@ -18,7 +18,7 @@ internal static class ShellKeys
         },
         new("root_gap", KeyKind.Length, "Left open along its seam before welding")
         {
-            Default = "0 mm", Range = CommonKeys.Gap,
+            DefaultRule = CommonKeys.RootGapRule, Range = CommonKeys.Gap,
         },
         new("above", KeyKind.Choice, "Of what the shell above it is made")
         {
@@ -46,7 +46,7 @@ internal static class ShellKeys
         {
             DefaultRule = "none: one diameter", Map = Reducer,
         },
-        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = CommonKeys.Wall },
+        new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = CommonKeys.Wall, TubeWhen = new("made_from", "tube") },
         new("height", KeyKind.Length, "From the lower to the upper edge") { IsRequired = true, Range = new(5, 10_000) },
         new("made_from", KeyKind.Choice, "Rolled from sheet, or cut from tube")
         {
@@ -62,7 +62,7 @@ internal static class ShellKeys
         },
         new("root_gap", KeyKind.Length, "Left open along the long seam before welding")
         {
-            Default = "0 mm", Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
+            DefaultRule = CommonKeys.RootGapRule, Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
         new("large_holes", KeyKind.Choice, "When holes over a quarter of the diameter are cut: before, but for tabs, or scribed and cut after")
         {

@@ -14,7 +14,7 @@ internal sealed record ExpressionProblem(
 /// </summary>
 internal sealed class Evaluator(
     UserUnits units,
-    MaterialFamily? family,
+    GaugedStock gauged,
     IReadOnlyDictionary<string, Quantity?> names,
     Action<ExpressionProblem> report)
 {
@@ -48,13 +48,13 @@ internal sealed class Evaluator(
             return new Quantity(value, measure.Unit.Dimension, false, measure.Unit);
         }
 
-        if (family is not { } metal)
+        if (gauged is { IsTube: false, Family: null })
         {
             return Fail(FaultCodes.GaugeUnknown, measure, "A gauge is a thickness only when the metal is known.",
                 "Name the material, or give the thickness in mm or in.");
         }
 
-        if (Gauges.Thickness(metal, count.Value) is { } thickness)
+        if ((gauged.IsTube ? Gauges.TubeWall(count.Value) : Gauges.Thickness(gauged.Family!.Value, count.Value)) is { } thickness)
             return new Quantity(thickness.Value, Dimension.OfLength, false, Unit.Gauge);
         report(new ExpressionProblem(FaultCodes.GaugeUnknown, measure.Offset, "The gauge is not in the table.",
             string.Create(CultureInfo.InvariantCulture, $"{count.Value} ga"),

@@ -11,7 +11,7 @@ public static class Measure
         var faults = new List<Fault>();
         var reader = new ValueReader(UserUnits.Millimetres, ImmutableDictionary<string, Quantity?>.Empty, faults);
         var scalar = new YamlScalar(text, false, null, new Span(1, 1, 1, 1));
-        if (reader.Read(scalar, "", null) is not { } value || (!value.IsBare && value.Dimension != kind.Dimension()))
+        if (reader.Read(scalar, "", default) is not { } value || (!value.IsBare && value.Dimension != kind.Dimension()))
             return null;
         var unit = kind.ShownUnit(UserUnits.Millimetres);
         return (value.IsBare ? (value.Value * unit.Factor) + unit.Shift : value.Value) / kind.ModelFactor();

@@ -36,7 +36,7 @@ internal static partial class NamedSizes
 
         foreach (var size in Ordered(pending))
         {
-            known.Add(size.Entry.Key, reader.Evaluate(size.Expression, size.Scalar, size.Path, family));
+            known.Add(size.Entry.Key, reader.Evaluate(size.Expression, size.Scalar, size.Path, new(family, IsTube: false)));
             pending.Remove(size.Entry.Key);
         }
 

@@ -13,8 +13,8 @@ internal sealed partial class ValueReader(
     public UserUnits Units => units;
 
     /// <summary>Null after a fault.</summary>
-    public Quantity? Read(YamlScalar scalar, string path, MaterialFamily? family) =>
-        Parse(scalar, path) is { } expression ? Evaluate(expression, scalar, path, family) : null;
+    public Quantity? Read(YamlScalar scalar, string path, GaugedStock gauged) =>
+        Parse(scalar, path) is { } expression ? Evaluate(expression, scalar, path, gauged) : null;
 
     public Expression? Parse(YamlScalar scalar, string path)
     {
@@ -42,8 +42,8 @@ internal sealed partial class ValueReader(
         void Report(ExpressionProblem problem) => faults.Add(Placed(problem, scalar, path));
     }
 
-    public Quantity? Evaluate(Expression expression, YamlScalar scalar, string path, MaterialFamily? family) =>
-        new Evaluator(units, family, names, problem => faults.Add(Placed(problem, scalar, path))).Evaluate(expression);
+    public Quantity? Evaluate(Expression expression, YamlScalar scalar, string path, GaugedStock gauged) =>
+        new Evaluator(units, gauged, names, problem => faults.Add(Placed(problem, scalar, path))).Evaluate(expression);
 
     private static ExpressionProblem Stopped(string text, int stop)
     {

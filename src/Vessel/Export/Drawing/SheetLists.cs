@@ -61,7 +61,7 @@ internal static class SheetLists
         part.Name,
         part.Quantity.ToString(CultureInfo.InvariantCulture),
         part.Material.Name,
-        units.Of(part.Thickness).First,
+        part.Stock.Form == "bar" ? string.Empty : units.Of(part.Thickness).First,
         part.Stock.Form,
         part.Stock.Form == "sheet"
             ? $"{units.Of(part.Stock.Length).First} x {units.Of(part.Stock.Width).First}"

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
+using Vessel.Stock;
 
 namespace Vessel.Export.Drawing;
 
@@ -27,7 +28,7 @@ internal static class TitleBlock
             (1, 0, "revision", design.Revision),
             (1, 0.5, "scale, sheet", $"{scale.Name}, {sheet.Name}"),
             (2, 0, "lengths", new TwoUnits(design.Units).Names.First),
-            (2, 0.5, "weld symbols", thirdAngle ? "AWS A2.4" : "ISO 2553, system A"),
+            (2, 0.5, "weld symbols, process", $"{(thirdAngle ? "AWS A2.4" : "ISO 2553, system A")}; TIG {Currents(build)}"),
             (3, 0, "drawn, date", string.Empty),
             (3, 0.5, "checked, date", string.Empty),
             (4, 0, "by", $"vessel {build.Options.ToolVersion}; heights from the shell's lower edge"),
@@ -44,6 +45,9 @@ internal static class TitleBlock
         foreach (var item in Projection(new(box.Max.U - 10, Line(5)), thirdAngle))
             yield return item;
     }
+
+    private static string Currents(Build build) =>
+        string.Join(", ", build.Plan.Procedures.Select(weld => weld.Current).Distinct().Order().Select(current => current.Short()));
 
     /// <summary>The cone from both sides that tells how views are placed (ISO 5456-2).</summary>
     private static IEnumerable<PdfItem> Projection(Point2 middle, bool thirdAngle)

@@ -3,6 +3,7 @@ using System.Globalization;
 using Vessel.Design;
 using Vessel.Export.Pdf;
 using Vessel.Planning;
+using Vessel.Stock;
 
 namespace Vessel.Export.Paper;
 
@@ -83,7 +84,7 @@ internal static class AsBuiltPdf
             build.Welds.Zip(plan.Procedures).Select(pair => (ImmutableArray<string>)
             [
                 pair.Second.Joint.Number, pair.Second.Joint.Name, Told(pair.First.Figures.Length), Size(pair.Second, units),
-                pair.Second.Filler.Name, FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0}"),
+                pair.Second.Filler.Name, FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0} {pair.Second.Current.Short()}"),
             ])));
         yield return ("Leak test: shut, then look for bubbles", Table(
             ["do", "where", "what"],
@@ -95,8 +96,8 @@ internal static class AsBuiltPdf
             ["what", "planned"],
             ["is", "certificate or lot", "by"],
             [
-                .. build.Assembly.Parts.GroupBy(part => (part.Material.Name, part.Stock.Form, part.Thickness)).OrderBy(group => group.Key)
-                    .Select(group => (ImmutableArray<string>)[$"{group.Key.Form} {Told(group.Key.Thickness)} {unit}", group.Key.Name]),
+                .. build.Assembly.Parts.Select(part => (part.Material.Name, Stock: StockWords.Section(part, mm => Told(mm)))).Distinct().Order()
+                    .Select(stock => (ImmutableArray<string>)[$"{stock.Stock} {unit}", stock.Name]),
                 ["mass, empty", FormattableString.Invariant($"{mass:0.00} kg")],
                 ["test pressure, and how long held", string.Empty],
                 ["finish", build.Assembly.Design.Finish == Finish.None ? "none" : build.Assembly.Design.Finish.ToString().ToLowerInvariant()],

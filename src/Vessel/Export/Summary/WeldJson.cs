@@ -1,6 +1,7 @@
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Planning;
+using Vessel.Stock;
 
 namespace Vessel.Export.Summary;
 
@@ -43,18 +44,28 @@ internal static class WeldJson
         json.Put("preparation", weld.Preparation);
         json.Put("least_leg_mm", weld.LeastLeg);
         json.Put("passes", weld.Passes);
-        json.Put("tungsten_mm", weld.Tungsten.Diameter);
-        json.Put("cup", weld.Tungsten.Cup);
+        json.Put("current", weld.Current.Short());
+        json.Put("tungsten_mm", weld.Tungsten?.Diameter);
+        json.Put("cup", (double?)weld.Tungsten?.Cup);
         json.Limits("amps", weld.Settings.Low, weld.Settings.High);
+        json.Put("gas", weld.Settings.GasName);
         json.Put("gas_l_per_min", weld.Settings.Gas);
         json.Put("settings_source", weld.Settings.Source);
-        json.Put("volts", weld.Volts);
+        json.Limits("volts", weld.Volts.Low, weld.Volts.High);
         json.Put("heat_kj_per_mm", weld.HeatInput);
-        json.Put("strength_n_per_mm", weld.Strength.Value);
-        json.Put("strength_source", weld.Strength.Source);
+        WriteLoad("shear", weld.Strength.Shear, json);
+        WriteLoad("pull", weld.Strength.Pull, json);
         json.Put("purged", weld.Purged);
+        json.Put("cool_below_c", weld.CoolBelow);
         json.List("notes", weld.Notes, json.Value);
     }
+
+    private static void WriteLoad(string name, AllowedLoad load, SummaryWriter json) => json.Object(name, () =>
+    {
+        json.Put("n_per_mm", load.Value);
+        json.Put("weakest", load.By);
+        json.Put("source", load.Source);
+    });
 
     private static double Lip(Joint joint, Assembly assembly) =>
         assembly.Sites.FirstOrDefault(site => site.Port.Path == joint.Path) is { } site ? PortFit.Lip(site, assembly.Design) : 0;

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 using Vessel.Stock;
 
 namespace Vessel.Function;
@@ -53,12 +54,19 @@ internal static class MountFigures
         foreach (var bracket in assembly.Design.Brackets)
         {
             var load = BracketLoad.Of(bracket, assembly, full);
-            var (metal, shell) = (Strengths.Of(bracket.Material), Strengths.Of(assembly.Design.Shell.Material));
-            var weld = Math.Min(metal.WeldShear, shell.WeldShear);
+            var (metal, weld) = (Strengths.Of(bracket.Material), WeldBears(bracket, assembly).Value);
             yield return new(bracket, load.Words.Welds, weld / load.WeldStress, load.WeldStress, weld);
             yield return new(bracket, load.Words.Member, metal.Yield / load.MemberStress.Likely, load.MemberStress.Likely, metal.Yield);
             yield return new(bracket, "its bolts", 1 / load.BoltShare, load.BoltShare * BoltStrength.Proof, BoltStrength.Proof);
         }
+    }
+
+    /// <summary>The joint's own allowable load as a stress on its throat, MPa.</summary>
+    private static Datum WeldBears(BracketDesign bracket, Assembly assembly)
+    {
+        var joint = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.OfBracket(bracket)[0]).Joint;
+        var load = assembly.MetalsOf(joint).StrengthOf(joint).Shear;
+        return new(load.Value / joint.Throat, load.Source);
     }
 
     private static IEnumerable<Figure> Masses(Assembly assembly, Weight empty, Weight full)
@@ -84,7 +92,7 @@ internal static class MountFigures
     private static IEnumerable<Figure> Loads(BracketLoad load, Assembly assembly)
     {
         var design = assembly.Design;
-        var (metal, shell) = (Strengths.Of(load.Design.Material), Strengths.Of(design.Shell.Material));
+        var (metal, weld) = (Strengths.Of(load.Design.Material), WeldBears(load.Design, assembly));
         FigureInput force = new("F", "force", load.Force, "N", "mount-force");
         var statics = new Validity("elastic, thin plates, any direction; no fatigue, no notches", true);
         yield return new(
@@ -96,7 +104,7 @@ internal static class MountFigures
             design.Mounting.IsGiven ? "Newton; the acceleration is the design's" : "Newton; 5 g in any direction is a default: common practice, no source",
             Validity.Always);
         yield return Margin(
-            "weld-margin", load is SaddleLoad ? "margin of the ears' welds" : "margin of the plate's welds", load.WeldStress, Math.Min(metal.WeldShear, shell.WeldShear),
+            "weld-margin", load is SaddleLoad ? "margin of the ears' welds" : "margin of the plate's welds", load.WeldStress, weld.Value,
             "tau = F (1 / (2 L a) + e / W), W = the less of L D a and L^2 a / 3",
             [
                 force,
@@ -104,7 +112,7 @@ internal static class MountFigures
                 new("a", "throat", load.Throat, "mm", "welds"),
                 new("D", "distance of the welds", load.WeldsApart, "mm", load.Design.Path),
             ],
-            metal.Source, statics);
+            weld.Source, statics);
         yield return load.MemberMargin(force, new(metal.Yield, metal.Source), statics);
         yield return new(
             "bolt-tension", "T", "tension of the worst bolt", load.BoltTension, "N",

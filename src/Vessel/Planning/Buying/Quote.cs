@@ -68,8 +68,11 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             yield return new($"{rods.Key.Name} rod", "kg", prices.RodPerKilogram, mass, mass);
         }
 
-        var gas = Gas(plan);
+        var gas = Gas(plan.Procedures.Where(weld => !weld.Settings.HasHelium), Purging(plan));
         yield return new("argon", "m3", prices.GasPerCubicMetre, gas, gas);
+        // It costs several times what argon does, and no shop file has its price.
+        if (plan.Procedures.Any(weld => weld.Settings.HasHelium))
+            yield return new("argon/helium", "m3", null, null, null);
         var fittings = plan.Assembly.Design.Ports.Count(port => port.Fitting is not null);
         if (fittings > 0)
             yield return new("fittings", "each", prices.Fitting, Exactly(fittings), Exactly(fittings));
@@ -106,10 +109,11 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         _ => "whole sheets",
     };
 
-    private static Estimate Gas(Plan plan)
+    private static double Purging(Plan plan) => plan.Procedures.Count(weld => weld is { Purged: true, Role: WeldRole.HeadSeam }) * plan.Purge.Gas;
+
+    private static Estimate Gas(IEnumerable<WeldProcedure> welds, double purge)
     {
-        var cup = plan.Procedures.Sum(weld => weld.Settings.Gas * weld.Passes * weld.Weld.Length / weld.Travel.Value);
-        var purge = plan.Procedures.Count(weld => weld is { Purged: true, Role: WeldRole.HeadSeam }) * plan.Purge.Gas;
+        var cup = welds.Sum(weld => weld.Settings.Gas * weld.Passes * weld.Weld.Length / weld.Travel.Value);
         double Of(double flow) => ((cup * (1 + flow)) + purge) / LitresPerCubicMetre;
         return new(Of(LeastFlow), Of((LeastFlow + MostFlow) / 2), Of(MostFlow), "while the arc burns, a quarter to a half more before and after it, and purging");
     }

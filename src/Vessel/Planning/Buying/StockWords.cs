@@ -12,6 +12,15 @@ public static class StockWords
         ? Text($"{bar.Material.Name} tube {bar.Diameter:0.##} x {bar.Wall:0.##} mm")
         : Text($"{bar.Material.Name} bar {bar.Diameter:0.##} mm");
 
+    /// <summary>What it is cut from, by what such stock is ordered by: <c>sheet 2</c>, <c>tube 51 x 1.5</c>, <c>bar 26</c>.</summary>
+    /// <param name="told">A length in the reader's unit.</param>
+    public static string Section(Part part, Func<double, string> told) => part.Stock.Form switch
+    {
+        "sheet" => $"sheet {told(part.Thickness)}",
+        "tube" => $"tube {told(part.Stock.Width)} x {told(part.Stock.Wall)}",
+        _ => $"{part.Stock.Form} {told(part.Stock.Width)}",
+    };
+
     public static string Used(Nest nest)
     {
         var lengths = string.Join(" and ", nest.UsedLength.Select(length => Text($"{length:0} mm")));

@@ -7,7 +7,7 @@ using Vessel.Stock;
 
 namespace Vessel.Planning;
 
-/// <summary>The five lines of a weld.</summary>
+/// <summary>The lines of a weld.</summary>
 internal sealed class StepText(Assembly assembly, Purge purge)
 {
     private readonly VesselDesign _design = assembly.Design;
@@ -20,7 +20,12 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         if (Tacks.Of(weld.Weld) is { Places.IsEmpty: false } tacks)
             yield return (StepKind.Tack, tacks.Text(joint));
         yield return (StepKind.Weld, Laid(weld));
-        yield return (StepKind.Cool, "let it cool until a hand can rest on it, clamps on; no water");
+        if (weld.CoolBelow is { } most)
+        {
+            yield return (StepKind.Cool, Text(
+                $"clamps on, no water: wait until a contact thermometer or a temperature-indicating crayon beside the bead shows less than {most:0} degC"));
+        }
+
         yield return (StepKind.Check, Checked(weld));
     }
 
@@ -31,13 +36,17 @@ internal sealed class StepText(Assembly assembly, Purge purge)
             : Text($"through the wall, {weld.Joint.Wall:0.0} mm");
         var passes = weld.Passes == 1 ? "one pass" : Text($"{weld.Passes} passes");
         var machine = Text(
-            $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Settings.Low:0} to {weld.Settings.High:0} A, argon {weld.Settings.Gas:0.#} L/min, cup {weld.Tungsten.Cup}, electrode {weld.Tungsten.Diameter:0.0} mm");
+            $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Current.Words()}, {weld.Settings.Low:0} to {weld.Settings.High:0} A, {weld.Settings.GasName} {weld.Settings.Gas:0.#} L/min, {Electrode(weld.Tungsten)}");
         if (weld.Role == WeldRole.DiscHold)
             size = weld.Weld.Joint.Runs.IsEmpty ? size : Text($"{weld.Weld.Joint.Runs.Length} short beads, opposite ones after each other: {size}");
         if (weld.Role == WeldRole.DiscHold)
             size = $"on the {(weld.Joint.Along(0).AlongHost.Z > 0 ? "upper" : "lower")} face: {size}";
         return $"{size}; {passes}; {machine}{Vented(weld)}{Purged(weld)}";
     }
+
+    private static string Electrode(Tungsten? tungsten) => tungsten is { } one
+        ? Text($"cup {one.Cup}, electrode {one.Diameter:0.0} mm")
+        : "NO ELECTRODE OF THE TABLE CARRIES IT";
 
     private static string Legs(Interval leg)
     {

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Stock;
 
 namespace Vessel.Planning;
 
@@ -114,8 +115,7 @@ internal static class WorkTasks
                 Plugging(port), WorkKind.Plug, $"screw a brass or old plug into {port.Name} ({thread.Name}), threads coated", Ranks.Ports, [id]);
             yield return new(
                 Chasing(port), WorkKind.Chase,
-                FormattableString.Invariant(
-                    $"take the plug out of {port.Name} when cold, chase {thread.Thread}; machine its sealing face: {design.Shop.Welding.FaceAllowance:0.##} mm were left for it"),
+                $"take the plug out of {port.Name} when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
                 Ranks.Ports, [id]);
         }
 
@@ -136,6 +136,10 @@ internal static class WorkTasks
                 Ranks.Dress, [id]);
         }
     }
+
+    private static string Facing(ThreadSize thread, double allowance) => thread.IsTaper
+        ? "it seals in its taper and has no face: no deeper than the fitting needs"
+        : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
 
     private static int RankOf(PlannedWeld weld, VesselDesign design) => weld.Role switch
     {
@@ -166,7 +170,7 @@ internal static class WorkTasks
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
             PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
-            PartKind.Bung => FormattableString.Invariant($"turn and tap {part.Name}, or buy it; {faceAllowance:0.##} mm over length for its sealing face"),
+            PartKind.Bung => $"turn and tap {part.Name}, or buy it{(part.Holes[0].Thread is { IsTaper: true } ? "" : FormattableString.Invariant($"; {faceAllowance:0.##} mm over length for its sealing face"))}",
             PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
             PartKind.Strap => $"cut {part.Name}{openings}, deburr, roll its band, bend its ears",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",

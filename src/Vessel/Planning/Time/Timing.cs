@@ -74,7 +74,8 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
                 purge.Minutes, purge.Minutes, 2 * purge.Minutes, "perfect mixing; twice that where corners are dead"));
         }
 
-        yield return Item(shop, task.Id, StepKind.Cool, HandRates.Cool, 1);
+        if (weld.CoolBelow is not null)
+            yield return Item(shop, task.Id, StepKind.Cool, HandRates.Cool, 1);
         yield return Item(shop, task.Id, StepKind.Check, HandRates.Check, 1);
     }
 

@@ -1,6 +1,7 @@
 using Vessel.Export.Report.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Export.Report.Sections;
 
@@ -24,7 +25,7 @@ internal static class PartsSection
                 html.Tag("summary", () =>
                 {
                     html.Tag("h3", part.Name);
-                    html.Text($" {Sizes.Count(part.Quantity)} of {part.Material.Name}, {sizes.Fine(part.Thickness)} {sizes.Unit}");
+                    html.Text($" {Sizes.Count(part.Quantity)} of {part.Material.Name}, {StockWords.Section(part, sizes.Fine)} {sizes.Unit}");
                 });
                 if (part.Flat is { } flat)
                     WriteFlat(built, flat, sizes, html);
