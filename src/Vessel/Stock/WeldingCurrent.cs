@@ -21,5 +21,5 @@ public static class WeldingCurrents
 
     /// <summary>For the bench.</summary>
     public static string Words(this WeldingCurrent current) =>
-        current == WeldingCurrent.Alternating ? "AC, balance as the machine sets it" : "DC, electrode negative";
+        current == WeldingCurrent.Alternating ? "AC (balance as the machine sets it)" : "DC electrode negative";
 }

@@ -94,8 +94,8 @@ public sealed class WeldProcedureTests
 
     /// <summary>Aluminium is welded on alternating current, steels with the electrode negative, and every list for the bench says which.</summary>
     [Theory]
-    [InlineData("shop-compressor-catch-can.yaml", "AC", "AC, balance")]
-    [InlineData("harbour-launch-breather.yaml", "DCEN", "DC, electrode negative")]
+    [InlineData("shop-compressor-catch-can.yaml", "AC", "AC (balance")]
+    [InlineData("harbour-launch-breather.yaml", "DCEN", "DC electrode negative")]
     public void The_current_is_told(string file, string word, string words)
     {
         var plan = Plans.Of(file);

@@ -13,17 +13,20 @@ namespace Vessel.Tests.Support;
 /// </summary>
 internal static class RandomDesigns
 {
-    private const int Count = 100;
+    private const int Dividers = 100;
+
+    /// <summary>How many there are; VESSEL_SEEDS asks for fewer in a quick look, or for more in a campaign.</summary>
+    private static readonly int _count = int.TryParse(Environment.GetEnvironmentVariable("VESSEL_SEEDS"), out var asked) ? asked : 100;
 
     private const int Elbows = 7919;
 
     private const int Sheets = 15485863;
 
     private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
-        [.. Enumerable.Range(0, Count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
+        [.. Enumerable.Range(0, _count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
 
     /// <summary>The test's name shows the seed.</summary>
-    public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, Count));
+    public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, _count));
 
     /// <summary>Built once for all laws.</summary>
     public static Assembly Built(int seed) => _assemblies[seed].Value;
@@ -42,9 +45,9 @@ internal static class RandomDesigns
         };
         var vessel = Designs.Vessel(shell) with { Top = Head(dice, shell, "top"), Bottom = Head(dice, shell, "bottom") };
         // Dice of their own, lest every design changes with each new choice.
-        var more = new Dice(seed + Count);
+        var more = new Dice(seed + Dividers);
         vessel = vessel with { Top = Divided(more, shell, vessel.Top), Bottom = Divided(more, shell, vessel.Bottom) };
-        var spun = new Dice(seed + (2 * Count));
+        var spun = new Dice(seed + (2 * Dividers));
         vessel = vessel with { Top = Spun(spun, shell, vessel.Top), Bottom = Spun(spun, shell, vessel.Bottom) };
         for (var i = 0; i < 3; i++)
             vessel = With(vessel, 20, () => Branch(dice, vessel.Shell, $"branch {i}"));
