@@ -12,7 +12,7 @@ internal static class FunctionText
         ("flow", ["gas-flow", "gas-loss"]),
         ("narrowest", ["smallest-stage"]),
         ("oil", ["carried-up", "half-caught"]),
-        ("mount", ["mass-full", "ear-margin", "weld-margin", "bolt-margin"]),
+        ("mount", ["mass-full", "mount-margin"]),
     ];
 
     public static void Write(ImmutableArray<FigureGroup> function, Capacity capacity, TextWriter output)

@@ -42,7 +42,7 @@ internal static class DesignBuilder
             Fixtures = file.Text("fixtures") == "printed",
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
             Mockup = MockupBuilder.Build(file.Child("mockup") ?? Section.Absent("mockup")),
-            Mounting = DutyBuilder.Mounting(file.Child("mounting") ?? Section.Absent("mounting")),
+            Mounting = DutyBuilder.Mounting(file.Child("mounting") ?? Section.Absent("mounting"), file.Child("engine") is not null),
             LeakTest = DutyBuilder.LeakTest(file.Child("leak_test") ?? Section.Absent("leak_test")),
             DrainBack = DutyBuilder.DrainBack(file.Child("drain_back") ?? Section.Absent("drain_back")),
         };

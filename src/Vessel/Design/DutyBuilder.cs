@@ -1,10 +1,12 @@
+using Vessel.Stock;
+
 namespace Vessel.Design;
 
 /// <summary>Fills what the vessel has to bear from its sections; see <see cref="DesignBuilder"/> for values at fault.</summary>
 internal static class DutyBuilder
 {
-    public static MountingDesign Mounting(Section section) =>
-        new(section.Path, section.Number("acceleration"), section.Given.Contains("acceleration"));
+    public static MountingDesign Mounting(Section section, bool hasEngine) => MountingDesign.Of(
+        section.Path, Given(section, "acceleration"), section.Text("duty") is { } duty ? MountDuties.Of(duty) : null, hasEngine);
 
     public static LeakTestDesign LeakTest(Section section) => new(
         section.Path,

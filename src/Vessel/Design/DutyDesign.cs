@@ -1,11 +1,21 @@
+using Vessel.Stock;
+
 namespace Vessel.Design;
 
 /// <summary>What the mounting bears.</summary>
 /// <param name="Acceleration">In any direction, multiples of gravity.</param>
-/// <param name="IsGiven">The file says so; else it is the default.</param>
-public sealed record MountingDesign(string Path, double Acceleration, bool IsGiven)
+/// <param name="IsGiven">The file says the acceleration; else it is the duty's.</param>
+/// <param name="DutyIsGiven">The file says the duty.</param>
+public sealed record MountingDesign(string Path, double Acceleration, bool IsGiven, MountDuty Duty, bool DutyIsGiven)
 {
-    public static MountingDesign Usual { get; } = new("mounting", 5, false);
+    public static MountingDesign Usual { get; } = Of("mounting", null, null, false);
+
+    /// <param name="hasEngine">Decides the duty where neither is given.</param>
+    public static MountingDesign Of(string path, double? acceleration, MountDuty? duty, bool hasEngine)
+    {
+        var taken = duty ?? (hasEngine ? MountDuties.Vehicle : MountDuties.Fixed);
+        return new(path, acceleration ?? taken.Acceleration, acceleration is not null, taken, duty is not null);
+    }
 }
 
 /// <summary>What the vessel is filled with at its leak test.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 using Vessel.Stock;
 
 namespace Vessel.Export;
@@ -16,7 +17,7 @@ internal static class Cautions
             "No chlorinated cleaner near the arc: it turns to phosgene. Clean with a non-chlorinated solvent and let it dry.",
             "Argon collects in vessels and gives no warning: blow a purged vessel out with air before leaning in (OSHA 1910.146: below 19.5 % oxygen is deficient).",
             "Cover skin and eyes, and draw off the fume at the arc.",
-            "Leak-test with water or soap film at a few kPa with a relief valve, never with shop air at line pressure; do the liquid test first (HSE GS4).",
+            LeakWords.Caution(assembly),
             "Lead the vent outside, away from people, exhaust and ignition: blow-by holds carbon monoxide, fuel vapour and oil mist.",
             "An open crankcase vent may be unlawful on public roads.",
         ];

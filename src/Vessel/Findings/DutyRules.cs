@@ -10,7 +10,7 @@ internal static class DutyRules
     private const double PascalsPerMillibar = 100;
 
     public static IEnumerable<Finding> Of(Assembly assembly) =>
-        Mount(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly)).Concat(Dips(assembly));
+        Overloaded(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly)).Concat(Dips(assembly));
 
     /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
     private static IEnumerable<Finding> Dips(Assembly assembly)
@@ -34,22 +34,22 @@ internal static class DutyRules
         }
     }
 
-    private static IEnumerable<Finding> Mount(Assembly assembly) =>
-        from margin in MountFigures.Margins(assembly)
-        where double.IsFinite(margin.Margin) && margin.Margin < MountFigures.LeastMargin
+    private static IEnumerable<Finding> Overloaded(Assembly assembly) =>
+        from margin in Mount.Of(assembly).Brackets.SelectMany(load => load.Margins())
+        where margin.Margin.IsFinite && margin.Margin.Likely < MountFigures.LeastMargin
         let design = assembly.Design
         select new Finding(
             FindingCodes.MountOverloaded,
             Severity.Warning,
             [Slug.Of(margin.Bracket.Name)],
-            $"full of oil and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{(design.Mounting.IsGiven ? "" : " (a default)")}, "
-            + $"{Whose(margin, design)} are loaded with {FigureText.Of(margin.Stress)} MPa where they bear {FigureText.Of(margin.Bears)}: bring the plate nearer, "
-            + "make it thicker, wider or higher, or take more or thicker bolts.",
-            [new("margin", margin.Margin, MountFigures.LeastMargin, string.Empty)],
+            $"full of oil and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
+            + $"{MountFigures.Whose(margin, design.Brackets.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
+            + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
+            [new("margin", margin.Margin.Likely, MountFigures.LeastMargin, string.Empty)],
             design.PlaceOf(margin.Bracket.Path));
 
-    private static string Whose(MountMargin margin, VesselDesign design) =>
-        design.Brackets.Length == 1 ? margin.What : $"of {margin.Bracket.Name}, held by it alone, {margin.What}";
+    private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
+        : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: say what it hangs on with mounting: {{ duty: ... }})";
 
     private static IEnumerable<Finding> Test(LeakTest test)
     {
@@ -62,7 +62,7 @@ internal static class DutyRules
                 [],
                 $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
                 + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
-                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak.",
+                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak (common practice, no source).",
                 [new("test pressure", given.Pressure / PascalsPerMillibar, LeakTest.Directive / PascalsPerMillibar, "mbar")],
                 design.PlaceOf($"{given.Path}.pressure"));
         }
@@ -73,24 +73,28 @@ internal static class DutyRules
                 FindingCodes.TestOverstress,
                 Severity.Warning,
                 [],
-                $"at the test the {what} is stressed to about {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
+                $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
                 + "test at less, or take thicker metal or a dome.",
                 [new("stress", stress, bears, "MPa")],
                 design.PlaceOf(path));
         }
 
-        if (test.ShellCollapse is { IsFinite: true } collapse && given.Suction > collapse.Low)
+        if (test.ShellCollapse is var collapse && given.Suction > collapse.Low)
         {
             yield return new(
                 FindingCodes.MayCollapse,
                 Severity.Warning,
                 [],
                 $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
-                + $"{FigureText.Of(collapse.Low / PascalsPerMillibar)} mbar at worst, {FigureText.Of(collapse.Likely / PascalsPerMillibar)} likely; thicken it, or stiffen it by a ring.",
+                + $"{Borne(collapse.Low)} at worst, {Borne(collapse.Likely)} likely; thicken it, or stiffen it by a ring.",
                 [new("suction", given.Suction / PascalsPerMillibar, collapse.Low / PascalsPerMillibar, "mbar")],
                 design.PlaceOf(design.Shell.Path));
         }
     }
+
+    /// <summary>No suction is more than full vacuum.</summary>
+    private static string Borne(double suction) =>
+        suction < Air.Atmosphere ? $"{FigureText.Of(suction / PascalsPerMillibar)} mbar" : "full vacuum";
 
     private static IEnumerable<Finding> Catches(Assembly assembly)
     {

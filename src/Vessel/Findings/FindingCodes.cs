@@ -119,7 +119,7 @@ public static class FindingCodes
         new(StageBelowInlet, "A stage of the gas's way is narrower than the inlet.", "Widen it: more or larger windows or holes, more room round or under the sleeve."),
         new(MediaBypassed, "Gas has a way from inlet to vent that does not pass the packing.", "Close that way, or set the packing where all gas has to pass it."),
         new(LossTooGreat, "The gas loses more pressure from inlet to vent than the design takes; a choked crankcase pushes oil past its seals.", "Widen the stages that lose most, or raise flow.most_loss if the engine's maker allows more."),
-        new(MountOverloaded, "Welds, ears, plate or bolts of a bracket bear less than the full vessel puts on them.", "Bring the plate nearer, make it thicker, wider or higher, or take more or thicker bolts."),
+        new(MountOverloaded, "Welds, ears, plate or bolts of a bracket, or the shell's wall under it, bear less than the full vessel puts on them.", "Bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket."),
         new(TestPressureHigh, "The leak test passes the pressure from which on published rules for vessels under pressure begin.", "Test at 200 to 300 mbar, with water."),
         new(TestOverstress, "Shell or end yields next to its welds at the leak test.", "Test at less, or take thicker metal or a dome."),
         new(MayCollapse, "The suction in use may fold the shell.", "Take a thicker shell, or a ring round it; lower the suction."),

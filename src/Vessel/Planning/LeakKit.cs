@@ -5,12 +5,15 @@ using Vessel.Joints;
 
 namespace Vessel.Planning;
 
-/// <summary>What shuts the ports at the leak test, and where soap film is laid.</summary>
+/// <summary>What shuts the ports at the leak test, and where leaks are looked for.</summary>
+/// <param name="Test">Its pressure and medium.</param>
 /// <param name="Blanks">Port and what shuts it.</param>
 /// <param name="Points">Weld's number or port, and what to look at.</param>
-public sealed record LeakKit(ImmutableArray<(string Port, string Blank)> Blanks, ImmutableArray<(string Where, string What)> Points)
+public sealed record LeakKit(
+    LeakTestDesign Test, ImmutableArray<(string Port, string Blank)> Blanks, ImmutableArray<(string Where, string What)> Points)
 {
     public static LeakKit Of(VesselDesign design, IEnumerable<Joint> joints) => new(
+        design.LeakTest,
         [.. design.Ports.Select(port => (port.Name, Blank(port)))],
         [
             .. joints.Select(joint => (Joint: joint, Role: WeldRoles.Of(joint, design)))

@@ -162,6 +162,9 @@ internal static class StarterText
               inside_radius: 8
               bolts: { diameter: 8, across: {{width - 30}}, up: {{height - 50}}, slot: 5 }
 
+            mounting:
+              duty: vehicle # how hard it is shaken: fixed, vehicle, boat or carried; or give an acceleration in g
+
             """);
     }
 

@@ -65,6 +65,10 @@ public sealed record StockTable(
             .. Fillers.All.Select(filler => Row(
                 filler.Name, Math.Round(WeldMetalStrength.Shear(filler).Value, 1), Math.Round(WeldMetalStrength.Pull(filler).Value, 1), WeldMetalStrength.Shear(filler).Source)),
         ]),
+        new("duties", ["duty", "acceleration_g", "where", "source"],
+        [
+            .. MountDuties.All.Select(d => Row(d.Name, d.Acceleration, d.Where, d.Source)),
+        ]),
         new("rules", ["rule", "displacement_up_to_l", "volume_l", "source"],
         [
             .. from rule in CatchRules.All

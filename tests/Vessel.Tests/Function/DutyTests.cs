@@ -40,6 +40,40 @@ public sealed class DutyTests
         Assert.Equal(found, Has(design, FindingCodes.MayCollapse));
     }
 
+    /// <summary>
+    /// A lid of 3 mm whose free radius is a: at a port s = 2 x 3 (3 + nu) / 8 p a^2 / t^2 and without one the more of 3/4 and 3 (3 + nu) / 8. The
+    /// mean of rim and middle, which stood here once, is less than either.
+    /// </summary>
+    [Fact]
+    public void The_lids_stress_is_the_largest_and_doubles_at_a_port()
+    {
+        var bare = LeakTest.Of(Assembly.Of(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Inside = InsideDesign.None }));
+        var (holed, lid) = (LeakTest.Of(Assembly.Of(_sleeved)), (FlatHead)_sleeved.Top);
+        var poisson = Vessel.Stock.Strengths.Of(lid.Material).Poisson;
+        var supported = 3 * (3 + poisson) / 8 * 0.02 * Math.Pow(_sleeved.Shell.InnerRadius / lid.Wall, 2);
+
+        Near.Relative(supported, bare.EndStress(lid), 1e-12);
+        Near.Relative(2 * supported, holed.EndStress(lid), 1e-12);
+    }
+
+    /// <summary>No more than one atmosphere can be missing, so that no figure says so, and a stout shell is said to stand it.</summary>
+    [Theory]
+    [InlineData(110, 2, 180, true)]
+    [InlineData(300, 1, 600, false)]
+    [InlineData(300, 0.5, 600, false)]
+    public void No_suction_is_more_than_full_vacuum(double diameter, double wall, double height, bool bears)
+    {
+        var group = FunctionFigures.Of(Assembly.Of(Designs.Vessel(Designs.Shell(diameter, wall, height)))).Single(g => g.Name == "leak_test");
+        var collapse = group.Figures.SingleOrDefault(figure => figure.Name == "collapse");
+
+        Assert.Equal(bears, collapse is null);
+        Assert.Equal(bears, group.Words.Any(word => word.Contains("does not fold the shell", StringComparison.Ordinal)));
+        Assert.True(collapse is null || collapse.Value.High <= Air.Atmosphere / 100);
+        // The stresses are linear: at the usual 200 mbar and at an atmosphere.
+        var greatest = group.Figures.Where(figure => figure.Name.EndsWith("-stress", StringComparison.Ordinal) && figure.Name != "vacuum-stress").Max(figure => figure.Value.High);
+        Near.Relative(greatest * Air.Atmosphere / 20_000, Value(group, "vacuum-stress").Likely, 1e-12);
+    }
+
     [Fact]
     public void Nothing_is_called_a_vessel_for_pressure()
     {

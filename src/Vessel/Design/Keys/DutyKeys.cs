@@ -1,3 +1,5 @@
+using Vessel.Stock;
+
 namespace Vessel.Design;
 
 /// <summary>The keys under <c>mounting</c>, <c>leak_test</c> and <c>drain_back</c>.</summary>
@@ -5,9 +7,14 @@ internal static class DutyKeys
 {
     public static KeyMap Mounting { get; } = new("what the mounting bears",
     [
-        new("acceleration", KeyKind.Ratio, "Greatest, in any direction, as a multiple of gravity")
+        new("duty", KeyKind.Choice, "What it hangs on, which says how hard it is shaken")
         {
-            Default = "5", Range = new(0.1, 100),
+            DefaultRule = "vehicle where an engine is given, else fixed", Choices = [.. MountDuties.All.Select(duty => duty.Name)],
+        },
+        new("acceleration", KeyKind.Ratio, "Greatest, in any direction, as a multiple of gravity, its own weight included")
+        {
+            DefaultRule = $"by the duty: {string.Join(", ", MountDuties.All.Select(duty => FormattableString.Invariant($"{duty.Name} {duty.Acceleration}")))}",
+            Range = new(0.1, 100),
         },
     ])
     {

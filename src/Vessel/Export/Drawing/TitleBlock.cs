@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Stock;
 
@@ -27,8 +28,10 @@ internal static class TitleBlock
             (0, 0, "vessel", design.Name),
             (1, 0, "revision", design.Revision),
             (1, 0.5, "scale, sheet", $"{scale.Name}, {sheet.Name}"),
-            (2, 0, "lengths", new TwoUnits(design.Units).Names.First),
-            (2, 0.5, "weld symbols, process", $"{(thirdAngle ? "AWS A2.4" : "ISO 2553, system A")}; TIG {Currents(build)}"),
+            (
+                2, 0, "lengths, weld symbols, process",
+                $"{new TwoUnits(design.Units).Names.First}; {(thirdAngle ? "AWS A2.4" : "ISO 2553, system A")}; TIG {Currents(build)}"),
+            (2, 0.5, "leak test", LeakWords.Named(design.LeakTest)),
             (3, 0, "drawn, date", string.Empty),
             (3, 0.5, "checked, date", string.Empty),
             (4, 0, "by", $"vessel {build.Options.ToolVersion}; heights from the shell's lower edge"),

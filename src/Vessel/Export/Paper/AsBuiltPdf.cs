@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
 using Vessel.Export.Pdf;
+using Vessel.Function;
 using Vessel.Planning;
 using Vessel.Stock;
 
@@ -86,12 +87,12 @@ internal static class AsBuiltPdf
                 pair.Second.Joint.Number, pair.Second.Joint.Name, Told(pair.First.Figures.Length), Size(pair.Second, units),
                 pair.Second.Filler.Name, FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0} {pair.Second.Current.Short()}"),
             ])));
-        yield return ("Leak test: shut, then look for bubbles", Table(
-            ["do", "where", "what"],
-            ["tight", "mended", "tight again"],
+        yield return ($"Leak test with {LeakWords.Named(plan.LeakKit.Test)}: shut, then look for {LeakWords.Sign(plan.LeakKit.Test)}", Table(
+            ["task", "place", "detail"],
+            ["tight", "repaired", "tight again"],
             plan.LeakKit.Blanks.Select(blank => (ImmutableArray<string>)["shut", blank.Port, blank.Blank])
                 .Concat(plan.LeakKit.Points.Select(point => (ImmutableArray<string>)["look", point.Where, point.What]))));
-        var mass = build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000;
+        var mass = Weight.Empty(build.Assembly).Mass / 1000;
         yield return ("Material and whole", Table(
             ["what", "planned"],
             ["is", "certificate or lot", "by"],
@@ -99,7 +100,7 @@ internal static class AsBuiltPdf
                 .. build.Assembly.Parts.Select(part => (part.Material.Name, Stock: StockWords.Section(part, mm => Told(mm)))).Distinct().Order()
                     .Select(stock => (ImmutableArray<string>)[$"{stock.Stock} {unit}", stock.Name]),
                 ["mass, empty", FormattableString.Invariant($"{mass:0.00} kg")],
-                ["test pressure, and how long held", string.Empty],
+                ["leak test, and how long held", LeakWords.Named(plan.LeakKit.Test)],
                 ["finish", build.Assembly.Design.Finish == Finish.None ? "none" : build.Assembly.Design.Finish.ToString().ToLowerInvariant()],
             ]));
     }

@@ -1,5 +1,6 @@
 using System.Text;
 using Vessel.Export.Pictures;
+using Vessel.Function;
 
 namespace Vessel.Export.Report;
 
@@ -63,7 +64,7 @@ internal static class ReportPage
                 html.Text(words);
             },
             ("class", $"verdict {kind}"));
-        var mass = report.Build.Assembly.Parts.Sum(part => part.Mass * part.Quantity);
+        var mass = Weight.Empty(report.Build.Assembly).Mass;
         html.Tag("p", $"Revision {design.Revision}. {Sizes.Count(report.Build.Parts.Sum(built => built.Part.Quantity))} pieces, "
             + $"{Sizes.Text(mass / 1000, 2)} kg empty, {Sizes.Count(report.Build.Welds.Length)} welds. Lengths in "
             + (report.Sizes.Unit == "in" ? "inches; the drawings to cut are in millimetres." : "millimetres."));

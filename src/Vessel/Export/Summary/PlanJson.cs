@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Planning;
 
 namespace Vessel.Export.Summary;
@@ -76,6 +77,8 @@ internal static class PlanJson
         }));
         json.Object("leak_test", () =>
         {
+            json.Put("pressure_mbar", plan.LeakKit.Test.Pressure / 100);
+            json.Put("with", LeakWords.Medium(plan.LeakKit.Test));
             json.List("blanks", plan.LeakKit.Blanks, blank => json.Object(() =>
             {
                 json.Put("port", blank.Port);

@@ -17,11 +17,19 @@ internal static class LeakFigures
             "This is a vented vessel, no vessel for pressure: nothing here rates it for any. The figures say what a leak test does to it, not what it bears for long.",
             "Below 15 psi (ASME VIII-1 U-1) and below 0.5 bar (directive 2014/68/EU) those rules do not apply; to be outside them says nothing about safety, and local codes come first.",
             test.Design.LeakTest.With == TestMedium.Air
-                ? "Air stores thousands of times the energy of water: test with water instead. If it must be air or soap film, keep to 0.2 to 0.3 bar by a "
-                    + "regulator with a relief valve set just above, lids flanged and not taped, nobody beside it, never the shop's line (HSE GS4)."
-                : "Fill it to the last bubble before pressure comes on: air that is shut in stores the energy that water does not. Regulator, relief valve set just above, nobody beside it (HSE GS4).",
+                ? "Air stores thousands of times the energy of water: test with water first. 200 to 300 mbar finds every leak (common practice, no source)."
+                : "Fill it to the last bubble before pressure comes on: air that is shut in stores the energy that water does not.",
+            Fold(test),
             "Seams are taken as sound and full; a cold lap or a pinhole is what the test is for.",
         ]);
+
+    private static string Fold(LeakTest test)
+    {
+        var stress = $"the largest stress in shell and ends at full vacuum is about {FigureText.Of(test.VacuumStress)} MPa.";
+        return test.BearsVacuum
+            ? $"Full vacuum ({FigureText.Of(Air.Atmosphere / PascalsPerMillibar)} mbar, all the suction that there can be) does not fold the shell; {stress}"
+            : $"Suction is never more than full vacuum, {FigureText.Of(Air.Atmosphere / PascalsPerMillibar)} mbar; {stress}";
+    }
 
     private static IEnumerable<Figure> Figures(LeakTest test)
     {
@@ -29,19 +37,21 @@ internal static class LeakFigures
         var metal = Strengths.Of(shell.Material);
         FigureInput pressure = new("p", "test pressure", design.LeakTest.Pressure / PascalsPerMillibar, "mbar", "leak_test.pressure");
         yield return new(
-            "shell-stress", "s", "stress round the shell at the test", test.HoopStress, "MPa", shell.IsPlain ? "s = p D / 2t" : "s = p D / 2t, of a cone p D / 2t cos(a) on its wide end; the greatest of its parts",
-            [pressure, new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest", test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
-            ThinWalls.ThinSource,
-            new("D/t above 20, away from ends and ports", test.MeanDiameter > 20 * shell.Wall));
+            "shell-stress", "s", "largest stress in the shell at the test", test.ShellStress, "MPa",
+            shell.IsPlain ? "s = K p D / 2t" : "s = K p D / 2t, of a cone K p D / 2t cos(a) on its wide end; the greatest of its parts",
+            [pressure, Hole(test, PortHost.Shell), new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest", test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
+            $"{ThinWalls.ThinSource}; {ThinWalls.HoleSource}",
+            new("D/t above 20, away from ends", test.MeanDiameter > 20 * shell.Wall));
         foreach (var (name, head) in test.Ends)
         {
+            var hole = Hole(test, head.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom);
             FigureInput wall = new("t", "thickness", head.Wall, "mm", head.Path);
             if (head is not (FlatHead or PanHead))
             {
                 yield return new(
-                    $"{name}-stress", "s", $"stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
-                    [pressure, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Wall, "mm", head.Path), wall],
-                    ThinWalls.DishSource, new("D/t above 20, away from rim and ports; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
+                    $"{name}-stress", "s", $"largest stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
+                    [pressure, hole, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Wall, "mm", head.Path), wall],
+                    $"{ThinWalls.DishSource}; {ThinWalls.HoleSource}", new("D/t above 20, away from the rim; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
                 continue;
             }
 
@@ -51,10 +61,10 @@ internal static class LeakFigures
                 bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
             FigureInput radius = new("a", "radius that is free", test.Free(head), "mm", "shell");
             yield return new(
-                $"{name}-stress", "s", $"stress in the flat {name} at the test", test.EndStress(head), "MPa",
-                "s = 3/4 p a^2 / t^2 clamped; 3 (3 + nu) / 8 p a^2 / t^2 simply supported; likely the mean",
-                [pressure, radius, wall, new("nu", "Poisson's number", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
-                ThinWalls.PlateSource, validity);
+                $"{name}-stress", "s", $"largest stress in the flat {name} at the test", test.EndStress(head), "MPa",
+                "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is free to turn",
+                [pressure, hole, radius, wall, new("nu", "Poisson's number", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
+                $"{ThinWalls.PlateSource}; {ThinWalls.HoleSource}", validity);
             yield return new(
                 $"{name}-bends", "w", $"by how much the flat {name} bends out at the test", bends, "mm",
                 "w = p a^4 / 64 D clamped; (5 + nu) / (1 + nu) times that simply supported; D = E t^3 / 12 (1 - nu^2)",
@@ -66,34 +76,46 @@ internal static class LeakFigures
             "test-margin", "", "least margin at the test against the yield of metal as welded",
             test.Margins().Min(margin => margin.Bears / margin.Stress), "", "yield / stress, the least of shell and ends",
             [pressure], metal.Source, new("static; margins below 2 leave nothing for flaws", true));
+        if (!test.BearsVacuum)
+            yield return Collapse(test, metal);
         yield return new(
-            "collapse", "pc", "suction at which the shell may fold", 1 / PascalsPerMillibar * test.ShellCollapse, "mbar",
-            "pc = k 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 (t/D)^0.5)), at least a long tube's 2 E / (1 - nu^2) (t/D)^3; k = 0.2, 0.5, 1",
-            [
-                new("D", "mean diameter", test.MeanDiameter, "mm", "shell"),
-                new("t", "wall", shell.Wall, "mm", "shell.wall"),
-                new("L", "length between the ends", shell.Height, "mm", "shell.height"),
-                new("E", "elasticity", metal.Elasticity, "MPa", "a table of metals"),
-            ],
-            ThinWalls.CollapseSource,
-            new("elastic: stress at collapse below the yield; ends that stay round", Elastic(test, metal)));
+            "vacuum-stress", "s", "largest stress in shell and ends at full vacuum", test.VacuumStress, "MPa", "the largest stress at the test times Pa / p",
+            [pressure, new("Pa", "the air's own pressure", Air.Atmosphere / PascalsPerMillibar, "mbar", "standard air")],
+            "the formulas of shell and ends, which are linear in the pressure", new("elastic, shell and ends keep their shape", test.VacuumStress < metal.Yield));
         yield return Energy("energy-air", "energy set free if it bursts full of air", StoredEnergy.Air(design.LeakTest.Pressure, test.Volume),
             StoredEnergy.AirIsothermal(design.LeakTest.Pressure, test.Volume), "U = P V / 0.4 (1 - (Pa / P)^0.2857); at most P V ln(P / Pa)", test, pressure);
         var water = StoredEnergy.Water(design.LeakTest.Pressure, test.Volume);
         yield return Energy("energy-water", "energy set free if it bursts full of water, without a bubble", water, water, "U = p^2 V / 2K", test, pressure);
     }
 
+    /// <summary>Where a part of its range is more suction than there can be, full vacuum stands for that.</summary>
+    private static Figure Collapse(LeakTest test, Strength metal) => new(
+        "collapse", "pc", "suction at which the shell may fold; 1013 mbar is full vacuum",
+        test.ShellCollapse.Through(suction => Math.Min(suction, Air.Atmosphere) / PascalsPerMillibar), "mbar",
+        "pc = k 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 (t/D)^0.5)), at least a long tube's 2 E / (1 - nu^2) (t/D)^3; k = 0.2, 0.5, 1",
+        [
+            new("D", "mean diameter", test.MeanDiameter, "mm", "shell"),
+            new("t", "wall", test.Design.Shell.Wall, "mm", "shell.wall"),
+            new("L", "length between the ends", test.Design.Shell.Height, "mm", "shell.height"),
+            new("E", "elasticity", metal.Elasticity, "MPa", "a table of metals"),
+        ],
+        ThinWalls.CollapseSource,
+        new("elastic: stress at collapse below the yield; ends that stay round", Elastic(test, metal)));
+
+    private static FigureInput Hole(LeakTest test, PortHost host) =>
+        new("K", "at the edge of a port over what is away from it", test.HoleFactor(host), "", "ports");
+
     private static string Formula(HeadDesign head) => head switch
     {
-        EllipsoidHead => "s = p D / 2t",
-        TorisphereHead => "s = p L (3 + sqrt(L / r)) / 8t, L and r inside radii of crown and knuckle",
-        ConeHead => "s = p D / 2t cos(a), a half the angle of the cone",
-        ToriconeHead => "the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the knuckle's inside radius",
-        _ => "s = p D / 4t",
+        EllipsoidHead => "s = K p D / 2t",
+        TorisphereHead => "s = K p L (3 + sqrt(L / r)) / 8t, L and r inside radii of crown and knuckle",
+        ConeHead => "s = K p D / 2t cos(a), a half the angle of the cone",
+        ToriconeHead => "s = K times the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the knuckle's inside radius",
+        _ => "s = K p D / 4t",
     };
 
     private static bool Elastic(LeakTest test, Strength metal) =>
-        ThinWalls.Hoop(test.ShellCollapse.High * 1e-6, test.MeanDiameter, test.Design.Shell.Wall) < metal.Yield;
+        ThinWalls.Hoop(Math.Min(test.ShellCollapse.High, Air.Atmosphere) * 1e-6, test.MeanDiameter, test.Design.Shell.Wall) < metal.Yield;
 
     private static Figure Energy(string name, string title, double likely, double high, string formula, LeakTest test, FigureInput pressure) => new(
         name, "U", title, new(likely, likely, high), "J", formula,

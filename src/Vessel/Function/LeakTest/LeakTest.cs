@@ -28,7 +28,14 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     /// <summary>Of its widest part.</summary>
     public double MeanDiameter => (2 * Shell.WidestRadius) - Shell.Wall;
 
-    /// <summary>The greatest of its parts.</summary>
+    /// <summary>At an open hole over what is away from it: 1 where an end or the shell has no port.</summary>
+    public double HoleFactor(PortHost host) => Design.Ports.All(port => port.Host != host) ? 1
+        : host == PortHost.Shell || Design.Head(host) is ConeHead or ToriconeHead ? ThinWalls.HoleInCylinder : ThinWalls.HoleEvenly;
+
+    /// <summary>At the edge of a port where it has one.</summary>
+    public double ShellStress => HoleFactor(PortHost.Shell) * HoopStress;
+
+    /// <summary>Away from ports, the greatest of its parts.</summary>
     public double HoopStress => Shell.Courses.Max(course => ThinWalls.Cone(
         TestPressure, (2 * Math.Max(course.Low, course.High)) - course.Wall, course.Wall, course.IsCone ? course.HalfAngle : 0));
 
@@ -40,34 +47,41 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     public double Free(HeadDesign head) => Rim(head).InnerRadius;
 
     /// <summary>The shell where a head closes it.</summary>
-    public ShellDesign Rim(HeadDesign head) => Shell.AtEnd(head == Design.Top ? PortHost.Top : PortHost.Bottom);
+    public ShellDesign Rim(HeadDesign head) => Shell.AtEnd(End(head));
 
-    /// <summary>Clamped, between, simply supported; of a dish or cone the one value.</summary>
-    public Amount EndStress(HeadDesign head)
+    private PortHost End(HeadDesign head) => head.Path == Design.Top.Path ? PortHost.Top : PortHost.Bottom;
+
+    /// <summary>
+    /// The largest in an end: at the edge of a port where it has one, and of a flat end the more of a rim that is clamped and a middle whose
+    /// rim is free to turn.
+    /// </summary>
+    public double EndStress(HeadDesign head)
     {
-        var across = Rim(head).OutsideDiameter - head.Wall;
+        var (across, hole) = (Rim(head).OutsideDiameter - head.Wall, HoleFactor(End(head)));
         switch (head)
         {
             case EllipsoidHead:
-                return ThinWalls.Hoop(TestPressure, across, head.Wall);
+                return hole * ThinWalls.Hoop(TestPressure, across, head.Wall);
             case TorisphereHead dish:
-                return ThinWalls.Torisphere(TestPressure, dish.Crown, dish.Knuckle, dish.Wall);
+                return hole * ThinWalls.Torisphere(TestPressure, dish.Crown, dish.Knuckle, dish.Wall);
             case ConeHead cone:
-                return ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle);
+                return hole * ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle);
             case ToriconeHead cone:
                 // The knuckle as one of a torisphere whose crown touches the cone there (ASME VIII-1, 1-4(e), from memory).
                 var crown = Free(head) / Math.Cos(cone.HalfAngle);
-                return Math.Max(
+                return hole * Math.Max(
                     ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle), ThinWalls.Torisphere(TestPressure, crown, cone.Knuckle, cone.Wall));
             case not (FlatHead or PanHead):
-                return ThinWalls.Lengthwise(TestPressure, across, head.Wall);
+                return hole * ThinWalls.Lengthwise(TestPressure, across, head.Wall);
         }
 
-        var poisson = Strengths.Of(head.Material).Poisson;
-        var (clamped, supported) = (
-            ThinWalls.ClampedStress(TestPressure, Free(head), head.Wall), ThinWalls.SupportedStress(TestPressure, Free(head), head.Wall, poisson));
-        return new(clamped, (clamped + supported) / 2, supported);
+        return Math.Max(
+            ThinWalls.ClampedStress(TestPressure, Free(head), head.Wall),
+            hole * ThinWalls.SupportedStress(TestPressure, Free(head), head.Wall, Strengths.Of(head.Material).Poisson));
     }
+
+    /// <summary>MPa: the largest of shell and ends with nothing inside and the air outside.</summary>
+    public double VacuumStress => Ends.Select(end => EndStress(end.Head)).Append(ShellStress).Max() * Air.Atmosphere / Design.LeakTest.Pressure;
 
     /// <summary>mm, of a flat end, with a flange or without.</summary>
     public Amount EndDeflection(HeadDesign head)
@@ -80,7 +94,10 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
         return new(clamped, (clamped + supported) / 2, supported);
     }
 
-    /// <summary>Pa of suction.</summary>
+    /// <summary>Whether no suction that there can be folds the shell, however badly it is rolled.</summary>
+    public bool BearsVacuum => ShellCollapse.Low >= Air.Atmosphere;
+
+    /// <summary>Pa of suction; more than there can be where it does not fold.</summary>
     public Amount ShellCollapse
     {
         get
@@ -90,8 +107,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
         }
     }
 
-    /// <summary>What the metal next to a weld bears over the greatest likely stress: of shell and ends.</summary>
+    /// <summary>The largest stress of shell and ends, and what the metal next to a weld bears.</summary>
     public IEnumerable<(string What, string Path, double Stress, double Bears)> Margins() => Ends
-        .Select(end => (end.Name, end.Head.Path, EndStress(end.Head).Likely, Strengths.Of(end.Head.Material).Yield))
-        .Prepend((Names.Shell, Shell.Path, HoopStress, Strengths.Of(Shell.Material).Yield));
+        .Select(end => (end.Name, end.Head.Path, EndStress(end.Head), Strengths.Of(end.Head.Material).Yield))
+        .Prepend((Names.Shell, Shell.Path, ShellStress, Strengths.Of(Shell.Material).Yield));
 }

@@ -21,6 +21,16 @@ public static class ThinWalls
         "cylinder: Windenburg and Trilling 1934; long tube and sphere: classical (all from memory); shells that are not quite round bear 0.2 to 1 "
         + "of it, likely 0.5: common practice, no source";
 
+    public const string HoleSource =
+        "a small open hole: under even tension from all sides or even bending the stress at its edge doubles, in a cylinder it is 3 - 1/2 times that round it "
+        + "(Kirsch; derived); the tube that is welded into it stiffens it, which is left out";
+
+    /// <summary>Stress at the edge of a small hole over that away from it, where that is alike in all directions: membrane or bending.</summary>
+    public const double HoleEvenly = 2;
+
+    /// <summary>The same over the stress round a cylinder, where half of it pulls lengthwise: 3 - 1/2.</summary>
+    public const double HoleInCylinder = 2.5;
+
     public static double Hoop(double pressure, double meanDiameter, double wall) => pressure * meanDiameter / (2 * wall);
 
     /// <summary>Of a cylinder lengthwise, and of a sphere.</summary>

@@ -1,81 +1,67 @@
 using Vessel.Design;
-using Vessel.Geometry;
 using Vessel.Stock;
 
 namespace Vessel.Function;
 
-/// <summary>
-/// What the full vessel does to one of its brackets, as if it hung on that one alone, under an acceleration that may come from
-/// any side; N, mm, MPa.
-/// </summary>
-/// <remarks>
-/// F = m a acts at the centre of the full vessel. Welds: two lines of length L and throat a, D apart: area 2 L a, moduli L D a
-/// apart and L^2 a / 3 along. Several brackets share the load by how stiff each is and how its bolts were set; that each bears
-/// all of it is the bound that needs neither.
-/// </remarks>
-internal abstract record BracketLoad(Weight Full, double Acceleration, double WeldLength, double Throat)
+/// <summary>What the full vessel does to one of its brackets; N, mm, MPa.</summary>
+/// <param name="Shared">Forces and moments at the welds' centre, all brackets sharing by how stiff they are.</param>
+/// <param name="Alone">The same if it hung on this one alone.</param>
+/// <param name="Throat">What the throats of its welds may carry, MPa.</param>
+internal sealed record BracketLoad(BracketSpring Spring, Wrench Shared, Wrench Alone, Datum Throat, ShellDesign Shell)
 {
-    public static BracketLoad Of(BracketDesign bracket, Assembly assembly, Weight full) => bracket switch
+    public BracketDesign Design => Spring.Design;
+
+    /// <summary>
+    /// On the throats: likely where a fillet on one side, bent about its root, has yielded to a hinge, which a single load does without harm
+    /// since the hinged ears are in balance too; at most with that bending.
+    /// </summary>
+    public Amount WeldStress => Over(EndHold.Hinged, (load, hold) => Spring.Welds.Stress(load, Spring.Bent(load, hold)));
+
+    /// <summary>The same as long as nothing has yielded, which is what fatigue goes by.</summary>
+    public double WeldBending => Spring.Welds.Stress(Shared, Spring.Bent(Shared, EndHold.Elastic));
+
+    /// <summary>In the shell's wall under the welds.</summary>
+    public Amount WallStress => Over(EndHold.Elastic, (load, hold) => Spring.Wall.Stress(load, Spring.Bent(load, hold)));
+
+    /// <summary>In ears or plate.</summary>
+    public Amount MemberStress => Over(EndHold.Elastic, Spring.MemberStress);
+
+    public Amount BoltTension => Over(EndHold.Elastic, (load, _) => Spring.Bolts(load).Tension);
+
+    public Amount BoltShear => Over(EndHold.Elastic, (load, _) => Spring.Bolts(load).Shear);
+
+    public Amount BoltShare => Over(EndHold.Elastic, (load, _) => Spring.Bolts(load).Share);
+
+    /// <summary>What each piece is loaded with and what it bears. The shell counts where its wall is thin and the series fine enough.</summary>
+    public IEnumerable<MountMargin> Margins()
     {
-        SaddleBracket saddle => SaddleLoad.Of(saddle, assembly, full),
-        PlateBracket plate => PlateLoad.Of(plate, assembly, full),
-        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
-    };
+        var (metal, shell) = (Strengths.Of(Design.Material), Strengths.Of(Shell.Material));
+        yield return new(Design, Spring.Words.Wall, WallStress, shell.Yield);
+        yield return new(Design, Spring.Words.Member, MemberStress, metal.Yield);
+        yield return new(Design, Spring.Words.Welds, WeldStress, Throat.Value);
+        yield return new(Design, "its bolts", BoltStrength.Proof * BoltShare, BoltStrength.Proof);
+    }
 
-    public abstract BracketDesign Design { get; }
+    /// <summary>mm by which the holes move apart when the vessel warms and what it is bolted to does not.</summary>
+    public double Growth(double perKelvin, double kelvins) => perKelvin * Math.Abs(kelvins) * BoltGroup.Spread(Design.Bolts);
 
-    /// <summary>What is bent between shell and bolts, and its welds, in words.</summary>
-    public abstract (string Member, string Welds) Words { get; }
+    /// <summary>Over all ways in which the ears may be held, shared and alone.</summary>
+    private Amount Over(EndHold likely, Func<Wrench, EndHold, double> stress)
+    {
+        double[] all = [.. from load in new[] { Shared, Alone } from hold in Enum.GetValues<EndHold>() select stress(load, hold)];
+        return new(all.Min(), stress(Shared, likely), all.Max());
+    }
+}
 
-    /// <summary>N.</summary>
-    public double Force => Full.Mass * 1e-3 * Acceleration * Air.Gravity;
-
-    public abstract BoltGroup Group { get; }
-
-    public int BoltCount => Group.Count;
-
-    /// <summary>The centre of mass from the middle of the bolts.</summary>
-    public Vector3 Arm => Group.Arm;
-
-    public double BoltTension => Group.Tension;
-
-    public double BoltShear => Group.Shear;
-
-    public double BoltShare => Group.Share;
-
-    /// <summary>Between the two welds, mm.</summary>
-    public abstract double WeldsApart { get; }
-
-    /// <summary>From the middle of the welds to the centre of mass, mm.</summary>
-    public abstract double WeldReach { get; }
-
-    /// <summary>MPa on the throats, at most.</summary>
-    public double WeldStress
+/// <summary>What a piece of a mounting bears, and what it is loaded with; MPa.</summary>
+internal readonly record struct MountMargin(BracketDesign Bracket, string What, Amount Stress, double Bears)
+{
+    public Amount Margin
     {
         get
         {
-            var modulus = Math.Min(WeldLength * WeldsApart * Throat, WeldLength * WeldLength * Throat / 3);
-            return Force * ((1 / (2 * WeldLength * Throat)) + (WeldReach / modulus));
+            var bears = Bears;
+            return Stress.Through(stress => bears / stress);
         }
     }
-
-    /// <summary>MPa in what is bent between shell and bolts.</summary>
-    public abstract Amount MemberStress { get; }
-
-    /// <summary>The figure that says so.</summary>
-    public abstract Figure MemberMargin(FigureInput force, StrengthOfMember metal, Validity statics);
-
-    /// <summary>The figure of the first natural frequency.</summary>
-    public abstract Figure FrequencyFigure(double elasticity);
-
-    /// <summary>mm by which the holes move apart when the vessel warms and what it is bolted to does not.</summary>
-    public double Growth(double perKelvin, double kelvins) => perKelvin * Math.Abs(kelvins) * Group.Spread;
-
-    /// <summary>mm that the holes give all together: two holes' clearance.</summary>
-    public double Play => Design.Bolts.HoleDiameter - Design.Bolts.Diameter;
-
-    protected FigureInput MassInput => new("M", "mass, full", Full.Mass / 1000, "kg", "mass-full");
 }
-
-/// <summary>What a bracket's metal bears in bending, MPa, and where that is from.</summary>
-internal readonly record struct StrengthOfMember(double Yield, string Source);

@@ -13,32 +13,79 @@ internal static class MountFigures
 
     public static FigureGroup Of(Assembly assembly)
     {
-        var (empty, full) = (Weight.Empty(assembly), Weight.Full(assembly));
-        var brackets = assembly.Design.Brackets;
+        var mount = Mount.Of(assembly);
+        var engine = assembly.Design.Flow.Engine;
         return new(
             "mounting",
             "Mass and mounting",
             [
-                .. Masses(assembly, empty, full)
-                    .Concat(brackets.SelectMany(bracket => Loads(BracketLoad.Of(bracket, assembly, full), assembly)
-                        .Select(figure => brackets.Length == 1 ? figure : Named(figure, bracket.Name))))
-                    .Append(BodyGrowth(assembly)),
+                .. Masses(assembly, Weight.Empty(assembly), mount.Full),
+                .. mount.Brackets.IsEmpty ? Enumerable.Empty<Figure>() : OfBrackets(mount, assembly),
+                BodyGrowth(assembly),
             ],
-            [],
-            brackets.IsEmpty && assembly.Design.Straps.IsEmpty
-                ? ["No bracket: what the vessel is held by is not reckoned."]
+            mount.Brackets.IsEmpty ? [] : [MountVibration.Table(mount, engine)],
+            mount.Brackets.IsEmpty && assembly.Design.Straps.IsEmpty
+                ? ["No bracket: what holds the vessel is not worked out."]
                 : [
                     .. assembly.Design.Straps.Select(strap =>
                         $"{strap.Name} holds by friction, which hangs on how far its bolts are drawn up, on oil and on the liner: neither that nor its band, ears, feet "
-                        + "and bolts are reckoned here. Try it with more than it will meet, or let something under the vessel bear its weight."),
-                    .. brackets.IsEmpty ? Array.Empty<string>() : [
-                    "Every stress is an upper bound for a force from any side, by elementary statics; notches, fatigue and the thin shell that "
-                    + "gives under an ear are not in it. Shaking cracks brackets where one blow does not: keep the margins well above 1 on an engine, "
-                    + "hang the vessel from the hull or frame rather than from the engine, and look at the welds.",
-                    "A vessel that falls on someone or opens a hose of hot oil hurts: where that can happen a licensed engineer decides, not this.",
-                    ],
+                        + "and bolts are worked out here. Try it with more than it will meet, or let something under the vessel bear its weight."),
+                    .. mount.Brackets.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
                 ]);
     }
+
+    private static IEnumerable<string> Words(Mount mount, EngineDesign? engine)
+    {
+        if (mount.Brackets.Length > 1)
+        {
+            yield return "The brackets share the load by how stiff they are; the worst value of each range is that of a bracket which bears all of it alone, "
+                + "as where the bolts of the others are loose.";
+        }
+
+        yield return "Stresses are for a force from any side, by elastic statics: welds as lines that are alike stiff, the shell's wall as a thin cylinder, ears "
+            + "held by what the wall gives, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to a weld are left out.";
+        if (mount.Brackets.Any(load => load.Spring is SaddleSpring))
+        {
+            yield return "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady "
+                + "shaking opens it from the root.";
+        }
+
+        yield return MountVibration.Words(mount, engine);
+        yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, and look "
+            + "at the welds.";
+        yield return "A vessel that falls on someone or opens a hose of hot oil hurts: where that can happen a licensed engineer decides, not this.";
+    }
+
+    private static IEnumerable<Figure> OfBrackets(Mount mount, Assembly assembly)
+    {
+        var (design, brackets) = (assembly.Design, mount.Brackets);
+        yield return ForceOf(mount, design.Mounting);
+        var least = brackets.SelectMany(load => load.Margins()).MinBy(margin => margin.Margin.Likely);
+        yield return new(
+            "mount-margin", "", $"least margin of the mounting, in {Whose(least, brackets.Length)}", least.Margin, "", "the least of all margins of all brackets",
+            [new("stress", "stress there", least.Stress, "MPa", "its own figure"), new("bears", "strength there", least.Bears, "MPa", "a table of metals")],
+            "the figures below", new("as far as they hold", brackets.All(load => load.Spring.Wall.Holds)));
+        foreach (var load in brackets)
+        {
+            foreach (var figure in Loads(mount, load, assembly))
+                yield return brackets.Length == 1 ? figure : Named(figure, load.Design.Name);
+        }
+
+        yield return new(
+            "mount-frequency", "f", "first natural frequency of the full vessel on its mounting", mount.Frequency, "Hz",
+            "f = sqrt(1 / (M y)) / (2 pi), y = how far the centre of mass moves for 1 N in its softest direction: ears or plate, and the shell's "
+            + "wall under them",
+            [
+                new("M", "mass, full", mount.Full.Mass / 1000, "kg", "mass-full"),
+                new("E", "elasticity", Strengths.Of(brackets[0].Design.Material).Elasticity, "MPa", "a table of metals"),
+            ],
+            $"leaf springs, ears hinged to clamped; {WallUnder.Source}",
+            new("what it is bolted to and the bolts stand still: a weak wall lowers it", brackets.All(load => load.Spring.Wall.Holds)));
+        yield return MountVibration.Endurance(mount, design);
+    }
+
+    /// <summary>As in <c>the shell's wall under its ears</c>, and of which bracket where there are several.</summary>
+    internal static string Whose(MountMargin margin, int brackets) => brackets == 1 ? margin.What : $"{margin.What} ({margin.Bracket.Name})";
 
     /// <summary>Of one of several brackets.</summary>
     private static Figure Named(Figure figure, string bracket) => figure with
@@ -46,28 +93,6 @@ internal static class MountFigures
         Name = $"{figure.Name}-{Slug.Of(bracket)}",
         Title = $"{bracket}: {figure.Title}",
     };
-
-    /// <summary>Margins of every bracket by what they are of.</summary>
-    public static IEnumerable<MountMargin> Margins(Assembly assembly)
-    {
-        var full = Weight.Full(assembly);
-        foreach (var bracket in assembly.Design.Brackets)
-        {
-            var load = BracketLoad.Of(bracket, assembly, full);
-            var (metal, weld) = (Strengths.Of(bracket.Material), WeldBears(bracket, assembly).Value);
-            yield return new(bracket, load.Words.Welds, weld / load.WeldStress, load.WeldStress, weld);
-            yield return new(bracket, load.Words.Member, metal.Yield / load.MemberStress.Likely, load.MemberStress.Likely, metal.Yield);
-            yield return new(bracket, "its bolts", 1 / load.BoltShare, load.BoltShare * BoltStrength.Proof, BoltStrength.Proof);
-        }
-    }
-
-    /// <summary>The joint's own allowable load as a stress on its throat, MPa.</summary>
-    private static Datum WeldBears(BracketDesign bracket, Assembly assembly)
-    {
-        var joint = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.OfBracket(bracket)[0]).Joint;
-        var load = assembly.MetalsOf(joint).StrengthOf(joint).Shear;
-        return new(load.Value / joint.Throat, load.Source);
-    }
 
     private static IEnumerable<Figure> Masses(Assembly assembly, Weight empty, Weight full)
     {
@@ -89,40 +114,58 @@ internal static class MountFigures
         }
     }
 
-    private static IEnumerable<Figure> Loads(BracketLoad load, Assembly assembly)
+    private static Figure ForceOf(Mount mount, MountingDesign mounting) => new(
+        "mount-force", "F", "force on the mounting from any side", mount.Force, "N", "F = M a g",
+        [
+            new("M", "mass, full", mount.Full.Mass / 1000, "kg", "mass-full"),
+            new(
+                "a",
+                mounting.IsGiven ? "acceleration"
+                    : $"acceleration of duty '{mounting.Duty.Name}', {mounting.Duty.Where}{(mounting.DutyIsGiven ? "" : ": a default, not measured")}",
+                mounting.Acceleration, "g", mounting.IsGiven ? "mounting.acceleration" : "mounting.duty"),
+        ],
+        mounting.IsGiven ? "Newton; the acceleration is the design's" : $"Newton; {mounting.Duty.Source}",
+        Validity.Always);
+
+    private static IEnumerable<Figure> Loads(Mount mount, BracketLoad load, Assembly assembly)
     {
-        var design = assembly.Design;
-        var (metal, weld) = (Strengths.Of(load.Design.Material), WeldBears(load.Design, assembly));
-        FigureInput force = new("F", "force", load.Force, "N", "mount-force");
+        var (design, spring) = (assembly.Design, load.Spring);
+        var (metal, shell) = (Strengths.Of(load.Design.Material), Strengths.Of(design.Shell.Material));
+        FigureInput force = new("F", "force", mount.Force, "N", "mount-force");
+        FigureInput count = new("n", "bolts", BoltGroup.CountOf(load.Design.Bolts), "", load.Design.Bolts.Path);
         var statics = new Validity("elastic, thin plates, any direction; no fatigue, no notches", true);
-        yield return new(
-            "mount-force", "F", "force on the bracket from any side", load.Force, "N", "F = M a g",
-            [
-                new("M", "mass, full", load.Full.Mass / 1000, "kg", "mass-full"),
-                new("a", design.Mounting.IsGiven ? "acceleration" : "acceleration: a default, not measured", load.Acceleration, "g", "mounting.acceleration"),
-            ],
-            design.Mounting.IsGiven ? "Newton; the acceleration is the design's" : "Newton; 5 g in any direction is a default: common practice, no source",
-            Validity.Always);
         yield return Margin(
-            "weld-margin", load is SaddleLoad ? "margin of the ears' welds" : "margin of the plate's welds", load.WeldStress, weld.Value,
-            "tau = F (1 / (2 L a) + e / W), W = the less of L D a and L^2 a / 3",
+            "wall-margin", $"margin of {spring.Words.Wall}", load.WallStress, shell.Yield,
+            "stress at the wall's faces along the welds, von Mises, of the welds' forces (as for weld-margin) and of the ears' moment at the "
+            + "shell, summed over waves along and round it",
             [
                 force,
-                new("L", "length of each weld", load.WeldLength, "mm", "welds"),
-                new("a", "throat", load.Throat, "mm", "welds"),
-                new("D", "distance of the welds", load.WeldsApart, "mm", load.Design.Path),
+                new("R", "radius of the middle of the wall", design.Shell.At(load.Design.Height).MidRadius, "mm", "shell"),
+                new("t", "wall", design.Shell.Wall, "mm", "shell.wall"),
+                new("L", "height of the cylinder that the bracket stands on", design.Shell.CourseAt(load.Design.Height).Height, "mm", "shell"),
+                new("z", "leg of the weld, over which and half the wall on either side the load spreads", spring.Welds.Leg, "mm", "welds"),
             ],
-            weld.Source, statics);
-        yield return load.MemberMargin(force, new(metal.Yield, metal.Source), statics);
+            $"{WallUnder.Source}; {shell.Source}",
+            new(
+                "R / t above 10, elastic, no port or seam beside the weld; a bent wall yields at its faces first and folds at half as much again",
+                spring.Wall.Holds));
+        yield return Margin(
+            $"{spring.MemberName}-margin", $"margin of {(spring is SaddleSpring ? "the ears" : "the plate")} in bending, as welded",
+            load.MemberStress, metal.Yield, spring.MemberFormula.Formula, [force, .. spring.MemberFormula.Inputs], metal.Source, statics);
+        yield return Margin(
+            "weld-margin", $"margin of the {(spring is SaddleSpring ? "ears'" : "plate's")} welds", load.WeldStress, load.Throat.Value,
+            "tau = q / a, q = F / L + (J^-1 M) x r: lines alike stiff, M the moment of F about their centre, J = sum of (r^2 - r r) ds; "
+            + "at most with 6 m / a^2, where an ear turns its fillet about the root",
+            [force, new("L", "length of the welds", spring.Welds.Length, "mm", "welds"), new("a", "throat", spring.Welds.Throat, "mm", "welds")],
+            load.Throat.Source, statics);
         yield return new(
             "bolt-tension", "T", "tension of the worst bolt", load.BoltTension, "N",
-            "T = F times the length of (1/n + y/u + x/c, e/u, e/c): pull, and moments over the rows and columns",
-            [force, new("n", "bolts", load.BoltCount, "", load.Design.Bolts.Path)], "statics", statics);
+            "T = pull / n and moments over the rows and columns, for the worst direction", [force, count], "statics", statics);
         yield return new(
-            "bolt-shear", "V", "shear of the worst bolt", load.BoltShear, "N", "V = F (1 / n + s r / sum r^2)",
-            [force, new("n", "bolts", load.BoltCount, "", load.Design.Bolts.Path)], "statics", statics);
+            "bolt-shear", "V", "shear of the worst bolt", load.BoltShear, "N",
+            "V = shear / n + twist / sum r, for the worst direction", [force, count], "statics", statics);
         yield return new(
-            "bolt-margin", "", "margin of the bolts in tension and shear together", 1 / load.BoltShare, "",
+            "bolt-margin", "", "margin of the bolts in tension and shear together", load.BoltShare.Through(share => 1 / share), "",
             "1 / sqrt((T / (A Rp))^2 + (V / (0.6 A Rp))^2)",
             [
                 new("T", "tension", load.BoltTension, "N", "bolt-tension"),
@@ -132,24 +175,25 @@ internal static class MountFigures
             ],
             BoltStrength.Source,
             new("bolts of A2-70 or better, tightened and locked; static", true));
-        yield return load.FrequencyFigure(metal.Elasticity);
-        yield return new(
-            "mount-growth", "d", "by how much the bolts' holes move apart when it warms and what it hangs on does not",
-            load.Growth(metal.Growth, design.Flow.Temperature - design.Flow.Surroundings), "mm", "d = k (T - Ta) s",
-            [
-                new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
-                new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),
-                new("Ta", "air round it", design.Flow.Surroundings, "degC", "flow.surroundings"),
-                new("s", "distance of the bolts", load.Group.Spread, "mm", load.Design.Bolts.Path),
-            ],
-            metal.Source,
-            new("an upper bound: what it hangs on warms too", true));
+        yield return Growth(load, metal, design);
     }
 
-    internal static Figure Margin(
+    private static Figure Growth(BracketLoad load, Strength metal, VesselDesign design) => new(
+        "mount-growth", "d", "by how much the bolts' holes move apart when it warms and what it hangs on does not",
+        load.Growth(metal.Growth, design.Flow.Temperature - design.Flow.Surroundings), "mm", "d = k (T - Ta) s",
+        [
+            new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
+            new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),
+            new("Ta", "air round it", design.Flow.Surroundings, "degC", "flow.surroundings"),
+            new("s", "distance of the bolts", BoltGroup.Spread(load.Design.Bolts), "mm", load.Design.Bolts.Path),
+        ],
+        metal.Source,
+        new("an upper bound: what it hangs on warms too", true));
+
+    private static Figure Margin(
         string name, string title, Amount stress, double bears, string formula, FigureInput[] inputs, string source, Validity validity) => new(
         name, "", title, stress.Through(value => bears / value), "", $"bears / stress; {formula}",
-        [.. inputs, new("stress", "stress", stress, "MPa", "the formula"), new("bears", "what it bears", bears, "MPa", "a table of metals")],
+        [.. inputs, new("stress", "stress", stress, "MPa", "the formula"), new("bears", "strength", bears, "MPa", "a table of metals")],
         source, validity);
 
     private static Figure BodyGrowth(Assembly assembly)
@@ -167,8 +211,3 @@ internal static class MountFigures
             metal.Source, new("the whole shell as warm as the gas", true));
     }
 }
-
-/// <summary>What a piece of a mounting bears, over what it is loaded with.</summary>
-/// <param name="Stress">MPa.</param>
-/// <param name="Bears">MPa.</param>
-internal readonly record struct MountMargin(BracketDesign Bracket, string What, double Margin, double Stress, double Bears);

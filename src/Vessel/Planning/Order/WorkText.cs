@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Stock;
@@ -20,9 +21,8 @@ internal static class WorkText
     public static string Testing(LeakKit kit)
     {
         var blanks = kit.Blanks.IsEmpty ? "" : $" Blanks: {string.Join(", ", kit.Blanks.Select(b => $"{b.Port} a {b.Blank}"))}.";
-        return "fill with water and look; then air at a few kPa through a regulator with a relief valve, soap film on "
-            + $"{string.Join(", ", kit.Points.Select(point => point.Where))} and every tack.{blanks} "
-            + "Blanks are bolted or screwed, never held by hand; mark leaks, let the air out, dry, weld, test again";
+        return $"{LeakWords.Method(kit.Test)} {string.Join(", ", kit.Points.Select(point => point.Where))} and every tack.{blanks} "
+            + "Blanks are bolted or screwed, never held by hand; mark leaks, let the pressure off, dry, weld, test again";
     }
 
     public static string Clamping(StrapDesign strap) => FormattableString.Invariant(
