@@ -189,12 +189,12 @@ public sealed class MountTests
         var least = figures["mount-margin"];
 
         Assert.True(Wall(1) > 2 * Wall(2));
-        Assert.Contains("the shell's wall under its ears", least.Title, StringComparison.Ordinal);
+        Assert.Contains("the shell's wall under the bracket's ears", least.Title, StringComparison.Ordinal);
         Assert.Equal(figures["wall-margin"].Value, least.Value);
         Assert.All(["ear-margin", "weld-margin", "bolt-margin"], name => Assert.True(figures[name].Value.Likely >= least.Value.Likely));
         // Ten per cent past its margin it is found, and by its name.
         var found = Assessment.Of(With(1, 5.5 * least.Value.Likely)).Where(finding => finding.Code == FindingCodes.MountOverloaded);
-        Assert.Contains(found, finding => finding.Message.Contains("the shell's wall under its ears", StringComparison.Ordinal));
+        Assert.Contains(found, finding => finding.Message.Contains("the shell's wall under the bracket's ears", StringComparison.Ordinal));
     }
 
     /// <summary>

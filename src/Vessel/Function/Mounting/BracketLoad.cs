@@ -39,7 +39,7 @@ internal sealed record BracketLoad(BracketSpring Spring, Wrench Shared, Wrench A
         yield return new(Design, Spring.Words.Wall, WallStress, shell.Yield);
         yield return new(Design, Spring.Words.Member, MemberStress, metal.Yield);
         yield return new(Design, Spring.Words.Welds, WeldStress, Throat.Value);
-        yield return new(Design, "its bolts", BoltStrength.Proof * BoltShare, BoltStrength.Proof);
+        yield return new(Design, "the bracket's bolts", BoltStrength.Proof * BoltShare, BoltStrength.Proof);
     }
 
     /// <summary>mm by which the holes move apart when the vessel warms and what it is bolted to does not.</summary>

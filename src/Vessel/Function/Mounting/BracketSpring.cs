@@ -1,6 +1,5 @@
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
 

@@ -16,7 +16,7 @@ internal sealed record PlateSpring(PlateSite Site, WeldGroup Welds, WallUnder Wa
 
     public override BracketDesign Design => Bracket;
 
-    public override (string Member, string Welds, string Wall) Words => ("its plate", "the welds of its two sides", "the shell's wall under its plate");
+    public override (string Member, string Welds, string Wall) Words => ("the bracket's plate", "the welds of the bracket's two sides", "the shell's wall under the bracket's plate");
 
     public override string MemberName => "plate";
 

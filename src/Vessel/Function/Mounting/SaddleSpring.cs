@@ -17,7 +17,7 @@ internal sealed record SaddleSpring(SaddleSite Site, WeldGroup Welds, WallUnder 
 
     public override BracketDesign Design => Bracket;
 
-    public override (string Member, string Welds, string Wall) Words => ("its ears", "the welds of its ears", "the shell's wall under its ears");
+    public override (string Member, string Welds, string Wall) Words => ("the bracket's ears", "the welds of the bracket's ears", "the shell's wall under the bracket's ears");
 
     public override string MemberName => "ear";
 
