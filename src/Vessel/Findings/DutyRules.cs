@@ -49,7 +49,7 @@ internal static class DutyRules
             design.PlaceOf(margin.Bracket.Path));
 
     private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
-        : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: say what it hangs on with mounting: {{ duty: ... }})";
+        : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in 'mounting: {{ duty: fixed }}')";
 
     private static IEnumerable<Finding> Test(LeakTest test)
     {

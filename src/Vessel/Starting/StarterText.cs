@@ -163,7 +163,7 @@ internal static class StarterText
               bolts: { diameter: 8, across: {{width - 30}}, up: {{height - 50}}, slot: 5 }
 
             mounting:
-              duty: vehicle # how hard it is shaken: fixed, vehicle, boat or carried; or give an acceleration in g
+              duty: vehicle # where it is mounted: fixed, vehicle, boat or carried; or give an acceleration in g
 
             """);
     }

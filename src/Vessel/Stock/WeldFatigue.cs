@@ -8,7 +8,7 @@ public sealed record WeldFatigue(double ToeLow, double ToeHigh, double Root)
 {
     public const string Source =
         "IIW recommendations for fatigue design (A. Hobbacher): structural stress at the toe FAT 90 and 100, pull and bending on the throat from its root FAT 80 "
-        + "(W. Fricke); aluminium 36, 40 and, scaled alike, 28; limit at ten million cycles (classes from memory)";
+        + "(W. Fricke); aluminium 36, 40 and, scaled alike, 28; limit at ten million cycles (classes not checked against the source)";
 
     /// <summary>From two to ten million cycles on a slope of 3: below that a steady range does no more harm.</summary>
     public static double Limit { get; } = Math.Pow(0.2, 1.0 / 3);
@@ -21,7 +21,7 @@ public sealed record WeldFatigue(double ToeLow, double ToeHigh, double Root)
 /// <param name="Amplitude">At its upper end, multiples of gravity.</param>
 public sealed record ShakeTest(string Name, double From, double To, double Amplitude)
 {
-    public const string Source = "IACS unified requirement E10, vibration (from memory)";
+    public const string Source = "IACS unified requirement E10, vibration (not checked against the source)";
 
     public static ShakeTest General { get; } = new("IACS E10, general", 2, 100, 0.7);
 

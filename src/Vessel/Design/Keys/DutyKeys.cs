@@ -7,7 +7,7 @@ internal static class DutyKeys
 {
     public static KeyMap Mounting { get; } = new("what the mounting bears",
     [
-        new("duty", KeyKind.Choice, "What it hangs on, which says how hard it is shaken")
+        new("duty", KeyKind.Choice, "Place of the vessel, which sets the acceleration")
         {
             DefaultRule = "vehicle where an engine is given, else fixed", Choices = [.. MountDuties.All.Select(duty => duty.Name)],
         },

@@ -57,7 +57,7 @@ internal static class LeakFigures
 
             var bends = test.EndDeflection(head);
             var validity = new Validity(
-                "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than reckoned",
+                "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than calculated",
                 bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
             FigureInput radius = new("a", "radius that is free", test.Free(head), "mm", "shell");
             yield return new(
@@ -66,7 +66,7 @@ internal static class LeakFigures
                 [pressure, hole, radius, wall, new("nu", "Poisson's number", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
                 $"{ThinWalls.PlateSource}; {ThinWalls.HoleSource}", validity);
             yield return new(
-                $"{name}-bends", "w", $"by how much the flat {name} bends out at the test", bends, "mm",
+                $"{name}-bends", "w", $"bulge of the flat {name} at the test", bends, "mm",
                 "w = p a^4 / 64 D clamped; (5 + nu) / (1 + nu) times that simply supported; D = E t^3 / 12 (1 - nu^2)",
                 [pressure, radius, wall, new("E", "elasticity", Strengths.Of(head.Material).Elasticity, "MPa", "a table of metals")],
                 ThinWalls.PlateSource, validity);
@@ -120,5 +120,5 @@ internal static class LeakFigures
     private static Figure Energy(string name, string title, double likely, double high, string formula, LeakTest test, FigureInput pressure) => new(
         name, "U", title, new(likely, likely, high), "J", formula,
         [pressure, new("V", "volume to the brim", test.Volume * 1000, "L", "capacity")],
-        StoredEnergy.Source, new("whole vessel at once; fragments not reckoned", true));
+        StoredEnergy.Source, new("whole vessel at once; fragments left out", true));
 }

@@ -25,11 +25,11 @@ internal static class MountFigures
             ],
             mount.Brackets.IsEmpty ? [] : [MountVibration.Table(mount, engine)],
             mount.Brackets.IsEmpty && assembly.Design.Straps.IsEmpty
-                ? ["No bracket: what holds the vessel is not worked out."]
+                ? ["No bracket: the mounting is not calculated."]
                 : [
                     .. assembly.Design.Straps.Select(strap =>
-                        $"{strap.Name} holds by friction, which hangs on how far its bolts are drawn up, on oil and on the liner: neither that nor its band, ears, feet "
-                        + "and bolts are worked out here. Try it with more than it will meet, or let something under the vessel bear its weight."),
+                        $"{strap.Name} holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, feet "
+                        + "and bolts are calculated here. Try it with more than it will meet, or let something under the vessel bear its weight."),
                     .. mount.Brackets.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
                 ]);
     }
@@ -73,14 +73,14 @@ internal static class MountFigures
 
         yield return new(
             "mount-frequency", "f", "first natural frequency of the full vessel on its mounting", mount.Frequency, "Hz",
-            "f = sqrt(1 / (M y)) / (2 pi), y = how far the centre of mass moves for 1 N in its softest direction: ears or plate, and the shell's "
+            "f = sqrt(1 / (M y)) / (2 pi), y = movement of the centre of mass for 1 N in its softest direction: ears or plate, and the shell's "
             + "wall under them",
             [
                 new("M", "mass, full", mount.Full.Mass / 1000, "kg", "mass-full"),
                 new("E", "elasticity", Strengths.Of(brackets[0].Design.Material).Elasticity, "MPa", "a table of metals"),
             ],
             $"leaf springs, ears hinged to clamped; {WallUnder.Source}",
-            new("what it is bolted to and the bolts stand still: a weak wall lowers it", brackets.All(load => load.Spring.Wall.Holds)));
+            new("support and bolts stand still: a weak support lowers it", brackets.All(load => load.Spring.Wall.Holds)));
         yield return MountVibration.Endurance(mount, design);
     }
 
@@ -179,7 +179,7 @@ internal static class MountFigures
     }
 
     private static Figure Growth(BracketLoad load, Strength metal, VesselDesign design) => new(
-        "mount-growth", "d", "by how much the bolts' holes move apart when it warms and what it hangs on does not",
+        "mount-growth", "d", "growth between the bolt holes when the vessel warms and its support does not",
         load.Growth(metal.Growth, design.Flow.Temperature - design.Flow.Surroundings), "mm", "d = k (T - Ta) s",
         [
             new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
@@ -188,7 +188,7 @@ internal static class MountFigures
             new("s", "distance of the bolts", BoltGroup.Spread(load.Design.Bolts), "mm", load.Design.Bolts.Path),
         ],
         metal.Source,
-        new("an upper bound: what it hangs on warms too", true));
+        new("an upper bound: the support warms too", true));
 
     private static Figure Margin(
         string name, string title, Amount stress, double bears, string formula, FigureInput[] inputs, string source, Validity validity) => new(
@@ -201,7 +201,7 @@ internal static class MountFigures
         var (design, metal) = (assembly.Design, Strengths.Of(assembly.Design.Shell.Material));
         var kelvins = design.Flow.Temperature - design.Flow.Surroundings;
         return new(
-            "body-growth", "d", "by how much the shell grows in height when it warms", metal.Growth * kelvins * design.Shell.Height, "mm", "d = k (T - Ta) h",
+            "body-growth", "d", "growth of the shell in height when it warms", metal.Growth * kelvins * design.Shell.Height, "mm", "d = k (T - Ta) h",
             [
                 new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
                 new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),

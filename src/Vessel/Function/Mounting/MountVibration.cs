@@ -14,7 +14,7 @@ internal static class MountVibration
     private static readonly ImmutableArray<double> _orders = [0.5, 1, 1.5, 2, 3, 4, 6];
 
     public static FigureTable Table(Mount mount, EngineDesign? engine) => new(
-        "vibration", $"what shakes it ({ShakeTest.Source}; engine orders from idle, taken as a fifth of the rated speed)", "by",
+        "vibration", $"sources of vibration ({ShakeTest.Source}; engine orders from idle, taken as a fifth of the rated speed)", "by",
         [
             new("from_hz", "from", "Hz"), new("to_hz", "to", "Hz"), new("amplitude_g", "amplitude", "g"),
             new("meets_rpm", "meets the natural frequency at", "rpm"),
@@ -30,7 +30,7 @@ internal static class MountVibration
         var rings = $"The full vessel's first natural frequency on its mounting is {FigureText.Of(frequency, "Hz")}";
         return met.Count == 0
             ? $"{rings}: clear of {string.Join(", ", Sources(engine).Select(source => source.Name))}."
-            : $"{rings}: within reach of {string.Join(", ", met)}. Shaken there the vessel swings five to ten times as far as what it hangs on "
+            : $"{rings}: within reach of {string.Join(", ", met)}. Shaken there the vessel swings five to ten times as far as its support "
                 + "(common practice, no source). A stiffer bracket lifts the frequency, a nearer centre of mass too.";
     }
 

@@ -27,7 +27,7 @@ internal sealed record SaddleSpring(SaddleSite Site, WeldGroup Welds, WallUnder 
     public override (string Formula, FigureInput[] Inputs) MemberFormula => (
         "sigma = (F l / 4) (2 - h) / (b t^2 / 6), F / 2 b t and M / D b t, their pull, added; h = p / (1 + p), p = k l / (E t^3 / 12), 0 at a hinge, 1 at a clamp",
         [
-            new("h", "how far the wall holds the ears' ends", new(0, Hold(EndHold.Elastic), 1), "", "the formula"),
+            new("h", "hold of the wall on the ears' ends", new(0, Hold(EndHold.Elastic), 1), "", "the formula"),
             new("l", "from shell to plate", EarLength, "mm", $"{Bracket.Path}.stand_off"),
             new("b", "width of an ear", Site.BendLength, "mm", Bracket.Path),
             new("t", "thickness", Bracket.Thickness, "mm", $"{Bracket.Path}.thickness"),
