@@ -17,7 +17,7 @@ internal static class BuildText
         var design = build.Assembly.Design;
         output.WriteLine(style.Bold($"{design.Name}, revision {design.Revision}"));
         output.WriteLine();
-        WriteTable(output,
+        WriteTable(console,
             ["part", "material", "stock", "mass"],
             [.. build.Parts.Select(built => new[]
             {
@@ -27,7 +27,7 @@ internal static class BuildText
                 Grams(built.Part.Mass * built.Part.Quantity),
             })]);
         output.WriteLine();
-        WriteTable(output,
+        WriteTable(console,
             ["weld", "joint", "kind", "length", "legs", "filler", "rods", "arc"],
             [.. build.Welds.Select(weld => Row(weld.Figures, weld.Cost))]);
         var totals = WeldTotals.Of(build.Welds, design.Shop.Welding);
@@ -71,11 +71,17 @@ internal static class BuildText
         figures.Joint.Name,
         figures.Joint.Kind.ToString().ToLowerInvariant(),
         Invariant($"{figures.Length:0.0} mm"),
-        figures.Leg.End == 0 ? "-" : Invariant($"{figures.Leg.Start:0.0} to {figures.Leg.End:0.0} mm"),
+        Legs(figures.Leg.Start, figures.Leg.End),
         cost.Filler.Name,
         Invariant($"{cost.Rods.Likely:0.00} of {cost.Rod.Diameter:0.0} mm"),
         Invariant($"{cost.ArcMinutes:0.0} min"),
     ];
+
+    private static string Legs(double least, double greatest)
+    {
+        var (low, high) = (Invariant($"{least:0.0}"), Invariant($"{greatest:0.0}"));
+        return greatest == 0 ? "-" : low == high ? $"{low} mm" : $"{low} to {high} mm";
+    }
 
     private static string Stock(Parts.StockPiece piece) => piece.Form switch
     {
@@ -98,10 +104,5 @@ internal static class BuildText
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    private static void WriteTable(TextWriter output, string[] head, string[][] rows)
-    {
-        var widths = head.Select((title, i) => rows.Append(head).Max(row => row[i].Length)).ToArray();
-        foreach (var row in rows.Prepend(head))
-            output.WriteLine(string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
-    }
+    private static void WriteTable(CommandConsole console, string[] head, string[][] rows) => TextTable.Write(console.Output, [head, .. rows], console.Width);
 }

@@ -54,17 +54,24 @@ internal static class CommandLine
     private static int Answer(string[] args, CommandConsole console)
     {
         var root = Root(console);
+        var invocation = new InvocationConfiguration { Output = console.Output, Error = console.Error, EnableDefaultExceptionHandler = false };
+        if (args.Length == 0)
+        {
+            root.Parse("--help").Invoke(invocation);
+            return ExitCodes.Usage;
+        }
+
         // A file's name may begin with '@': no reading of arguments from files.
         var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction || MisreadOptions(parsed).Any())
         {
             foreach (var problem in Problems(parsed))
                 console.Error.WriteLine($"error: {problem}");
-            console.Error.WriteLine("Run with --help to see what is understood.");
+            console.Error.WriteLine("Run with --help for the commands and options.");
             return ExitCodes.Usage;
         }
 
-        return parsed.Invoke(new() { Output = console.Output, Error = console.Error, EnableDefaultExceptionHandler = false });
+        return parsed.Invoke(invocation);
     }
 
     /// <summary>A word that is not understood is told with its nearest; what else is wrong may only follow from it.</summary>

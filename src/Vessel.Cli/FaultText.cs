@@ -20,7 +20,7 @@ internal static class FaultText
             var at = fault.At ?? new(1, 1, 1, 1);
             console.Error.WriteLine(
                 $"{file.Place(at)} {console.Style.Bad("fault")} {fault.Code}: {fault.What}{Numbers(fault)}");
-            WriteSource(file.Lines(at), at, console.Error);
+            WriteSource(file.Lines(at), at, console);
             console.Error.WriteLine($"    {fault.Remedy}");
         }
 
@@ -31,26 +31,31 @@ internal static class FaultText
 
     private static string Numbers(Fault fault)
     {
-        var given = fault.Given is null ? null : $"given {fault.Given}";
-        var limit = fault.Limit is null ? null : $"limit {fault.Limit}";
-        return (given, limit) switch
+        var limit = fault.Limit is null ? null : $"needs {fault.Limit}";
+        return (fault.Given, limit) switch
         {
             (null, null) => string.Empty,
-            (not null, not null) => $" ({given}, {limit})",
-            _ => $" ({given ?? limit})",
+            (not null, not null) => $" ({fault.Given}; {limit})",
+            _ => $" ({fault.Given ?? limit})",
         };
     }
 
-    private static void WriteSource(string[] lines, Span at, TextWriter error)
+    /// <summary>The line with a caret; of a long one the piece round it.</summary>
+    private static void WriteSource(string[] lines, Span at, CommandConsole console)
     {
-        const int most = 160;
+        const int longest = 160;
+        const int indent = 4;
         if (at.Line < 1 || at.Line > lines.Length)
             return;
         var line = lines[at.Line - 1].Replace('\t', ' ');
-        if (line.Length == 0 || line.Length > most || at.Column > line.Length + 1)
+        if (line.Length == 0 || at.Column > line.Length + 1)
             return;
+        var room = Math.Min(longest, console.Width - indent);
+        var from = line.Length <= room ? 0 : Math.Clamp(at.Column - 1 - (room / 2), 0, line.Length - room);
+        var shown = line.Substring(from, Math.Min(room, line.Length - from));
         var end = at.EndLine == at.Line ? Math.Min(at.EndColumn, line.Length) : line.Length;
-        error.WriteLine($"    {line}");
-        error.WriteLine($"    {new string(' ', at.Column - 1)}{new string('^', Math.Max(1, end - at.Column + 1))}");
+        var carets = Math.Clamp(end - at.Column + 1, 1, Math.Max(1, from + room - at.Column + 1));
+        console.Error.WriteLine($"    {shown}");
+        console.Error.WriteLine($"    {new string(' ', at.Column - 1 - from)}{new string('^', carets)}");
     }
 }

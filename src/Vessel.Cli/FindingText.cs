@@ -29,6 +29,12 @@ internal static class FindingText
         return string.Join(", ", accepted == 0 ? counts : counts.Append($"{accepted} accepted"));
     }
 
+    /// <summary>In one line: whether there is anything left that stands against cutting.</summary>
+    public static string Verdict(ImmutableArray<Finding> findings) =>
+        findings.IsEmpty ? "no faults, no findings"
+        : ExitCode(findings) == ExitCodes.Good ? $"no faults; {Count(findings)}"
+        : $"do not cut yet: {Count(findings)}";
+
     public static int ExitCode(ImmutableArray<Finding> findings) =>
         findings.Any(finding => finding.Severity == Findings.Severity.Error) ? ExitCodes.GraveFindings : ExitCodes.Good;
 

@@ -5,8 +5,15 @@ using Vessel.Cli;
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var style = ConsoleStyle.Of(
     Console.IsOutputRedirected || Console.IsErrorRedirected, Environment.GetEnvironmentVariable("NO_COLOR"));
-var console = new CommandConsole(Console.Out, Console.Error, style)
+var width = Console.IsOutputRedirected ? int.MaxValue : Console.WindowWidth is >= 40 and var wide ? wide : 80;
+var console = new CommandConsole(
+    Console.IsOutputRedirected ? Console.Out : new WrappingWriter(Console.Out, width),
+    Console.IsErrorRedirected || Console.IsOutputRedirected ? Console.Error : new WrappingWriter(Console.Error, width),
+    style)
 {
-    Input = Console.IsInputRedirected || Console.IsOutputRedirected ? null : Console.In,
+    // Nobody sees a question whose output goes elsewhere; a pipe needs none.
+    Input = Console.IsInputRedirected || !Console.IsOutputRedirected ? Console.In : null,
+    IsAsking = !Console.IsInputRedirected,
+    Width = width,
 };
 return CommandLine.Run(args, console);

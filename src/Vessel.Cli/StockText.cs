@@ -19,12 +19,12 @@ internal static class StockText
             .Select(row => row[..^1].Select(Text).Append($"[{sources.IndexOf(Text(row[^1])) + 1}]").ToArray())
             .Prepend([.. head, ""])
             .ToList();
-        var widths = rows[0].Select((_, i) => rows.Max(row => row[i].Length)).ToArray();
         console.Output.WriteLine(console.Style.Bold(table.Name));
-        foreach (var row in rows)
-            console.Output.WriteLine("  " + string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
+        TextTable.Write(console.Output, rows, console.Width, indent: 2);
         for (var i = 0; i < sources.Count; i++)
             console.Output.WriteLine($"  [{i + 1}] {sources[i]}");
+        foreach (var mark in Sources.Legend(sources))
+            console.Output.WriteLine($"  {mark}");
     }
 
     public static void WriteCsv(StockTable table, TextWriter output)
@@ -70,7 +70,7 @@ internal static class StockText
         json.WriteEndObject();
     }
 
-    private static CsvCell Cell(object? cell) => cell is double number ? number : cell as string;
+    private static CsvCell Cell(object? cell) => cell is double number ? CsvCell.Exact(number) : cell as string;
 
     private static string Text(object? cell) => cell switch
     {

@@ -12,7 +12,7 @@ from shapely.strtree import STRtree
 from checks import flat_file, run_reader, summary_of
 from dxf_loops import loop_of
 
-COLOURS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
+COLOURS = {"CUT": 7, "BEND": 6, "MARK": 3, "NOTE": 8}
 DRAWN_BY = {"MARK": {"LINE", "CIRCLE", "ARC", "LWPOLYLINE", "POLYLINE"}, "BEND": {"LINE", "LWPOLYLINE", "POLYLINE"}}
 DEVELOPMENTS = {"plane", "rolled", "wrapped", "blank", "folded", "gore", "cone"}
 warnings.simplefilter("ignore", ShapelyDeprecationWarning)  # Debian 12 has 1.8, whose tree announces that of 2

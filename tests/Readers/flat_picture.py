@@ -7,7 +7,7 @@ from ezdxf.disassemble import recursive_decompose
 from ezdxf.path import make_path
 from PIL import Image, ImageDraw, ImageFont
 
-COLOURS = {"CUT": "#111111", "BEND": "#d02020", "MARK": "#108040", "NOTE": "#777777"}
+COLOURS = {"CUT": "#111111", "BEND": "#c020c0", "MARK": "#108040", "NOTE": "#777777"}
 WIDTHS = {"CUT": 2.0}
 FINE = 3
 

@@ -11,7 +11,7 @@ import numpy
 from PIL import Image
 
 CHORD = 0.05
-LAYERS = {"CUT": 7, "BEND": 1, "MARK": 3, "NOTE": 8}
+LAYERS = {"CUT": 7, "BEND": 6, "MARK": 3, "NOTE": 8}
 GAP, NEUTRAL, HEIGHT = 1.2, 49.0, 80.0
 GIRTH = 2 * math.pi * NEUTRAL - GAP
 

@@ -9,12 +9,14 @@ internal static class Arguments
 {
     public static Option<bool> Json() => new("--json") { Description = "Report as JSON on standard output." };
 
+    /// <param name="unit">Stands for the value in the help: <c>MM</c>.</param>
     /// <param name="limits">Both ends included.</param>
-    public static Option<double> Number(string name, string description, double standard, (double Low, double High) limits) =>
+    public static Option<double> Number(string name, string description, string unit, double standard, (double Low, double High) limits) =>
         new(name)
         {
             Description = string.Create(
                 CultureInfo.InvariantCulture, $"{description} ({limits.Low} to {limits.High}, {standard} unless given)."),
+            HelpName = unit,
             DefaultValueFactory = _ => standard,
             CustomParser = result => Parse(result, name, limits),
         };

@@ -30,8 +30,7 @@ internal static class CheckCommand
 
             FindingText.Write(design, findings, console.Output, console.Style);
             FunctionText.Write(FunctionFigures.Of(assembly), assembly.Capacity, console.Output);
-            console.Output.WriteLine(
-                findings.IsEmpty ? $"{design.Shown}: sound, no findings." : $"{design.Shown}: sound, {FindingText.Count(findings)}.");
+            console.Output.WriteLine($"{design.Shown}: {FindingText.Verdict(findings)}.");
             return FindingText.ExitCode(findings);
         });
         return command;

@@ -19,6 +19,7 @@ internal static class ExplainCommand
         {
             Description = "The code of a fault or finding, 'limits', or with --of the name of a figure; all are listed unless given.",
             Arity = ArgumentArity.ZeroOrOne,
+            HelpName = "CODE",
         };
         code.CompletionSources.Add(_ => Known().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
         var of = new Option<string?>("--of")
@@ -27,7 +28,7 @@ internal static class ExplainCommand
             HelpName = "FILE",
         };
         var page = new Option<bool>("--page") { Description = "All codes with cause and remedy as a page of Markdown." };
-        var command = new Command("explain", "Say what a fault or finding means, or what a figure rests on.") { code, of, page };
+        var command = new Command("explain", "Explain a fault, a finding, or a figure of a design.") { code, of, page };
         command.SetAction(parsed => parsed.GetValue(page) ? WritePage(console)
             : parsed.GetValue(of) is { } file ? FigureCommand.Explain(file, parsed.GetValue(code), console)
             : Explain(parsed.GetValue(code), console));

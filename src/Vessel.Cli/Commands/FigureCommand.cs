@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Stock;
 
 namespace Vessel.Cli.Commands;
 
@@ -56,6 +57,8 @@ internal static class FigureCommand
         }
 
         output.WriteLine($"  source   {figure.Source}");
+        foreach (var mark in Sources.Legend([figure.Source, .. figure.Inputs.Select(input => input.From)]))
+            output.WriteLine($"           {mark}");
         output.WriteLine($"  holds    {figure.Validity.Range}");
         output.WriteLine(figure.Validity.Holds
             ? "           the inputs lie inside that"

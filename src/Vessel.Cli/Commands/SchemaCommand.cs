@@ -14,7 +14,7 @@ internal static class SchemaCommand
     {
         var what = new Argument<string>("what")
         {
-            Description = "design (unless given): what a design file may hold; shop: a shop file; summary: what summary.json holds.",
+            Description = "design (unless given): of a design file; shop: of a shop file; summary: of summary.json.",
             DefaultValueFactory = _ => "design",
         };
         what.AcceptOnlyFromAmong("design", "shop", "summary");

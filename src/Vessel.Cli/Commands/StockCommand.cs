@@ -18,6 +18,7 @@ internal static class StockCommand
         {
             Description = $"One of {string.Join(", ", _names)}; all unless given.",
             Arity = ArgumentArity.ZeroOrOne,
+            HelpName = "TABLE",
         };
         name.AcceptOnlyFromAmong(_names);
         var filter = new Option<string?>("--filter") { Description = "Only rows with this text in a cell.", HelpName = "TEXT" };

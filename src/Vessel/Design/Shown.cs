@@ -10,9 +10,6 @@ internal readonly record struct Shown(UserUnits Units)
 
     public string Angle(double radians) => Number(KeyKind.Angle, radians);
 
-    /// <summary>A value of that kind, as a user may write it.</summary>
-    public string Example(KeyKind kind) => $"10 {kind.ShownUnit(Units).Name}".TrimEnd();
-
     /// <param name="value">In the units of the model.</param>
     public string Number(KeyKind kind, double value)
     {

@@ -61,7 +61,7 @@ public enum UserUnits
     Inches,
 }
 
-/// <summary>What is done to the surface when all is welded.</summary>
+/// <summary>Surface finish after welding.</summary>
 public enum Finish
 {
     None,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Stock;
 
 namespace Vessel.Export;
 
@@ -11,14 +12,14 @@ internal static class Assumptions
         var design = assembly.Design;
         List<string> all =
         [
-            "Leg of a fillet on a right angle = the thinner wall; throat kept constant as the angle changes (common practice, no source).",
+            "Leg of a fillet on a right angle = the thinner wall; throat kept constant as the angle changes [practice].",
             "Deposited metal is the flat-faced section along the path of its centroid; gaps are reported, not filled.",
-            "Cap and root of a butt: 1.875 x 0.3125 and 1.25 x 0.25 of the wall (common practice, no source).",
+            "Cap and root of a butt: 1.875 x 0.3125 and 1.25 x 0.25 of the wall [practice].",
             "98 % of the melted rod stays; length and stub of a rod are among the shop's figures.",
             "Welding time: arc time over the shop's arc share. Cutting, fitting, tacking and cleaning are not in it.",
             "Capacity: still oil, level in all rooms at once; bungs plugged, tubes open; bores through the walls do not count.",
-            "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (from memory), and twice that, which is also 0.58 g sideways.",
-            "Order of assembly, tacks, preheat and distortion notes: common practice, no source, but where one is named; amps and gas are a start for a trial on scrap.",
+            "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (not checked against the source), and twice that, which is also 0.58 g sideways.",
+            "Order of assembly, tacks, preheat and distortion notes: [practice], but where a source is named; amps and gas are a start for a trial on scrap.",
             "Times: the shop's rates for one of a kind; bought finishes and spinning are not in them; laser: the machine's minutes and sorting its parts.",
             "Solids are drawn closed, as welded, without weld metal and without threads.",
         ];
@@ -36,11 +37,12 @@ internal static class Assumptions
         if (!design.Straps.IsEmpty)
         {
             all.Add("Strap flat: the band rolled on the middle of its sheet, bends with the K given; drawn with its gap open. It comes off the vessel and is "
-                + "left off the mock-up's print: its halves can be printed from solids/. What it clamps with is not reckoned.");
+                + "left off the mock-up's print: its halves can be printed from solids/. Its clamping force is not calculated.");
         }
 
         if (heads.Any(head => head is DishedHead { Gores: not null }))
-            all.Add($"Gores of equal girth on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
+            all.Add($"Gores of equal width on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
+        all.Add($"Marks of sources: {string.Join("; ", Sources.Legend(Sources.All.Select(source => source.Mark)))}.");
         return [.. all];
     }
 }

@@ -4,7 +4,10 @@ using System.Text;
 
 namespace Vessel.Export;
 
-/// <summary>Tables as RFC 4180 has them: commas, CRLF, quotes doubled; UTF-8 without a byte order mark.</summary>
+/// <summary>
+/// Tables as RFC 4180 has them: commas, CRLF, quotes doubled; UTF-8 without a byte order mark. They are for people, so their figures are
+/// rounded to what a hand can use (<see cref="HandFigures"/>); summary.json has all digits.
+/// </summary>
 public static class Csv
 {
     private static readonly SearchValues<char> _special = SearchValues.Create("\",\r\n");
@@ -17,7 +20,7 @@ public static class Csv
         {
             if (row.Count != header.Count)
                 throw new ArgumentException($"a row of {row.Count} cells under {header.Count} columns");
-            writer.WriteLine(string.Join(',', row.Select(cell => Quoted(cell.Text))));
+            writer.WriteLine(string.Join(',', row.Select((cell, i) => Quoted(cell.Under(header[i])))));
         }
     }
 
@@ -30,17 +33,23 @@ public readonly record struct CsvCell
 {
     private readonly string? _text;
 
-    private CsvCell(string text) => _text = text;
+    private readonly double? _figure;
 
-    public string Text => _text ?? string.Empty;
+    private CsvCell(string? text, double? figure) => (_text, _figure) = (text, figure);
 
-    public static implicit operator CsvCell(double value) => new(Numbers.Text(value));
+    /// <summary>A figure to be written with all its digits: of a table that programs read, too.</summary>
+    public static CsvCell Exact(double value) => new(Numbers.Text(value), null);
+
+    /// <summary>As it is written in the column of that name.</summary>
+    public string Under(string column) => _figure is { } figure ? HandFigures.Text(figure, column) : _text ?? string.Empty;
+
+    public static implicit operator CsvCell(double value) => new(null, value);
 
     public static implicit operator CsvCell(double? value) => value is { } number ? number : default(CsvCell);
 
-    public static implicit operator CsvCell(int value) => new(value.ToString(CultureInfo.InvariantCulture));
+    public static implicit operator CsvCell(int value) => new(value.ToString(CultureInfo.InvariantCulture), null);
 
     // A spreadsheet runs what starts so; an apostrophe makes it plain text.
     public static implicit operator CsvCell(string? words) =>
-        new(words is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\n', ..] ? "'" + words : words ?? string.Empty);
+        new(words is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\n', ..] ? "'" + words : words ?? string.Empty, null);
 }

@@ -7,7 +7,7 @@ namespace Vessel.Export;
 /// <summary>leak-test.csv: what shuts each port, and every place where leaks are looked for, with a column to fill in.</summary>
 internal static class LeakTestCsv
 {
-    private static readonly ImmutableArray<string> _columns = ["do", "where", "what", "as_built"];
+    private static readonly ImmutableArray<string> _columns = ["task", "place", "detail", "as_built"];
 
     public static void Write(LeakKit kit, Stream to) => Csv.Write(
         to,

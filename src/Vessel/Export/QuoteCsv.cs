@@ -8,7 +8,7 @@ internal static class QuoteCsv
 {
     private static readonly ImmutableArray<string> _columns =
     [
-        "what", "quantity", "unit", "price", "currency", "hand_low", "hand_likely", "hand_high", "laser_low", "laser_likely", "laser_high",
+        "item", "quantity", "unit", "price", "currency", "hand_low", "hand_likely", "hand_high", "laser_low", "laser_likely", "laser_high",
     ];
 
     public static void Write(Quote quote, Stream to) => Csv.Write(

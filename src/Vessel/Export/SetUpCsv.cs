@@ -7,7 +7,7 @@ namespace Vessel.Export;
 internal static class SetUpCsv
 {
     private static readonly ImmutableArray<string> _columns =
-        ["what", "welds", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "fixture", "as_built"];
+        ["item", "welds", "datum", "height_mm", "clock_deg", "arc_mm", "from_axis_mm", "depth_mm", "remark", "fixture", "as_built"];
 
     public static void Write(Build build, Stream to)
     {

@@ -9,7 +9,7 @@ internal static class StepsCsv
 {
     private static readonly ImmutableArray<string> _columns =
     [
-        "step", "do", "weld", "parts", "what", "hand_low_min", "hand_likely_min", "hand_high_min", "laser_low_min",
+        "step", "task", "weld", "parts", "work", "hand_low_min", "hand_likely_min", "hand_high_min", "laser_low_min",
         "laser_likely_min", "laser_high_min",
     ];
 

@@ -68,7 +68,8 @@ internal static class StrokeTable
         ['x'] = "06 32|02 36",
         ['y'] = "06 22|46 10",
         ['z'] = "06 36 02 32",
-        ['0'] = "12 03 07 18 38 47 43 32 12|14 36",
+        // Narrower than the letter O; a stroke through it would read as the sign of a diameter.
+        ['0'] = "12 03 07 18 28 37 33 22 12",
         ['1'] = "07 18 12|02 22",
         ['2'] = "07 18 38 47 46 02 42",
         ['3'] = "07 18 38 47 46 35 15|35 44 43 32 12 03",

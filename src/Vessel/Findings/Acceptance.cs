@@ -46,7 +46,7 @@ public static class Acceptance
 
         return found.All(f => f.Severity == Severity.Error)
             ? new(FaultCodes.ErrorAccepted, path, $"'{code}' is an error here, and errors cannot be accepted.", code, null,
-                $"Mend what it is about: {found[0].Message}")
+                $"Put it right: {found[0].Message}")
             : null;
     }
 }

@@ -50,7 +50,7 @@ internal static class DiscRules
             FindingCodes.PackingWithoutScreen,
             Severity.Warning,
             [],
-            $"{packing.Name} has no screen {open}: loose media can leave the vessel with gas or oil and reach what it is piped to; "
+            $"{packing.Name} has no screen {open}: loose media can leave the vessel with gas or oil and reach the engine; "
             + "put it between two discs.",
             [],
             design.PlaceOf(packing.Path));
@@ -83,7 +83,7 @@ internal static class DiscRules
                 FindingCodes.UnlikeMetals,
                 severity,
                 [],
-                $"{a} ({NameOf(first)}) touches {b} ({NameOf(second)}) where oil and water stand: the baser metal corrodes; "
+                $"{a} ({NameOf(first)}) touches {b} ({NameOf(second)}) where oil and water stand: the less noble metal corrodes; "
                 + "choose one metal for both.",
                 [],
                 null)

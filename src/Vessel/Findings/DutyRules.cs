@@ -27,7 +27,7 @@ internal static class DutyRules
                 site is null ? [] : [DipstickDesign.Name],
                 site is null
                     ? $"no dipstick is made: {stick.Port} does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
-                    : $"the dipstick in {stick.Port} ends on what stands below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
+                    : $"the dipstick in {stick.Port} ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
                     + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
                 [new("least shown", least / 1e3, assembly.Capacity.Usable / 2e3, "ml")],
                 assembly.Design.PlaceOf($"{stick.Path}.in"));
@@ -62,7 +62,7 @@ internal static class DutyRules
                 [],
                 $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
                 + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
-                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak (common practice, no source).",
+                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak [practice].",
                 [new("test pressure", given.Pressure / PascalsPerMillibar, LeakTest.Directive / PascalsPerMillibar, "mbar")],
                 design.PlaceOf($"{given.Path}.pressure"));
         }
@@ -106,7 +106,7 @@ internal static class DutyRules
             Severity.Warning,
             [],
             $"it holds {FigureText.Of(usable)} L to the first spill or seal where {FigureText.Of(needed)} L are needed: make it higher or wider, shorten "
-            + "what hangs inside, or drain it sooner.",
+            + "the parts that hang inside, or drain it sooner.",
             [new("usable", usable, needed, "L")],
             assembly.Design.PlaceOf("capacity"));
     }

@@ -13,7 +13,7 @@ public enum Severity
 /// <summary>A shape that exists but is ill-advised.</summary>
 /// <param name="Code">One of <see cref="FindingCodes"/>.</param>
 /// <param name="Parts">Ids of the parts concerned.</param>
-/// <param name="Message">What is ill-advised, by how much, and what to change.</param>
+/// <param name="Message">Findings: weak points of the design, by how much, and what to change.</param>
 /// <param name="At">The design's key that it goes back to.</param>
 public sealed record Finding(
     string Code, Severity Severity, ImmutableArray<string> Parts, string Message, ImmutableArray<FindingFigure> Figures, Span? At)

@@ -66,7 +66,7 @@ internal static class GoreRules
             FindingCodes.GoreStretch,
             Severity.Warning,
             [Names.RimPart(end, design)],
-            $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of what "
+            $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
             + $"{shape.Design.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
             + $"use more gores or a softer temper, or spin the {Whole(shape)}.",
             [new("stretch", shape.Flat.Stretch, limit, string.Empty)],
@@ -89,7 +89,7 @@ internal static class GoreRules
             FindingCodes.SeamsMeet,
             Severity.Warning,
             [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
-            $"a seam between gores of the {Names.Of(end)} reaches the girth {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
+            $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
             [new("apart", apart, HeadRules.SeamsApart, "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"));

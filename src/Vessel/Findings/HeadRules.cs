@@ -49,7 +49,7 @@ internal static class HeadRules
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
-                $"{name} of the {Names.Of(end)} cone reaches the girth {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
+                $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, SeamsApart, "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"));

@@ -118,7 +118,7 @@ internal static class PortRules
             FindingCodes.ElbowHoldsOil,
             Severity.Warning,
             [.. PortPieces.Ids(port).Distinct()],
-            $"{port.Name}'s elbow dips {NoteText.Length(depth)} mm below both ends of its tube: what condenses there stays"
+            $"{port.Name}'s elbow dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
             + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
             [new("dip", depth, port.Bore, "mm")],
             design.PlaceOf($"{elbow.Path}.direction"));

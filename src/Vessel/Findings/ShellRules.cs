@@ -68,7 +68,7 @@ internal static class ShellRules
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(below, design), .. Names.ShellParts(above, design)],
-                $"the long seams of {below.Name} and {above.Name} reach the girth {NoteText.Length(apart)} mm from each other, nearer than "
+                $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, nearer than "
                 + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
                 + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
                 [new("apart", apart, HeadRules.SeamsApart, "mm")],

@@ -92,7 +92,7 @@ internal static class StrapRules
         if (strap.Liner > 0 || MetalPairs.Of(strap.Material.Family, shell.Family) is not { } severity)
             return null;
         return Warning(assembly, strap, FindingCodes.UnlikeMetals, "material",
-            $"{strap.Name} of {strap.Material.Name} lies on {shell.Name}: the baser of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
+            $"{strap.Name} of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
         {
             Severity = severity,
         };

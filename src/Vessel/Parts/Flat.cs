@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Vessel.Geometry;
 
 namespace Vessel.Parts;
@@ -16,7 +17,7 @@ public enum FlatKind
 }
 
 /// <summary>
-/// What is cut, drawn with the finished part's outside face up: +x towards increasing angle, +y up. Lengths in mm.
+/// Cut outlines, drawn with the finished part's outside face up: +x towards increasing angle, +y up. Lengths in mm.
 /// </summary>
 /// <param name="Cut">Lines for the cutter; exact.</param>
 /// <param name="Marks">Centre lines, quadrants, names: scribed, on the outside.</param>
@@ -55,4 +56,13 @@ public sealed record TextMark(string Text, Point2 Center, double Height, double 
 /// <param name="Angle">Turned, radians; positive towards the viewer (up).</param>
 /// <param name="InsideRadius">mm.</param>
 /// <param name="K">Place of the neutral line as a share of the thickness from the inside.</param>
-public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRadius, double K);
+public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRadius, double K)
+{
+    /// <summary>As it is said of the bend wherever one is named: <c>bend 1: 90° down, inside R 5</c>.</summary>
+    /// <param name="number">From 1, in the order in which the bends are drawn.</param>
+    public string Words(int number) => Words(number, Angle, NoteText.Length(InsideRadius));
+
+    /// <summary>The same of a bend whose radius is already written, in the reader's unit.</summary>
+    public static string Words(int number, double angle, string insideRadius) => string.Create(
+        CultureInfo.InvariantCulture, $"bend {number}: {NoteText.Degrees(Math.Abs(angle))}\u00B0 {(angle > 0 ? "up" : "down")}, inside R {insideRadius}");
+}

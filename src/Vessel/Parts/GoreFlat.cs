@@ -20,7 +20,7 @@ internal static class GoreFlat
             [],
             Notes(end, shape),
             shape.Flat,
-            "equal girth, mean diameter");
+            "equal width, mean diameter");
     }
 
     private static ImmutableArray<string> Notes(PortHost end, GoreShape shape)
@@ -36,8 +36,8 @@ internal static class GoreFlat
             "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Lines across: every 15 deg of "
             + (isSphere ? "latitude." : "lean towards the pole."),
             isSphere
-                ? $"STARTING SIZE, EQUAL GIRTH: half width = (pi x {NoteText.Length(flat.Radius)} / {count}) x cos(latitude) on the mean sphere; both ends straight."
-                : $"STARTING SIZE, EQUAL GIRTH: half width = (pi / {count}) x distance from the axis on the middle of the wall; both ends straight.",
+                ? $"STARTING SIZE, EQUAL WIDTH: half width = (pi x {NoteText.Length(flat.Radius)} / {count}) x cos(latitude) on the mean sphere; both ends straight."
+                : $"STARTING SIZE, EQUAL WIDTH: half width = (pi / {count}) x distance from the axis on the middle of the wall; both ends straight.",
             $"Bend along the centre line to {(isSphere ? "that radius" : $"a gauge of the {head.Shape}")}, then dish: the sides are {NoteText.Percent(flat.Stretch)} % longer than the centre line, which has to stretch.",
             .. flange,
             $"Left straight across, the middle lies {NoteText.Length(flat.FlatInside)} mm inside the {round} and the sides {NoteText.Length(flat.FlatOutside)} mm outside "

@@ -38,7 +38,7 @@ public enum PartKind
 /// <param name="Placements">Where each piece stands in the vessel; one frame a piece.</param>
 /// <param name="Solid">The finished piece in its own frame.</param>
 /// <param name="Volume">Of one finished piece, mm3: closed form or quadrature, not the mesh.</param>
-/// <param name="Flat">What is cut; null for a piece that is only sawn or turned.</param>
+/// <param name="Flat">Cut outlines; null for a piece that is only sawn or turned.</param>
 /// <param name="Path">The part's mapping in the design file.</param>
 public sealed record Part(
     string Id,

@@ -15,7 +15,7 @@ internal static class SaddleNotes
             $"{bracket.Name.ToUpperInvariant()}, {bracket.Material.Name}, {NoteText.Length(bracket.Thickness)} mm, "
                 + $"{NoteText.Length(bracket.Width)} x {NoteText.Length(bracket.PlateHeight)} mm over the bent ears",
             "OUTSIDE FACE UP: the face away from the shell. x towards increasing angle, y up. Millimetres, from the lower left corner.",
-            .. sheet.Bends.Select((bend, i) => OfBend(i + 1, bend, site)),
+            .. sheet.Bends.Select((bend, i) => OfBend(i + 1, bend, site.AtSides ? "x" : "y")),
             Check(site, sheet),
             site.AtSides
                 ? "Ears' ends cut square: they touch the shell along their inner edges."
@@ -23,10 +23,10 @@ internal static class SaddleNotes
         ];
     }
 
-    private static string OfBend(int number, Bend bend, SaddleSite site) =>
-        $"Bend {number} on {(site.AtSides ? "x" : "y")} = {NoteText.Length(bend.Line)} mm: {NoteText.Degrees(Math.Abs(bend.Angle))} deg "
-        + $"{(bend.Angle > 0 ? "UP" : "DOWN")}, inside radius {NoteText.Length(bend.InsideRadius)} mm, "
-        + $"K {Math.Round(bend.K, 4).ToString(CultureInfo.InvariantCulture)}.";
+    /// <param name="axis">Across which the line lies: x or y.</param>
+    public static string OfBend(int number, Bend bend, string axis) =>
+        $"{BendLine.Words(number, bend.Angle, NoteText.Length(bend.InsideRadius))}; its middle on {axis} = {NoteText.Length(bend.Line)} mm; "
+        + $"K {Math.Round(bend.K, 2).ToString(CultureInfo.InvariantCulture)}";
 
     private static string Check(SaddleSite site, FoldedSheet sheet)
     {

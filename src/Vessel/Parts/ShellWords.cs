@@ -94,6 +94,6 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
             : rolls.FlatEnd is { } flat ? $"The rolls leave {NoteText.Length(flat)} mm flat at each end: pre-bend them."
             : "Rolls leave flat ends: pre-bend or trim.";
         if (rolls.SeamShrinkage > 0)
-            yield return $"Longer by {NoteText.Length(rolls.SeamShrinkage)} mm than the girth less the gap: the seam draws it in.";
+            yield return $"Longer by {NoteText.Length(rolls.SeamShrinkage)} mm than the circumference less the gap: the seam shrinks by that much.";
     }
 }

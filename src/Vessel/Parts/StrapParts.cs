@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -74,8 +73,7 @@ internal static class StrapParts
             $"Roll from x = {NoteText.Length(zone.Start)} to {NoteText.Length(zone.End)} mm DOWN, inside radius {NoteText.Length(site.InnerRadius)} mm, "
                 + $"{NoteText.Degrees(2 * site.HalfBand)} deg; rolls leave the ends flat: roll before the ears are bent, or bend the band round a former.",
             .. Bends(site, sheet).Select((bend, i) =>
-                $"Bend {i + 1} on x = {NoteText.Length(bend.Line)} mm: {NoteText.Degrees(Math.Abs(bend.Angle))} deg {(bend.Angle > 0 ? "UP" : "DOWN")}, "
-                + $"inside radius {NoteText.Length(bend.InsideRadius)} mm, K {Math.Round(bend.K, 4).ToString(CultureInfo.InvariantCulture)}."),
+                SaddleNotes.OfBend(i + 1, bend, "x")),
             $"Check: flat {NoteText.Length(site.Developed)} mm; the rolled band is {NoteText.Length(site.Band)} mm of it; "
                 + $"a gap of {NoteText.Length(strap.Gap)} mm is left between the halves before they are drawn up.",
             "Clamps the vessel by friction; it is not welded to it.",

@@ -5,7 +5,7 @@ namespace Vessel.Planning;
 /// <summary>The day's work: how each weld is laid, in what order, and what it takes. For one assembly in its shop.</summary>
 /// <param name="Procedures">In the order of the welds' numbers.</param>
 /// <param name="Purge">Of the closed vessel.</param>
-/// <param name="Order">What must be done before what.</param>
+/// <param name="Order">Order constraints between tasks.</param>
 /// <param name="Steps">The day's list.</param>
 public sealed record Plan(
     Assembly Assembly, ImmutableArray<WeldProcedure> Procedures, Purge Purge, WorkOrder Order, ImmutableArray<Step> Steps)

@@ -8,7 +8,7 @@ namespace Vessel.Planning;
 
 /// <summary>One measured position for the bench; mm and degrees, null where it does not apply.</summary>
 /// <param name="What">Part or port.</param>
-/// <param name="Datum">What heights are measured from.</param>
+/// <param name="Datum">Datum of the heights.</param>
 /// <param name="Height">From the datum.</param>
 /// <param name="Clock">Counter-clockwise from the front, seen from above.</param>
 /// <param name="Arc">Along the shell's outside from the front line, towards increasing angle.</param>

@@ -21,23 +21,23 @@ internal static class WeldNotes
     public static string Heat(MaterialFamily family, double wall) => family switch
     {
         MaterialFamily.Aluminium when wall >= ThickAluminium => FormattableString.Invariant(
-            $"preheat to 90 degC and never above {HottestAluminium:0}: more softens a 6xxx alloy (common practice, no source)"),
+            $"preheat to 90 degC and never above {HottestAluminium:0}: more softens a 6xxx alloy [practice]"),
         MaterialFamily.Aluminium => FormattableString.Invariant(
-            $"no preheat; below {CoolBelow(family, wall):0} degC before the next seam (common practice, no source)"),
+            $"no preheat; below {CoolBelow(family, wall):0} degC before the next seam [practice]"),
         MaterialFamily.Stainless => FormattableString.Invariant(
-            $"no preheat; below {CoolBelow(family, wall):0} degC before the next pass or seam (common practice, no source)"),
-        _ when wall > ThickSteel => "preheat to 65 degC (AWS D1.1, from memory)",
-        _ => "no preheat above 0 degC; dry it, and warm it to 20 degC where it is below 10 (AWS D1.1, from memory)",
+            $"no preheat; below {CoolBelow(family, wall):0} degC before the next pass or seam [practice]"),
+        _ when wall > ThickSteel => "preheat to 65 degC (AWS D1.1, not checked against the source)",
+        _ => "no preheat above 0 degC; dry it, and warm it to 20 degC where it is below 10 (AWS D1.1, not checked against the source)",
     };
 
     /// <summary>What a setting asks of torch and gas beyond the usual; null for nothing.</summary>
     public static string? Machine(TigRow settings)
     {
         var torch = settings.High > Tungstens.AirCooled
-            ? FormattableString.Invariant($"up to {settings.High:0} A: a water-cooled torch (one cooled by air stops at about {Tungstens.AirCooled:0} A: common practice, no source) and a machine that gives it")
+            ? FormattableString.Invariant($"up to {settings.High:0} A: a water-cooled torch (one cooled by air stops at about {Tungstens.AirCooled:0} A [practice]) and a machine that gives it")
             : null;
         var gas = settings.HasHelium
-            ? "the amps are the table's for argon with helium, which does not say how much (25 to 75 %: common practice, no source); on argon alone preheat, or expect more amps"
+            ? "the amps are the table's for argon with helium, which does not say how much (25 to 75 % [practice]); on argon alone preheat, or expect more amps"
             : null;
         return torch is null ? gas : gas is null ? torch : $"{torch}; {gas}";
     }
@@ -46,9 +46,9 @@ internal static class WeldNotes
     {
         WeldRole.LongSeam or WeldRole.SkirtSeam =>
             "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
-        WeldRole.GoreSeam => "seams in turn on opposite sides, each from the rim to the pole; check the rim's girth after every second",
+        WeldRole.GoreSeam => "seams in turn on opposite sides, each from the rim to the pole; check the rim's circumference after every second",
         WeldRole.CrownSeam => "in quarters, opposite ones after each other",
-        WeldRole.GirthSeam => "girths matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
+        WeldRole.GirthSeam => "circumferences matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
         WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",

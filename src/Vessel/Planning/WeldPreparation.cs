@@ -29,10 +29,10 @@ internal static class WeldPreparation
         }
 
         return isTight
-            ? $"square edges that touch all along, open by {Text(aim * joint.Wall)} mm at most"
+            ? $"square edges, tight; no gap over {Text(aim * joint.Wall)} mm at most"
             : $"square edges, gap {gap} mm, at most {Text(Math.Max(weld.GapNormal, aim * joint.Wall))} mm";
 
-        string Fillet() => isTight ? "fitted without a gap" : $"fitted, gap to {gap} mm";
+        string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {gap} mm";
     }
 
     private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

@@ -13,8 +13,7 @@ internal static class StarterText
         text.Append(Head(sizes)).Append(Ports(sizes));
         if (sizes.Inside != StarterInside.Nothing)
             text.Append(Inside(sizes));
-        if (sizes.Wish.HasBracket)
-            text.Append(Bracket(sizes));
+        text.Append(sizes.Wish.HasBracket ? Bracket(sizes) : Strap(sizes));
         text.Append(FormattableString.Invariant($"""
 
             flow:
@@ -128,7 +127,7 @@ internal static class StarterText
                 drain_hole: 5
                 windows: { count: 4, width: {{Math.Floor(s.Cap * 0.28)}}, height: 16, corner: 3, up: 16 }
 
-              discs: # hold the packing, on which fine mist gathers to drops
+              discs: # hold the packing, which stops coarse drops and splash; most of the fine mist passes it, as the report says
                 - { name: lower screen, fits: sleeve, at: { height: {{rim + 7}} }, thickness: 1.5, clearance: 0.2, fixed: tabs,
                     hole_diameter: 3, pitch: 4.5, pattern: staggered_60, margin: 3 }
                 - { name: upper screen, fits: sleeve, at: { height: {{rim + 31}} }, thickness: 1.5, clearance: 0.2, fixed: tabs,
@@ -164,6 +163,29 @@ internal static class StarterText
 
             mounting:
               duty: vehicle # where it is mounted: fixed, vehicle, boat or carried; or give an acceleration in g
+
+            """);
+    }
+
+    /// <summary>On the longer free stretch of the shell, below the inlet or above it.</summary>
+    private static string Strap(StarterSizes s)
+    {
+        // A weld and its legs beside the inlet, and at the shell's ends.
+        const double clear = 10;
+        var (below, above) = (s.Inlet - (s.Hose / 2), s.Inlet + (s.Hose / 2));
+        var (low, high) = below > s.Height - above ? (0, below) : (above, s.Height);
+        var width = Math.Clamp(Math.Floor(high - low - (2 * clear)), 20, 40);
+        return FormattableString.Invariant($$"""
+
+            strap: # two half bands, drawn together round the shell; nothing is welded to it
+              at: { height: {{Math.Round((low + high) / 2)}}, angle: 110 } # the back half; the long seam lies in a gap between the halves
+              thickness: 3
+              width: {{width}}
+              liner: 3 # rubber between shell and band
+              gap: 6 # left to draw up
+              ear: 34
+              bolts: { diameter: 8, slot: 4 }
+              feet: { length: 40, stand_off: 25, bolts: { diameter: 8 } } # stand_off: room for a spanner behind the band
 
             """);
     }

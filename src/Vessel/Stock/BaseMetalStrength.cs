@@ -22,7 +22,7 @@ public static class BaseMetalStrength
         var metal = Strengths.Of(material);
         return material.Family == MaterialFamily.Aluminium
             ? new(ofAluminium * Math.Min(metal.Yield / Yield, metal.Tensile / Strength), FormattableString.Invariant(
-                $"{metal.Material} as welded in {word}: {(ofAluminium < 1 ? "0.6 of " : "")}the yield over 1.65 (Aluminum Design Manual, from memory); {metal.YieldSource}"))
+                $"{metal.Material} as welded in {word}: {(ofAluminium < 1 ? "0.6 of " : "")}the yield over 1.65 (Aluminum Design Manual, not checked against the source); {metal.YieldSource}"))
             : new(Math.Min(ofYield * metal.Yield, ofStrength * metal.Tensile), FormattableString.Invariant(
                 $"{metal.Material} beside the weld in {word}: {ofYield:0.0} of its yield (AISC table J2.5); {metal.YieldSource}"));
     }

@@ -14,10 +14,10 @@ public static class BendRadii
 
     private const string InchTable = "inch table of least bend radii in the BJG design book";
 
-    private const string Practice = "common practice, no source: one thickness";
+    private const string Practice = "[practice] one thickness";
 
     private const string BendTest =
-        "ASTM A480 bend test of annealed austenitic sheet: over 1 t to 3/8 in (from memory), over 2 t to 1 in";
+        "ASTM A480 bend test of annealed austenitic sheet: over 1 t to 3/8 in (not checked against the source), over 2 t to 1 in";
 
     private const double BendTestOfOne = 3 * Inch / 8;
 
@@ -32,7 +32,7 @@ public static class BendRadii
         new("aluminium 5052-H32", _fractions, [0, 1, 1.5, 1.5, 1.5], Association),
         new("aluminium 6061-T6", _fractions, [1, 1.5, 2.5, 3, 3.5], Association),
         new("aluminium 6061-T4", _fractions, [0, 1, 1.5, 2.5, 3], Association),
-        new("aluminium 3003-H14", _fractions, [0, 0, 1, 1, 1.5], $"{Association}; row of 1100-H14, taken for 3003-H14 from memory"),
+        new("aluminium 3003-H14", _fractions, [0, 0, 1, 1, 1.5], $"{Association}; row of 1100-H14, taken for 3003-H14, not checked against the source"),
         new("mild steel", _decimals, Multiples(0.094, 0.094, 0.125, 0.188), $"{InchTable}, 1020/1025 steel"),
     ];
 

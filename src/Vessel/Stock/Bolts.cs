@@ -11,11 +11,11 @@ public sealed record BoltSize(double Diameter, double Hole, double Washer);
 /// <summary>Clearance holes and washers.</summary>
 public static class Bolts
 {
-    public const string HoleSource = "ISO 273, medium series: from memory";
+    public const string HoleSource = "ISO 273, medium series, not checked against the source";
 
-    public const string WasherSource = "ISO 7089, plain washers: from memory";
+    public const string WasherSource = "ISO 7089, plain washers, not checked against the source";
 
-    public const string OtherSource = "common practice, no source: hole 1.1 and washer 2 times the bolt";
+    public const string OtherSource = "[practice] hole 1.1 and washer 2 times the bolt";
 
     public static ImmutableArray<BoltSize> All { get; } =
     [

@@ -5,7 +5,7 @@ namespace Vessel.Stock;
 /// <summary>By how much a cut dimension may be off, mm either way.</summary>
 public static class CuttingTolerances
 {
-    public const string LaserSource = "ISO 9013:2017, class 1, by thickness, as printed by modulusmetal.com";
+    public const string LaserSource = Sources.LaserClass;
 
     public const string ShopSource = "ISO 2768-1, class m, from web tables of the standard";
 

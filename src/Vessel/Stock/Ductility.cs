@@ -6,7 +6,7 @@ namespace Vessel.Stock;
 public static class Ductility
 {
     private const string Kutz = "typical, 1.6 mm sheet: Kutz, Handbook of Materials Selection, ch. 4, table 5";
-    private const string Remembered = "typical, 1.6 mm sheet: from memory";
+    private const string Remembered = "typical, 1.6 mm sheet, not checked against the source";
 
     /// <summary>Share of the elongation that cold forming may use up. Common practice, no source.</summary>
     public const double FormingShare = 0.5;
@@ -27,9 +27,9 @@ public static class Ductility
         ("aluminium 3003-H14", 0.08, Kutz),
         ("aluminium 3003-H16", 0.05, Kutz),
         ("aluminium 3003-H18", 0.04, Kutz),
-        ("stainless 304", 0.40, "least of annealed sheet, ASTM A240: from memory"),
-        ("stainless 316", 0.40, "least of annealed sheet, ASTM A240: from memory"),
-        ("mild steel", 0.28, "least of drawing quality DC01, EN 10130: from memory"),
+        ("stainless 304", 0.40, "least of annealed sheet, ASTM A240, not checked against the source"),
+        ("stainless 316", 0.40, "least of annealed sheet, ASTM A240, not checked against the source"),
+        ("mild steel", 0.28, "least of drawing quality DC01, EN 10130, not checked against the source"),
     ];
 
     /// <summary>

@@ -5,19 +5,19 @@ namespace Vessel.Stock;
 /// <summary>TIG rod alloys, and which of them joins which metals.</summary>
 public static class Fillers
 {
-    public static Filler Er4043 { get; } = new("ER4043", 2.69, "AWS A5.10 alloy; density from memory");
+    public static Filler Er4043 { get; } = new("ER4043", 2.69, "AWS A5.10 alloy; density not checked against a source");
 
-    public static Filler Er5356 { get; } = new("ER5356", 2.65, "AWS A5.10 alloy; density from memory, 2.64 to 2.66");
+    public static Filler Er5356 { get; } = new("ER5356", 2.65, "AWS A5.10 alloy; density 2.64 to 2.66, not checked against a source");
 
-    public static Filler Er5554 { get; } = new("ER5554", 2.69, "AWS A5.10 alloy; density from memory");
+    public static Filler Er5554 { get; } = new("ER5554", 2.69, "AWS A5.10 alloy; density not checked against a source");
 
-    public static Filler Er308L { get; } = new("ER308L", 7.9, "AWS A5.9 alloy; density from memory");
+    public static Filler Er308L { get; } = new("ER308L", 7.9, "AWS A5.9 alloy; density not checked against a source");
 
-    public static Filler Er316L { get; } = new("ER316L", 7.9, "AWS A5.9 alloy; density from memory");
+    public static Filler Er316L { get; } = new("ER316L", 7.9, "AWS A5.9 alloy; density not checked against a source");
 
-    public static Filler Er309L { get; } = new("ER309L", 7.9, "AWS A5.9 alloy; density from memory");
+    public static Filler Er309L { get; } = new("ER309L", 7.9, "AWS A5.9 alloy; density not checked against a source");
 
-    public static Filler Er70S2 { get; } = new("ER70S-2", 7.85, "AWS A5.18 alloy; density from memory");
+    public static Filler Er70S2 { get; } = new("ER70S-2", 7.85, "AWS A5.18 alloy; density not checked against a source");
 
     public static ImmutableArray<Filler> All { get; } = [Er4043, Er5356, Er5554, Er308L, Er316L, Er309L, Er70S2];
 

@@ -20,7 +20,7 @@ public static class HandRates
 
     public static WorkRate CutStraight { get; } = new(
         "cut_straight", "One straight cut in sheet, shear or saw", Each, 0.7, 1.5, 3,
-        "common practice, no source; a rectangular plate cut and punched in series takes 3 to 6 min (Methvin, workshop fabrication)");
+        "[practice]; a rectangular plate cut and punched in series takes 3 to 6 min (Methvin, workshop fabrication)");
 
     public static WorkRate CutCurve { get; } = new(
         "cut_curve", "Cutting and filing to a curved line by hand", Speed, 40, 80, 150, WeldingRates.Practice);
@@ -31,7 +31,7 @@ public static class HandRates
 
     public static WorkRate Drill { get; } = new(
         "drill", "One hole with a twist drill", Each, 1, 2, 4,
-        "common practice, no source; heavy plate: 12 min with laying out (Page, Estimator's Piping Man-Hour Manual)");
+        "[practice]; heavy plate: 12 min with laying out (Page, Estimator's Piping Man-Hour Manual)");
 
     public static WorkRate StepDrill { get; } = Min("step_drill", "One hole with a step drill", 2, 4, 7);
 

@@ -5,9 +5,9 @@ namespace Vessel.Stock;
 /// <summary>How fast a 2 kW fibre laser cuts sheet, mm/min.</summary>
 public static class LaserSpeeds
 {
-    private const string Chart = "speed chart for fibre lasers, 2 kW, middle of the range (machinemfg.com)";
+    private const string Chart = Sources.LaserChart + " 2 kW, middle of the range";
 
-    private const string Memory = "2 kW fibre laser with nitrogen, from memory";
+    private const string Memory = "2 kW fibre laser with nitrogen, not checked against the source";
 
     private static readonly ImmutableArray<double> _walls = [1, 2, 3, 4, 5, 6];
 

@@ -10,11 +10,11 @@ public static partial class Materials
     [
         new("aluminium 6061", MaterialFamily.Aluminium, 2.70, Fillers.Er4043,
             "density 2.70 g/cm3: Callister, Materials Science and Engineering, App. B"),
-        new("aluminium 5052", MaterialFamily.Aluminium, 2.68, Fillers.Er5356, "density 2.68 g/cm3: from memory"),
-        new("aluminium 3003", MaterialFamily.Aluminium, 2.73, Fillers.Er4043, "density 2.73 g/cm3: from memory"),
+        new("aluminium 5052", MaterialFamily.Aluminium, 2.68, Fillers.Er5356, "density 2.68 g/cm3, not checked against the source"),
+        new("aluminium 3003", MaterialFamily.Aluminium, 2.73, Fillers.Er4043, "density 2.73 g/cm3, not checked against the source"),
         new("stainless 304", MaterialFamily.Stainless, 7.93, Fillers.Er308L,
             "density 7.93 g/cm3: inside the 7.86 to 8.00 of Callister, App. B"),
-        new("stainless 316", MaterialFamily.Stainless, 7.98, Fillers.Er316L, "density 7.98 g/cm3: from memory"),
+        new("stainless 316", MaterialFamily.Stainless, 7.98, Fillers.Er316L, "density 7.98 g/cm3, not checked against the source"),
         new("mild steel", MaterialFamily.MildSteel, 7.85, Fillers.Er70S2,
             "density 7.85 g/cm3: common practice for structural steel"),
     ];

@@ -12,9 +12,9 @@ public sealed record Rod(string Name, double Diameter, double Length)
 /// <summary>Filler rods as sold, and how much of one becomes weld.</summary>
 public static class Rods
 {
-    public const string Source = "36 in straight lengths, as sold: common practice, no source";
+    public const string Source = "36 in straight lengths, as sold [practice]";
 
-    public const string StubSource = "common practice, no source: 2 to 3 in of 36 are thrown away";
+    public const string StubSource = "[practice] 2 to 3 in of 36 are thrown away";
 
     private const double Inch = 25.4;
 

@@ -11,6 +11,7 @@ public sealed record StockTable(
 {
     public static ImmutableArray<StockTable> All { get; } =
     [
+        new("sources", ["mark", "document", "source"], [.. Sources.All.Select(source => Row(source.Mark, source.Document, source.Publisher))]),
         new("materials", ["material", "density_g_cm3", "filler", "source"],
         [
             .. Materials.All.Select(m => Row(m.Name, m.Density, m.Filler.Name, m.Source)),

@@ -28,7 +28,7 @@ public static class Strengths
     /// <summary>MPa in a ksi.</summary>
     public const double Ksi = 6.894757;
 
-    private const string Remembered = "E and growth: from memory";
+    private const string Remembered = "E and growth not checked against a source";
 
     private const string Callister = "E and growth: Callister";
 
@@ -37,17 +37,17 @@ public static class Strengths
     public static ImmutableArray<Strength> All { get; } =
     [
         new("aluminium 6061", 68_900, 0.33, 23.6e-6, 15 * Ksi, 24 * Ksi,
-            "yield 15 ksi, least of welded T6 (Aluminum Design Manual: from memory)", Callister),
+            "yield 15 ksi, least of welded T6 (Aluminum Design Manual, not checked against the source)", Callister),
         new("aluminium 5052", 70_300, 0.33, 23.8e-6, 9.5 * Ksi, 25 * Ksi,
-            "yield 9.5 ksi, least of temper O (Aluminum Design Manual: from memory)", Remembered),
+            "yield 9.5 ksi, least of temper O (Aluminum Design Manual, not checked against the source)", Remembered),
         new("aluminium 3003", 69_000, 0.33, 23.2e-6, 5 * Ksi, 14 * Ksi,
-            "yield 5 ksi, least of temper O (Aluminum Design Manual: from memory)", Remembered),
-        new("stainless 304", 193_000, 0.29, 17.3e-6, 205, 515, $"yield 205 MPa, {A240} (from memory)", Callister),
+            "yield 5 ksi, least of temper O (Aluminum Design Manual, not checked against the source)", Remembered),
+        new("stainless 304", 193_000, 0.29, 17.3e-6, 205, 515, $"yield 205 MPa, {A240} (not checked against the source)", Callister),
         new("stainless 304L", 193_000, 0.29, 17.3e-6, 170, 485, $"yield 170 MPa, {A240}", Callister),
-        new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 515, $"yield 205 MPa, {A240} (from memory)", Remembered),
+        new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 515, $"yield 205 MPa, {A240} (not checked against the source)", Remembered),
         new("stainless 316L", 193_000, 0.29, 16.0e-6, 170, 485, $"yield 170 MPa, {A240}", Remembered),
         new("mild steel", 205_000, 0.29, 11.7e-6, 220, 400,
-            "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (from memory)", Remembered),
+            "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (not checked against the source)", Remembered),
     ];
 
     /// <summary>Of a metal, whatever its temper; the L of a stainless grade is its own.</summary>
@@ -58,7 +58,7 @@ public static class Strengths
 /// <summary>What metric bolts bear.</summary>
 public static class BoltStrength
 {
-    public const string Source = "stress area pi / 4 (d - 0.9382 P)^2, coarse pitches of ISO 261; proof 450 MPa: A2-70 of ISO 3506 (from memory)";
+    public const string Source = "stress area pi / 4 (d - 0.9382 P)^2, coarse pitches of ISO 261; proof 450 MPa: A2-70 of ISO 3506 (not checked against the source)";
 
     /// <summary>Of A2-70, MPa; 8.8 bears 580 to 600.</summary>
     public const double Proof = 450;

@@ -8,11 +8,11 @@ public static class Threads
     private const double Inch = 25.4;
 
     private const string DashSource =
-        "thread: SAE J514 / SAE J1926; tap drill: {0}; bore: of a usual 37 degree male fitting, from memory";
+        "thread: SAE J514 / SAE J1926; tap drill: {0}; bore: of a usual 37 degree male fitting, not checked against the source";
 
     private const string Chart = "published tap drill chart";
 
-    private const string Memory = "from memory";
+    private const string Memory = "not checked against the source";
 
     private const string MetricSource = "ISO 6149-1 port; tap drill = diameter less pitch";
 

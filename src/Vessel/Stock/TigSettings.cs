@@ -23,13 +23,13 @@ public static class TigSettings
     /// <summary>1 cubic foot an hour, L/min.</summary>
     private const double Cfh = 0.4719474;
 
-    private const string Ck = "CK Worldwide, Technical Specifications for TIG Welding, Form 116";
+    private const string Ck = Sources.TorchTables;
 
-    private const string Esab = "ESAB ET 201i manual, TIG parameters for steel";
+    private const string Esab = Sources.SteelManual;
 
     private const string Dictionary = "Welding Dictionary vol. 1 p. 150, stainless butt welds";
 
-    private const string Panasonic = "Panasonic YC-300BZ3 manual, appendix, stainless T joints";
+    private const string Panasonic = Sources.TigManual;
 
     private static readonly ImmutableArray<TigRow> _aluminiumButt =
     [

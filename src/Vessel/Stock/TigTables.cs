@@ -14,13 +14,13 @@ public static class TigTables
 {
     private const double Inch = 25.4;
 
-    private const string Aluminium = "CK Worldwide, Technical Specifications for TIG Welding, Form 116";
+    private const string Aluminium = Sources.TorchTables;
 
     private const string StainlessButt = "Welding Dictionary vol. 1 p. 150, stainless butt welds";
 
-    private const string StainlessFillet = "Panasonic YC-300BZ3 manual, appendix, stainless T joints; middle of the range";
+    private const string StainlessFillet = Sources.TigManual + " middle of the range";
 
-    private const string MildSteel = "from memory: 15, 11, 10, 10 in/min at 1/16, 1/8, 3/16, 1/4 in";
+    private const string MildSteel = "not checked against a source: 15, 11, 10, 10 in/min at 1/16, 1/8, 3/16, 1/4 in";
 
     private static readonly ImmutableArray<double> _sixteenths = [Inch / 16, Inch / 8, Inch * 3 / 16, Inch / 4];
 

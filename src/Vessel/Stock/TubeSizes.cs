@@ -8,7 +8,7 @@ public sealed record TubeSize(string Metal, double OutsideDiameter, double Wall)
 /// <summary>Round tube that is commonly kept, a help in choosing: any size may stand in a design.</summary>
 public static class TubeSizes
 {
-    public const string Source = "commonly kept sizes, from memory; ask your dealer";
+    public const string Source = "commonly kept sizes, not checked against a source; ask your dealer";
 
     private const double Inch = 25.4;
 

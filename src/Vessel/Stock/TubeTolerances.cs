@@ -9,11 +9,11 @@ public static class TubeTolerances
 
     private const double WallShare = 0.10;
 
-    private const string Stainless = "ASTM A269, as printed by krystalgeltd.com";
+    private const string Stainless = "ASTM A269 " + Sources.StainlessTube;
 
-    private const string Aluminium = "ANSI H35.2, mean diameter of extruded tube, as printed by chicagotube.com";
+    private const string Aluminium = "ANSI H35.2, mean diameter of extruded tube " + Sources.AluminiumTube;
 
-    private const string MildSteel = "ASTM A513, as-welded tube: from memory";
+    private const string MildSteel = "ASTM A513, as-welded tube, not checked against the source";
 
     private static readonly ImmutableArray<(double To, double Off)> _stainless = [(38.1, 0.13), (88.9, 0.25), (139.7, 0.38), (203.2, 0.76)];
 
@@ -39,7 +39,7 @@ public static class TubeTolerances
 
     /// <summary>Of the bore by the wall alone, mm of diameter: twice a tenth of the wall.</summary>
     public static Datum BoreByWall(double wall) =>
-        new(2 * WallShare * wall, "a tenth of the wall: ASTM A269; aluminium and mild steel from memory, about the same");
+        new(2 * WallShare * wall, "a tenth of the wall: ASTM A269; aluminium and mild steel about the same, not checked against the source");
 
     /// <summary>Rows for <c>stock</c>.</summary>
     public static IEnumerable<(MaterialFamily Family, double To, double Off, string Source)> All =>

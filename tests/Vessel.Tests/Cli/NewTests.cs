@@ -1,3 +1,4 @@
+using Vessel.Cli;
 using Vessel.Findings;
 using Vessel.Tests.Support;
 using Xunit;
@@ -116,11 +117,47 @@ public sealed class NewTests
         var run = CommandRun.Asked(folder.Path, "Barge\ntwo\n2.5\n2800\n\n28\n140\n400\nmild steel\n", "new", "a.yaml");
 
         Assert.Equal(0, run.Code);
-        Assert.Contains("That is not understood", run.Output, StringComparison.Ordinal);
+        Assert.Contains("'two' will not do: give a number from 0.05 to 100", run.Output, StringComparison.Ordinal);
         var design = Compiler.Read(File.ReadAllText(folder["a.yaml"])).Value!;
         Assert.Equal(("Barge", "mild steel", 28.0), (design.Name, design.Shell.Material.Name, design.Ports[0].OutsideDiameter));
         // 2.5 L, half of 2800 fillings a minute at 90 %, of which 1 %.
         Assert.Equal(2.5 * 1400 * 0.9 * 0.01, design.Flow.BlowBy!.Value, 0.05 + 1e-9);
+    }
+
+    [Fact]
+    public void Answers_in_a_pipe_are_taken_without_questions()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Put("x", "");
+
+        var run = CommandRun.Piped(folder.Path, "Barge\n2.5\n2800\n\n28\n140\n400\nmild steel\n", "new", "a.yaml");
+
+        Assert.Equal((0, "a.yaml is written. Try: check a.yaml\n"), (run.Code, run.Output));
+        Assert.Equal("Barge", Compiler.Read(File.ReadAllText(folder["a.yaml"])).Value!.Name);
+    }
+
+    /// <summary>Asking again would take the next question's answer for this one.</summary>
+    [Fact]
+    public void A_wrong_answer_in_a_pipe_ends_the_run_and_says_what_would_be_right()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Put("x", "");
+
+        var run = CommandRun.Piped(folder.Path, "Barge\ntwo\n2.5\n", "new", "a.yaml");
+
+        Assert.Equal(ExitCodes.Usage, run.Code);
+        Assert.Contains("'two' does not answer \"Displacement of the engine, L\": give a number from 0.05 to 100", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_band_is_a_strap_clear_of_the_inlet()
+    {
+        var design = Compiler.Read(Written("--mount band")).Value!;
+
+        var strap = Assert.Single(design.Straps);
+        Assert.Empty(design.Brackets);
+        var inlet = design.Ports[0];
+        Assert.InRange(Math.Abs(strap.Height - inlet.Place.Height), ((strap.Width + inlet.OutsideDiameter) / 2) + 5, double.MaxValue);
     }
 
     [Theory]

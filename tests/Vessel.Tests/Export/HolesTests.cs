@@ -33,7 +33,7 @@ public sealed class HolesTests
 
     [Fact]
     public void A_tapped_hole_names_thread_drill_and_depth() =>
-        Assert.Equal("1,30,40,50,53.130102,,,12.5,8,M14x1.5,12.5,drill and tap,drain", Rows()[1]);
+        Assert.Equal("1,30,40,50,53.1,,,12.5,8,M14x1.5,12.5,drill and tap,drain", Rows()[1]);
 
     [Fact]
     public void A_hole_on_a_tube_is_also_given_on_its_outside() =>

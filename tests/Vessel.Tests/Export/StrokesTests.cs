@@ -37,6 +37,16 @@ public sealed class StrokesTests
         Assert.Equal(shapes.Count, shapes.Distinct().Count());
     }
 
+    /// <summary>One with a stroke through it reads as the sign of a diameter on a drawing.</summary>
+    [Fact]
+    public void A_zero_is_one_closed_line_and_narrower_than_the_letter()
+    {
+        var zero = Assert.Single(Strokes.Of("0", default, 6, 0));
+
+        Assert.Equal(zero[0], zero[^1]);
+        Assert.True(Strokes.Width("0", 6) < Strokes.Width("O", 6));
+    }
+
     [Fact]
     public void Every_sign_of_a_keyboard_has_strokes() =>
         Assert.Empty(Strokes.Unknown(string.Concat(Enumerable.Range(' ', '~' - ' ' + 1).Select(i => (char)i))));

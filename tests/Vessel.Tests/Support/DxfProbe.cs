@@ -191,7 +191,7 @@ internal sealed class DxfProbe
     {
         var layers = Records("LAYER");
         Assert.Equal(_layers, layers.Select(layer => layer[2]));
-        Assert.Equal(["7", "7", "1", "3", "8"], layers.Select(layer => layer[62]));
+        Assert.Equal(["7", "7", "6", "3", "8"], layers.Select(layer => layer[62]));
         Assert.All(layers, layer => Assert.Contains(layer[6], Names("LTYPE")));
         Assert.All(Entities, entity => Assert.Contains(entity[8], _layers[1..]));
     }

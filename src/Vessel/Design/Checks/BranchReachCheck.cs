@@ -20,7 +20,7 @@ internal static class BranchReachCheck
                 // A bung's own length includes what lies in the wall and inside.
                 yield return new Fault(FaultCodes.PortTooShort,
                     port.Thread is null ? $"{port.Path}.length" : $"{port.Path}.bung.length",
-                    $"The {(port.Elbow is null ? "free end" : "elbow")} of '{port.Name}' does not clear the outside of what it stands in.",
+                    $"The {(port.Elbow is null ? "free end" : "elbow")} of '{port.Name}' does not clear the outside of its host.",
                     shown.Length(port.Length), $"more than {shown.Length(need)}",
                     $"Make it longer by more than {shown.Length(need - port.Length)}.");
             }

@@ -119,6 +119,6 @@ internal static class InsideSizeCheck
             $"'{disc.Name}' does not stand inside {(sleeve is null ? "the shell" : $"'{sleeve.Name}'")}.",
             shown.Length(disc.Height), $"{shown.Length(low)} to {shown.Length(most)}",
             low <= most ? $"Use a height from {shown.Length(low)} to {shown.Length(most)}."
-                : $"Make what it stands in longer than {shown.Length(disc.Thickness)}.");
+                : $"Make its host longer than {shown.Length(disc.Thickness)}.");
     }
 }

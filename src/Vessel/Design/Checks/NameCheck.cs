@@ -128,7 +128,7 @@ internal static class NameCheck
             .SelectMany(kind => kind.All
                 .Where(p => !p.Given.Contains("name"))
                 .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind.Kind}'.",
-                    null, null, "Add 'name': what it is called.")));
+                    null, null, "Add 'name', as 'name: upper strap'.")));
     }
 
     private static Fault WithoutLetters(string path, string name) => new(

@@ -38,8 +38,8 @@ internal static class SeamCheck
             var several = seams.Count > 1;
             var remedy = FreeAngle(taken, seams.Pitch) is { } free
                 ? $"Turn the seam{(several ? "s" : "")}: '{key}: {shown.Angle(free)}' is clear of every port."
-                : several ? "Ports take the whole girth between them: use fewer sheets, or fewer or smaller ports."
-                : "Ports take the whole girth: use fewer or smaller ones, or make the shell from tube.";
+                : several ? "Ports take up the whole circumference between them: use fewer sheets, or fewer or smaller ports."
+                : "Ports take up the whole circumference: use fewer or smaller ones, or make the shell from tube.";
             var seam = course.Shell.IsPlain ? (several ? "a long seam of the shell" : "the shell's long seam") : $"{(several ? "a" : "the")} long seam of the {course.Name}";
             yield return new Fault(FaultCodes.PortOverSeam, $"{holes[i].Port.Path}.at",
                 $"'{holes[i].Port.Name}' stands over {seam}.",

@@ -41,7 +41,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             if (key.IsRequired && applies == true)
             {
                 Report(FaultCodes.MissingKey, section.Path, $"'{key.Name}' is missing in {map.Name}.",
-                    $"Add '{key.Name}': {Lowered(key.Description)}.");
+                    $"Add '{key.Name}' ({Lowered(key.Description)}), as '{Example(key)}'.");
             }
 
             return applies != false && key.Map is { MayBeEmpty: true } own
@@ -74,11 +74,11 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
                 ? MapOf(key, path, one, section) is { } own ? ImmutableArray.Create(Bind(one, own, path, material)) : null
                 : Items(key, entry, path, section, material),
             KeyKind.Texts => Texts(key, entry, path),
-            KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values"),
-            KeyKind.Variants => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with settings"),
+            KeyKind.Sizes => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with values", key),
+            KeyKind.Variants => entry.Value is YamlMapping ? null : WrongKind(entry.Value, path, "names with settings", key),
             _ => entry.Value is YamlScalar scalar
                 ? Single(key, scalar, path, material, section)
-                : WrongKind(entry.Value, path, "a single value"),
+                : WrongKind(entry.Value, path, "a single value", key),
         };
     }
 
@@ -116,8 +116,12 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         var choices = string.Join(", ", key.Choices);
         if (key.NotBuiltYet.Contains(scalar.Text))
         {
-            Report(FaultCodes.NotBuiltYet, path, $"'{key.Name}: {scalar.Text}' is not built by this version.",
+            Report(FaultCodes.NotBuiltYet, path, $"'{key.Name}: {scalar.Text}' is not supported.",
                 $"Use one of: {choices}.", scalar.Text, choices);
+        }
+        else if (Unsupported.Says("", scalar.Text) is { } says)
+        {
+            Report(FaultCodes.NotBuiltYet, path, says, $"Use one of: {choices}.", scalar.Text, choices);
         }
         else
         {
@@ -149,7 +153,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             Report(FaultCodes.WrongDimension, path,
                 $"'{key.Name}' is {key.Kind.Dimension()}, and the value is {quantity.Dimension}.",
-                $"Write {key.Kind.Dimension()}, as '{new Shown(values.Units).Example(key.Kind)}'.", scalar.Text);
+                $"Write {key.Kind.Dimension()}, as '{Example(key)}'.", scalar.Text);
             return null;
         }
 
@@ -157,7 +161,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         if (key.Kind == KeyKind.Count && value != Math.Round(value))
         {
             Report(FaultCodes.NotAWholeNumber, path, $"'{key.Name}' is a number of things, and the value is not whole.",
-                $"Write a whole number, as '{Math.Round(value).ToString(CultureInfo.InvariantCulture)}'.",
+                $"Write a whole number, as '{key.Name}: {Math.Round(value).ToString(CultureInfo.InvariantCulture)}'.",
                 new Shown(values.Units).Number(key.Kind, value), "a whole number");
             return null;
         }
@@ -189,7 +193,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     private object? Child(Key key, YamlEntry entry, string path, Section section, Inherited? material)
     {
         if (entry.Value is not YamlMapping child)
-            return WrongKind(entry.Value, path, "a mapping of keys");
+            return WrongKind(entry.Value, path, "a mapping of keys", key);
         return MapOf(key, path, child, section) is { } map ? Bind(child, map, path, material) : null;
     }
 
@@ -208,13 +212,13 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             if (key.Default is { } usual)
                 return by.Maps[usual];
             Report(FaultCodes.MissingKey, path, $"'{by.By}' is missing.",
-                $"Add '{by.By}': one of {string.Join(", ", key.Choices)}.");
+                $"Add '{by.By}', one of {string.Join(", ", key.Choices)}, as '{Example(key)}'.");
             return null;
         }
 
         var choice = entry.Value is YamlScalar scalar
             ? Choice(key, scalar, Join(path, by.By))
-            : WrongKind(entry.Value, Join(path, by.By), "a single value") as string;
+            : WrongKind(entry.Value, Join(path, by.By), "a single value", key) as string;
         return choice is null ? null : by.Maps[choice];
     }
 
@@ -233,7 +237,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             return WrongKind(entry.Value, path, key.Kind == KeyKind.OneOrList
                 ? "a mapping of keys, or a list of such"
-                : "a list, each item beginning with '- '");
+                : "a list", key);
         }
 
         if (IsTooLong(key, list, path) || !CountIsRight(key, list, path))
@@ -243,7 +247,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             var itemPath = string.Create(CultureInfo.InvariantCulture, $"{path}[{i}]");
             if (list.Items[i] is not YamlMapping item)
-                WrongKind(list.Items[i], itemPath, "a mapping of keys");
+                WrongKind(list.Items[i], itemPath, "a mapping of keys", key);
             else if (MapOf(key, itemPath, item, section) is { } map)
                 items.Add(Bind(item, map, itemPath, material));
         }
@@ -254,11 +258,11 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     private object? Texts(Key key, YamlEntry entry, string path)
     {
         if (entry.Value is not YamlList list)
-            return WrongKind(entry.Value, path, "a list of names, as '[one, other]'");
+            return WrongKind(entry.Value, path, "a list of names", key);
         if (IsTooLong(key, list, path) || !CountIsRight(key, list, path))
             return null;
         if (list.Items.FirstOrDefault(i => i is not YamlScalar { Text.Length: > 0 }) is { } odd)
-            return WrongKind(odd, path, "a list of names, as '[one, other]'");
+            return WrongKind(odd, path, "a list of names", key);
         return list.Items.Select(i => ((YamlScalar)i).Text).ToImmutableArray();
     }
 
@@ -284,7 +288,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             if (inherited is null && path.Length > 0 && mapping.Find("material") is null)
             {
-                Report(FaultCodes.MissingMaterial, path, $"Nothing says what {map.Name} is made of.",
+                Report(FaultCodes.MissingMaterial, path, $"The material of {map.Name} is missing.",
                     "Add 'material' here or at the top of the file.");
             }
 
@@ -306,7 +310,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     {
         if (map.NotBuiltYet is not var (keys, what) || mapping.Entries.FirstOrDefault(e => keys.Contains(e.Key)) is not { } entry)
             return true;
-        Report(FaultCodes.NotBuiltYet, Join(path, entry.Key), $"'{entry.Key}' asks for {what}, which this version does not build.",
+        Report(FaultCodes.NotBuiltYet, Join(path, entry.Key), $"'{entry.Key}' asks for {what}, which is not supported.",
             $"Use a round one: {string.Join(" and ", map.Keys.Where(k => k.IsRequired).Select(k => $"'{k.Name}'"))}.", entry.Key, at: entry.KeyAt);
         return false;
     }
@@ -316,6 +320,12 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         var told = map.NotBuiltYet?.Keys ?? [];
         foreach (var entry in mapping.Entries.Where(e => map.Find(e.Key) is null && !told.Contains(e.Key)))
         {
+            if (Unsupported.Says(entry.Key, (entry.Value as YamlScalar)?.Text) is { } says)
+            {
+                Report(FaultCodes.NotBuiltYet, Join(path, entry.Key), says, $"Delete '{entry.Key}'.", entry.Key, at: entry.KeyAt);
+                continue;
+            }
+
             var isNumber = double.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _);
             var remedy = isNumber
                 ? "Write a point, not a comma, in a number; between braces a comma begins the next key."
@@ -336,15 +346,17 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             $"Of {both} {map.Name} takes exactly one.", given.Count == 0 ? "Add one of them." : "Delete one of them.");
     }
 
-    private object? WrongKind(YamlNode node, string path, string wanted)
+    private object? WrongKind(YamlNode node, string path, string wanted, Key key)
     {
-        Report(FaultCodes.WrongKind, path, $"Here belongs {wanted}.", $"Write {wanted}.", at: node.At);
+        Report(FaultCodes.WrongKind, path, $"'{key.Name}' takes {wanted}.", $"Write {wanted}, as '{Example(key)}'.", at: node.At);
         return null;
     }
 
     private void Report(
         string code, string path, string what, string remedy, string? given = null, string? limit = null, Span? at = null) =>
         faults.Add(new Fault(code, path, what, given, limit, remedy, at));
+
+    private string Example(Key key) => KeyExample.Line(key, values.Units);
 
     private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 

@@ -13,7 +13,7 @@ internal static class BracketKeys
         Default = "saddle",
     };
 
-    private static readonly Key _name = new("name", KeyKind.Text, "What it is called; needed where there are several")
+    private static readonly Key _name = new("name", KeyKind.Text, "Its name; needed where there are several")
     {
         Default = "bracket",
     };
@@ -27,7 +27,7 @@ internal static class BracketKeys
     private static readonly ImmutableArray<Key> _bolts =
     [
         new("diameter", KeyKind.Length, "Of each bolt") { IsRequired = true, Range = new(2, 50) },
-        new("across", KeyKind.Length, "From middle to middle along the girth; 0 for one column")
+        new("across", KeyKind.Length, "From middle to middle round the shell; 0 for one column")
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
@@ -35,7 +35,7 @@ internal static class BracketKeys
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
-        new("slot", KeyKind.Length, "By how much each hole is drawn out upward; 0 for round holes")
+        new("slot", KeyKind.Length, "Length of slot upward beyond the round hole; 0 for round holes")
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
@@ -76,7 +76,7 @@ internal static class BracketKeys
         {
             "across" => key with { Description = "From middle to middle along the coped edge; 0 for one column" },
             "up" => key with { Description = "From middle to middle away from the shell; 0 for one row" },
-            "slot" => key with { Description = "By how much each hole is drawn out away from the shell; 0 for round holes" },
+            "slot" => key with { Description = "Length of slot away from the shell beyond the round hole; 0 for round holes" },
             _ => key,
         }),
         new("from_shell", KeyKind.Length, "On the plate's middle line, from the coped edge to the middle of the bolts")
@@ -115,7 +115,7 @@ internal static class BracketKeys
         _name,
         new("at", KeyKind.Mapping, "Where its middle is") { IsRequired = true, Map = Place },
         new("thickness", KeyKind.Length, "Of the sheet") { IsRequired = true, Range = CommonKeys.Wall },
-        new("width", KeyKind.Length, "Over all along the girth") { IsRequired = true, Range = CommonKeys.Diameter },
+        new("width", KeyKind.Length, "Over all, round the shell") { IsRequired = true, Range = CommonKeys.Diameter },
         new("height", KeyKind.Length, "Over all upward") { IsRequired = true, Range = CommonKeys.Diameter },
         new("stand_off", KeyKind.Length, "From the shell's outside to the plate's back, where they are nearest")
         {

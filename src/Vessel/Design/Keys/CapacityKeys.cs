@@ -12,7 +12,7 @@ internal static class CapacityKeys
         new("width", KeyKind.Length, "Of the strip") { Default = "12 mm", Range = new(6, 100) },
         new("thickness", KeyKind.Length, "Of the sheet") { Default = "2 mm", Range = CommonKeys.Wall },
         new("clear", KeyKind.Length, "From its tip to the metal below") { Default = "3 mm", Range = new(0.5, 1000) },
-        new("above", KeyKind.Length, "What stands out of the port's free end, to hold it by") { Default = "30 mm", Range = new(10, 1000) },
+        new("above", KeyKind.Length, "Length that stands out of the port's free end, to hold it by") { Default = "30 mm", Range = new(10, 1000) },
         CommonKeys.Material,
     ]);
 
@@ -35,7 +35,7 @@ internal static class CapacityKeys
         {
             Default = "10 mm", Range = new(0.5, 1000),
         },
-        new("rule", KeyKind.Choice, "The rule book that says what it must hold, by the engine's displacement")
+        new("rule", KeyKind.Choice, "The rule book for its capacity, by the engine's displacement")
         {
             Choices = [NoRule, .. Stock.CatchRules.All.Select(rule => rule.Name)], Default = NoRule,
         },

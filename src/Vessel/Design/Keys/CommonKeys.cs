@@ -35,13 +35,13 @@ internal static class CommonKeys
 
     /// <summary>What <see cref="Bevel.UsualGap"/> does.</summary>
     public static string RootGapRule { get; } = FormattableString.Invariant(
-        $"0 mm; {Bevel.Opening} mm where the wall is over {Bevel.SquareTo} mm and its edges are bevelled: common practice, no source");
+        $"0 mm; {Bevel.Opening} mm where the wall is over {Bevel.SquareTo} mm and its edges are bevelled [practice]");
 
     public static KeyMap Tube { get; } = new("a tube",
     [
         new("outside_diameter", KeyKind.Length, "Outside diameter") { IsRequired = true, Range = new(2, 10_000) },
         new("wall", KeyKind.Length, "Wall thickness") { IsRequired = true, Range = Wall, TubeWhen = new("outside_diameter", null) },
-        new("section", KeyKind.Choice, "What shape it has across")
+        new("section", KeyKind.Choice, "Shape of its cross-section")
         {
             Choices = ["round"], NotBuiltYet = ["square", "rectangular", "rectangle", "oval"], Default = "round",
         },

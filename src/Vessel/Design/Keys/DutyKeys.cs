@@ -5,7 +5,7 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>mounting</c>, <c>leak_test</c> and <c>drain_back</c>.</summary>
 internal static class DutyKeys
 {
-    public static KeyMap Mounting { get; } = new("what the mounting bears",
+    public static KeyMap Mounting { get; } = new("the load on the mounting",
     [
         new("duty", KeyKind.Choice, "Place of the vessel, which sets the acceleration")
         {
@@ -31,7 +31,7 @@ internal static class DutyKeys
         {
             Default = "100 mbar", Range = new(0, 1000),
         },
-        new("with", KeyKind.Choice, "What it is filled with") { Choices = ["water", "air"], Default = "water" },
+        new("with", KeyKind.Choice, "Test medium") { Choices = ["water", "air"], Default = "water" },
     ])
     {
         MayBeEmpty = true,
@@ -48,7 +48,7 @@ internal static class DutyKeys
             DefaultRule = "that of the lowest bung's fitting, or its tap drill", Range = new(1, 500),
         },
         new("length", KeyKind.Length, "Of the hose") { DefaultRule = "the head", Range = new(1, 100_000) },
-        new("depression", KeyKind.Pressure, "By how much the gas in the vessel stays below that in the sump")
+        new("depression", KeyKind.Pressure, "Pressure in the vessel below that in the sump")
         {
             DefaultRule = "the upper bound of the loss from inlet to vent", Range = new(0, 1000),
         },

@@ -5,7 +5,7 @@ internal static class ElbowKeys
 {
     public static KeyMap Elbow { get; } = new("an elbow",
     [
-        new("angle", KeyKind.Angle, "How far it turns in all") { IsRequired = true, Range = new(1, 180) },
+        new("angle", KeyKind.Angle, "Total angle of turn") { IsRequired = true, Range = new(1, 180) },
         new("direction", KeyKind.Angle, "Side it turns to, counter-clockwise seen from outside; 0 is down on the shell, outward on a head")
         {
             IsRequired = true, Range = CommonKeys.Turn,

@@ -3,7 +3,7 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>flow</c> and <c>engine</c>.</summary>
 internal static class FlowKeys
 {
-    public static KeyMap Flow { get; } = new("what flows through",
+    public static KeyMap Flow { get; } = new("the gas that flows through",
     [
         new("blow_by", KeyKind.Flow, "Gas that the engine blows in")
         {
@@ -39,7 +39,7 @@ internal static class FlowKeys
     public static KeyMap Engine { get; } = new("the engine",
     [
         new("displacement", KeyKind.Volume, "Of all cylinders") { IsRequired = true, Range = new(0.01, 1000) },
-        new("speed", KeyKind.Speed, "At which it blows by most: its rated speed") { IsRequired = true, Range = new(50, 25_000) },
+        new("speed", KeyKind.Speed, "Speed of the greatest blow-by: its rated speed") { IsRequired = true, Range = new(50, 25_000) },
         new("boost", KeyKind.Pressure, "Of the charger above the air round it; 0 without one")
         {
             Default = "0 mbar", Range = new(0, 6000),

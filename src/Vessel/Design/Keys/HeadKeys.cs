@@ -5,7 +5,7 @@ namespace Vessel.Design;
 /// <summary>What closes an end of the shell.</summary>
 internal static class HeadKeys
 {
-    private static readonly Key _shape = new("shape", KeyKind.Choice, "What closes this end")
+    private static readonly Key _shape = new("shape", KeyKind.Choice, "Shape of this end")
     {
         IsRequired = true,
         Choices = ["flat", "hemisphere", "ellipsoid", "torisphere", "cone"],
@@ -34,9 +34,9 @@ internal static class HeadKeys
         _flange with { AppliesWhen = new("seat", "flanged") },
         new("knuckle_radius", KeyKind.Length, "Of the turn into the flange, inside")
         {
-            DefaultRule = "3 x the thickness: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("seat", "flanged"),
+            DefaultRule = "3 x the thickness: [practice]", Range = CommonKeys.LengthOfPart, AppliesWhen = new("seat", "flanged"),
         },
-        new("recess", KeyKind.Length, "How far the outer face lies inside the shell's end")
+        new("recess", KeyKind.Length, "Depth of the outer face inside the shell's end")
         {
             Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("seat", "inset"),
         },
@@ -121,11 +121,11 @@ internal static class HeadKeys
         _flange with { AppliesWhen = new("made_from", "spinning") },
         new("knuckle_radius", KeyKind.Length, "Of the turn into the rim, inside")
         {
-            DefaultRule = "3 x the wall: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
+            DefaultRule = "3 x the wall: [practice]", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
         },
         new("nose_radius", KeyKind.Length, "Of the round tip, inside")
         {
-            DefaultRule = "3 x the wall: common practice, no source", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
+            DefaultRule = "3 x the wall: [practice]", Range = CommonKeys.LengthOfPart, AppliesWhen = new("made_from", "spinning"),
         },
         new("segments", KeyKind.Count, "Equal sheets that it is put together from")
         {

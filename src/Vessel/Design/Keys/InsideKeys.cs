@@ -35,7 +35,7 @@ internal static class InsideKeys
     public static KeyMap Windows { get; } = new("windows",
     [
         new("count", KeyKind.Count, "How many, evenly round") { IsRequired = true, Range = new(1, 100) },
-        new("width", KeyKind.Length, "Of each, along the girth on the outside") { Range = CommonKeys.LengthOfPart },
+        new("width", KeyKind.Length, "Of each, round the outside") { Range = CommonKeys.LengthOfPart },
         new("diameter", KeyKind.Length, "Of each round one, instead of width and height") { Range = CommonKeys.LengthOfPart },
         new("height", KeyKind.Length, "Of each, upward")
         {
@@ -126,7 +126,7 @@ internal static class InsideKeys
     public static KeyMap Sleeve { get; } = new("a sleeve",
     [
         Name("sleeve"),
-        new("tube", KeyKind.Mapping, "What it is cut from") { IsRequired = true, Map = CommonKeys.Tube },
+        new("tube", KeyKind.Mapping, "Stock that it is cut from") { IsRequired = true, Map = CommonKeys.Tube },
         new("length", KeyKind.Length, "From the head's inner face to the lower end")
         {
             IsRequired = true, Range = CommonKeys.LengthOfPart,
@@ -150,14 +150,14 @@ internal static class InsideKeys
 
     public static KeyMap Disc { get; } = new("a disc",
     [
-        new("name", KeyKind.Text, "What it is called; also part of file names") { IsRequired = true },
+        new("name", KeyKind.Text, "Its name; also part of file names") { IsRequired = true },
         new("fits", KeyKind.Text, "Name of the sleeve that it stands in, or 'shell'")
         {
             DefaultRule = "the sleeve where there is just one, else the shell",
         },
         new("at", KeyKind.Mapping, "Where it stands") { IsRequired = true, Map = PlaceOfDisc },
         new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
-        new("clearance", KeyKind.Length, "To what it fits, all round; below zero it is pressed in")
+        new("clearance", KeyKind.Length, "Clearance to its bore, all round; below zero it is pressed in")
         {
             Default = "0.2 mm", Range = new(-0.5, 5),
         },
@@ -182,7 +182,7 @@ internal static class InsideKeys
         new("fibre_diameter", KeyKind.Length, "Of one fibre") { DefaultRule = "not known", Range = new(0.001, 5) },
     ]);
 
-    public static KeyMap Inside { get; } = new("what stands inside",
+    public static KeyMap Inside { get; } = new("the parts inside",
     [
         new("cap", KeyKind.OneOrList, "A cup under the outlet") { DefaultRule = "none", Map = Cap, Items = new(0, 24) },
         new("sleeve", KeyKind.OneOrList, "A tube round the outlet")
@@ -200,7 +200,7 @@ internal static class InsideKeys
     };
 
     /// <summary>A name that may be left out while the part is the only one of its kind.</summary>
-    private static Key Name(string kind) => new("name", KeyKind.Text, "What it is called; needed where there are several")
+    private static Key Name(string kind) => new("name", KeyKind.Text, "Its name; needed where there are several")
     {
         Default = kind,
     };

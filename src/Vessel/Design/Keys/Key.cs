@@ -36,7 +36,7 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
 
     public ImmutableArray<string> Choices { get; init; } = [];
 
-    /// <summary>Choices that the file format knows and this version does not build yet.</summary>
+    /// <summary>Choices that users ask for and the tool does not support.</summary>
     public ImmutableArray<string> NotBuiltYet { get; init; } = [];
 
     /// <summary>Of a mapping or of each item of a list.</summary>
@@ -62,7 +62,7 @@ public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
     /// <summary>Groups of keys of which exactly one must be given.</summary>
     public ImmutableArray<ImmutableArray<string>> OneOf { get; init; } = [];
 
-    /// <summary>Keys that stand for something that this version does not build, and what that is; null for none.</summary>
+    /// <summary>Keys that stand for something that is not supported, and what that is; null for none.</summary>
     public (ImmutableArray<string> Keys, string What)? NotBuiltYet { get; init; }
 
     /// <summary>A mapping with these keys that is left out is as one without keys: every key has a default.</summary>

@@ -44,8 +44,8 @@ public static class KeyTable
 
     public static KeyMap Port { get; } = new("a port",
     [
-        new("name", KeyKind.Text, "What it is called; also part of file names") { IsRequired = true },
-        new("in", KeyKind.Choice, "What it stands in") { IsRequired = true, Choices = ["shell", "top", "bottom"] },
+        new("name", KeyKind.Text, "Its name; also part of file names") { IsRequired = true },
+        new("in", KeyKind.Choice, "Host: the shell or a head") { IsRequired = true, Choices = ["shell", "top", "bottom"] },
         new("at", KeyKind.Mapping, "Where its axis meets the outside")
         {
             IsRequired = true,
@@ -54,7 +54,7 @@ public static class KeyTable
         },
         new("tube", KeyKind.Mapping, "A tube, cut from stock") { Map = CommonKeys.Tube },
         new("bung", KeyKind.Mapping, "A turned piece with a thread") { Map = Bung },
-        new("length", KeyKind.Length, "Of a tube, along its axis from the outside of what it stands in to its free end or elbow")
+        new("length", KeyKind.Length, "Of a tube, along its axis from the outside of its host to its free end or elbow")
         {
             IsRequired = true, Range = CommonKeys.LengthOfPart, AppliesWhen = new("tube", null),
         },
@@ -62,11 +62,11 @@ public static class KeyTable
         {
             Map = ElbowKeys.Elbow, DefaultRule = "none", AppliesWhen = new("tube", null),
         },
-        new("inside_length", KeyKind.Length, "Along the axis from the inside of what it stands in to the inner end")
+        new("inside_length", KeyKind.Length, "Along the axis from the inside of its host to the inner end")
         {
             Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("joint", "set_in"),
         },
-        new("inner_end", KeyKind.Choice, "Square to the axis, or flush with the inside of what it stands in")
+        new("inner_end", KeyKind.Choice, "Square to the axis, or flush with the inside of its host")
         {
             Choices = ["square", "flush"], Default = "square", AppliesWhen = new("joint", "set_in"),
         },
@@ -86,7 +86,7 @@ public static class KeyTable
         {
             Default = "0.2 mm", Range = CommonKeys.Gap, AppliesWhen = new("joint", "set_in"),
         },
-        new("fitting", KeyKind.Thread, "What is bought for the free end of a tube, as 'dash 20'")
+        new("fitting", KeyKind.Thread, "Bought fitting for the free end of a tube, as 'dash 20'")
         {
             DefaultRule = "none", AppliesWhen = new("tube", null),
         },
@@ -113,11 +113,11 @@ public static class KeyTable
         },
         new("dimensions", KeyKind.Sizes, "Named sizes, for use in any value"),
         new("shell", KeyKind.Mapping, "The cylinder, frustum, or cylinders with a reducer between them") { IsRequired = true, Map = ShellKeys.Shell },
-        Head("top", "What closes the upper end"),
-        Head("bottom", "What closes the lower end"),
+        Head("top", "Upper end"),
+        Head("bottom", "Lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = Port },
-        new("inside", KeyKind.Mapping, "What stands inside") { DefaultRule = "nothing", Map = InsideKeys.Inside },
-        new("bracket", KeyKind.OneOrList, "What the vessel is bolted up by")
+        new("inside", KeyKind.Mapping, "Parts inside") { DefaultRule = "nothing", Map = InsideKeys.Inside },
+        new("bracket", KeyKind.OneOrList, "Welded bracket that the vessel is bolted up by")
         {
             DefaultRule = "none", Switch = new("kind", false, BracketKeys.ByKind), Items = new(0, 24),
         },
@@ -125,7 +125,7 @@ public static class KeyTable
         {
             DefaultRule = "none", Map = StrapKeys.Strap, Items = new(0, 24),
         },
-        new("finish", KeyKind.Choice, "What is done to the surface when all is welded")
+        new("finish", KeyKind.Choice, "Surface finish after welding")
         {
             Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",
         },
@@ -133,7 +133,7 @@ public static class KeyTable
         {
             Choices = ["none", "printed"], Default = "none",
         },
-        new("flow", KeyKind.Mapping, "What flows through") { DefaultRule = "its own defaults", Map = FlowKeys.Flow },
+        new("flow", KeyKind.Mapping, "Gas that flows through") { DefaultRule = "its own defaults", Map = FlowKeys.Flow },
         new("engine", KeyKind.Mapping, "The engine whose crankcase breathes; its blow-by is estimated")
         {
             DefaultRule = "not known", Map = FlowKeys.Engine,
@@ -146,7 +146,7 @@ public static class KeyTable
         {
             DefaultRule = "its own defaults", Map = MockupKeys.Mockup,
         },
-        new("mounting", KeyKind.Mapping, "What the mounting bears") { DefaultRule = "its own defaults", Map = DutyKeys.Mounting },
+        new("mounting", KeyKind.Mapping, "Load on the mounting") { DefaultRule = "its own defaults", Map = DutyKeys.Mounting },
         new("leak_test", KeyKind.Mapping, "The leak test, and the suction in use")
         {
             DefaultRule = "its own defaults", Map = DutyKeys.LeakTest,

@@ -7,7 +7,7 @@ internal static class MockupKeys
     [
         new("width", KeyKind.Length, "From left to right") { Default = "220 mm", Range = new(20, 5000) },
         new("depth", KeyKind.Length, "From front to back") { Default = "220 mm", Range = new(20, 5000) },
-        new("height", KeyKind.Length, "Of what it prints, upward") { Default = "250 mm", Range = new(20, 5000) },
+        new("height", KeyKind.Length, "Greatest height of a print") { Default = "250 mm", Range = new(20, 5000) },
     ])
     {
         MayBeEmpty = true,
@@ -39,7 +39,7 @@ internal static class MockupKeys
         {
             Default = "0 mm", Range = new(0, 2),
         },
-        new("bed", KeyKind.Mapping, "What the printer takes") { DefaultRule = "its own defaults", Map = Bed },
+        new("bed", KeyKind.Mapping, "Size of the printer's bed") { DefaultRule = "its own defaults", Map = Bed },
         new("split", KeyKind.Choice, "Into pieces with flat faces, and pegs where they are wide enough, when it is larger than the bed")
         {
             Choices = ["when_needed", "never"], Default = "when_needed",

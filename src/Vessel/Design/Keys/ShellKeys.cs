@@ -20,7 +20,7 @@ internal static class ShellKeys
         {
             DefaultRule = CommonKeys.RootGapRule, Range = CommonKeys.Gap,
         },
-        new("above", KeyKind.Choice, "Of what the shell above it is made")
+        new("above", KeyKind.Choice, "Stock of the shell above it")
         {
             DefaultRule = "as the shell below it", Choices = ["sheet", "tube"],
         },
@@ -52,7 +52,7 @@ internal static class ShellKeys
         {
             IsRequired = true, Choices = ["sheet", "tube"],
         },
-        new("sheets", KeyKind.Count, "Equal sheets round the girth, with a long seam between each two")
+        new("sheets", KeyKind.Count, "Equal sheets round the shell, with a long seam between each two")
         {
             Default = "1", Range = CommonKeys.Sheets, AppliesWhen = new("made_from", "sheet"),
         },
@@ -72,5 +72,6 @@ internal static class ShellKeys
     ])
     {
         OneOf = [["outside_diameter", "inside_diameter"]],
+        NotBuiltYet = (["width", "depth", "side", "sides"], "a square or rectangular shell"),
     };
 }

@@ -13,7 +13,7 @@ public static class ShopKeys
         {
             Default = "36 in", Range = new(100, 2000), Source = Rods.Source,
         },
-        new("rod_stub", KeyKind.Length, "What is thrown away of each rod")
+        new("rod_stub", KeyKind.Length, "Stub of each rod that is thrown away")
         {
             Default = "2.5 in", Range = new(0, 90), Source = Rods.StubSource,
         },
@@ -68,8 +68,8 @@ public static class ShopKeys
     [
         Size("tube_length", "Of a tube as bought", "6000 mm", new(200, 20_000)),
         Size("bar_length", "Of a bar as bought", "3000 mm", new(200, 20_000)),
-        Size("saw_kerf", "What the saw takes at each cut", "1.5 mm", new(0, 10)),
-        Size("grip_loss", "Of each tube or bar: what the saw's vice holds", "60 mm", new(0, 150)),
+        Size("saw_kerf", "Width of the saw's cut", "1.5 mm", new(0, 10)),
+        Size("grip_loss", "End of each tube or bar that stays in the saw's vice", "60 mm", new(0, 150)),
         Size("sheet_length", "Of a sheet as bought, along its grain", "2500 mm", new(200, 20_000)),
         Size("sheet_width", "Of a sheet as bought", "1250 mm", new(200, 5000)),
         Size("sheet_margin", "Kept from a sheet's edges", "10 mm", new(0, 50)),
@@ -85,7 +85,7 @@ public static class ShopKeys
         .. Enum.GetValues<MaterialFamily>().Select(family => Price(PriceOf(family), $"Of a kilogram of {Of(family).Replace('_', ' ')}, sheet or tube")),
         Choice("sheet_by", "Charged of sheets: each blank, the rectangle that holds all, the width so far, or whole ones",
             "blank", "blank", "rectangle", "used", "whole"),
-        Choice("length_by", "What of a tube or bar is charged: what is cut off with its kerfs, or whole lengths", "cut", "cut", "whole"),
+        Choice("length_by", "How a tube or bar is charged: by the pieces cut off with their kerfs, or by whole lengths", "cut", "cut", "whole"),
         Price("rod_per_kg", "Of a kilogram of filler rod"),
         Price("gas_per_m3", "Of a cubic metre of argon"),
         Price("laser_per_minute", "Of a minute of the laser"),
@@ -105,12 +105,12 @@ public static class ShopKeys
         {
             DefaultRule = "not known", Range = new(5, 10_000),
         },
-        new("flat_end", KeyKind.Length, "What they leave flat at each end of a sheet: half their pitch or so")
+        new("flat_end", KeyKind.Length, "Length left flat at each end of a sheet: about half their pitch")
         {
             DefaultRule = "not known", Range = new(0, 500),
         },
-        Choice("ends", "What is done about flat ends: bent beforehand, or added to the blank and trimmed off", "pre_bend", "pre_bend", "trim"),
-        new("seam_shrinkage", KeyKind.Length, "By how much a long seam draws the girth in, added to the blank")
+        Choice("ends", "Treatment of flat ends: bent beforehand, or added to the blank and trimmed off", "pre_bend", "pre_bend", "trim"),
+        new("seam_shrinkage", KeyKind.Length, "Shrinkage of a long seam across its weld, added to the blank")
         {
             Default = "0 mm", Range = new(0, 5),
             Source = $"{WeldingRates.Practice}: a butt draws in by about a tenth of its width; measure a trial piece",
@@ -135,9 +135,9 @@ public static class ShopKeys
         new("welding", KeyKind.Mapping, "Rods and welding times") { DefaultRule = "its own defaults", Map = Welding },
         new("torch", KeyKind.Mapping, "Size of the torch, for whether it comes to a joint") { DefaultRule = "its own defaults", Map = Torch },
         new("rates", KeyKind.Mapping, "How long handwork takes") { DefaultRule = "its own defaults", Map = Rates },
-        new("stock", KeyKind.Mapping, "What is bought, and what cutting it takes") { DefaultRule = "its own defaults", Map = Stock },
-        new("rolls", KeyKind.Mapping, "What the rolls make, and leave flat") { DefaultRule = "its own defaults", Map = Rolls },
-        new("prices", KeyKind.Mapping, "For a quote; what has none is in no total") { DefaultRule = "none: no quote", Map = Prices },
+        new("stock", KeyKind.Mapping, "Stock that is bought, and the allowances for cutting it") { DefaultRule = "its own defaults", Map = Stock },
+        new("rolls", KeyKind.Mapping, "Least diameter of the rolls, and the flat ends they leave") { DefaultRule = "its own defaults", Map = Rolls },
+        new("prices", KeyKind.Mapping, "Prices for a quote; an item without a price is in no total") { DefaultRule = "none: no quote", Map = Prices },
         new("bends", KeyKind.Mapping, "Where a bend's neutral line lies, by metal: K measured on the shop's own brake")
         {
             DefaultRule = "its own defaults", Map = Bends,

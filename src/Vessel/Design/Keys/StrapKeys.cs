@@ -10,7 +10,7 @@ internal static class StrapKeys
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
-        new("slot", KeyKind.Length, "By how much each hole is drawn out along the strip; 0 for round holes")
+        new("slot", KeyKind.Length, "Length of slot along the strip beyond the round hole; 0 for round holes")
         {
             Default = "0 mm", Range = CommonKeys.FromZero,
         },
@@ -19,7 +19,7 @@ internal static class StrapKeys
     public static KeyMap Feet { get; } = new("the feet of a strap",
     [
         new("length", KeyKind.Length, "Straight length of each foot") { IsRequired = true, Range = CommonKeys.Diameter },
-        new("stand_off", KeyKind.Length, "From the shell's outside to what the feet are bolted to: legs are bent back to it")
+        new("stand_off", KeyKind.Length, "From the shell's outside to the face that the feet are bolted to: legs are bent back to it")
         {
             DefaultRule = "none: the feet carry the ears straight on", Range = new(0, 1000),
         },
@@ -28,7 +28,7 @@ internal static class StrapKeys
 
     public static KeyMap Strap { get; } = new("a strap",
     [
-        new("name", KeyKind.Text, "What it is called; needed where there are several") { Default = "strap" },
+        new("name", KeyKind.Text, "Its name; needed where there are several") { Default = "strap" },
         new("at", KeyKind.Mapping, "Where the middle of its back half is")
         {
             IsRequired = true,
@@ -55,7 +55,7 @@ internal static class StrapKeys
             DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = BracketKeys.K,
         },
         new("bolts", KeyKind.Mapping, "That draw the halves together, in each ear") { IsRequired = true, Map = Bolts("a strap") },
-        new("feet", KeyKind.Mapping, "Of the back half, beyond its ears: what the vessel is bolted up by") { IsRequired = true, Map = Feet },
+        new("feet", KeyKind.Mapping, "Feet of the back half, beyond its ears, by which the vessel is bolted up") { IsRequired = true, Map = Feet },
         CommonKeys.Material,
     ]);
 }

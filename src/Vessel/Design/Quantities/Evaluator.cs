@@ -31,7 +31,7 @@ internal sealed class Evaluator(
         };
         if (result is { } quantity && !double.IsFinite(quantity.Value))
         {
-            return Fail(FaultCodes.NumberNotFinite, expression, "The number is too large to reckon with.",
+            return Fail(FaultCodes.NumberNotFinite, expression, "The number is too large.",
                 "Use a number of a size that can be built.");
         }
 

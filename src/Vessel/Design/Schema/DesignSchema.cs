@@ -22,7 +22,7 @@ public static class DesignSchema
 
     /// <summary>Of the shop file.</summary>
     public static JsonObject WriteShop() => Write(ShopKeys.File, "A shop",
-        "What holds for all vessels that one shop makes. Bare lengths are in 'units'; a text may carry its own unit.");
+        "Rates, stock and prices of one shop. Bare lengths are in 'units'; a text may carry its own unit.");
 
     private static JsonObject Write(KeyMap file, string title, string description)
     {

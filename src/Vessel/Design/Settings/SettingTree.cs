@@ -54,7 +54,7 @@ internal static partial class SettingTree
                 return InList(list, steps, setting, faults);
             default:
                 faults.Add(node is YamlMapping
-                    ? Lost(setting, $"'{steps[0]}' in '{setting.Path}' follows what is not a list.", "Name a key instead.")
+                    ? Lost(setting, $"'{steps[0]}' in '{setting.Path}' follows a value that is not a list.", "Name a key instead.")
                     : Lost(setting, $"'{setting.Path}' leads into a single value.", $"End the path before '{steps[0]}'."));
                 return null;
         }

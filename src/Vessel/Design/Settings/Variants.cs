@@ -59,7 +59,7 @@ internal static class Variants
     }
 
     private static Fault Wrong(string path, Span at, string wanted, string example) =>
-        new(FaultCodes.WrongKind, path, $"Here belongs {wanted}.", null, null, $"Write {wanted}, {example}.", at);
+        new(FaultCodes.WrongKind, path, $"This takes {wanted}.", null, null, $"Write {wanted}, {example}.", at);
 }
 
 /// <param name="At">The whole of it in the file.</param>

@@ -26,7 +26,7 @@ public sealed record Shop(
     public static Shop Usual => _usual.Value;
 }
 
-/// <summary>What is bought, and what cutting it takes; mm.</summary>
+/// <summary>Stock that is bought, and the allowances for cutting it; mm.</summary>
 public sealed record StockShop(
     double TubeLength,
     double BarLength,
@@ -42,7 +42,7 @@ public sealed record StockShop(
 public sealed record TorchShop(double CupDiameter, double StickOut);
 
 /// <param name="RodLength">mm.</param>
-/// <param name="RodStub">What is thrown away of each rod, mm.</param>
+/// <param name="RodStub">Stub of each rod that is thrown away, mm.</param>
 /// <param name="GapAim">Root opening to aim for, as a share of the wall.</param>
 /// <param name="GapMost">That is refused, as a share of the wall.</param>
 /// <param name="GapLimit">That is refused on any wall, mm.</param>

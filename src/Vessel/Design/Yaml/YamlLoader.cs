@@ -56,7 +56,7 @@ internal sealed class YamlLoader
                 if (top is not null)
                 {
                     throw Stop(FaultCodes.SecondDocument, Here(), "The file holds a second document after '---'.",
-                        "Keep one vessel in one file; delete the line '---' or what follows it.");
+                        "Keep one vessel in one file; delete the line '---' or the lines after it.");
                 }
 
                 Next();

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Vessel.Design;
 using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
@@ -40,15 +41,20 @@ internal sealed record WeldSymbol(WeldFigures Weld, string Numbers, WeldSymbols 
     /// <summary>Throat of a fillet by ISO, its leg by AWS; the depth of a butt.</summary>
     public string Size => (Joint.Kind, By) switch
     {
-        (JointKind.Fillet, WeldSymbols.Iso) => $"a{NoteText.Length(Joint.Throat)}",
-        (JointKind.Fillet, _) => Units.Of(Weld.Leg.Start).First,
-        (_, WeldSymbols.Iso) => $"s{NoteText.Length(Joint.Throat)}",
-        _ => $"({Units.Of(Joint.Throat).First})",
+        (JointKind.Fillet, WeldSymbols.Iso) => $"a{Tenths(Joint.Throat)}",
+        (JointKind.Fillet, _) => WeldSize(Weld.Leg.Start),
+        (_, WeldSymbols.Iso) => $"s{Tenths(Joint.Throat)}",
+        _ => $"({WeldSize(Joint.Throat)})",
     };
+
+    /// <summary>No bead is laid, or measured with a gauge, to less than 0.1 mm or 0.01 in.</summary>
+    private string WeldSize(double mm) => Units.First == UserUnits.Inches ? Vessel.Export.Numbers.Text(mm / 25.4, 2) : Tenths(mm);
+
+    private static string Tenths(double mm) => Vessel.Export.Numbers.Text(mm, 1);
 
     /// <summary>Number and length of short runs; nothing for a seam all along.</summary>
     private string Runs => Joint.Runs.Length > 1
-        ? string.Create(CultureInfo.InvariantCulture, $"{Joint.Runs.Length}x{NoteText.Length(Weld.Length / Joint.Runs.Length)}")
+        ? string.Create(CultureInfo.InvariantCulture, $"{Joint.Runs.Length}x{Weld.Length / Joint.Runs.Length:0}")
         : string.Empty;
 
     /// <param name="elbow">Where the arrow's line joins the reference line.</param>

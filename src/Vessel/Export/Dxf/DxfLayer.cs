@@ -11,5 +11,5 @@ internal sealed record DxfLayer(string Name, int Colour)
     public const string Note = "NOTE";
 
     public static ImmutableArray<DxfLayer> All { get; } =
-        [new("0", 7), new(Cut, 7), new(Bend, 1), new(Mark, 3), new(Note, 8)];
+        [new("0", 7), new(Cut, 7), new(Bend, 6), new(Mark, 3), new(Note, 8)];
 }

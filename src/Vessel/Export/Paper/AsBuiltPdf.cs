@@ -94,7 +94,7 @@ internal static class AsBuiltPdf
                 .Concat(plan.LeakKit.Points.Select(point => (ImmutableArray<string>)["look", point.Where, point.What]))));
         var mass = Weight.Empty(build.Assembly).Mass / 1000;
         yield return ("Material and whole", Table(
-            ["what", "planned"],
+            ["item", "planned"],
             ["is", "certificate or lot", "by"],
             [
                 .. build.Assembly.Parts.Select(part => (part.Material.Name, Stock: StockWords.Section(part, mm => Told(mm)))).Distinct().Order()

@@ -41,12 +41,11 @@ internal sealed record FlatInk(Flat Flat, double Stretch)
     public IEnumerable<PdfItem> Bends() => Flat.Bends.SelectMany((bend, i) =>
     {
         var way = (bend.B - bend.A).Unit();
-        var words = $"bend {i + 1}: {NoteText.Degrees(Math.Abs(bend.Angle))} deg {(bend.Angle > 0 ? "up" : "down")}, inside R {NoteText.Length(bend.InsideRadius)}";
         // Beside the line's first third, so that it stands off marks in the middle.
         return new PdfItem[]
         {
-            PdfStroke.Line(On(bend.A), On(bend.B), Pens.Chain),
-            PageFrame.Fitted(words, On(bend.A) + (2 * way) + (1.2 * way.Turned), 2.5, (bend.B - bend.A).Length - 4) with { Angle = way.Angle },
+            PdfStroke.Line(On(bend.A), On(bend.B), Pens.LongDashes),
+            PageFrame.Fitted(bend.Words(i + 1), On(bend.A) + (2 * way) + (1.2 * way.Turned), 2.5, (bend.B - bend.A).Length - 4) with { Angle = way.Angle },
         };
     });
 

@@ -11,7 +11,10 @@ internal static class Pens
 
     public static Pen Hidden { get; } = new(0.18, 0, new(2, 1));
 
-    /// <summary>Centre lines, bend lines.</summary>
+    /// <summary>Bend lines.</summary>
+    public static Pen LongDashes { get; } = new(0.25, 0, new(10, 2.5));
+
+    /// <summary>Centre lines.</summary>
     public static Pen Chain { get; } = new(0.18, 0, new(8, 1.2, 0.8));
 
     public static Pen Pale { get; } = new(0.18, 0.6);

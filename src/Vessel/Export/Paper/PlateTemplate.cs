@@ -33,7 +33,7 @@ internal static class PlateTemplate
                 .. part.Fields.Select(field => IsDrawn(field)
                     ? $"{field.Purpose}: punch {field.Lattice.Count} crosses, drill {NoteText.Length(field.Diameter)} mm."
                     : $"{field.Purpose}: {field.Lattice.Count} holes, too many to punch by hand; see the DXF."),
-                .. flat.Bends.IsEmpty ? Array.Empty<string>() : ["Chain line: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
+                .. flat.Bends.IsEmpty ? Array.Empty<string>() : ["Long dashes: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
             ]);
         foreach (var bend in flat.Bends.GroupBy(bend => (Degrees: NoteText.Degrees(Math.Abs(bend.Angle)), bend.InsideRadius)).Select(same => same.First()))
             yield return Gauge(part, bend);

@@ -63,7 +63,7 @@ internal static class WrapTemplate
     private static string Round(WrappedDevelopment wrapped, PaperOptions paper)
     {
         var (metal, girth) = (Turns.Full * wrapped.Radius, Turns.Full * (wrapped.Radius + (paper.Thickness / 2)));
-        return $"Drawn for paper {NoteText.Length(paper.Thickness)} mm thick: once round is {NoteText.Length(girth)} mm on it, {NoteText.Length(metal)} mm on the metal. "
+        return $"Drawn for paper {NoteText.Length(paper.Thickness)} mm thick: the circumference is {NoteText.Length(girth)} mm on it, {NoteText.Length(metal)} mm on the metal. "
             + "After one turn the left edge must be met within 0.5 mm: a gap or a lap is the error of print or tube.";
     }
 

@@ -58,7 +58,7 @@ internal static class MockupJson
                 json.Put("pegs", piece.Pegs);
                 json.Put("volume_mm3", piece.Mesh.Volume);
                 json.Put("fits_bed", BedFit.Of(piece.Mesh, bed) is not null);
-                json.Put("warning", piece.IsRough ? "a cut may have left a facet thinner than 0.001 mm: let the slicer mend it, or give another bed or scale" : null);
+                json.Put("warning", piece.IsRough ? "a cut may have left a facet thinner than 0.001 mm: let the slicer repair it, or give another bed or scale" : null);
             }));
             json.Put("stand_diameter_mm", 2 * mockup.Stand?.Radius);
         });

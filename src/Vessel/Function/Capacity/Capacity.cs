@@ -7,7 +7,7 @@ namespace Vessel.Function;
 /// <summary>How much the vessel holds; mm3 and mm.</summary>
 /// <param name="Brim">The inside less internals.</param>
 /// <param name="Fillable">Upright, less the air that stays shut in as the oil rises.</param>
-/// <param name="Upright">What happens as it fills upright.</param>
+/// <param name="Upright">Events as it fills upright.</param>
 /// <param name="Leaning">The same for each lean and direction, least lean first; then for the sideways acceleration.</param>
 /// <param name="Levels">Height in the vessel's frame against volume, upright.</param>
 public sealed record Capacity(

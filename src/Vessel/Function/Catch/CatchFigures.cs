@@ -22,10 +22,10 @@ internal static class CatchFigures
     {
         var (capacity, design) = (assembly.Capacity, assembly.Design);
         yield return new(
-            "brim", "V", "room inside, less all that stands in it", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of what stands in it", [],
+            "brim", "V", "room inside, less all that stands in it", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of the parts inside", [],
             "the vessel's own geometry", Validity.Always);
         yield return new(
-            "fillable", "V", "what of it oil can fill, upright", capacity.Fillable / 1e6, "L", "room by room, up to the level from which on its air cannot leave",
+            "fillable", "V", "fillable volume, upright", capacity.Fillable / 1e6, "L", "room by room, up to the level from which on its air cannot leave",
             [new("V", "room inside", capacity.Brim / 1e6, "L", "brim")], "the vessel's own geometry", new("filled slowly, every room's oil at one level", true));
         yield return new(
             "trapped", "V", "oil that stays in cups when all else has run back", TrappedOil.Of(assembly.Cavity) / 1e3, "ml",
@@ -80,7 +80,7 @@ internal static class CatchFigures
         var losses = path.Losses(flow);
         var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind is not (StageKind.Bore or StageKind.Bend)).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
         yield return new(
-            "level-step", "h", "by how much oil stands higher inside the sleeve than outside", 1 / weight * step, "mm", "h = dp / (rho_p g)",
+            "level-step", "h", "oil level inside the sleeve above that outside", 1 / weight * step, "mm", "h = dp / (rho_p g)",
             [
                 new("dp", "loss from before the inlet to inside the rim", step, "Pa", "stages"),
                 new("rho_p", "density of the oil", design.Flow.OilDensity, "kg/m3", "flow.oil_density"),
@@ -98,7 +98,7 @@ internal static class CatchFigures
         }
 
         if (needs.Needed is null)
-            yield return "Give capacity.between_drains, or capacity.rule with engine, and what it holds is judged against what it needs.";
+            yield return "Give capacity.between_drains, or capacity.rule with engine, and its capacity is judged against its need.";
         if (needs is { Rule: not null, ByRule: null })
             yield return "A rule by displacement needs engine.displacement.";
     }

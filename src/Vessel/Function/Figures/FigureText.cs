@@ -7,10 +7,15 @@ public static class FigureText
 {
     private const int Digits = 3;
 
+    /// <summary>Of mm and J: below it nobody can measure or feel a figure, and its digits only look exact.</summary>
+    private const double Felt = 0.01;
+
     /// <summary>With its unit: <c>3.87 to 11.1 Pa, likely 5.98</c>.</summary>
     public static string Of(Amount value, string unit)
     {
         var after = unit.Length == 0 ? string.Empty : unit == "%" ? " %" : $" {unit}";
+        if (unit is "mm" or "J" && value is { Low: > 0, High: < Felt })
+            return $"under {Of(Felt)}{after}";
         var (low, likely, high) = (Of(value.Low), Of(value.Likely), Of(value.High));
         return low == high ? $"{likely}{after}" : $"{low} to {high}{after}, likely {likely}";
     }

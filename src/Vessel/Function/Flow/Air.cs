@@ -3,7 +3,7 @@ namespace Vessel.Function;
 /// <summary>Dry air, which stands for blow-by gas: that is mostly nitrogen too.</summary>
 public static class Air
 {
-    public const string Source = "US Standard Atmosphere 1976: from memory";
+    public const string Source = "US Standard Atmosphere 1976, not checked against the source";
 
     /// <summary>Pa.</summary>
     public const double Atmosphere = 101_325;

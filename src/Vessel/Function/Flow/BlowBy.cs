@@ -6,12 +6,12 @@ namespace Vessel.Function;
 public static class BlowBy
 {
     public const string Source =
-        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling; boost multiplies it: common practice, no source";
+        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling; boost multiplies it [practice]";
 
     /// <summary>Of the range as a whole.</summary>
     public const string RangeSource =
         "share of the air taken in: 0.2 to 1 % (FISITA 2005, heavy-duty diesels), worn rings 1 to 2 % (general reference); a charger's "
-        + "seals add up to 40 % (DieselNet); 90 % filling and boost as a factor: common practice, no source";
+        + "seals add up to 40 % (DieselNet); 90 % filling and boost as a factor [practice]";
 
     /// <summary>Share of its displacement that an engine takes in. Common practice, no source.</summary>
     public const double Filling = 0.9;

@@ -120,6 +120,6 @@ internal static class FlowFigures
             + "range of the published figures. A wet or clogged medium loses more. Measure the crankcase pressure when it runs.";
         yield return "A crankcase that is choked pushes oil past its seals: do not run an engine above its maker's limit of crankcase pressure.";
         if (path.Stages.Any(stage => stage.Packing is { } packing && StageLoss.FibreShare(packing) is null))
-            yield return "Of a packing without a known metal and fibre diameter no loss is reckoned.";
+            yield return "No loss is calculated for a packing without a known metal and fibre diameter.";
     }
 }

@@ -15,7 +15,7 @@ internal static class StageLoss
 {
     public const string Source =
         "edges: Idelchik, Handbook of Hydraulic Resistance, diagrams 4-1, 4-9, 4-11 (thin edge, thick edge); friction: Hagen-Poiseuille, "
-        + "Blasius; creeping at small holes: Sampson; wool: Davies 1953; turns: 1 to 4 dynamic pressures, from memory; mitres: Kirchbach and Schubart 1929, from memory";
+        + "Blasius; creeping at small holes: Sampson; wool: Davies 1953; turns: 1 to 4 dynamic pressures, not checked against the source; mitres: Kirchbach and Schubart 1929, not checked against the source";
 
     public const string Range =
         "measured for turbulent flow (Re above 1e4 to 1e5) through single edges far apart; gas below 100 m/s; dry media: oil in them adds";

@@ -14,13 +14,13 @@ internal static class LeakFigures
         [.. Figures(test)],
         [],
         [
-            "This is a vented vessel, no vessel for pressure: nothing here rates it for any. The figures say what a leak test does to it, not what it bears for long.",
+            "This is a vented vessel, no vessel for pressure: nothing here rates it for any. The figures are of a leak test, not of a load that lasts.",
             "Below 15 psi (ASME VIII-1 U-1) and below 0.5 bar (directive 2014/68/EU) those rules do not apply; to be outside them says nothing about safety, and local codes come first.",
             test.Design.LeakTest.With == TestMedium.Air
-                ? "Air stores thousands of times the energy of water: test with water first. 200 to 300 mbar finds every leak (common practice, no source)."
+                ? "Air stores thousands of times the energy of water: test with water first. 200 to 300 mbar finds every leak [practice]."
                 : "Fill it to the last bubble before pressure comes on: air that is shut in stores the energy that water does not.",
             Fold(test),
-            "Seams are taken as sound and full; a cold lap or a pinhole is what the test is for.",
+            "Seams are taken as sound and full; the test is for finding a cold lap or a pinhole.",
         ]);
 
     private static string Fold(LeakTest test)

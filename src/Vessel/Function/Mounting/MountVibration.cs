@@ -31,7 +31,7 @@ internal static class MountVibration
         return met.Count == 0
             ? $"{rings}: clear of {string.Join(", ", Sources(engine).Select(source => source.Name))}."
             : $"{rings}: within reach of {string.Join(", ", met)}. Shaken there the vessel swings five to ten times as far as its support "
-                + "(common practice, no source). A stiffer bracket lifts the frequency, a nearer centre of mass too.";
+                + "[practice]. A stiffer bracket lifts the frequency, a nearer centre of mass too.";
     }
 
     /// <summary>Amplitude at the vessel, in multiples of gravity: the least of toe and root of all brackets.</summary>

@@ -11,8 +11,8 @@ namespace Vessel.Function;
 public static class Condensation
 {
     public const string Source =
-        "one-stream exchanger; U 3 to 12 W/(m2 K) for still air outside and slow gas inside: common practice, no source; saturation: Magnus form "
-        + "of Alduchov and Eskridge 1996; vapour at most 13 % of burnt gas (from memory), 5 % likely: common practice, no source";
+        "one-stream exchanger; U 3 to 12 W/(m2 K) for still air outside and slow gas inside [practice]; saturation: Magnus form "
+        + "of Alduchov and Eskridge 1996; vapour at most 13 % of burnt gas (not checked against the source), 5 % likely [practice]";
 
     /// <summary>Through gas, wall and air together, W/(m2 K).</summary>
     public static Amount Transfer { get; } = new(3, 6, 12);

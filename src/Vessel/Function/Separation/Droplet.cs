@@ -8,7 +8,7 @@ namespace Vessel.Function;
 /// </remarks>
 public static class Droplet
 {
-    public const string Source = "drag of spheres: Schiller and Naumann 1933 (from memory), Stokes' law in the limit; 0.44 beyond Re 1000";
+    public const string Source = "drag of spheres: Schiller and Naumann 1933 (not checked against the source), Stokes' law in the limit; 0.44 beyond Re 1000";
 
     public const string Range = "round drops of 1 um to 1 mm, alone; Re below 1000; the mean speed of the gas (high: twice that, the middle of a laminar stream)";
 

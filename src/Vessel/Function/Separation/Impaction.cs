@@ -18,7 +18,7 @@ public static class Impaction
     public const string FibreRange =
         "drops above 0.5 um, fibre share 0.005 to 0.1, all fibres across the gas, dry and even; the two laws hold for fibre Re below 0.2 and near 10";
 
-    public const string JetSource = "round-jet impactors: root of St (on the jet's radius) = 0.49 at half caught, Marple and Willeke 1976 (from memory)";
+    public const string JetSource = "round-jet impactors: root of St (on the jet's radius) = 0.49 at half caught, Marple and Willeke 1976 (not checked against the source)";
 
     public const string JetRange = "jet Re 500 to 3000, wall 1 to 5 jet diameters away and square to the jet";
 
@@ -65,7 +65,7 @@ public static class Impaction
 
     public const string EdgeSource =
         "bounds derived here: in a turn a drop drifts outward by the angle times its stopping distance, whatever the turn's radius (the plug-flow law "
-        + "of bends, Crane and Evans 1977, from memory); at an opening it leaves its thread of gas by no more than its stopping distance";
+        + "of bends, Crane and Evans 1977, not checked against the source); at an opening it leaves its thread of gas by no more than its stopping distance";
 
     public const string EdgeRange = "an upper bound alone: the gas turns by 180 degrees at most, Stokes drag; no published correlation covers screens in series";
 

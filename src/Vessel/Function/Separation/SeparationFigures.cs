@@ -56,7 +56,7 @@ internal static class SeparationFigures
             var speed = flow.Likely / (path.InletArea * 1e-6);
             var reynolds = speed * separation.Jet!.Value.Bore * path.Gas.Density / path.Gas.Viscosity;
             yield return new(
-                "jet-cut", "d50", $"drop of which half strikes what stands before {path.Inlet}", jet, "um",
+                "jet-cut", "d50", $"drop of which half strikes the part before {path.Inlet}", jet, "um",
                 "d50 = 0.49 sqrt(9 mu D / (rho_p v))",
                 [q, new("D", "diameter of the jet", separation.Jet.Value.Bore * 1e3, "mm", path.Inlet), oil],
                 Impaction.JetSource,
@@ -69,7 +69,7 @@ internal static class SeparationFigures
                 "swirl-cut", "d50", $"drop of which the swirl from {path.Inlet} can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
                 "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho))), N = 3 turns; likely and high: 2 and 5 times that",
                 [q, oil],
-                "Lapple 1951 for cyclones (from memory), used as a bound: a can with an offset inlet is no cyclone",
+                "Lapple 1951 for cyclones (not checked against the source), used as a bound: a can with an offset inlet is no cyclone",
                 new("cyclones of the standard shape; no published correlation covers a plain can", false));
         }
 
@@ -137,7 +137,7 @@ internal static class SeparationFigures
             new("T", "temperature of the gas", given.Temperature, "degC", "flow.temperature"),
             new("Ta", "temperature of the air round it", given.Surroundings, "degC", "flow.surroundings"),
             new("A", "outside of shell and heads", wall, "m2", "the vessel's own geometry"),
-            new("U", "heat transfer", Condensation.Transfer, "W/(m2 K)", "common practice, no source"),
+            new("U", "heat transfer", Condensation.Transfer, "W/(m2 K)", "[practice]"),
         ];
         var validity = new Validity("still air round the vessel, no lagging; bounds, not a forecast", true);
         yield return new(
@@ -156,7 +156,7 @@ internal static class SeparationFigures
                     Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.High), flow.High),
                     Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.Likely), flow.Likely))), "g/h",
             "W = (min(x p, es(T)) - es(To)) Q / (461.5 (T + 273.15)), none below zero; x = 0, 0.05, 0.13",
-            [.. inputs, new("x", "share of vapour in the gas", Condensation.Vapour, "", "common practice, no source")],
+            [.. inputs, new("x", "share of vapour in the gas", Condensation.Vapour, "", "[practice]")],
             Condensation.Source,
             validity);
     }
@@ -228,12 +228,12 @@ internal static class SeparationFigures
         if (separation.Path.Stages.All(stage => stage.Kind != StageKind.Packing))
             yield return "No packing stands in the gas's way: next to nothing here catches mist below 10 um.";
         else if (separation.Pads.IsEmpty)
-            yield return "What the packing catches is not told: give it a metal wool and its fibre_diameter.";
+            yield return "The share that the packing catches is not known: give it a metal wool and its fibre_diameter.";
         else
             yield return "What wool catches of fine mist spans a wide range: no published correlation covers so slow a gas through so coarse a wool. "
                 + "Finer fibres, a deeper and evenly stuffed bed help most; gaps at its edge undo it.";
         yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can: they stand in "
-            + "'at most' alone, as bounds. Drops below 0.5 um are caught by diffusion too and are not reckoned.";
+            + "'at most' alone, as bounds. Drops below 0.5 um are caught by diffusion too and are left out.";
         yield return "Sizes are no shares of mass: how much of an engine's oil comes in which size is not known here, so no total is given. Weigh what "
             + "it catches, and what a filter behind it catches.";
         if (separation.Path.PastMedia)

@@ -5,7 +5,7 @@ using Vessel.Parts;
 
 namespace Vessel.Planning;
 
-/// <summary>What must be done before what, and why; common practice, no source, where no reason of geometry stands behind it.</summary>
+/// <summary>Order constraints between tasks, and why; common practice, no source, where no reason of geometry stands behind it.</summary>
 internal sealed class OrderRules
 {
     private readonly VesselDesign _design;
@@ -36,7 +36,7 @@ internal sealed class OrderRules
         from task in tasks
         where task.Kind != WorkKind.Make
         from part in task.Parts
-        select new WorkLink($"make {part}", task.Id, "it must be there");
+        select new WorkLink($"make {part}", task.Id, "the part must be made first");
 
     private IEnumerable<WorkLink> Rolled() =>
         from seam in _welds.Where(weld => weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam)
@@ -107,7 +107,7 @@ internal sealed class OrderRules
             foreach (var port in ports)
                 yield return new(At(port.Path), crown, "both sides of a loose cap are in reach");
             for (var i = 0; i < gores.Count; i++)
-                yield return new(At(WeldNumbers.GoreSeam(gores, i)), crown, "the cap closes what the gores leave");
+                yield return new(At(WeldNumbers.GoreSeam(gores, i)), crown, "the cap closes the hole between the gores");
             yield return new(crown, seam, "the head is whole before it is fitted");
         }
     }
@@ -203,7 +203,7 @@ internal sealed class OrderRules
         yield return new(WorkTasks.Testing, WorkTasks.Finishing, "a leak is welded before it is finished");
         foreach (var strap in straps)
         {
-            yield return new(WorkTasks.Testing, strap, "soap film must reach what it covers");
+            yield return new(WorkTasks.Testing, strap, "soap film must reach the metal under it");
             yield return new(WorkTasks.Finishing, strap, "it is clamped on the finished shell");
         }
     }

@@ -69,11 +69,11 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.LongSeam => $"root through all along; {Girth(weld)} by tape",
         WeldRole.GirthSeam => "root through all round; straight by a rule along the outside, in four places",
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
-        WeldRole.PortSeam => $"measured again: {Place(weld)}; no undercut, no pinhole",
+        WeldRole.PortSeam => $"measure again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.MitreSeam => MitreCheck(weld),
         WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
         WeldRole.BracketPlate => "square to the shell, bolt holes by the set-up table",
-        WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the girth at the rim and a template over the dome",
+        WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the circumference at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };
 
@@ -84,8 +84,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         if (seam.Joint.Path != course.SeamPaths[^1])
             return "edges in line, the sheet's arc against a gauge; height";
         return course.IsCone
-            ? Text($"girths {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
-            : Text($"girth {Turns.Full * course.Low:0.0} mm");
+            ? Text($"circumference {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
+            : Text($"circumference {Turns.Full * course.Low:0.0} mm");
     }
 
     private ShellCourse Course(WeldProcedure seam) => _design.Shell.Courses.First(course => course.SeamPaths.Contains(seam.Joint.Path));

@@ -7,6 +7,7 @@ internal static class Vents
     public static string? Of(Assembly assembly)
     {
         var open = assembly.Design.Ports.Where(port => port.Thread is null).MaxBy(port => port.Bore);
-        return open?.Name ?? (assembly.Design.Ports.MaxBy(port => port.Bore) is { } bung ? $"{bung.Name}, its plug out," : null);
+        return open is not null ? $"'{open.Name}'"
+            : assembly.Design.Ports.MaxBy(port => port.Bore) is { } bung ? $"'{bung.Name}', its plug out," : null;
     }
 }

@@ -36,14 +36,14 @@ internal static class WorkTasks
         foreach (var disc in design.Inside.Discs.Where(disc => !DiscSeam.IsWelded(disc)))
         {
             yield return new(
-                Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} {disc.Name} into {InternalHost.Name(disc.Fits)}",
+                Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} '{disc.Name}' into the {InternalHost.Name(disc.Fits)}",
                 Ranks.Inside, [.. InternalHost.Ids(disc, design), Slug.Of(disc.Name)]);
         }
 
         foreach (var sleeve in design.Inside.Sleeves.Where(sleeve => sleeve.Fixed != Fixing.Weld))
         {
             yield return new(
-                Fitting(sleeve.Path), WorkKind.Fit, $"{Verb(sleeve.Fixed)} {sleeve.Name} to {Names.Of(sleeve.HangsFrom)}",
+                Fitting(sleeve.Path), WorkKind.Fit, $"{Verb(sleeve.Fixed)} '{sleeve.Name}' to the {Names.Of(sleeve.HangsFrom)}",
                 Ranks.Inside, [Names.Of(sleeve.HangsFrom), Slug.Of(sleeve.Name)]);
         }
 
@@ -51,7 +51,7 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(packing.Path), WorkKind.Fit,
-                $"stuff {packing.Name}, clean and dry; press it down from {packing.Upper} while that is welded, and keep the arc off it", Ranks.Inside, []);
+                $"stuff '{packing.Name}' in, clean and dry; press it down from '{packing.Upper}' while you weld that disc, and keep the arc off it", Ranks.Inside, []);
         }
 
         yield return new(Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), Ranks.Clean, []);
@@ -102,7 +102,7 @@ internal static class WorkTasks
         var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Joint.Path));
         return new(
             Rounding(last), WorkKind.Round,
-            $"re-round {course?.Id ?? last.Joint.Between[0]} over a bar, dress the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
+            $"press {course?.Id ?? last.Joint.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
             RankOf(last, design), [.. seams.SelectMany(seam => seam.Joint.Between).Distinct()]);
     }
 
@@ -112,10 +112,10 @@ internal static class WorkTasks
         if (port.Thread is { } thread)
         {
             yield return new(
-                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into {port.Name} ({thread.Name}), threads coated", Ranks.Ports, [id]);
+                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated", Ranks.Ports, [id]);
             yield return new(
                 Chasing(port), WorkKind.Chase,
-                $"take the plug out of {port.Name} when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
+                $"take the plug out of '{port.Name}' when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
                 Ranks.Ports, [id]);
         }
 
@@ -123,7 +123,7 @@ internal static class WorkTasks
         {
             yield return new(
                 FittingOn(port), WorkKind.Fit,
-                $"join {fitting.Name} to the free end of {port.Name} as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1,
+                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1,
                 [PortPieces.Ids(port)[^1]]);
         }
 
@@ -132,7 +132,7 @@ internal static class WorkTasks
         {
             yield return new(
                 Dressing(port), WorkKind.Dress,
-                FormattableString.Invariant($"dress the lip in the bore of {port.Name} ({lip:0.0} mm) while the shell is open"),
+                FormattableString.Invariant($"grind the lip in the bore of '{port.Name}' ({lip:0.0} mm) flush while the shell is open"),
                 Ranks.Dress, [id]);
         }
     }

@@ -20,7 +20,7 @@ internal static class WorkText
 
     public static string Testing(LeakKit kit)
     {
-        var blanks = kit.Blanks.IsEmpty ? "" : $" Blanks: {string.Join(", ", kit.Blanks.Select(b => $"{b.Port} a {b.Blank}"))}.";
+        var blanks = kit.Blanks.IsEmpty ? "" : $" Blanks: {string.Join(", ", kit.Blanks.Select(b => $"'{b.Port}' a {b.Blank}"))}.";
         return $"{LeakWords.Method(kit.Test)} {string.Join(", ", kit.Points.Select(point => point.Where))} and every tack.{blanks} "
             + "Blanks are bolted or screwed, never held by hand; mark leaks, let the pressure off, dry, weld, test again";
     }
@@ -30,7 +30,8 @@ internal static class WorkText
 
     public static string Finishing(VesselDesign design) => design.Finish switch
     {
-        Finish.Passivated => "pickle the heat tint off, rinse, passivate, rinse; threads and inside too",
+        Finish.Passivated => "pickle the heat tint off, rinse, passivate, rinse; threads and inside too. PASTE HOLDS HYDROFLUORIC ACID: acid-proof gloves, face shield, apron, "
+            + "calcium gluconate gel at hand, outdoors or under extraction; catch the rinse water (HSE, post weld cleaning using pickling pastes)",
         Finish.Painted => "degrease, abrade, prime and paint; mask threads and sealing faces",
         Finish.PowderCoated => "degrease, blast, coat; mask threads and sealing faces; packing must stand the oven (about 200 degC)",
         Finish.Anodised => "etch and anodise with every port open, so that the baths drain; mask threads and sealing faces",

@@ -30,7 +30,7 @@ internal static class FlatPicture
             {
                 DrawMetal(fitted, sheet);
                 DrawMarks(fitted.Flat, sheet);
-                DrawBends(fitted.Flat, sheet);
+                DrawBends(fitted.Flat, sizes, sheet);
                 DrawHoleNumbers(part, sizes, sheet);
                 DrawSize(box, sizes, sheet);
                 if (xs.Count + ys.Count > 0)
@@ -74,16 +74,15 @@ internal static class FlatPicture
         }
     }
 
-    private static void DrawBends(Flat flat, Sheet sheet)
+    private static void DrawBends(Flat flat, Sizes sizes, Sheet sheet)
     {
-        foreach (var bend in flat.Bends)
+        foreach (var (i, bend) in flat.Bends.Index())
         {
             var (a, b) = (sheet.At(bend.A), sheet.At(bend.B));
             sheet.Line("bend", a, b);
-            var turn = $"{(bend.Angle > 0 ? "up" : "down")} {Sizes.Degrees(Math.Abs(bend.Angle))}\u00B0";
             var upright = Math.Abs(b.U - a.U) < Math.Abs(b.V - a.V);
             var aside = upright ? new Point2(-5, 0) : new Point2(0, -5);
-            sheet.Text("figure", a + (0.25 * (b - a)) + aside, turn, turn: upright ? 90 : 0);
+            sheet.Text("figure", a + (0.25 * (b - a)) + aside, BendLine.Words(i + 1, bend.Angle, sizes.Fine(bend.InsideRadius)), turn: upright ? 90 : 0);
         }
     }
 

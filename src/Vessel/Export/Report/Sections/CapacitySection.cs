@@ -9,7 +9,7 @@ internal static class CapacitySection
 {
     private const int MostRows = 150;
 
-    public static ReportSection Section { get; } = new("capacity", "How much it holds", Write)
+    public static ReportSection Section { get; } = new("capacity", "Capacity", Write)
     {
         AppliesTo = report => report.Build.Assembly.Capacity.Levels.Length > 1,
     };
@@ -29,8 +29,8 @@ internal static class CapacitySection
         {
             html.Table(
                 "event-table",
-                "What happens as it fills, upright",
-                ["No.", Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L"), "What happens"],
+                "Events as it fills, upright",
+                ["No.", Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L"), "Event"],
                 [.. capacity.Events.Select((e, i) => new Cell[] { Sizes.Count(i + 1), sizes.Length(e.Height), Sizes.Litres(e.Volume), e.What })]);
         }
 
@@ -61,7 +61,7 @@ internal static class CapacitySection
         html.Table(
             "lean-table",
             "Leaning: the direction that leaves least of each lean",
-            [Column.Figure("Lean, deg"), Column.Figure("Top tips to, deg"), Column.Figure("Usable, L"), "What limits it", "Because of"],
+            [Column.Figure("Lean, deg"), Column.Figure("Top tips to, deg"), Column.Figure("Usable, L"), "Limited by", "Because of"],
             [
                 .. capacity.Leaning
                     .GroupBy(filling => (filling.Lean.Angle, filling.Because))
@@ -69,7 +69,7 @@ internal static class CapacitySection
                     .Select(filling => new Cell[]
                     {
                         Sizes.Degrees(filling.Lean.Angle), Sizes.Degrees(filling.Lean.Toward), Sizes.Litres(filling.Usable),
-                        filling.LimitedBy, filling.Because.Length == 0 ? "standing askew" : filling.Because,
+                        filling.LimitedBy, filling.Because.Length == 0 ? "tilted" : filling.Because,
                     }),
             ]);
     }

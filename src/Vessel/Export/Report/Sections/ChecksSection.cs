@@ -5,7 +5,7 @@ namespace Vessel.Export.Report.Sections;
 /// <summary>Everything that was looked for, whether it was found, and how far the figures are from their limits.</summary>
 internal static class ChecksSection
 {
-    public static ReportSection Section { get; } = new("checks", "What was checked", Write);
+    public static ReportSection Section { get; } = new("checks", "Checks", Write);
 
     private static void Write(ReportContext report, Html html)
     {

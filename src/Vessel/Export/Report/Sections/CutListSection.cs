@@ -47,7 +47,7 @@ internal static class CutListSection
         html.Table(
             "bought",
             "Bought finished",
-            ["For", Column.Figure("Pieces"), "What to ask for", Column.Figure("Mass, g")],
+            ["For", Column.Figure("Pieces"), "Order text", Column.Figure("Mass, g")],
             [
                 .. bought.Select(item => new Cell[]
                 {

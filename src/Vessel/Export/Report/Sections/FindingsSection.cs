@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 
 namespace Vessel.Export.Report.Sections;
 
@@ -80,8 +81,8 @@ internal static class FindingsSection
             {
                 foreach (var figure in finding.Figures)
                 {
-                    var limit = figure.Limit is { } value ? $", limit {Sizes.Text(value, 3)} {figure.Unit}" : string.Empty;
-                    html.Tag("li", $"{figure.Name} {Sizes.Text(figure.Value, 3)} {figure.Unit}{limit}".TrimEnd());
+                    var limit = figure.Limit is { } value ? $", limit {FigureText.Of(value)} {figure.Unit}" : string.Empty;
+                    html.Tag("li", $"{figure.Name} {FigureText.Of(figure.Value)} {figure.Unit}{limit}".TrimEnd());
                 }
             },
             ("class", "small"));

@@ -6,7 +6,7 @@ namespace Vessel.Export.Report.Sections;
 /// <summary>Where one part goes into another, and what is left of the clearance when both are off.</summary>
 internal static class FitsSection
 {
-    public static ReportSection Section { get; } = new("fits", "What goes into what", Write)
+    public static ReportSection Section { get; } = new("fits", "Fits", Write)
     {
         AppliesTo = report => !Fits(report).IsEmpty,
     };
@@ -20,7 +20,7 @@ internal static class FitsSection
         html.Table(
             "fit-table",
             $"Clearance of diameter, {unit}; negative is a press fit",
-            ["Fit", Column.Figure("As drawn"), Column.Figure("Likely left"), Column.Figure("At worst"), "Sizes, and how far each may be off"],
+            ["Fit", Column.Figure("As drawn"), Column.Figure("Likely left"), Column.Figure("At worst"), "Sizes, with the tolerance of each"],
             [
                 .. Fits(report).Select(fit => new Cell[]
                 {

@@ -6,7 +6,7 @@ namespace Vessel.Export.Report.Sections;
 /// <summary>Whether the vessel does its work: each chapter's figures, with formula, inputs and source in a fold-out.</summary>
 internal static class FunctionSection
 {
-    public static ReportSection Section { get; } = new("function", "How it works", Write)
+    public static ReportSection Section { get; } = new("function", "Function", Write)
     {
         AppliesTo = report => !report.Build.Function.IsEmpty,
     };

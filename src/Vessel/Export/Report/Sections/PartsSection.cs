@@ -56,7 +56,7 @@ internal static class PartsSection
             FlatPicture.Draw(built, sizes, html);
             var figures = built.Figures!;
             html.Tag("figcaption", $"{Kind(flat)}: {sizes.Length(figures.WidthMm)} x {sizes.Length(figures.HeightMm)} {sizes.Unit}, "
-                + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} pierces. "
+                + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} {(figures.Pierces == 1 ? "pierce" : "pierces")}. "
                 + $"Taken on the {flat.Governing}.");
         });
         if (FlatPicture.Leaves(built.Part))
@@ -66,12 +66,11 @@ internal static class PartsSection
         html.Table(
             $"bends-{built.Part.Id}",
             $"Bends of {built.Part.Name}, in the order in which they are drawn",
-            ["No.", "Turn", Column.Figure($"Inside radius, {sizes.Unit}"), Column.Figure("K")],
+            ["Bend", Column.Figure("K")],
             [
                 .. flat.Bends.Select((bend, i) => new Cell[]
                 {
-                    Sizes.Count(i + 1), $"{(bend.Angle > 0 ? "up" : "down")} {Sizes.Degrees(Math.Abs(bend.Angle))} deg",
-                    sizes.Fine(bend.InsideRadius), Sizes.Text(bend.K, 2),
+                    BendLine.Words(i + 1, bend.Angle, sizes.WithUnit(bend.InsideRadius)), Sizes.Text(bend.K, 2),
                 }),
             ]);
     }

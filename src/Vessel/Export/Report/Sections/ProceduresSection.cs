@@ -6,7 +6,7 @@ namespace Vessel.Export.Report.Sections;
 /// <summary>How each weld is laid: edges, machine, gas, and what to heed.</summary>
 internal static class ProceduresSection
 {
-    public static ReportSection Section { get; } = new("procedures", "How each weld is laid", Write)
+    public static ReportSection Section { get; } = new("procedures", "Weld settings", Write)
     {
         AppliesTo = report => !report.Build.Plan.Procedures.IsEmpty,
     };
