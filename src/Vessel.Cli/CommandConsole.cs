@@ -3,6 +3,14 @@ namespace Vessel.Cli;
 /// <summary>Where a command writes: results to one side, complaints to the other; and whom it may ask.</summary>
 internal sealed record CommandConsole(TextWriter Output, TextWriter Error, ConsoleStyle Style)
 {
+    private readonly List<string> _complaints = [];
+
+    /// <summary>What stands in a file never reaches the terminal as a command to it.</summary>
+    public TextWriter Output { get; } = new TerminalWriter(Output, Style);
+
+    /// <inheritdoc cref="Output"/>
+    public TextWriter Error { get; } = new TerminalWriter(Error, Style);
+
     /// <summary>Where answers come from: the user at a terminal, or a pipe; null where there is none to ask.</summary>
     public TextReader? Input { get; init; }
 
@@ -13,7 +21,30 @@ internal sealed record CommandConsole(TextWriter Output, TextWriter Error, Conso
     public int Width { get; init; } = int.MaxValue;
 
     /// <summary>Where relative paths begin.</summary>
-    public string Folder { get; init; } = Environment.CurrentDirectory;
+    /// <exception cref="DirectoryNotFoundException">The folder that the process stands in is gone.</exception>
+    public string Folder { get => field ?? Here(); init; }
+
+    /// <summary>What went wrong so far, apart from the design itself.</summary>
+    public IReadOnlyList<string> Complaints => _complaints;
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);
+
+    private static string Here()
+    {
+        try
+        {
+            return Environment.CurrentDirectory;
+        }
+        catch (IOException gone)
+        {
+            throw new DirectoryNotFoundException("the folder that you stand in is gone: change to another and run again", gone);
+        }
+    }
+
+    /// <summary>Tells what went wrong, apart from the design itself.</summary>
+    public void Complain(string what)
+    {
+        _complaints.Add(what);
+        Error.WriteLine($"error: {what}");
+    }
 }

@@ -15,20 +15,36 @@ internal static class CommandLine
     /// <summary>Runs one command line and returns the exit code; see <see cref="ExitCodes"/>.</summary>
     public static int Run(string[] args, CommandConsole console)
     {
+        var code = Guarded(args, console);
+        // A program that asked for JSON gets it whatever happens; the design's own faults are in its report.
+        if (code is (ExitCodes.Usage or ExitCodes.CouldNotWrite or ExitCodes.OurBug) && args.TakeWhile(word => word != "--").Contains("--json"))
+            TryTo(() => ReportJson.WriteErrors(code, console.Complaints, console.Output));
+        return code;
+    }
+
+    private static int Guarded(string[] args, CommandConsole console)
+    {
         try
         {
-            return Answer(args, console);
+            var code = Answer(args, console);
+            console.Output.Flush();
+            return code;
         }
-        catch (IOException gone)
+        catch (DirectoryNotFoundException gone)
+        {
+            TryTo(() => console.Complain(gone.Message));
+            return ExitCodes.CouldNotWrite;
+        }
+        catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
         {
             // Whoever read the output has closed it, or its disk is full: there is no one left to tell it to.
-            TryToSay(console.Error, $"error: could not write the report: {gone.Message}");
+            TryTo(() => console.Complain($"could not write the report: {gone.Message}"));
             return ExitCodes.CouldNotWrite;
         }
         catch (Exception bug) when (bug is not OutOfMemoryException)
         {
-            TryToSay(console.Error, $"error: this is a bug in the tool, not in your design: {bug.GetType().Name}: {bug.Message}");
-            TryToSay(console.Error, "Please report it with the design file.");
+            TryTo(() => console.Complain($"this is a bug in the tool, not in your design: {bug.GetType().Name}: {bug.Message}"));
+            TryTo(() => console.Error.WriteLine("Please report it with the design file."));
             return ExitCodes.OurBug;
         }
     }
@@ -66,7 +82,7 @@ internal static class CommandLine
         if (parsed.Action is ParseErrorAction || MisreadOptions(parsed).Any())
         {
             foreach (var problem in Problems(parsed))
-                console.Error.WriteLine($"error: {problem}");
+                console.Complain(problem);
             console.Error.WriteLine("Run with --help for the commands and options.");
             return ExitCodes.Usage;
         }
@@ -94,13 +110,13 @@ internal static class CommandLine
                 .SelectMany(a => a.Tokens.Select(t => t.Value))
                 .Where(word => word is ['-', _, ..]);
 
-    private static void TryToSay(TextWriter error, string what)
+    private static void TryTo(Action say)
     {
         try
         {
-            error.WriteLine(what);
+            say();
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // Closed as well.
         }

@@ -35,6 +35,16 @@ internal static class ReportJson
     public static void WriteFaults(DesignFile file, ImmutableArray<Fault> faults, TextWriter output) =>
         Write(output, json => WriteReport(json, file, faults, []));
 
+    /// <summary>What kept a command from its work, apart from the design.</summary>
+    public static void WriteErrors(int code, IReadOnlyList<string> errors, TextWriter output) => Write(output, json =>
+    {
+        json.WriteNumber("exit", code);
+        json.WriteStartArray("errors");
+        foreach (var error in errors)
+            json.WriteStringValue(error);
+        json.WriteEndArray();
+    });
+
     public static void WriteBuild(DesignFile file, Build build, string folder, CommitResult written, TextWriter output) =>
         Write(output, json =>
         {

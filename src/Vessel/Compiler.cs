@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
 using Vessel.Design;
 using Vessel.Export;
@@ -42,5 +41,5 @@ public static class Compiler
     public static IEnumerable<OutputFile> Files(Build build) => VesselFiles.Of(build);
 
     /// <summary>What <see cref="BuildOptions.DesignHash"/> wants: of the text as UTF-8.</summary>
-    public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    public static string HashOf(string text) => Convert.ToHexStringLower(Sha256.Of(Encoding.UTF8.GetBytes(text)));
 }

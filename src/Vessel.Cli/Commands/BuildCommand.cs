@@ -17,6 +17,11 @@ internal static class BuildCommand
             Description = "The folder to write to (out/<design file's name> unless given).",
             HelpName = "DIR",
         };
+        output.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var name }] && string.IsNullOrWhiteSpace(name))
+                result.AddError("--out takes the name of a folder, not an empty text");
+        });
         var dxf = new Option<string>("--dxf")
         {
             Description = "The DXF release: r2000 (AC1015, unless given) or r12 (AC1009).",

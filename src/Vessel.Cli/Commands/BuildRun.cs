@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Vessel.Design;
 using Vessel.Export;
+using Vessel.Export.Dxf;
 
 namespace Vessel.Cli.Commands;
 
@@ -19,10 +21,12 @@ internal static class BuildRun
     {
         var outcome = Compiler.Read(file.Text, file.Settings);
         if (outcome.Value is not { } vessel)
-            return Refuse(file, outcome.Faults, style, console);
+            return Refuse(file, outcome.Faults, folder, style, console);
         var build = Compiler.Compile(vessel, options);
         if (Compiler.Misaccepted(vessel, build.Findings) is { IsEmpty: false } faults)
-            return Refuse(file, faults, style, console);
+            return Refuse(file, faults, folder, style, console);
+        if (KerfRoom.TooNarrow(build) is { IsEmpty: false } narrow)
+            return RefuseKerf(file, options.Kerf, narrow, console);
         CommitResult written;
         try
         {
@@ -30,7 +34,7 @@ internal static class BuildRun
         }
         catch (OutputException problem)
         {
-            console.Error.WriteLine($"error: {problem.Message}");
+            console.Complain(problem.Message);
             return ExitCodes.CouldNotWrite;
         }
 
@@ -54,8 +58,31 @@ internal static class BuildRun
         return FindingText.ExitCode(build.Findings);
     }
 
-    private static int Refuse(DesignFile file, ImmutableArray<Fault> faults, ReportStyle style, CommandConsole console)
+    private static int RefuseKerf(DesignFile file, double kerf, ImmutableArray<KerfRoom> narrow, CommandConsole console)
     {
+        foreach (var part in narrow)
+        {
+            var place = part.At is { } at ? file.Place(at) + " " : string.Empty;
+            console.Complain(string.Create(CultureInfo.InvariantCulture,
+                $"{place}a cut {kerf:0.###} mm wide closes up the narrowest hole or corner of '{part.Part}', which needs one narrower than {part.Most:0.##} mm"));
+        }
+
+        console.Error.WriteLine("Nothing was written. Use a narrower --kerf, or make those holes and corners larger.");
+        return ExitCodes.Usage;
+    }
+
+    private static int Refuse(DesignFile file, ImmutableArray<Fault> faults, string folder, ReportStyle style, CommandConsole console)
+    {
+        try
+        {
+            if (OutputFolder.Mend(console.FullPath(folder)))
+                console.Error.WriteLine($"note: an earlier build to '{folder}' had been cut short; it is complete now");
+        }
+        catch (OutputException problem)
+        {
+            console.Complain(problem.Message);
+        }
+
         if (style == ReportStyle.Json)
             ReportJson.WriteFaults(file, faults, console.Output);
         else

@@ -17,7 +17,7 @@ internal sealed record DesignFile(string Shown, string Text)
 
     /// <summary>Of its output unless the user names another: variants must not overwrite each other.</summary>
     public string FolderName => Path.GetFileNameWithoutExtension(Shown)
-        + (Settings.Variant is { } variant && Slug.Of(variant) is { Length: > 0 } slug ? $"-{slug}" : string.Empty);
+        + (Settings.Variant is { } variant && Slug.OfFolder(variant) is { Length: > 0 } slug ? $"-{slug}" : string.Empty);
 
     /// <summary>A place as compilers write it.</summary>
     public string Place(Span at) => at.Setting <= 0
@@ -30,7 +30,10 @@ internal sealed record DesignFile(string Shown, string Text)
     /// <summary>The text that a place is in, by lines.</summary>
     public string[] Lines(Span at) => at.Setting > 0
         ? [Settings.With[at.Setting - 1]]
-        : Holder(at).Text.ReplaceLineEndings("\n").Split('\n');
+        : Holder(at).OwnLines;
+
+    // Once for all faults of the file.
+    private string[] OwnLines => field ??= Text.ReplaceLineEndings("\n").Split('\n');
 
     /// <summary>Null, with a complaint written, when it cannot be read.</summary>
     public static DesignFile? Open(string shown, CommandConsole console)
@@ -40,11 +43,15 @@ internal sealed record DesignFile(string Shown, string Text)
         {
             if (Directory.Exists(file.FullName))
                 return Complain($"'{shown}' is a folder; name a file in it");
+            if (!file.Exists && shown.Contains('\uFFFD', StringComparison.Ordinal))
+                return Complain($"'{shown}' cannot be opened: its name is not UTF-8 text; rename it");
             if (!file.Exists)
                 return Complain($"there is no file '{shown}'");
             if (file.Length > Limits.FileBytes)
-                return Complain($"'{shown}' is {file.Length} bytes long; such a file may have {Limits.FileBytes}");
-            using var reader = new StreamReader(file.FullName, new UTF8Encoding(false, throwOnInvalidBytes: true));
+                return Complain($"'{shown}' has {file.Length} bytes; a design or shop file may have {Limits.FileBytes}");
+            if (Bytes(file.FullName) is not { } bytes)
+                return Complain($"'{shown}' has more than {Limits.FileBytes} bytes; a design or shop file may have no more");
+            using var reader = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: true));
             return new(shown, reader.ReadToEnd());
         }
         catch (DecoderFallbackException)
@@ -58,9 +65,18 @@ internal sealed record DesignFile(string Shown, string Text)
 
         DesignFile? Complain(string what)
         {
-            console.Error.WriteLine($"error: {what}");
+            console.Complain(what);
             return null;
         }
+    }
+
+    /// <summary>Null past the limit: a pipe or a device does not tell its length, and may have no end.</summary>
+    private static MemoryStream? Bytes(string path)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new byte[Limits.FileBytes + 1];
+        var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return length > Limits.FileBytes ? null : new(bytes, 0, length);
     }
 
     /// <summary>The checked design; null, with every fault written, when there is none.</summary>

@@ -19,8 +19,8 @@ internal static class FigureCommand
             return List(groups, console);
         if (figures.Find(figure => figure.Name == name) is { } found)
             return One(found, console);
-        console.Error.WriteLine(
-            $"error: {design.Shown} has no figure '{name}'. {Nearest.Hint(name, figures.Select(figure => figure.Name))}".TrimEnd());
+        console.Complain(
+            $"{design.Shown} has no figure '{name}'. {Nearest.Hint(name, figures.Select(figure => figure.Name))}".TrimEnd());
         console.Error.WriteLine($"'explain --of {design.Shown}' lists them all.");
         return ExitCodes.Usage;
     }

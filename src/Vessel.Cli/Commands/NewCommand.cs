@@ -61,14 +61,14 @@ internal sealed class NewCommand
         }
         catch (FormatException problem)
         {
-            console.Error.WriteLine($"error: {problem.Message}");
+            console.Complain(problem.Message);
             return ExitCodes.Usage;
         }
 
         var (text, why) = Starter.Write(wish);
         if (text is null)
         {
-            console.Error.WriteLine($"error: {why}");
+            console.Complain(why!);
             return ExitCodes.Faults;
         }
 
@@ -110,12 +110,12 @@ internal sealed class NewCommand
         }
         catch (IOException) when (Path.Exists(console.FullPath(shown)))
         {
-            console.Error.WriteLine($"error: '{shown}' is there already; nothing was written. Name another file.");
+            console.Complain($"'{shown}' is there already; nothing was written. Name another file.");
             return ExitCodes.CouldNotWrite;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            console.Error.WriteLine($"error: could not write '{shown}': {e.Message}");
+            console.Complain($"could not write '{shown}': {e.Message}");
             return ExitCodes.CouldNotWrite;
         }
 

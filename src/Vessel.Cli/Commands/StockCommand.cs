@@ -38,7 +38,7 @@ internal static class StockCommand
             switch (parsed.GetValue(format))
             {
                 case "csv" when parsed.GetValue(name) is null:
-                    console.Error.WriteLine("error: CSV holds one table: name it, as 'stock threads --format csv'.");
+                    console.Complain("CSV holds one table: name it, as 'stock threads --format csv'.");
                     return ExitCodes.Usage;
                 case "csv":
                     StockText.WriteCsv(tables[0], console.Output);

@@ -22,7 +22,8 @@ public static class DesignReader
         var faults = loaded.Faults.ToList();
         var variants = Variants.Read(written, faults);
         var chosen = Variants.Chosen(variants, settings.Variant, faults);
-        var asked = settings.With.Select((setting, i) => Setting.Parse(setting, i + 1));
+        var asked = settings.With.Select((setting, i) => Setting.Parse(setting, i + 1)).ToList();
+        faults.AddRange(asked.Select(setting => TextCheck.Of(setting.Value)).OfType<Fault>());
         var top = (chosen?.Settings ?? []).Concat(asked)
             .Aggregate(written, (tree, setting) => SettingTree.Put(tree, setting, faults));
 

@@ -13,6 +13,8 @@ public static class FaultCodes
     public const string NestingTooDeep = "nesting-too-deep";
     public const string TooManyValues = "too-many-values";
     public const string TooManyItems = "too-many-items";
+    public const string UnfitCharacter = "unfit-character";
+    public const string TextTooLong = "text-too-long";
     public const string DuplicateKey = "duplicate-key";
     public const string KeyNotAWord = "key-not-a-word";
     public const string UnknownKey = "unknown-key";
@@ -125,6 +127,10 @@ public static class FaultCodes
             "Keep one vessel in one file."),
         new(nameof(TooManyItems), TooManyItems, "A list holds more items than a vessel can have.",
             "Keep one vessel in one file."),
+        new(nameof(UnfitCharacter), UnfitCharacter, "A text holds a control character, or one that Unicode keeps for no letter.",
+            "Delete the character."),
+        new(nameof(TextTooLong), TextTooLong, "A name or another text is longer than drawings and tables can take.",
+            "Use a shorter text."),
         new(nameof(DuplicateKey), DuplicateKey, "A key stands twice in one mapping.", "Delete one of the two."),
         new(nameof(KeyNotAWord), KeyNotAWord, "A key is a list or mapping.", "Use a word as the key."),
         new(nameof(UnknownKey), UnknownKey, "A mapping has no key of that name.",
@@ -152,7 +158,7 @@ public static class FaultCodes
             "Write a unit after the bare number."),
         new(nameof(DivisionByZero), DivisionByZero, "A value is divided by zero.", "Change the divisor."),
         new(nameof(NumberNotFinite), NumberNotFinite, "A number is too large.", "Use a smaller number."),
-        new(nameof(ExpressionTooDeep), ExpressionTooDeep, "An expression is too long or its parentheses too deep.",
+        new(nameof(ExpressionTooDeep), ExpressionTooDeep, "The parentheses of an expression are nested too deeply.",
             "Split it with names under 'dimensions'."),
         new(nameof(GaugeUnknown), GaugeUnknown, "A sheet gauge is not in the table of the metal.",
             "Give the thickness in mm or in."),

@@ -13,15 +13,23 @@ public static class Limits
 
     public const int ListItems = 100;
 
-    public const int Variants = 50;
+    /// <summary>Each is read with the whole file, which takes some milliseconds.</summary>
+    public const int Variants = 1000;
 
-    /// <summary>More would only fill files.</summary>
-    public const int Holes = 200_000;
+    /// <summary>
+    /// Of all patterns together. A laser takes half a second for each, so that these are a working day; solids and reports of so many
+    /// take 550 MB of memory (measured with 50,000 in one disc).
+    /// </summary>
+    public const int Holes = 50_000;
 
     /// <summary>Of one tube; more are a pattern.</summary>
     public const int Windows = 200;
 
-    public const int ExpressionLength = 1000;
+    /// <summary>Of any key or value, an expression or a reason among them, characters.</summary>
+    public const int TextLength = 1000;
+
+    /// <summary>Of a name, characters: it stands on drawings and in tables.</summary>
+    public const int NameLength = 100;
 
     public const int ExpressionNesting = 64;
 
@@ -32,9 +40,10 @@ public static class Limits
         new("keys, values and items in a file", Values, "values", FaultCodes.TooManyValues),
         new("ports, or items of any other list", ListItems, "items", FaultCodes.TooManyItems),
         new("variants in a file", Variants, "variants", FaultCodes.TooManyItems),
-        new("holes of a pattern", Holes, "holes", FaultCodes.TooManyHoles),
+        new("holes of all patterns together", Holes, "holes", FaultCodes.TooManyHoles),
         new("windows in one tube", Windows, "windows", FaultCodes.TooManyHoles),
-        new("one expression", ExpressionLength, "characters", FaultCodes.ExpressionTooDeep),
+        new("a key, a value or an expression", TextLength, "characters", FaultCodes.TextTooLong),
+        new("a name", NameLength, "characters", FaultCodes.TextTooLong),
         new("parentheses in an expression", ExpressionNesting, "levels", FaultCodes.ExpressionTooDeep),
     ];
 }

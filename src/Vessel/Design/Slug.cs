@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Vessel.Design;
@@ -25,6 +26,25 @@ public static class Slug
 
         var text = slug.ToString(0, Math.Min(slug.Length, MaxLength)).TrimEnd('-');
         return IsDevice(text) ? text + "-part" : text;
+    }
+
+    /// <summary>
+    /// The same with the letters and digits of every script, for the name of a folder: two variants may not share one. It needs
+    /// no device's suffix, since it never stands alone.
+    /// </summary>
+    public static string OfFolder(string name)
+    {
+        var slug = new StringBuilder(name.Length);
+        foreach (var letter in name.EnumerateRunes())
+        {
+            if (Rune.IsLetterOrDigit(letter) || Rune.GetUnicodeCategory(letter) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark)
+                slug.Append(Rune.ToLowerInvariant(letter));
+            else if (slug.Length > 0 && slug[^1] != '-')
+                slug.Append('-');
+        }
+
+        var length = Math.Min(slug.Length, MaxLength);
+        return slug.ToString(0, length > 0 && char.IsHighSurrogate(slug[length - 1]) ? length - 1 : length).TrimEnd('-');
     }
 
     private static bool IsDevice(string slug) =>

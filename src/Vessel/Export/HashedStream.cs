@@ -1,24 +1,16 @@
-using System.Security.Cryptography;
-
 namespace Vessel.Export;
 
 /// <summary>Passes writes on and hashes them (SHA-256), without a copy of what may be a hundred megabytes.</summary>
 internal sealed class HashedStream(Stream to) : ForwardStream(to)
 {
-    private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly Sha256 _hash = new();
 
-    /// <summary>Of all that was written, lower-case hexadecimal.</summary>
-    public string Hash() => Convert.ToHexStringLower(_hash.GetCurrentHash());
+    /// <summary>Of all that was written, lower-case hexadecimal; nothing is written after it.</summary>
+    public string Hash() => Convert.ToHexStringLower(_hash.Finished());
 
     public override void Write(ReadOnlySpan<byte> buffer)
     {
-        _hash.AppendData(buffer);
+        _hash.Add(buffer);
         base.Write(buffer);
-    }
-
-    protected override void Dispose(bool disposing)
-    {
-        _hash.Dispose();
-        base.Dispose(disposing);
     }
 }

@@ -3,105 +3,186 @@ using System.Text.Json;
 
 namespace Vessel.Export;
 
-/// <summary>A move of one file within the output folder.</summary>
-internal sealed record Move(string From, string To);
-
 /// <summary>
-/// What is to be done to the folder once everything is staged. Each step may be done again, so that a run that was
-/// killed is finished by the next one. Paths are relative to the folder.
+/// Puts a build in place file by file, where the folder cannot be exchanged whole. The journal stands in the folder while it is
+/// neither the old build nor the new one; the next run makes a plan anew from what it finds, and carries that out.
 /// </summary>
-/// <param name="SetAside">Files of the user that make room; never over another file.</param>
-/// <param name="Remove">Files of an older build.</param>
-/// <param name="Place">Staged files to their places, the manifest last.</param>
-internal sealed record Journal(ImmutableArray<Move> SetAside, ImmutableArray<string> Remove, ImmutableArray<Move> Place)
+internal sealed class Journal(string root)
 {
-    public static Journal Parse(ReadOnlyMemory<byte> text)
+    public const string Name = OutputPath.OwnPrefix + "journal";
+
+    /// <summary>Where the files of the old build go until the new one stands.</summary>
+    private const string TakenName = OutputPath.OwnPrefix + "replaced";
+
+    private const int Schema = 2;
+
+    private readonly string _path = Path.Combine(root, Name);
+
+    private readonly string _taken = Path.Combine(root, TakenName);
+
+    /// <summary>Whether a run was cut short while it moved files.</summary>
+    public bool IsThere => Path.Exists(_path);
+
+    /// <summary>
+    /// The build that the run was to put in place and the one that was there before, both by their own lists: the journal says
+    /// only which list is meant, so that a forged one can have nothing removed.
+    /// </summary>
+    /// <exception cref="OutputException">It is damaged.</exception>
+    public (Manifest Made, Manifest Old) Read()
     {
+        OutputPath.RefuseLinkOut(root, _path, Name);
+        OutputPath.RefuseLinkOut(root, _taken, TakenName);
+        var (staged, placed, taken) = (Bytes(Staging.In(root, Manifest.FileName)), Bytes(Path.Combine(root, Manifest.FileName)),
+            Bytes(Path.Combine(_taken, Manifest.FileName)));
+        if ((staged ?? placed) is not { } made || Wanted() != Convert.ToHexStringLower(Sha256.Of(made)))
+            throw Damaged(null);
+        var old = taken ?? (staged is null ? null : placed);
+        return (Manifest.Parse(made), old is null ? Manifest.Empty : Manifest.Parse(old));
+    }
+
+    /// <summary>Written whole or not at all.</summary>
+    public void Write()
+    {
+        var draft = Path.Combine(root, Staging.Name, Name);
+        using (var stream = new FileStream(draft, FileMode.Create))
+        {
+            using (var json = new Utf8JsonWriter(stream))
+            {
+                json.WriteStartObject();
+                json.WriteNumber("schema", Schema);
+                json.WriteString("manifest", Staging.HashOf(Staging.In(root, Manifest.FileName)));
+                json.WriteEndObject();
+            }
+
+            stream.Flush(flushToDisk: true);
+        }
+
+        File.Move(draft, _path);
+    }
+
+    /// <summary>Carries the plan out, or leaves the folder as it was.</summary>
+    /// <param name="plan">Made from the folder as it is.</param>
+    /// <param name="before">Called with a path before each change.</param>
+    /// <param name="isAgain">Whether it finishes what an earlier run began, so that there is no build before to go back to.</param>
+    /// <returns>Files that changed meanwhile, as they are called now.</returns>
+    /// <exception cref="OutputException">A file cannot be moved; the message names it.</exception>
+    public ImmutableArray<string> Apply(FolderPlan plan, Action<string> before, bool isAgain)
+    {
+        var done = new Stack<Move>();
+        foreach (var move in Moves(plan))
+        {
+            try
+            {
+                if (!File.Exists(In(move.From)))
+                    continue;
+                before(move.To.StartsWith(TakenName, StringComparison.Ordinal) ? move.From : move.To);
+                Carry(move);
+                done.Push(move);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw Undone(done, move, e, isAgain);
+            }
+        }
+
+        foreach (var path in plan.Remove)
+            RemoveIfEmpty(path);
+        before(Name);
+        var back = Directory.Exists(_taken) ? Rescue.From(_taken, root) : [];
+        File.Delete(_path);
+        Clear();
+        return back;
+    }
+
+    /// <summary>Throws away what was taken out; only where no journal stands.</summary>
+    public void Clear()
+    {
+        OutputPath.RefuseLinkOut(root, _taken, TakenName);
+        if (Directory.Exists(_taken))
+            Directory.Delete(_taken, recursive: true);
+    }
+
+    private IEnumerable<Move> Moves(FolderPlan plan)
+    {
+        foreach (var move in plan.SetAside)
+            yield return move;
+        foreach (var path in plan.Remove)
+            yield return new(path, Taken(path));
+        foreach (var path in plan.Place)
+        {
+            yield return new(path, Taken(path));
+            yield return new($"{Staging.Name}/{path}", path);
+        }
+    }
+
+    private static string Taken(string path) => $"{TakenName}/{path}";
+
+    private void Carry(Move move)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(In(move.To))!);
+        // A file that an earlier, killed run took out is the older one of two; nobody misses it.
+        File.Move(In(move.From), In(move.To), overwrite: move.To.StartsWith(TakenName, StringComparison.Ordinal));
+    }
+
+    /// <summary>The exception to throw after all that was done is undone, last first.</summary>
+    private OutputException Undone(Stack<Move> done, Move failed, Exception why, bool isAgain)
+    {
+        var name = failed.From.StartsWith(Staging.Name, StringComparison.Ordinal) ? failed.To : failed.From;
+        var what = $"'{name}' could not be replaced ({why.Message}); it may be open in another program, locked, or another user's";
         try
         {
-            using var document = JsonDocument.Parse(text);
-            var root = document.RootElement;
-            return new(
-                Moves(root.GetProperty("aside")),
-                [.. root.GetProperty("remove").EnumerateArray().Select(Text)],
-                Moves(root.GetProperty("place")));
+            while (done.TryPop(out var move))
+            {
+                File.Move(In(move.To), In(move.From));
+                RemoveIfEmpty(move.To);
+            }
+
+            if (!isAgain)
+                File.Delete(_path);
         }
-        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new OutputException("the journal of an earlier run in the output folder cannot be read", e);
+            isAgain = true;
         }
+
+        return new(isAgain ? $"{what}; until then the folder is half new, and the next build to it finishes the rest"
+            : $"{what}; the folder still holds the build before", why);
     }
 
-    public void Write(Stream to)
+    // A staged or taken file is the writer's own; any other path must keep inside the folder.
+    private string In(string path)
     {
-        using var json = new Utf8JsonWriter(to);
-        json.WriteStartObject();
-        WriteMoves(json, "aside", SetAside);
-        json.WriteStartArray("remove");
-        foreach (var path in Remove)
-            json.WriteStringValue(path);
-        json.WriteEndArray();
-        WriteMoves(json, "place", Place);
-        json.WriteEndObject();
+        var own = new[] { Staging.Name, TakenName }.FirstOrDefault(name => path.StartsWith(name + "/", StringComparison.Ordinal));
+        return own is null ? OutputPath.Resolve(root, path) : OutputPath.Resolve(Path.Combine(root, own), path[(own.Length + 1)..]);
     }
 
-    /// <param name="folder">The output folder.</param>
-    /// <param name="before">Called with a path before each change.</param>
-    public void Apply(string folder, Action<string> before)
-    {
-        foreach (var move in SetAside.Where(move => File.Exists(In(move.From)) && !File.Exists(In(move.To))))
-        {
-            before(move.From);
-            File.Move(In(move.From), In(move.To));
-        }
-
-        foreach (var path in Remove.Where(path => File.Exists(In(path))))
-        {
-            before(path);
-            File.Delete(In(path));
-            RemoveIfEmpty(folder, path);
-        }
-
-        foreach (var move in Place.Where(move => File.Exists(In(move.From))))
-        {
-            before(move.To);
-            Directory.CreateDirectory(Path.GetDirectoryName(In(move.To))!);
-            File.Move(In(move.From), In(move.To), overwrite: true);
-        }
-
-        // A staged file is the writer's own; any other path must keep inside the folder, whatever the journal says.
-        string In(string path) => path.StartsWith(Staging.Name, StringComparison.Ordinal)
-            ? OutputPath.Resolve(Path.Combine(folder, Staging.Name), path[(Staging.Name.Length + 1)..])
-            : OutputPath.Resolve(folder, path);
-    }
-
-    private static void RemoveIfEmpty(string folder, string path)
+    private void RemoveIfEmpty(string path)
     {
         for (var at = Path.GetDirectoryName(path); !string.IsNullOrEmpty(at); at = Path.GetDirectoryName(at))
         {
-            var directory = Path.Combine(folder, at);
-            if (Directory.EnumerateFileSystemEntries(directory).Any())
+            var directory = Path.Combine(root, at);
+            if (!Directory.Exists(directory) || Directory.EnumerateFileSystemEntries(directory).Any())
                 return;
             Directory.Delete(directory);
         }
     }
 
-    private static ImmutableArray<Move> Moves(JsonElement list) =>
-        [.. list.EnumerateArray().Select(move => new Move(Text(move[0]), Text(move[1])))];
-
-    private static string Text(JsonElement text) => text.GetString() ?? throw new FormatException("a path is missing");
-
-    private static void WriteMoves(Utf8JsonWriter json, string name, ImmutableArray<Move> moves)
+    private string? Wanted()
     {
-        json.WriteStartArray(name);
-        foreach (var move in moves)
+        try
         {
-            json.WriteStartArray();
-            json.WriteStringValue(move.From);
-            json.WriteStringValue(move.To);
-            json.WriteEndArray();
+            using var document = JsonDocument.Parse(File.ReadAllBytes(_path));
+            return document.RootElement.GetProperty("schema").GetInt32() == Schema
+                ? document.RootElement.GetProperty("manifest").GetString() : throw Damaged(null);
         }
-
-        json.WriteEndArray();
+        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or UnauthorizedAccessException)
+        {
+            throw Damaged(e);
+        }
     }
+
+    private OutputException Damaged(Exception? why) => new(
+        $"'{_path}', left by a build that was cut short, is damaged: look over the folder, delete that file, and build again", why!);
+
+    private static byte[]? Bytes(string path) => File.Exists(path) ? File.ReadAllBytes(path) : null;
 }

@@ -37,8 +37,8 @@ internal static class OutputPath
             throw new OutputException($"'{name}' passes a link that leads out of the output folder");
     }
 
-    // The path with every link on the way followed.
-    private static string Real(string path)
+    /// <summary>The path with every link on the way followed.</summary>
+    public static string Real(string path)
     {
         if (Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(path)) is not { } parent)
             return Path.TrimEndingDirectorySeparator(path);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
-using System.Security.Cryptography;
 
 namespace Vessel.Export;
 
@@ -16,13 +15,15 @@ internal sealed class Staging(string folder)
 
     private readonly string _root = Path.Combine(folder, Name);
 
-    /// <summary>Path of a staged file relative to the folder.</summary>
-    public static string PathOf(string relative) => $"{Name}/{relative}";
+    public bool IsThere => Directory.Exists(_root);
+
+    /// <summary>Path of a staged file on this machine.</summary>
+    public static string In(string folder, string relative) => OutputPath.Resolve(Path.Combine(folder, Name), relative);
 
     public static string HashOf(string file)
     {
         using var stream = File.OpenRead(file);
-        return Convert.ToHexStringLower(SHA256.HashData(stream));
+        return Convert.ToHexStringLower(Sha256.Of(stream));
     }
 
     /// <summary>Throws away what an earlier run left.</summary>
@@ -33,8 +34,19 @@ internal sealed class Staging(string folder)
             Directory.Delete(_root, recursive: true);
     }
 
+    /// <summary>Staged files that will take the place of others get their rights.</summary>
+    public void TakeModes(IEnumerable<string> paths)
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        foreach (var path in paths.Where(path => File.Exists(Path.Combine(folder, path))))
+            File.SetUnixFileMode(In(folder, path), File.GetUnixFileMode(Path.Combine(folder, path)));
+    }
+
     /// <summary>Written side by side; the entries are in the files' order. The first fault ends it.</summary>
-    public ImmutableArray<ManifestEntry> Add(ImmutableArray<OutputFile> files)
+    /// <param name="files">What is to be written.</param>
+    /// <param name="gate">Held while a file is begun.</param>
+    public ImmutableArray<ManifestEntry> Add(ImmutableArray<OutputFile> files, Lock gate)
     {
         var entries = new ManifestEntry[files.Length];
         var (next, fault) = (-1, (ExceptionDispatchInfo?)null);
@@ -52,7 +64,7 @@ internal sealed class Staging(string folder)
             {
                 try
                 {
-                    entries[i] = Add(files[i]);
+                    entries[i] = Add(files[i], gate);
                 }
                 // Whatever it is, it is thrown again where the build waits.
                 catch (Exception e)
@@ -63,14 +75,21 @@ internal sealed class Staging(string folder)
         }
     }
 
-    private ManifestEntry Add(OutputFile file)
+    private ManifestEntry Add(OutputFile file, Lock gate)
     {
-        var path = Path.Combine(_root, file.Path);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read, BufferLength);
+        using var stream = Begin(Path.Combine(_root, file.Path), gate);
         using var hashed = new HashedStream(stream);
         file.Write(hashed);
         stream.Flush(flushToDisk: true);
         return new(file.Path, stream.Length, hashed.Hash());
+    }
+
+    private static FileStream Begin(string path, Lock gate)
+    {
+        lock (gate)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            return new(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read, BufferLength);
+        }
     }
 }

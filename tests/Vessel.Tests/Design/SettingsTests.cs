@@ -109,6 +109,14 @@ public sealed class SettingsTests
     }
 
     [Fact]
+    public void A_file_may_have_hundreds_of_variants()
+    {
+        var many = string.Join(", ", Enumerable.Range(0, 500).Select(i => $"v{i}: {{ revision: B{i} }}"));
+
+        Assert.Equal("B499", Good(new("v499", []), $"{Designs.Breather}\nvariants: {{ {many} }}").Revision);
+    }
+
+    [Fact]
     public void Past_the_limit_of_variants_there_is_one_fault()
     {
         var many = string.Join(", ", Enumerable.Range(0, Limits.Variants + 1).Select(i => $"v{i}: {{ revision: B }}"));

@@ -207,7 +207,8 @@ public sealed class OutputFolderTests : IDisposable
         Assert.False(Directory.Exists(_folder[".vessel-staging"]));
     }
 
-    public static TheoryData<int> Kills => [.. Enumerable.Range(0, 7)];
+    // Of the nine steps of a journal.
+    public static TheoryData<int> Kills => [.. Enumerable.Range(0, 9)];
 
     [Theory]
     [MemberData(nameof(Kills))]
@@ -219,18 +220,39 @@ public sealed class OutputFolderTests : IDisposable
         // The next build cannot be staged: what it finds is therefore what the finished run left.
         Assert.Throws<OutputException>(() => OutputFolder.Commit(_folder.Path, [new("x", _ => throw new IOException())]));
 
-        var seen = _folder.Seen();
-        seen.Remove("manifest.json");
-        Assert.Equal(
-            new SortedDictionary<string, string>(StringComparer.Ordinal)
-            {
-                ["changed"] = "new",
-                ["changed.changed-1"] = "mine",
-                ["fresh/made"] = "new",
-                ["same"] = "same",
-                ["updated"] = "new",
-            },
-            seen);
+        Assert.Equal(Finished(), Files());
+    }
+
+    [Theory]
+    [MemberData(nameof(Kills))]
+    public void A_run_that_is_killed_is_finished_by_one_that_writes_nothing(int step)
+    {
+        Prepare();
+        Kill(step);
+
+        Assert.True(OutputFolder.Mend(_folder.Path));
+
+        Assert.Equal(Finished(), Files());
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, ".vessel-*"));
+        Assert.False(OutputFolder.Mend(_folder.Path));
+    }
+
+    [Theory]
+    [MemberData(nameof(Kills))]
+    public void What_the_user_changes_after_a_kill_is_never_lost(int step)
+    {
+        Prepare();
+        Kill(step);
+        string[] changed = [.. new[] { "changed", "fresh/made", "gone", "same", "updated" }.Where(name => File.Exists(_folder[name]))];
+        foreach (var name in changed)
+            _folder.Put(name, $"edit of {name}");
+
+        OutputFolder.Mend(_folder.Path);
+        OutputFolder.Commit(_folder.Path, [Text("same", "same"), Text("updated", "newest")]);
+
+        var texts = Files().Values;
+        Assert.All(changed, name => Assert.Contains($"edit of {name}", texts));
+        Assert.Contains("mine", texts.Append(changed.Contains("changed") && step == 0 ? "mine" : ""));
     }
 
     [Theory]
@@ -248,16 +270,143 @@ public sealed class OutputFolderTests : IDisposable
         Assert.Equal(expected, _folder.Seen());
     }
 
-    [Fact]
-    public void There_are_seven_steps_to_be_killed_at()
+    [Theory]
+    [MemberData(nameof(Kills))]
+    public void A_file_that_cannot_be_moved_leaves_the_whole_folder_as_it_was(int step)
     {
-        // One set aside, one removed, three placed, the manifest, the journal.
+        if (step == Kills.Count - 1)
+            return; // By then everything is moved.
+        Prepare();
+        var before = _folder.Seen();
+        var steps = 0;
+
+        var failed = Assert.Throws<OutputException>(() => Commit(Second(), _ =>
+        {
+            if (steps++ == step)
+                throw new IOException("Operation not permitted");
+        }));
+
+        Assert.Contains("Operation not permitted", failed.Message, StringComparison.Ordinal);
+        Assert.Contains("still holds the build before", failed.Message, StringComparison.Ordinal);
+        Assert.Equal(before, _folder.Seen());
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, ".vessel-*"));
+        Assert.False(Directory.Exists(_folder["fresh"]));
+    }
+
+    [Fact]
+    public void A_journal_has_nine_steps_to_be_killed_at()
+    {
+        // One set aside, one taken out, two placed, two replaced, the journal.
         Prepare();
         var steps = new List<string>();
 
-        OutputFolder.Commit(_folder.Path, Second(), steps.Add);
+        Commit(Second(), steps.Add);
 
-        Assert.Equal(["changed", "gone", "changed", "fresh/made", "updated", "manifest.json", ".vessel-journal"], steps);
+        Assert.Equal(
+            ["changed.changed-1", "gone", "changed", "fresh/made", "updated", "updated", "manifest.json", "manifest.json", ".vessel-journal"], steps);
+    }
+
+    [Fact]
+    public void Where_the_folder_can_be_exchanged_there_is_one_step_from_old_to_new()
+    {
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("only Linux exchanges folders");
+        Prepare();
+        _folder.Put("notes/of the shop.txt", "mine");
+        Directory.CreateDirectory(_folder["empty"]);
+        var inode = Linux.Look(_folder["notes/of the shop.txt"])!.Value.Inode;
+        var old = _folder.Seen();
+        var seen = new List<SortedDictionary<string, string>>();
+
+        OutputFolder.Commit(_folder.Path, Second(), _ => seen.Add(_folder.Seen()));
+
+        var made = _folder.Seen();
+        Assert.Equal([old, made], seen);
+        Assert.Equal("mine", made["notes/of the shop.txt"]);
+        Assert.Equal(inode, Linux.Look(_folder["notes/of the shop.txt"])!.Value.Inode);
+        Assert.True(Directory.Exists(_folder["empty"]));
+        made.Remove("notes/of the shop.txt");
+        made.Remove("manifest.json");
+        Assert.Equal(Finished(), made);
+        Assert.Single(Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(_folder.Path)!));
+    }
+
+    [Fact]
+    public void What_is_changed_in_the_moment_of_the_exchange_is_not_lost()
+    {
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("only Linux exchanges folders");
+        Prepare();
+        _folder.Put("notes.txt", "mine");
+
+        var result = OutputFolder.Commit(_folder.Path, Second(), step =>
+        {
+            if (step != FolderSwap.MarkName)
+                return;
+            // As editors write: a new file of the old one's name.
+            File.Delete(_folder["notes.txt"]);
+            _folder.Put("notes.txt", "mine, later");
+            File.Delete(_folder["updated"]);
+            _folder.Put("updated", "edited");
+            _folder.Put("brand new.txt", "mine too");
+        });
+
+        var texts = _folder.Seen().Values;
+        Assert.All(["mine, later", "edited", "mine too", "new", "mine"], text => Assert.Contains(text, texts));
+        Assert.Equal("mine too", File.ReadAllText(_folder["brand new.txt"]));
+        Assert.Contains("updated.changed-1", result.SetAside);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Files_keep_their_rights(bool mayExchange)
+    {
+        if (OperatingSystem.IsWindows())
+            Assert.Skip("Windows has no mode bits");
+        const UnixFileMode shared = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead | UnixFileMode.GroupWrite;
+        OutputFolder.Commit(_folder.Path, [Text("flats/a", "1"), Text("flats/b", "1")], _ => { }, mayExchange);
+        File.SetUnixFileMode(_folder["flats/a"], shared);
+        File.SetUnixFileMode(_folder["flats/b"], shared);
+        File.SetUnixFileMode(_folder["flats"], shared | UnixFileMode.UserExecute | UnixFileMode.GroupExecute);
+
+        OutputFolder.Commit(_folder.Path, [Text("flats/a", "2"), Text("flats/b", "1")], _ => { }, mayExchange);
+
+        Assert.Equal("2", File.ReadAllText(_folder["flats/a"]));
+        Assert.Equal([shared, shared], new[] { "flats/a", "flats/b" }.Select(name => File.GetUnixFileMode(_folder[name])));
+        Assert.Equal(shared | UnixFileMode.UserExecute | UnixFileMode.GroupExecute, File.GetUnixFileMode(_folder["flats"]));
+    }
+
+    [Theory]
+    [InlineData("""{"aside":[],"remove":["precious"],"place":[]}""")]
+    [InlineData("""{"schema":2,"manifest":"00"}""")]
+    [InlineData("not JSON")]
+    [InlineData("")]
+    public void A_forged_or_damaged_journal_has_nothing_removed_and_is_named(string journal)
+    {
+        OutputFolder.Commit(_folder.Path, [Text("a", "1")]);
+        _folder.Put("precious", "1");
+        _folder.Put(".vessel-journal", journal);
+        var before = _folder.Seen();
+
+        var refused = Assert.Throws<OutputException>(() => OutputFolder.Commit(_folder.Path, [Text("a", "2")]));
+
+        Assert.Contains(_folder[".vessel-journal"], refused.Message, StringComparison.Ordinal);
+        Assert.Equal(before, _folder.Seen());
+        File.Delete(_folder[".vessel-journal"]);
+        OutputFolder.Commit(_folder.Path, [Text("a", "2")]);
+        Assert.Equal("2", File.ReadAllText(_folder["a"]));
+    }
+
+    [Fact]
+    public void A_folder_named_as_the_manifest_is_refused_and_nothing_changes()
+    {
+        Directory.CreateDirectory(_folder["manifest.json"]);
+
+        var refused = Assert.Throws<OutputException>(() => OutputFolder.Commit(_folder.Path, [Text("a", "1")]));
+
+        Assert.Contains("'manifest.json' is a folder", refused.Message, StringComparison.Ordinal);
+        Assert.Empty(_folder.Seen());
     }
 
     [Fact]
@@ -304,10 +453,29 @@ public sealed class OutputFolderTests : IDisposable
     private static OutputFile[] Second() =>
         [Text("same", "same"), Text("updated", "new"), Text("changed", "new"), Text("fresh/made", "new")];
 
+    /// <summary>What is there once the second build stands, but for the list of files.</summary>
+    private static SortedDictionary<string, string> Finished() => new(StringComparer.Ordinal)
+    {
+        ["changed"] = "new",
+        ["changed.changed-1"] = "mine",
+        ["fresh/made"] = "new",
+        ["same"] = "same",
+        ["updated"] = "new",
+    };
+
+    private SortedDictionary<string, string> Files()
+    {
+        var seen = _folder.Seen();
+        seen.Remove("manifest.json");
+        return seen;
+    }
+
+    private void Commit(OutputFile[] files, Action<string> before) => OutputFolder.Commit(_folder.Path, files, before, mayExchange: false);
+
     private void Kill(int step)
     {
         var steps = 0;
-        Assert.Throws<KilledException>(() => OutputFolder.Commit(_folder.Path, Second(), _ =>
+        Assert.Throws<KilledException>(() => Commit(Second(), _ =>
         {
             if (steps++ == step)
                 throw new KilledException();

@@ -18,11 +18,12 @@ internal sealed class TemporaryFolder : IDisposable
     }
 
     /// <summary>Relative path and text of every file that the user sees.</summary>
-    public SortedDictionary<string, string> Seen() => new(
-        Directory.EnumerateFiles(Path, "*", SearchOption.AllDirectories)
-            .Select(file => (Name: System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/'), Text: File.ReadAllText(file)))
+    /// <param name="within">A folder in this one.</param>
+    public SortedDictionary<string, string> Seen(string within = "") => new(
+        Directory.EnumerateFiles(this[within], "*", SearchOption.AllDirectories)
+            .Select(file => (Name: System.IO.Path.GetRelativePath(this[within], file).Replace('\\', '/'), At: file))
             .Where(file => !file.Name.StartsWith('.'))
-            .ToDictionary(file => file.Name, file => file.Text), StringComparer.Ordinal);
+            .ToDictionary(file => file.Name, file => File.ReadAllText(file.At)), StringComparer.Ordinal);
 
     public void Dispose() => _root.Delete(recursive: true);
 }

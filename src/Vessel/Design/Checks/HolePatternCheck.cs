@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Design;
 
 /// <summary>Whether a pattern of holes is one, and finds room on its plate.</summary>
@@ -6,12 +8,30 @@ internal static class HolePatternCheck
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
-        return
+        ImmutableArray<Field> fields =
         [
-            .. design.Inside.Discs.SelectMany(d => Find(shown, d.Holes, d.Name, d.OutsideDiameter / 2, d.Bore / 2)),
-            .. design.Inside.Caps.Where(c => c.Pattern is not null).SelectMany(c => Find(shown, c.Pattern!, c.Name,
-                (c.OutsideDiameter / 2) - c.Wall, InsideBodies.OpeningRadius(design, c))),
+            .. design.Inside.Discs.Select(d => new Field(d.Holes, d.Name, d.OutsideDiameter / 2, d.Bore / 2)),
+            .. design.Inside.Caps.Where(c => c.Pattern is not null).Select(c => new Field(
+                c.Pattern!, c.Name, (c.OutsideDiameter / 2) - c.Wall, InsideBodies.OpeningRadius(design, c))),
         ];
+        return [.. fields.SelectMany(field => Find(shown, field.Holes, field.Name, field.Outer, field.Opening)), .. OverBudget(fields, shown)];
+    }
+
+    /// <summary>The budget is the design's, not a pattern's: told at the pattern that takes the most of it.</summary>
+    private static IEnumerable<Fault> OverBudget(ImmutableArray<Field> fields, Shown shown)
+    {
+        // NaN of a pattern at fault counts for nothing.
+        var counts = fields.Select(field => field.About is > 0 and var about ? about : 0).ToList();
+        var all = counts.Sum();
+        if (all <= Limits.Holes)
+            yield break;
+        var (_, field) = counts.Zip(fields).MaxBy(pair => pair.First);
+        yield return new Fault(FaultCodes.TooManyHoles, $"{field.Holes.Path}.pitch",
+            fields.Length == 1 ? $"The pattern of '{field.Name}' has too many holes."
+                : $"The patterns of the design have too many holes together, most of them in '{field.Name}'.",
+            $"about {shown.Number(KeyKind.Count, Math.Round(all))}", $"at most {shown.Number(KeyKind.Count, Limits.Holes)}",
+            // If every pattern's pitch grew alike.
+            $"Use a pitch of at least {shown.Length(field.Holes.Pitch * Math.Sqrt(all / Limits.Holes))}{(counts.Count(c => c > 0) > 1 ? ", and wider ones in the others" : "")}.");
     }
 
     private static IEnumerable<Fault> Find(
@@ -27,9 +47,7 @@ internal static class HolePatternCheck
 
         if (!(outer > opening))
             yield break;
-        // Between these distances from the axis the middles of whole holes lie.
-        var low = opening > 0 ? opening + holes.Margin + (holes.HoleDiameter / 2) : 0;
-        var high = outer - holes.Margin - (holes.HoleDiameter / 2);
+        var (low, high) = Middles(holes, outer, opening);
         if (high < low - Ring.Hair)
         {
             var largest = opening > 0 ? outer - opening - (2 * holes.Margin) : 2 * (outer - holes.Margin);
@@ -37,17 +55,28 @@ internal static class HolePatternCheck
                 $"Not one whole hole of the pattern fits '{name}'.", "0 holes", "at least 1 hole",
                 largest > 0 ? $"Use holes of at most {shown.Length(largest)}, or a smaller margin."
                     : "Make the margin or the opening in the middle smaller.");
-            yield break;
         }
+    }
 
-        var cell = holes.Pitch * holes.Pitch * (holes.Pattern == HolePattern.Staggered60 ? Math.Sqrt(3) / 2 : 1);
-        var about = Math.PI * (high - low) * (high + low) / cell;
-        if (about > Limits.Holes)
+    /// <summary>Between these distances from the axis the middles of whole holes lie, mm.</summary>
+    private static (double Low, double High) Middles(HolePatternDesign holes, double outer, double opening) =>
+        (opening > 0 ? opening + holes.Margin + (holes.HoleDiameter / 2) : 0, outer - holes.Margin - (holes.HoleDiameter / 2));
+
+    /// <param name="Outer">Radius of what is drilled, mm.</param>
+    /// <param name="Opening">Radius of the opening in its middle, mm; zero for none.</param>
+    private sealed record Field(HolePatternDesign Holes, string Name, double Outer, double Opening)
+    {
+        /// <summary>How many holes there are, by area; not above zero where the pattern is none.</summary>
+        public double About
         {
-            yield return new Fault(FaultCodes.TooManyHoles, $"{holes.Path}.pitch",
-                $"The pattern of '{name}' has too many holes.", $"about {shown.Number(KeyKind.Count, Math.Round(about))}",
-                $"at most {shown.Number(KeyKind.Count, Limits.Holes)}",
-                $"Use a pitch of at least {shown.Length(holes.Pitch * Math.Sqrt(about / Limits.Holes))}.");
+            get
+            {
+                if (Holes.Pitch <= Holes.HoleDiameter || !(Outer > Opening))
+                    return 0;
+                var (low, high) = Middles(Holes, Outer, Opening);
+                var cell = Holes.Pitch * Holes.Pitch * (Holes.Pattern == HolePattern.Staggered60 ? Math.Sqrt(3) / 2 : 1);
+                return high < low ? 0 : Math.PI * (high - low) * (high + low) / cell;
+            }
         }
     }
 }

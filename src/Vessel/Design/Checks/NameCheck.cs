@@ -11,8 +11,6 @@ internal static class NameCheck
 
     public static IEnumerable<Fault> Find(Section file)
     {
-        if (file.Text("vessel") is { } vessel && Slug.Of(vessel).Length == 0)
-            yield return WithoutLetters("vessel", vessel);
         foreach (var fault in Nameless(file))
             yield return fault;
 
@@ -39,6 +37,8 @@ internal static class NameCheck
         {
             if (cap.Text("name") is not { } name)
                 continue;
+            foreach (var fault in Clipped(cap, name, "skirt and plate", CapDesign.SkirtOf(name), CapDesign.PlateOf(name)))
+                yield return fault;
             // Two caps of one name are told of below, once.
             taken.TryAdd(Slug.Of(CapDesign.SkirtOf(name)), $"the skirt of {cap.Path}");
             taken.TryAdd(Slug.Of(CapDesign.PlateOf(name)), $"the plate of {cap.Path}");
@@ -65,6 +65,8 @@ internal static class NameCheck
         {
             if (strap.Text("name") is not { } name)
                 continue;
+            foreach (var fault in Clipped(strap, name, "two halves", StrapDesign.BackOf(name), StrapDesign.FrontOf(name)))
+                yield return fault;
             // Two straps of one name are told of below, once.
             taken.TryAdd(Slug.Of(StrapDesign.BackOf(name)), $"the back half of {strap.Path}");
             taken.TryAdd(Slug.Of(StrapDesign.FrontOf(name)), $"the front half of {strap.Path}");
@@ -80,7 +82,7 @@ internal static class NameCheck
             {
                 yield return WithoutLetters(path, name);
             }
-            else if (!taken.TryAdd(slug, $"the name of {part.Path}"))
+            else if (!taken.TryAdd(slug, $"the name of {part.Path}") && !taken[slug].EndsWith($" of {part.Path}", StringComparison.Ordinal))
             {
                 yield return new Fault(FaultCodes.NameTwice, path,
                     $"'{name}' gives the file name '{slug}', which is already {taken[slug]}.", name, null,
@@ -129,6 +131,16 @@ internal static class NameCheck
                 .Where(p => !p.Given.Contains("name"))
                 .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind.Kind}'.",
                     null, null, "Add 'name', as 'name: upper strap'.")));
+    }
+
+    /// <summary>A name so long that what tells its parts apart is cut off.</summary>
+    private static IEnumerable<Fault> Clipped(Section whole, string name, string parts, string one, string other)
+    {
+        if (Slug.Of(name).Length > 0 && (Slug.Of(one) == Slug.Of(other) || Slug.Of(one) == Slug.Of(name)))
+        {
+            yield return new Fault(FaultCodes.NameTwice, $"{whole.Path}.name",
+                $"'{name}' is so long that its {parts} get the file name '{Slug.Of(one)}'.", name, null, "Use a shorter name.");
+        }
     }
 
     private static Fault WithoutLetters(string path, string name) => new(

@@ -102,12 +102,20 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
 
     private object? Single(Key key, YamlScalar scalar, string path, Inherited? material, Section section) => key.Kind switch
     {
-        KeyKind.Text => scalar.Text,
+        KeyKind.Text => Text(key, scalar, path),
         KeyKind.Choice => Choice(key, scalar, path),
         KeyKind.Material => material?.Material,
         KeyKind.Thread => Thread(scalar, path),
         _ => Number(key, scalar, path, new(material?.Material?.Family, IsTubeWall(key, section))),
     };
+
+    private string? Text(Key key, YamlScalar scalar, string path)
+    {
+        if (scalar.Text.Length <= key.Longest)
+            return scalar.Text;
+        faults.Add(TextCheck.TooLong(scalar.Text, key.Longest, path, scalar.At));
+        return null;
+    }
 
     private string? Choice(Key key, YamlScalar scalar, string path)
     {
@@ -263,7 +271,8 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             return null;
         if (list.Items.FirstOrDefault(i => i is not YamlScalar { Text.Length: > 0 }) is { } odd)
             return WrongKind(odd, path, "a list of names", key);
-        return list.Items.Select(i => ((YamlScalar)i).Text).ToImmutableArray();
+        var texts = list.Items.Select(i => Text(key, (YamlScalar)i, path)).ToImmutableArray();
+        return texts.Contains(null) ? null : texts;
     }
 
     private bool CountIsRight(Key key, YamlList list, string path)

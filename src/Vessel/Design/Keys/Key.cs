@@ -31,6 +31,9 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
 
     public KeyRange? Range { get; init; }
 
+    /// <summary>How long a text may be, characters.</summary>
+    public int Longest { get; init; } = Limits.NameLength;
+
     /// <summary>How many items a list may have, where there is a limit.</summary>
     public KeyRange? Items { get; init; }
 

@@ -99,7 +99,7 @@ public static class KeyTable
     public static KeyMap Accept { get; } = new("an accepted finding",
     [
         new("code", KeyKind.Text, "Of a warning or note, as it is reported") { IsRequired = true },
-        new("reason", KeyKind.Text, "Why it is good enough") { IsRequired = true },
+        new("reason", KeyKind.Text, "Why it is good enough") { IsRequired = true, Longest = Limits.TextLength },
     ]);
 
     public static KeyMap File { get; } = new("the file",

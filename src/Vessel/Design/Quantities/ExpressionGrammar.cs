@@ -76,7 +76,7 @@ internal static class ExpressionGrammar
 
     /// <summary>
     /// The expression, or the place where reading stopped (from 0). The text must be no longer and no deeper nested
-    /// than <see cref="Limits.ExpressionLength"/> and <see cref="Limits.ExpressionNesting"/>.
+    /// than <see cref="Limits.TextLength"/> and <see cref="Limits.ExpressionNesting"/>.
     /// </summary>
     public static (Expression? Expression, int StoppedAt) Read(string text)
     {

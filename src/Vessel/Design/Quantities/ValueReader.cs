@@ -19,11 +19,10 @@ internal sealed partial class ValueReader(
     public Expression? Parse(YamlScalar scalar, string path)
     {
         var text = scalar.Text;
-        if (text.Length > Limits.ExpressionLength || ExpressionGrammar.Nesting(text) > Limits.ExpressionNesting)
+        if (ExpressionGrammar.Nesting(text) is > Limits.ExpressionNesting and var levels)
         {
-            Report(new(FaultCodes.ExpressionTooDeep, 0, "The expression is too long or too deeply nested.", null,
-                $"{Limits.ExpressionLength} characters, {Limits.ExpressionNesting} levels of parentheses",
-                "Split it with names under 'dimensions'."));
+            Report(new(FaultCodes.ExpressionTooDeep, 0, "The expression is too deeply nested.",
+                $"{levels} levels of parentheses", $"{Limits.ExpressionNesting} levels", "Split it with names under 'dimensions'."));
             return null;
         }
 

@@ -129,7 +129,7 @@ public static class DesignSchema
         var schema = key.Kind switch
         {
             // YAML takes a bare 3 or true for a number or truth value; as a name it is text all the same.
-            KeyKind.Text => new JsonObject { ["type"] = List(["string", "number", "boolean"]) },
+            KeyKind.Text => new JsonObject { ["type"] = List(["string", "number", "boolean"]), ["maxLength"] = key.Longest },
             KeyKind.Choice when key.Choices == CommonKeys.TruthValues => new JsonObject { ["type"] = "boolean" },
             KeyKind.Choice => new JsonObject { ["enum"] = List(key.Choices) },
             KeyKind.Material => Open(Materials.All.Select(m => m.Name)),

@@ -20,7 +20,29 @@ internal static class Variants
             return [];
         }
 
+        faults.AddRange(OfOneFolder(variants));
         return [.. variants.Entries.Select(entry => One(entry, faults))];
+    }
+
+    /// <summary>Each is built into a folder of its own, which is named after it.</summary>
+    private static IEnumerable<Fault> OfOneFolder(YamlMapping variants)
+    {
+        var taken = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var entry in variants.Entries)
+        {
+            var (path, folder) = ($"{Key}.{entry.Key}", Slug.OfFolder(entry.Key));
+            if (folder.Length == 0)
+            {
+                yield return new(FaultCodes.NameWithoutLetters, path, $"'{entry.Key}' has no letter or digit that a folder's name can take.",
+                    entry.Key, null, "Use a name with a letter or digit.", entry.KeyAt);
+            }
+            else if (!taken.TryAdd(folder, entry.Key))
+            {
+                yield return new(FaultCodes.NameTwice, path,
+                    $"'{entry.Key}' gives the folder name '{folder}', which is already that of '{taken[folder]}'.", entry.Key, null,
+                    "Use a name that differs in its letters or digits.", entry.KeyAt);
+            }
+        }
     }
 
     /// <summary>The chosen one; null when none is asked for, or, with a fault added, none has that name.</summary>

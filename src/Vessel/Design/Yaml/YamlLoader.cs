@@ -163,14 +163,26 @@ internal sealed class YamlLoader
             throw Stop(FaultCodes.AnchorOrTag, Here(), "Tags (!name) are not taken.", "Delete the tag.");
     }
 
-    private static YamlScalar Leaf(Scalar scalar)
+    private YamlScalar Leaf(Scalar scalar)
+    {
+        var leaf = AsWritten(scalar);
+        if (TextCheck.Of(leaf) is not { } fault)
+            return leaf;
+        _faults.Add(fault);
+        // What follows is looked at as if the text were fit, so that nothing else is said about it.
+        return leaf with { Text = PlainText.Clean(leaf.Text[..Math.Min(leaf.Text.Length, Limits.NameLength)]), TextColumn = null };
+    }
+
+    private static YamlScalar AsWritten(Scalar scalar)
     {
         var at = Place(scalar.Start, scalar.End);
         var quoted = scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted;
         var shift = quoted ? 1 : 0;
-        var verbatim = at.Line == at.EndLine && at.EndColumn - at.Column + 1 == scalar.Value.Length + (2 * shift)
-            && scalar.Style is not (ScalarStyle.Literal or ScalarStyle.Folded);
-        return new YamlScalar(scalar.Value, quoted, verbatim ? at.Column + shift : null, at);
+        var block = scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded;
+        var verbatim = at.Line == at.EndLine && at.EndColumn - at.Column + 1 == scalar.Value.Length + (2 * shift) && !block;
+        // A block of several lines is one line of text: no value of a vessel file has more.
+        var text = block ? scalar.Value.TrimEnd('\n').Replace('\n', ' ') : scalar.Value;
+        return new YamlScalar(text, quoted, verbatim ? at.Column + shift : null, at);
     }
 
     private YamlMapping Mapping(MappingStart start, int depth)

@@ -1,4 +1,3 @@
-using System.Security;
 using System.Text;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
@@ -17,7 +16,7 @@ internal static class SvgWriter
         svg.WriteLine(
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" "
             + "fill=\"none\" stroke=\"black\" stroke-linecap=\"round\" stroke-linejoin=\"round\">");
-        svg.WriteLine($"<title>{SecurityElement.Escape(title)}</title>");
+        svg.WriteLine($"<title>{XmlEscape.Of(title)}</title>");
         svg.WriteLine("<rect width=\"100%\" height=\"100%\" fill=\"white\" stroke=\"none\"/>");
         foreach (var item in page.Items)
             svg.WriteLine(Of(item, page.Height));
@@ -29,7 +28,7 @@ internal static class SvgWriter
         PdfStroke stroke => $"<path {Drawn(stroke.Pen)}d=\"{Path(stroke.Points, height, stroke.Closed)}\"/>",
         PdfFill fill => $"<path fill=\"{Grey(fill.Gray)}\" fill-rule=\"evenodd\" stroke=\"none\" "
             + $"d=\"{string.Concat(fill.Outlines.Select(outline => Path(outline, height, closed: true)))}\"/>",
-        PdfText text => $"<path role=\"img\" aria-label=\"{SecurityElement.Escape(text.Words)}\" {Drawn(text.Pen)}"
+        PdfText text => $"<path role=\"img\" aria-label=\"{XmlEscape.Of(text.Words)}\" {Drawn(text.Pen)}"
             + $"d=\"{string.Concat(Strokes.From(text.Words, text.Start, text.Height, text.Angle).Select(line => Path(line, height, closed: false)))}\"/>",
         _ => throw new ArgumentException($"no such item: {item}"),
     };

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace Vessel.Export.Pdf;
@@ -31,7 +30,7 @@ internal sealed class PdfObjects : IDisposable
     /// <summary>Object 1 is the catalogue, object 3 the information. The file's name is taken from its content.</summary>
     public void WriteTo(Stream to)
     {
-        var id = Convert.ToHexString(SHA256.HashData(_file.GetBuffer().AsSpan(0, (int)_file.Length)).AsSpan(0, 16));
+        var id = Convert.ToHexString(Sha256.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length)).AsSpan(0, 16));
         var table = _file.Length;
         Put($"xref\n0 {_starts.Count + 1}\n0000000000 65535 f \n");
         foreach (var start in _starts)

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 
 namespace Vessel.Export.Report;
@@ -28,5 +27,5 @@ internal static class ReportAssets
     }
 
     /// <summary>As Content Security Policy Level 3 wants it.</summary>
-    private static string Sum(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
+    private static string Sum(string text) => $"sha256-{Convert.ToBase64String(Sha256.Of(Encoding.UTF8.GetBytes(text)))}";
 }

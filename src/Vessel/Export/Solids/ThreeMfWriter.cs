@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.IO.Compression;
-using System.Security;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Solids;
@@ -50,11 +49,11 @@ public static class ThreeMfWriter
         var materials = bodies.Select(body => (body.Material, body.Colour)).Distinct().ToList();
         text.Line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
         text.Line("<model unit=\"millimeter\" xml:lang=\"en-US\" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">");
-        text.Line($"<metadata name=\"Title\">{Escaped(title)}</metadata>");
+        text.Line($"<metadata name=\"Title\">{XmlEscape.Of(title)}</metadata>");
         text.Line("<resources>");
         text.Line("<basematerials id=\"1\">");
         foreach (var (name, colour) in materials)
-            text.Line($"<base name=\"{Escaped(name)}\" displaycolor=\"{colour.Hex}\"/>");
+            text.Line($"<base name=\"{XmlEscape.Of(name)}\" displaycolor=\"{colour.Hex}\"/>");
         text.Line("</basematerials>");
         for (var i = 0; i < bodies.Count; i++)
             WriteObject(bodies[i], i + 2, materials.IndexOf((bodies[i].Material, bodies[i].Colour)), text);
@@ -74,7 +73,7 @@ public static class ThreeMfWriter
     {
         text.Line(string.Create(
             CultureInfo.InvariantCulture,
-            $"<object id=\"{id}\" type=\"model\" name=\"{Escaped(body.Name)}\" pid=\"1\" pindex=\"{material}\"><mesh><vertices>"));
+            $"<object id=\"{id}\" type=\"model\" name=\"{XmlEscape.Of(body.Name)}\" pid=\"1\" pindex=\"{material}\"><mesh><vertices>"));
         foreach (var vertex in body.Mesh.Vertices)
         {
             text.Put("<vertex x=\""u8);
@@ -104,8 +103,4 @@ public static class ThreeMfWriter
     /// <summary>Rows of the 4 x 3 matrix that points, as rows, are multiplied with.</summary>
     private static string Transform(Frame3 f) => string.Join(' ', new[] { f.X, f.Y, f.Z, f.Origin }.SelectMany(
         v => new[] { v.X, v.Y, v.Z }).Select(number => Numbers.Text(number, 9)));
-
-    /// <summary>XML has no place for most control characters.</summary>
-    private static string Escaped(string text) =>
-        SecurityElement.Escape(new string([.. text.Where(letter => !char.IsControl(letter))]));
 }
