@@ -9,8 +9,8 @@ internal static class FunctionText
 {
     private static readonly ImmutableArray<(string Label, ImmutableArray<string> Names)> _lines =
     [
-        ("flow", ["gas-flow", "gas-loss"]),
-        ("narrowest", ["smallest-stage"]),
+        ("gas", ["gas-flow", "gas-loss"]),
+        ("", ["smallest-stage"]),
         ("oil", ["carried-up", "half-caught"]),
         ("mount", ["mass-full", "mount-margin"]),
     ];

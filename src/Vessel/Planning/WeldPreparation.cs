@@ -29,8 +29,8 @@ internal static class WeldPreparation
         }
 
         return isTight
-            ? $"square edges, tight; no gap over {Text(aim * joint.Wall)} mm at most"
-            : $"square edges, gap {gap} mm, at most {Text(Math.Max(weld.GapNormal, aim * joint.Wall))} mm";
+            ? $"square edges, tight; no gap over {Text(aim * joint.Wall)} mm"
+            : $"square edges, gap {gap} mm{(weld.GapNormal < aim * joint.Wall ? $", at most {Text(aim * joint.Wall)} mm" : "")}";
 
         string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {gap} mm";
     }

@@ -24,7 +24,7 @@ public sealed class BracketFilesTests
         Assert.Equal(3, drawing.Polylines.Count(polyline => polyline.Layer == "CUT"));
         Assert.Equal(2, drawing.On("BEND", "LINE").Count());
         var notes = drawing.On("NOTE", "TEXT").Select(text => text[1]!).ToList();
-        Assert.Equal(2, notes.Count(note => note.Contains("90 deg DOWN, inside radius 5 mm, K 0.42", StringComparison.Ordinal)));
+        Assert.Equal(2, notes.Count(note => note.Contains("90%%d down, inside R 5; ", StringComparison.Ordinal) && note.EndsWith("K 0.42", StringComparison.Ordinal)));
         Assert.Contains(notes, note => note.StartsWith("OUTSIDE FACE UP", StringComparison.Ordinal));
     }
 

@@ -19,7 +19,7 @@ internal static class ElbowKeys
         {
             IsRequired = true, Range = CommonKeys.LengthOfPart,
         },
-        new("cut", KeyKind.Choice, "How its mitres are cut: in a plane, or square through the wall")
+        new("cut", KeyKind.Choice, "Cut of its mitres: in a plane, or square through the wall")
         {
             Choices = ["sawn", "square"], Default = "sawn",
         },

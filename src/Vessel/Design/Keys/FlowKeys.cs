@@ -44,7 +44,7 @@ internal static class FlowKeys
         {
             Default = "0 mbar", Range = new(0, 6000),
         },
-        new("condition", KeyKind.Choice, "How well its rings seal")
+        new("condition", KeyKind.Choice, "Condition of its rings")
         {
             Choices = ["sound", "worn"], Default = "sound",
         },

@@ -53,7 +53,7 @@ internal static class HeadKeys
 
     public static KeyMap Gores { get; } = new("the gores of a dished head",
     [
-        new("count", KeyKind.Count, "How many gores") { Default = "8", Range = new(6, 24) },
+        new("count", KeyKind.Count, "Number of gores") { Default = "8", Range = new(6, 24) },
         new("cap_diameter", KeyKind.Length, "Across the polar cap's seam, on the middle of the wall")
         {
             DefaultRule = "0.35 x the outside diameter", Range = new(5, 10_000),
@@ -67,13 +67,13 @@ internal static class HeadKeys
         MayBeEmpty = true,
     };
 
-    private static readonly Key _madeFrom = new("made_from", KeyKind.Choice, "How it is made")
+    private static readonly Key _madeFrom = new("made_from", KeyKind.Choice, "Way of making it")
     {
         Choices = ["spinning", "gores"],
         Default = "spinning",
     };
 
-    private static readonly Key _gores = new("gores", KeyKind.Mapping, "How it is divided into gores")
+    private static readonly Key _gores = new("gores", KeyKind.Mapping, "Division into gores")
     {
         DefaultRule = "its own defaults",
         Map = Gores,

@@ -22,7 +22,7 @@ internal static class InsideKeys
         {
             IsRequired = true, Range = new(0.5, 1000),
         },
-        new("pattern", KeyKind.Choice, "How the holes are arranged")
+        new("pattern", KeyKind.Choice, "Arrangement of the holes")
         {
             Choices = ["staggered_60", "staggered_45", "square", "rings"], Default = "staggered_60",
         },
@@ -34,7 +34,7 @@ internal static class InsideKeys
 
     public static KeyMap Windows { get; } = new("windows",
     [
-        new("count", KeyKind.Count, "How many, evenly round") { IsRequired = true, Range = new(1, 100) },
+        new("count", KeyKind.Count, "Number, evenly round") { IsRequired = true, Range = new(1, 100) },
         new("width", KeyKind.Length, "Of each, round the outside") { Range = CommonKeys.LengthOfPart },
         new("diameter", KeyKind.Length, "Of each round one, instead of width and height") { Range = CommonKeys.LengthOfPart },
         new("height", KeyKind.Length, "Of each, upward")
@@ -59,7 +59,7 @@ internal static class InsideKeys
         {
             Description = "Of the first window's middle; in a port's tube as an elbow's direction",
         },
-        new("rows", KeyKind.Count, "How many such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
+        new("rows", KeyKind.Count, "Number of such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
         new("row_pitch", KeyKind.Length, "From one row's middles up to the next one's")
         {
             DefaultRule = "1.5 x the height, or diameter", Range = CommonKeys.LengthOfPart,
@@ -206,5 +206,5 @@ internal static class InsideKeys
     };
 
     private static Key Fixed(string usual, params ImmutableArray<string> ways) =>
-        new("fixed", KeyKind.Choice, "How it is held") { Choices = ways, Default = usual };
+        new("fixed", KeyKind.Choice, "Way of holding it") { Choices = ways, Default = usual };
 }

@@ -78,7 +78,7 @@ public static class KeyTable
         {
             Choices = ["set_on", "set_in"], DefaultWhen = [new("tube", "set_on"), new("bung", "set_in")],
         },
-        new("cut", KeyKind.Choice, "How the end that meets the vessel is cut")
+        new("cut", KeyKind.Choice, "Cut of the end that meets the vessel")
         {
             Choices = ["square", "ground", "hole_saw"], Default = "square", AppliesWhen = new("joint", "set_on"),
         },
@@ -142,7 +142,7 @@ public static class KeyTable
         {
             DefaultRule = "its own defaults", Map = CapacityKeys.Capacity,
         },
-        new("mockup", KeyKind.Mapping, "How the mock-up from the 3D printer is made, and the room for hoses")
+        new("mockup", KeyKind.Mapping, "The mock-up from the 3D printer, and the room for hoses")
         {
             DefaultRule = "its own defaults", Map = MockupKeys.Mockup,
         },
