@@ -54,7 +54,11 @@ public sealed record Skin(Surface On, ImmutableArray<Bound> Bounds, bool Outward
 /// The wall between two closed edges of one domain: straight from A(t) to B(t), or bulged along <paramref name="Through"/>.
 /// </summary>
 /// <param name="Through">Position at (t, w) with w from 0 on A to 1 on B; null for a straight wall.</param>
-public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face;
+public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face
+{
+    /// <summary>Position at (t, w) with w from 0 on A to 1 on B.</summary>
+    public Vector3 At(double t, double w) => Through is { } through ? through(t, w) : ((1 - w) * A.At(t)) + (w * B.At(t));
+}
 
 /// <summary>
 /// Both faces of a flat plate that is drilled square by rule, and the walls of those holes: one arrangement of facets serves

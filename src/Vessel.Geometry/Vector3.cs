@@ -44,4 +44,15 @@ public readonly record struct Vector3(double X, double Y, double Z)
         var t = square == 0 ? 0 : Math.Clamp((this - a).Dot(along) / square, 0, 1);
         return (this - a - (t * along)).Length;
     }
+
+    /// <summary>Distance to a triangle and what it holds; to its sides where it has no area.</summary>
+    public double DistanceToTriangle(Vector3 a, Vector3 b, Vector3 c)
+    {
+        var normal = (b - a).Cross(c - a);
+        var square = normal.Dot(normal);
+        return square > 0
+            && (b - a).Cross(this - a).Dot(normal) >= 0 && (c - b).Cross(this - b).Dot(normal) >= 0 && (a - c).Cross(this - c).Dot(normal) >= 0
+            ? Math.Abs((this - a).Dot(normal)) / Math.Sqrt(square)
+            : Math.Min(DistanceToSegment(a, b), Math.Min(DistanceToSegment(b, c), DistanceToSegment(c, a)));
+    }
 }

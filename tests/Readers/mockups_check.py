@@ -15,7 +15,9 @@ def main():
     for mesh in run_mesh_check(files):
         where = pathlib.Path(mesh["file"]).name
         if checks.that("error" not in mesh, where, mesh.get("error")):
-            check_mesh(mesh, where, checks, bodies_may_touch=False)
+            check_mesh(mesh, where, checks, bodies_may_touch=False, may_have_needles=where.endswith("-rough.stl"))
+    rough = [file for file in files if file.name.endswith("-rough.stl")]
+    checks.that(len(rough) <= len(files) / 50, folder.name, f"{len(rough)} of {len(files)} pieces may have needles, and are told to")
     if (folder / "count").exists():
         print((folder / "count").read_text().strip())
     sys.exit(checks.report())

@@ -11,6 +11,11 @@ namespace Vessel.Geometry;
 /// <param name="Section">Closed.</param>
 public sealed record Imprint(Profile On, Frame3 Axis, LoopPath Section)
 {
+    private const int Fine = 144;
+
+    /// <summary>Two points of the body on one line are one, mm; the wall of no body is so thin.</summary>
+    private const double Near = 1e-3;
+
     public LineHit? Hit(double t)
     {
         var (x, y) = Section.At(t);
@@ -19,6 +24,23 @@ public sealed record Imprint(Profile On, Frame3 Axis, LoopPath Section)
 
     /// <summary>The meeting point; not a number where the line misses.</summary>
     public Vector3 At(double t) => Hit(t)?.At ?? new(double.NaN, double.NaN, double.NaN);
+
+    /// <summary>Whether a point of the body lies within the footprint.</summary>
+    public bool Covers(Vector3 point)
+    {
+        var (x, y, _) = Axis.ToLocal(point);
+        var (at, inside) = (new Point2(x, y), false);
+        var outline = Parameters(Fine).Select(Section.At).ToList();
+        for (var i = 0; i < outline.Count; i++)
+        {
+            var (a, b) = (outline[i], outline[(i + 1) % outline.Count]);
+            if (a.V > at.V != b.V > at.V && at.U < a.U + ((b.U - a.U) * (at.V - a.V) / (b.V - a.V)))
+                inside = !inside;
+        }
+
+        // On the far side of the body it lies in the line's way out.
+        return inside && On.FirstHit(Axis.ToOuter(new(x, y, 0)), -Axis.Z) is { } hit && (hit.At - point).Length < Near;
+    }
 
     /// <summary>What lines round the section find; null when one of them misses.</summary>
     /// <param name="samples">Number of lines.</param>

@@ -123,9 +123,19 @@ internal static class EdgePoints
         var (a, b) = (edge.At(from), edge.At(to));
         // Equal need gives pieces at the limit itself; rounding may not push them over it.
         var limit = chord * (1 + 1e-6);
-        return edge.At(from + (0.25 * (to - from))).DistanceToSegment(a, b) > limit
-            || edge.At((from + to) / 2).DistanceToSegment(a, b) > limit
-            || edge.At(from + (0.75 * (to - from))).DistanceToSegment(a, b) > limit;
+        double Off(double share) => edge.At(from + (share * (to - from))).DistanceToSegment(a, b);
+        var (first, middle, last) = (Off(0.25), Off(0.5), Off(0.75));
+        if (first > limit || middle > limit || last > limit)
+            return true;
+        // The furthest place may lie between those looked at: the top of the parabola through the furthest and its neighbours.
+        return first > middle ? Top(0, first, middle) > limit : last > middle ? Top(middle, last, 0) > limit : Top(first, middle, last) > limit;
+    }
+
+    /// <summary>Of the parabola through three values at even steps, of which the second is the greatest.</summary>
+    private static double Top(double before, double at, double after)
+    {
+        var bend = (2 * at) - before - after;
+        return bend > 0 ? at + ((after - before) * (after - before) / (8 * bend)) : at;
     }
 
     /// <summary>

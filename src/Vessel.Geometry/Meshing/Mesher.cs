@@ -14,11 +14,14 @@ public static class Mesher
     {
         var mesh = new MeshBuilder();
         var skins = solid.Faces.OfType<Skin>().Select(skin => (Skin: skin, Cut: SkinCut.Of(skin))).ToList();
+        var walls = solid.Faces.OfType<Wall>().ToLookup(wall => wall.A);
         foreach (var group in Groups(solid))
         {
             var demanded = skins
                 .SelectMany(s => s.Skin.Bounds.Where(bound => group.Contains(bound.Edge)).SelectMany(bound => Demanded(bound, s.Skin.On, s.Cut)));
-            var parameters = EdgePoints.Choose(group, demanded, Near(solid, group, accuracy));
+            var near = Near(solid, group, accuracy);
+            ImmutableArray<double> parameters =
+                [.. WallMesher.Refined(group.SelectMany(edge => walls[edge]).ToList(), EdgePoints.Choose(group, demanded, near), near.Chord)];
             foreach (var edge in group)
                 mesh.AddRing(edge, parameters);
         }

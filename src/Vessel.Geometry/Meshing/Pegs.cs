@@ -19,13 +19,14 @@ public static class PegPlaces
     private static readonly ImmutableArray<double> _inward = [1.6, 2, 2.5, 3, 4, 5, 6, 8];
 
     /// <summary>Centres and the radius that all of them have, as far apart as can be; none where the face is too narrow.</summary>
+    /// <param name="mesh">That is cut: its outside, and whatever earlier cuts left in it, keep clear of pegs and sockets.</param>
     /// <param name="face">Outlines of the cut, with what is filled on their left.</param>
-    /// <param name="near">Outlines of parallel cuts on both sides, as deep as pegs reach: there too a peg must lie inside.</param>
+    /// <param name="reach">As deep as pegs and sockets come on both sides of the plane, mm.</param>
     public static (ImmutableArray<Point2> Centres, double Radius) Of(
-        ImmutableArray<ImmutableArray<Point2>> face, IEnumerable<ImmutableArray<ImmutableArray<Point2>>> near, double least, double greatest)
+        Mesh mesh, Frame3 plane, ImmutableArray<ImmutableArray<Point2>> face, double reach, double least, double greatest)
     {
-        var sides = Sides(face);
-        var others = near.Select(Sides).ToList();
+        var sides = face.SelectMany(outline => outline.Select((p, i) => (A: p, B: outline[(i + 1) % outline.Length]))).ToList();
+        var shadows = PegShadow.Of(mesh, plane, reach);
         // Every so many sides is enough: there are hundreds, and four pegs.
         var step = Math.Max(1, sides.Count / 120);
         var rooms = new List<(Point2 At, double Room)>();
@@ -37,11 +38,8 @@ public static class PegPlaces
             foreach (var inward in _inward)
             {
                 var at = (0.5 * (a + b)) + (inward * (b - a).Unit().Turned);
-                if (Clear(at, sides) is not { } room || room < least + Round)
-                    continue;
-                var all = others.Select(other => Clear(at, other) ?? 0).Append(room).Min();
-                if (all >= least + Round)
-                    rooms.Add((at, all));
+                if (IsInside(at, sides) && shadows.Aggregate(greatest + Round, (room, shadow) => shadow.Clear(at, room)) is var room && room >= least + Round)
+                    rooms.Add((at, room));
             }
         }
 
@@ -62,23 +60,15 @@ public static class PegPlaces
         return ([.. chosen], radius);
     }
 
-    private static List<(Point2 A, Point2 B)> Sides(ImmutableArray<ImmutableArray<Point2>> outlines) =>
-        [.. outlines.SelectMany(outline => outline.Select((p, i) => (p, outline[(i + 1) % outline.Length])))];
-
-    /// <summary>Distance to the outlines from a point inside them; null outside.</summary>
-    private static double? Clear(Point2 at, List<(Point2 A, Point2 B)> sides)
+    private static bool IsInside(Point2 at, List<(Point2 A, Point2 B)> sides)
     {
-        var (inside, least) = (false, double.PositiveInfinity);
+        var inside = false;
         foreach (var (a, b) in sides)
         {
             if (a.V > at.V != b.V > at.V && at.U < a.U + ((b.U - a.U) * (at.V - a.V) / (b.V - a.V)))
                 inside = !inside;
-            var along = b - a;
-            var square = along.Dot(along);
-            var share = square == 0 ? 0 : Math.Clamp((at - a).Dot(along) / square, 0, 1);
-            least = Math.Min(least, (at - a - (share * along)).Length);
         }
 
-        return inside ? least : null;
+        return inside;
     }
 }

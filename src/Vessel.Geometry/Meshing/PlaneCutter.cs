@@ -14,6 +14,9 @@ internal sealed class PlaneCutter
     /// <summary>Of a triangle, mm: thinner ones lose their direction in single precision at 150 mm. With room for its rounding.</summary>
     private const double LeastAltitude = 0.0012;
 
+    /// <summary>What a cap's triangles get where they can, mm: a later cut across leaves less of them.</summary>
+    private const double WantedAltitude = 0.02;
+
     /// <summary>Points of the caps closer than this are one, mm; coarser for large meshes, as <see cref="PlaneFill"/> is.</summary>
     private const double LeastGrid = 1.0 / (1 << 18);
 
@@ -48,6 +51,7 @@ internal sealed class PlaneCutter
         _kept.RemoveAll(t => t.A == t.B || t.B == t.C || t.C == t.A);
         RemoveFlaps();
         var sides = Rim();
+        TakeTouching(sides, close);
         var cap = Cap([.. sides, .. _pegs.SelectMany(AddPeg)]);
         _kept.AddRange(cap.Select(t => new Triangle(t.A, t.C, t.B)));
         if (close > 0 && _kept.Exists(IsThin))
@@ -211,6 +215,20 @@ internal sealed class PlaneCutter
         return at.Keys.ToDictionary(vertex => vertex, Stays);
     }
 
+    /// <summary>
+    /// Points in the plane that no outline passes: there the mesh only touches the plane, and its cap would touch it. Outlines that
+    /// come together would make caps that hang together in a point.
+    /// </summary>
+    private void TakeTouching(HashSet<(int From, int To)> sides, double close)
+    {
+        var touching = _kept.SelectMany(t => new[] { t.A, t.B, t.C }).Where(IsInPlane).ToHashSet();
+        touching.ExceptWith(sides.Select(side => side.From));
+        if (close > 0 && (touching.Count > 0 || OutlineRoom.Touch([.. sides.Order()], InPlaneAt)))
+            throw new InvalidOperationException("outlines touch: a cut grazes the mesh");
+        foreach (var vertex in touching)
+            _vertices[vertex] -= Height(_vertices[vertex]) * _plane.Z;
+    }
+
     /// <summary>What is left of a tip whose outline has become two sides, there and back: two triangles on one place.</summary>
     private void RemoveFlaps()
     {
@@ -249,7 +267,7 @@ internal sealed class PlaneCutter
             return [];
         var index = order.Select((vertex, i) => (vertex, i)).ToDictionary(pair => pair.vertex, pair => pair.i);
         var filled = CapFill.Between(
-            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], LeastAltitude);
+            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], WantedAltitude);
         return filled.ConvertAll(t => new Triangle(order[t.A], order[t.B], order[t.C]));
     }
 

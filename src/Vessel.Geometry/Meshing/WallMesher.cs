@@ -5,17 +5,25 @@ internal static class WallMesher
 {
     private const int MostRows = 64;
 
+    /// <summary>Doublings of pieces that stand off, at most.</summary>
+    private const int MostPasses = 12;
+
+    /// <summary>Where a row or a piece is looked at, as shares of it.</summary>
+    private static readonly double[] _shares = [0.25, 0.5, 0.75];
+
+    /// <summary>The same with the sides of facets inside the wall.</summary>
+    private static readonly double[] _across = [0, 0.25, 0.5, 0.75, 1];
+
+    /// <summary>Where warped facets stand off most.</summary>
+    private static readonly double[] _middle = [0.5];
+
     public static void Add(Wall wall, MeshBuilder mesh, Accuracy accuracy)
     {
         var (a, b) = (mesh.RingOf(wall.A), mesh.RingOf(wall.B));
         var rows = new List<List<int>> { a.ConvertAll(p => p.Vertex) };
-        if (wall.Through is { } through)
-        {
-            var count = Rows(through, a.ConvertAll(p => p.Parameter), accuracy.Chord);
-            for (var j = 1; j < count; j++)
-                rows.Add(a.ConvertAll(p => mesh.AddVertex(through(p.Parameter, (double)j / count))));
-        }
-
+        var count = Rows(wall, a.ConvertAll(p => p.Parameter), accuracy.Chord);
+        for (var j = 1; j < count; j++)
+            rows.Add(a.ConvertAll(p => mesh.AddVertex(wall.At(p.Parameter, (double)j / count))));
         rows.Add(b.ConvertAll(p => p.Vertex));
         // The skin on edge A is there already; the wall runs against it.
         var forward = !mesh.Runs(rows[0][0], rows[0][1]);
@@ -29,18 +37,90 @@ internal static class WallMesher
         }
     }
 
-    /// <summary>As many rows as keep the bulge of each within the chord; a bulge falls with the square of the rows.</summary>
-    private static int Rows(Func<double, double, Vector3> through, List<double> parameters, double chord)
+    /// <summary>
+    /// Parameters of both edges, with more of them where the wall between stands off its facets by more than the chord: it may bend more
+    /// sharply than its edges do, and where they turn against each other its quadrilaterals are warped.
+    /// </summary>
+    /// <param name="walls">That take these parameters.</param>
+    /// <param name="parameters">Ascending, from the domain's start to its end.</param>
+    public static List<double> Refined(IReadOnlyList<Wall> walls, IEnumerable<double> parameters, double chord)
     {
-        var bulge = parameters.Max(t => through(t, 0.5).DistanceToSegment(through(t, 0), through(t, 1)));
-        return Math.Clamp((int)Math.Ceiling(Math.Sqrt(bulge / chord)), 1, MostRows);
+        var refined = parameters.ToList();
+        for (var pass = 0; pass < MostPasses; pass++)
+        {
+            var open = new bool[refined.Count - 1];
+            foreach (var wall in walls)
+            {
+                var rows = Rows(wall, refined, chord);
+                for (var i = 0; i < open.Length; i++)
+                    open[i] |= StandsOff(wall, refined[i], refined[i + 1], rows, chord);
+            }
+
+            if (!open.Contains(true))
+                break;
+            refined = [refined[0], .. open.SelectMany((split, i) =>
+                split ? [(refined[i] + refined[i + 1]) / 2, refined[i + 1]] : new[] { refined[i + 1] })];
+        }
+
+        return refined;
     }
+
+    /// <summary>As many rows as keep the bulge of each within the chord; a bulge falls about with the square of the rows.</summary>
+    private static int Rows(Wall wall, List<double> parameters, double chord)
+    {
+        if (wall.Through is null)
+            return 1;
+        var bulge = parameters.Max(t => Bulge(wall, t, 0, 1));
+        var count = Math.Clamp((int)Math.Ceiling(Math.Sqrt(bulge / chord)), 1, MostRows);
+        while (count < MostRows && parameters.Exists(t =>
+            Enumerable.Range(0, count).Any(j => Bulge(wall, t, (double)j / count, (j + 1.0) / count) > chord * (1 + 1e-6))))
+        {
+            count = Math.Min(MostRows, count + 1 + (count / 4));
+        }
+
+        return count;
+    }
+
+    private static double Bulge(Wall wall, double t, double from, double to)
+    {
+        var (a, b) = (wall.At(t, from), wall.At(t, to));
+        return _shares.Max(share => wall.At(t, from + (share * (to - from))).DistanceToSegment(a, b));
+    }
+
+    private static bool StandsOff(Wall wall, double from, double to, int rows, double chord)
+    {
+        // Equal need gives pieces at the limit itself; rounding may not push them over it.
+        var limit = chord * (1 + 1e-6);
+        // A straight wall bends with its edges, which have been looked at.
+        var along = wall.Through is null ? _middle : _shares;
+        for (var j = 0; j < rows; j++)
+        {
+            var (low, high) = ((double)j / rows, (j + 1.0) / rows);
+            var (a, b, c, d) = (wall.At(from, low), wall.At(to, low), wall.At(to, high), wall.At(from, high));
+            foreach (var t in along)
+            {
+                foreach (var w in wall.Through is null ? _middle : _across)
+                {
+                    if (ToQuad(wall.At(from + (t * (to - from)), low + (w * (high - low))), a, b, c, d) > limit)
+                        return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static double ToQuad(Vector3 at, Vector3 a, Vector3 b, Vector3 c, Vector3 d) => AlongFirst(a, b, c, d)
+        ? Math.Min(at.DistanceToTriangle(a, b, c), at.DistanceToTriangle(a, c, d))
+        : Math.Min(at.DistanceToTriangle(a, b, d), at.DistanceToTriangle(b, c, d));
+
+    private static bool AlongFirst(Vector3 a, Vector3 b, Vector3 c, Vector3 d) => (a - c).Length <= (b - d).Length;
 
     private static void AddQuad(MeshBuilder mesh, int a, int b, int c, int d, bool forward)
     {
         if (!forward)
             (b, d) = (d, b);
-        if ((mesh.Vertex(a) - mesh.Vertex(c)).Length <= (mesh.Vertex(b) - mesh.Vertex(d)).Length)
+        if (AlongFirst(mesh.Vertex(a), mesh.Vertex(b), mesh.Vertex(c), mesh.Vertex(d)))
         {
             mesh.AddTriangle(new(a, b, c));
             mesh.AddTriangle(new(a, c, d));

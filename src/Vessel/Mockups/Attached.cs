@@ -51,10 +51,14 @@ internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide
         return new(print, place, new(Math.Min(place.Stations.Start, wide.Start), Math.Max(place.Stations.End, wide.End)));
     }
 
-    /// <summary>Between two footprints, mm; no more than a lower bound where they are far apart.</summary>
+    /// <summary>
+    /// Between two footprints, mm: zero where one lies within the other, no more than a lower bound where they are far apart.
+    /// </summary>
     public double DistanceTo(Footmark other)
     {
         var apart = Around.DistanceTo(other.Around);
+        if (apart <= 0 && (Print.Covers(other.Place.Points[0]) || other.Print.Covers(Place.Points[0])))
+            return 0;
         // A coarse polygon stays within a hundredth of its size of the curve.
         return apart > Obstacle.Least + (0.01 * (Around.Radius + other.Around.Radius))
             ? apart

@@ -15,6 +15,9 @@ public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
     public Vector3 Size { get; } = new(
         BedFit.Extent(Mesh, Vector3.UnitX), BedFit.Extent(Mesh, Vector3.UnitY), BedFit.Extent(Mesh, Vector3.UnitZ));
 
+    /// <summary>Degrees, counter-clockwise from above, by which it stands turned so that it fits the bed; null where it does not fit.</summary>
+    public int? Turned { get; private init; }
+
     /// <summary>Where the whole is larger than the bed; else none.</summary>
     public ImmutableArray<MockupPiece> Pieces { get; private init; } = [];
 
@@ -34,6 +37,7 @@ public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
         // Footprints keep a fixed distance in the vessel's size, so facets may not grow where the print shrinks.
         var (scale, chord) = (plan.Options.Scale, UsualChord / Math.Max(1, plan.Options.Scale));
         var mesh = Mesher.Flatten(MockupSolid.Of(plan), Accuracy.Solids with { Chord = chord });
-        return new(plan, BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => scale * v)] }), chord * scale);
+        var print = mesh with { Vertices = [.. mesh.Vertices.Select(v => scale * v)] };
+        return new(plan, BedFit.OnBed(print, plan.Options.Bed), chord * scale) { Turned = BedFit.Of(print, plan.Options.Bed) };
     }
 }

@@ -27,7 +27,7 @@ public static class MockupInternals
         return
         [
             .. VesselParts.Inside(loose, WeldNumbers.Of(loose)).AsParallel().AsOrdered().Select(part => new MockupInternal(
-                part.Name, Printed(Mesher.Flatten(part.Solid, Accuracy.Solids with { Chord = chord }), options.Scale), part.Quantity)),
+                part.Name, Printed(Mesher.Flatten(part.Solid, Accuracy.Solids with { Chord = chord }), options), part.Quantity)),
         ];
     }
 
@@ -44,5 +44,6 @@ public static class MockupInternals
         };
     }
 
-    private static Mesh Printed(Mesh mesh, double scale) => BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => scale * v)] });
+    private static Mesh Printed(Mesh mesh, MockupDesign options) =>
+        BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => options.Scale * v)] }, options.Bed);
 }

@@ -11,8 +11,9 @@ public sealed record MockupPiece(string Name, Mesh Mesh, int Pegs, bool IsRough)
 
 /// <summary>Cuts a mock-up into pieces that the printer takes.</summary>
 /// <remarks>
-/// Slices of equal height first; then, where a slice is too wide however it is turned, across. Pegs stand on the face that looks up
-/// or towards increasing x or y, sockets in the other: where the face is wide enough, that is in walls of 3.2 mm and more.
+/// Slices of equal height first; then, what is too wide however it is turned, across. Pegs stand on the face that looks up
+/// or towards increasing x or y, sockets in the other: where the face is wide enough, that is in walls of 3.2 mm and more. A cut may
+/// leave what hangs together nowhere: each such body is cut further by itself, and is a piece of its own in the end.
 /// </remarks>
 public static class MockupPieces
 {
@@ -47,19 +48,15 @@ public static class MockupPieces
         var (options, bed) = (mockup.Plan.Options, mockup.Plan.Options.Bed);
         if (!options.Splits || Boxes(mockup.Size, bed) > Most || BedFit.Of(mockup.Mesh, bed) is not null)
             return [];
-        var slices = Cut([new(mockup.Mesh, [], false)], Vector3.UnitZ, bed.Height);
+        List<Cutting> bodies = [new(mockup.Mesh, [], false)];
+        foreach (var (way, room) in ((Vector3, double)[])[(Vector3.UnitZ, bed.Height), (Vector3.UnitX, bed.Width), (Vector3.UnitY, bed.Depth)])
+            bodies = [.. bodies.SelectMany(body => BedFit.Of(body.Mesh, bed) is null ? Cut(body, way, room).SelectMany(Bodies) : [body])];
         return
         [
-            .. slices.SelectMany(slice => BedFit.Of(slice.Mesh, bed) is null
-                    ? Cut(Cut([slice], Vector3.UnitX, bed.Width), Vector3.UnitY, bed.Depth)
-                    : [slice])
-                .SelectMany(Bodies)
-                .Where(piece => !piece.Mesh.Triangles.IsEmpty)
-                .Select((piece, i) => new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh), piece.Pegs.Length, piece.IsRough)),
+            .. bodies.Select((piece, i) =>
+                new MockupPiece($"piece {i + 1}", BedFit.OnBed(piece.Mesh, bed), piece.Pegs.Length, piece.IsRough)),
         ];
     }
-
-    private static List<Cutting> Cut(IEnumerable<Cutting> bodies, Vector3 way, double room) => [.. bodies.SelectMany(body => Cut(body, way, room))];
 
     /// <summary>Into as many equal lengths as it takes; what cannot be cut stays longer than the bed, which the pieces' sizes show.</summary>
     private static IEnumerable<Cutting> Cut(Cutting rest, Vector3 way, double room)
@@ -68,10 +65,12 @@ public static class MockupPieces
         var count = (int)Count(high - low, room);
         for (var i = 1; i < count; i++)
         {
-            if (At(rest.Mesh, way, low + ((high - low) * i / count)) is not { } cut)
+            // What lies beyond a gap is not reached by every level.
+            if (At(rest.Mesh, way, low + ((high - low) * i / count)) is not { IsEmpty: false } cut)
                 continue;
-            yield return new(cut.Below, rest.Pegs.AddRange(cut.Pegs), rest.IsRough || cut.IsRough);
-            rest = new(cut.Above, cut.Pegs, cut.IsRough);
+            var isRough = rest.IsRough || cut.IsRough;
+            yield return new(cut.Below, rest.Pegs.AddRange(cut.Pegs), isRough);
+            rest = new(cut.Above, cut.Pegs, isRough);
         }
 
         yield return rest;
@@ -117,11 +116,8 @@ public static class MockupPieces
 
     private static Halves WithPegs(Mesh mesh, Frame3 up, double close)
     {
-        Frame3 Raised(double by) => up with { Origin = up.ToOuter(new(0, 0, by)) };
-        var reach = (2.5 * LeastPeg) + 2;
-        var face = PlaneCut.Of(mesh, up).Outlines;
-        var (centres, radius) = PegPlaces.Of(
-            face, [PlaneCut.Of(mesh, Raised(-reach)).Outlines, PlaneCut.Of(mesh, Raised(reach)).Outlines], LeastPeg, GreatestPeg);
+        const double reach = (2.5 * LeastPeg) + 2;
+        var (centres, radius) = PegPlaces.Of(mesh, up, PlaneCut.Of(mesh, up).Outlines, reach, LeastPeg, GreatestPeg);
         var depth = Math.Min(2.5 * radius, reach - 1);
         return new(
             PlaneCut.Finely(mesh, Downward(up), close, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
@@ -130,7 +126,7 @@ public static class MockupPieces
             false);
     }
 
-    /// <summary>A cut may leave what hangs together nowhere: each is a piece of its own, with the pegs that stand on it.</summary>
+    /// <summary>What hangs together, with the pegs that stand on it.</summary>
     private static IEnumerable<Cutting> Bodies(Cutting cutting)
     {
         var bodies = MeshBodies.Of(cutting.Mesh);
@@ -146,7 +142,10 @@ public static class MockupPieces
 
     /// <param name="Pegs">A place in the end of each.</param>
     /// <param name="IsRough">Whether the cut may have left a needle.</param>
-    private sealed record Halves(Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs, bool IsRough);
+    private sealed record Halves(Mesh Below, Mesh Above, ImmutableArray<Vector3> Pegs, bool IsRough)
+    {
+        public bool IsEmpty => Below.Triangles.IsEmpty || Above.Triangles.IsEmpty;
+    }
 
     private static Frame3 Across(Vector3 way, double level)
     {

@@ -47,8 +47,9 @@ public sealed record PortFixture(PortSite Site, ImmutableArray<Mesh> Halves, boo
                 return new(site, [], false, null, refused);
             if (hook != FixtureHook.None && form.Hook is null)
                 continue;
-            ImmutableArray<Mesh> halves = [.. form.Halves().Select(OnBed)];
-            if (halves.All(half => BedFit.Of(half, assembly.Design.Mockup.Bed) is not null))
+            var bed = assembly.Design.Mockup.Bed;
+            ImmutableArray<Mesh> halves = [.. form.Halves().Select(half => OnBed(half, bed))];
+            if (halves.All(half => BedFit.Of(half, bed) is not null))
                 return new(site, halves, form.HasStop, form.Hook, null);
         }
 
@@ -56,8 +57,8 @@ public sealed record PortFixture(PortSite Site, ImmutableArray<Mesh> Halves, boo
     }
 
     /// <summary>Turned over, so that its flat end lies on the bed.</summary>
-    private static Mesh OnBed(Mesh mesh) =>
-        BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => new Vector3(v.X, -v.Y, -v.Z))] });
+    private static Mesh OnBed(Mesh mesh, Design.BedDesign bed) =>
+        BedFit.OnBed(mesh with { Vertices = [.. mesh.Vertices.Select(v => new Vector3(v.X, -v.Y, -v.Z))] }, bed);
 }
 
 /// <summary>Which edge of its host a fixture may hook over; of a head there is only one.</summary>

@@ -17,6 +17,12 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
     /// <summary>A narrower bore would not come out open, mm of radius.</summary>
     private const double LeastBore = 0.5;
 
+    /// <summary>Of what is free above the host, that a blind bore takes.</summary>
+    private const double BlindShare = 0.75;
+
+    /// <summary>A shallower blind bore is left out, mm: its floor would lie as near as a layer to its rim.</summary>
+    private const double LeastDepth = Obstacle.Least;
+
     private const double Hair = 0.01;
 
     public string Id => Slug.Of(Site.Port.Name);
@@ -44,12 +50,13 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
             rings.Add(new(Math.Max(fitting.Radius, outer), end));
         }
 
-        var isOpen = bore >= LeastBore;
+        // A blind bore goes down into the tube and stays outside the vessel, where nothing else can be.
+        var floor = inside is null ? Floor(site, bore, end - (BlindShare * (end - Deepest(site, outer)))) : double.NegativeInfinity;
+        var isOpen = bore >= LeastBore && end - floor > LeastDepth;
         if (isOpen)
             rings.Add(new(bore, end));
-        // A blind bore goes down into the tube and stays outside the vessel, where nothing else can be.
         if (isOpen && inside is null)
-            rings.Add(new(bore, end - (0.75 * (end - Deepest(site, outer)))));
+            rings.Add(new(bore, floor));
         return new(
             site, rings.ToImmutable(), new(outside, site.Frame, Circle(outer)), isOpen && inside is not null ? new(inside, site.Frame, Circle(bore)) : null);
     }
@@ -114,11 +121,28 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         return (legs[i], start);
     }
 
+    /// <summary>Of a blind bore along the axis, mm: further out where a mitre would cut through it.</summary>
+    private static double Floor(PortSite site, double radius, double wanted)
+    {
+        var (legs, mitre) = (site.Legs, 0.0);
+        foreach (var leg in legs[..^1])
+        {
+            mitre += leg.Length;
+            var room = (site.Port.Elbow!.Slope * radius) + Obstacle.Least;
+            if (Math.Abs(wanted - mitre) < room)
+                wanted = mitre + room;
+        }
+
+        return wanted;
+    }
+
     private static LoopPath Circle(double radius) => LoopPath.Of(Loop2.Circle(default, radius));
 
-    /// <summary>Along the axis, where the host's outside comes furthest up into the tube.</summary>
+    /// <summary>
+    /// Along the axis, where the host's outside comes furthest up into the tube. The tip of a cone, which its port closes, is not there.
+    /// </summary>
     private static double Deepest(PortSite site, double radius) => Enumerable.Range(0, 36)
-        .SelectMany(i => new[] { 0, radius / 2, radius }.Select(r => site.Outside.Reach(r, Turns.Full * i / 36)))
+        .SelectMany(i => (site.AxisRadius > 0 ? [radius] : new[] { 0, radius / 2, radius }).Select(r => site.Outside.Reach(r, Turns.Full * i / 36)))
         .Where(double.IsFinite)
         .DefaultIfEmpty(0)
         .Max();

@@ -70,4 +70,23 @@ public sealed class PlaneCutTests
         Near.Absolute(mesh.Volume, PlaneCut.Of(mesh, Frame3.Identity).Mesh.Volume, mesh.Area / (1 << 18));
         Assert.Empty(PlaneCut.Of(mesh, Frame3.At(new(0, 0, 120))).Mesh.Triangles);
     }
+
+    /// <summary>As an earlier cut's socket lies beside a cut square to it: a hollow between the plane and the depth of pegs.</summary>
+    [Theory]
+    [InlineData(2.2)]
+    [InlineData(-2.2)]
+    public void Pegs_keep_clear_of_a_hollow_beside_their_plane(double aside)
+    {
+        // Blocks of 40 x 12 mm, 30 mm deep, with a bore of 2.4 mm through its depth, 2.2 mm beside the plane x = 20.
+        var block = Loop2.Polygon(new(0, 0), new(40, 0), new(40, 12), new(0, 12));
+        var mesh = Mesher.Flatten(ThickSolid.Plate(new(block, [Loop2.Circle(new(20 + aside, 6), 1.2)]), 30), Accuracy.Solids);
+        var plane = new Frame3(new(20, 0, 0), Vector3.UnitY, Vector3.UnitZ, Vector3.UnitX);
+
+        var (centres, radius) = PegPlaces.Of(mesh, plane, PlaneCut.Of(mesh, plane).Outlines, 4, 0.8, 5);
+
+        Assert.NotEmpty(centres);
+        // 0.8 mm is left round a peg, as far as it reaches to either side.
+        Assert.All(centres, centre => Assert.All(Enumerable.Range(-3, 7), depth =>
+            Assert.True(MeshProbe.Distance(mesh, plane.ToOuter(new(centre.U, centre.V, depth)), 0) >= radius + 0.8 - 1e-9)));
+    }
 }

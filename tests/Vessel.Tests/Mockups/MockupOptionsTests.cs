@@ -44,6 +44,46 @@ public sealed class MockupOptionsTests
         Assert.InRange(solid.Mesh.Volume, 0.99 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)), 1.1 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)));
     }
 
+    /// <summary>The port at a cone's pole closes its tip, which is not there: a blind bore ends above the cone, and nothing stands out.</summary>
+    [Theory]
+    [InlineData(15)]
+    [InlineData(30)]
+    [InlineData(60)]
+    public void A_solid_cone_ends_with_the_port_at_its_pole(double halfAngle)
+    {
+        var shell = Designs.Shell();
+        var vessel = Designs.Vessel(shell, Designs.OnHead("sump", PortHost.Bottom, 26, 4, 0) with { Length = 12 }) with
+        {
+            Bottom = new ConeHead("bottom", Designs.Stainless, 2, halfAngle * Math.PI / 180, 0, 0),
+            Mockup = MockupDesign.Usual with { IsSolid = true, Bed = new(400, 400, 800) },
+        };
+        var assembly = Assembly.Of(vessel);
+
+        var mockup = Mockup.Of(assembly.Mockup);
+
+        MeshLaws.Hold(mockup.Mesh, 0);
+        Near.Absolute(assembly.Mockup.Outside.End.V - assembly.Sites[0].FreeEnd.Origin.Z, mockup.Size.Z, 1e-6);
+    }
+
+    /// <summary>A blind bore's floor is level in its piece of the tube: where a mitre would cut it, it lies further out.</summary>
+    [Fact]
+    public void A_blind_bore_ends_clear_of_mitres()
+    {
+        // However long the straight end is, the floor of 24 mm keeps off the mitre's plane, which rises by tan 22.5 deg of its radius.
+        for (var straight = 10; straight < 200; straight += 5)
+        {
+            var bent = Designs.Branch("bent", 28, 2, new(90, 0, 0, 0, 0)) with
+            {
+                Length = 60,
+                Elbow = new("ports[0].elbow", Math.PI / 4, 0, 2, 0, straight, MitreCut.Sawn),
+            };
+            var plan = Assembly.Of(Designs.Vessel(Designs.Shell(), bent) with { Mockup = MockupDesign.Usual with { IsSolid = true } }).Mockup;
+
+            var floor = plan.Ports.Single().Rings[^1];
+            Assert.True(Math.Abs(floor.V - plan.Ports.Single().Site.Legs[0].Length) >= floor.U * Math.Tan(Math.PI / 8));
+        }
+    }
+
     [Fact]
     public void Without_a_port_it_is_filled_unless_a_drain_hole_opens_it()
     {
@@ -56,12 +96,20 @@ public sealed class MockupOptionsTests
         MeshLaws.Hold(mockup.Mesh, 1);
     }
 
-    [Fact]
-    public void A_drain_hole_under_a_port_is_refused()
+    [Theory]
+    [InlineData(4, 12, 1)]
+    [InlineData(4, 0, 1)]
+    [InlineData(4, 2, 1)]
+    [InlineData(10, 0, 0.5)]
+    [InlineData(20, 0, 0.5)]
+    public void A_drain_hole_under_a_port_is_refused(double diameter, double radius, double scale)
     {
-        var design = Designs.Sound with { Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", 4, 12, 0)] } };
+        var design = Designs.Sound with
+        {
+            Mockup = MockupDesign.Usual with { Scale = scale, DrainHoles = [new("mockup.drain_holes[0]", diameter, radius, 0)] },
+        };
 
-        // The drain's bung reaches 11 mm out, the hole in to 10.
+        // The drain's bung reaches 11 mm out: across it, in the middle of it, within it beside its bore, or all round it.
         Assert.Contains(Compiler.Assess(Assembly.Of(design)), finding => finding.Code == FindingCodes.NoMockup);
     }
 

@@ -85,6 +85,71 @@ public sealed class MockupPiecesTests
         Assert.All(pieces, piece => Assert.Equal(told, piece.IsRough));
     }
 
+    /// <summary>
+    /// Long sideways arms end below the middle of a slice: the second of three levels then finds nothing beside the gap between them.
+    /// </summary>
+    [Fact]
+    public void What_hangs_together_nowhere_in_a_slice_is_cut_by_itself()
+    {
+        // A bridge of 400 mm on two feet of 60 and 130 mm: in the lower slice the feet stand 210 mm apart.
+        var outline = Loop2.Polygon(new(0, 0), new(60, 0), new(60, 120), new(270, 120), new(270, 0), new(400, 0), new(400, 160), new(0, 160));
+        var lying = Mesher.Flatten(ThickSolid.Plate(new(outline, []), 30), Accuracy.Solids);
+        var bridge = lying with { Vertices = [.. lying.Vertices.Select(v => new Vector3(v.X, 30 - v.Z, v.Y))] };
+        var plan = Plan(MockupDesign.Usual with { Bed = new(150, 150, 100) });
+
+        var pieces = MockupPieces.Of(new(plan, bridge, 0.1));
+
+        Assert.All(pieces, piece => MeshLaws.IsClosed(piece.Mesh));
+        Assert.All(pieces, piece => Assert.Equal(0, BedFit.Of(piece.Mesh, plan.Options.Bed)));
+        Near.Relative(bridge.Volume, pieces.Sum(piece => piece.Mesh.Volume), 0.01);
+    }
+
+    [Fact]
+    public void A_piece_that_fits_only_cornerwise_stands_so_in_its_file()
+    {
+        // A bar of 223 x 20 mm, and the same in one piece, on a bed of 220: cornerwise it takes (223 + 20) / sqrt(2) = 171.8 mm.
+        var bed = new BedDesign(220, 220, 100);
+        var bar = Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(223, 0), new(223, 20), new(0, 20)), []), 160), Accuracy.Solids);
+        var plan = Plan(MockupDesign.Usual with { Bed = bed });
+
+        var pieces = MockupPieces.Of(new(plan, bar, 0.1));
+
+        Assert.Equal(2, pieces.Length);
+        Assert.All(pieces, piece => Assert.Equal(0, BedFit.Of(piece.Mesh, bed)));
+        Assert.All(pieces, piece => Assert.InRange(BedFit.Extent(piece.Mesh, Vector3.UnitX), 0, 220));
+    }
+
+    /// <summary>A cut along a bore that runs level finds another place, so that no piece touches itself.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.001)]
+    [InlineData(-0.001)]
+    [InlineData(-0.01)]
+    public void A_cut_that_grazes_a_bore_moves_aside(double by)
+    {
+        // Half way up the block of 200 mm lies the lowest line of a bore of 20 mm.
+        var block = Loop2.Polygon(new(0, 0), new(40, 0), new(40, 200), new(0, 200));
+        var lying = Mesher.Flatten(ThickSolid.Plate(new(block, [Loop2.Circle(new(20, 110 + by), 10)]), 50), Accuracy.Solids);
+        // Its facets have a vertex at the lowest place.
+        var lowest = lying.Vertices.Where(v => Math.Abs(v.X - 20) < 1).Min(v => Math.Abs(v.Y - 100 - by));
+        Assert.True(lowest < 1e-9);
+        var upright = lying with { Vertices = [.. lying.Vertices.Select(v => new Vector3(v.X, 50 - v.Z, v.Y))] };
+        var plan = Plan(MockupDesign.Usual with { Bed = new(220, 220, 120) });
+
+        var pieces = MockupPieces.Of(new(plan, upright, 0.1));
+
+        Assert.Equal(2, pieces.Length);
+        Assert.All(pieces, piece => MeshLaws.IsClosed(piece.Mesh));
+        Assert.All(pieces, piece => Assert.False(piece.IsRough));
+        // The bore lies whole in one of them, or is cut through: where a cap covers it a place of the bore lies in the cap's plane.
+        foreach (var piece in pieces)
+        {
+            var bottom = piece.Mesh.Vertices.Count(v => v.Z < 1e-6);
+            Assert.Equal(bottom, piece.Mesh.Triangles.Where(t => piece.Mesh.Vertices[t.A].Z < 1e-6 && piece.Mesh.Vertices[t.B].Z < 1e-6
+                && piece.Mesh.Vertices[t.C].Z < 1e-6).SelectMany(t => new[] { t.A, t.B, t.C }).Distinct().Count());
+        }
+    }
+
     [Theory]
     [InlineData(30, true)]
     [InlineData(100, false)]

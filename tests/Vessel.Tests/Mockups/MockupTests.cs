@@ -15,7 +15,9 @@ public sealed class MockupTests
     /// <summary>Where random mock-ups are kept for a reader, and then more of them: <c>VESSEL_MOCKUPS=folder</c>.</summary>
     private static readonly string? _kept = Environment.GetEnvironmentVariable("VESSEL_MOCKUPS");
 
-    private static readonly int _wanted = _kept is null ? 17 : 100;
+    /// <summary>How many of them: <c>VESSEL_MOCKUP_COUNT=300</c>; each with other keys of its own besides, in pieces.</summary>
+    private static readonly int _wanted = int.TryParse(Environment.GetEnvironmentVariable("VESSEL_MOCKUP_COUNT"), out var count) ? count
+        : _kept is null ? 17 : 100;
 
     public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
 
@@ -48,7 +50,8 @@ public sealed class MockupTests
             var mockup = Mockup.Of(plan);
             AssertSolid(vessel, mockup);
             Keep(mockup.Mesh, $"random-{seed}.stl");
-            if (_kept is not null && seed % 5 == 0)
+            // Each of a long run, else every fifth.
+            if (_kept is not null && (_wanted > 100 || seed % 5 == 0))
                 KeepPieces(vessel, seed);
         }
 
@@ -159,14 +162,21 @@ public sealed class MockupTests
         Assert.InRange(mesh.Triangles.Length, ball + round + lid, 2 * (ball + round + lid));
     }
 
+    /// <summary>With random keys: the whole, what it is cut into, its stand.</summary>
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var options = MockupDesign.Usual with { Bed = new(150, 150, 100), Names = PrintNames.Raised };
-        var plan = MockupPlan.Of(vessel.Design with { Mockup = options }, vessel.Sites);
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites);
         if (!plan.Obstacles.IsEmpty)
             return;
-        foreach (var (piece, i) in Mockup.Printed(plan).Pieces.Select((piece, i) => (piece, i)))
-            Keep(piece.Mesh, $"random-{seed}-piece-{i + 1}.stl");
+        var printed = Mockup.Printed(plan);
+        Keep(printed.Mesh, $"random-{seed}-whole.stl");
+        if (printed.Stand is { } stand)
+            Keep(stand.Mesh, $"random-{seed}-stand.stl");
+        foreach (var (piece, i) in printed.Pieces.Select((piece, i) => (piece, i)))
+        {
+            Assert.Equal(0, BedFit.Of(piece.Mesh, plan.Options.Bed));
+            Keep(piece.Mesh, $"random-{seed}-piece-{i + 1}{(piece.IsRough ? "-rough" : "")}.stl");
+        }
     }
 
     private static void Keep(Mesh mesh, string name)

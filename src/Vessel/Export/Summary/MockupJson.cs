@@ -50,7 +50,7 @@ internal static class MockupJson
             json.Put("chord_mm", mockup.Chord);
             json.Put("mass_g", Plastic.Mass(mesh));
             json.Put("fits_bed", BedFit.Of(mesh, bed) is not null);
-            json.Put("turned_deg", (double?)BedFit.Of(mesh, bed));
+            json.Put("turned_deg", (double?)mockup.Turned);
             json.List("bed_mm", new[] { bed.Width, bed.Depth, bed.Height }, json.Value);
             json.List("pieces", mockup.Pieces, piece => json.Object(() =>
             {

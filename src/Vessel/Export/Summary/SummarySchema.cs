@@ -259,7 +259,7 @@ public static class SummarySchema
             ("mass_g", Number("Of plastic, likely")),
             ("mass_g_range", Range("Of mass_g")),
             ("fits_bed", Flag("Upright")),
-            ("turned_deg", Nullable(Number("On the bed, to fit; null where it does not"))),
+            ("turned_deg", Nullable(Number("That it stands turned on the bed against the vessel, counter-clockwise from above; null where it does not fit"))),
             ("bed_mm", List("Of the printer", Number("Width, depth, height"))),
             ("pieces", List("Where the whole is larger than the bed", Object("A piece",
                 ("name", Text("As in mockup/pieces.3mf")),
