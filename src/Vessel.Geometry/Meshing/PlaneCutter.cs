@@ -221,12 +221,25 @@ internal sealed class PlaneCutter
     /// </summary>
     private void TakeTouching(HashSet<(int From, int To)> sides, double close)
     {
-        var touching = _kept.SelectMany(t => new[] { t.A, t.B, t.C }).Where(IsInPlane).ToHashSet();
-        touching.ExceptWith(sides.Select(side => side.From));
+        var rim = sides.Select(side => side.From).ToHashSet();
+        var touching = new HashSet<int>();
+        foreach (var t in _kept)
+        {
+            Take(t.A);
+            Take(t.B);
+            Take(t.C);
+        }
+
         if (close > 0 && (touching.Count > 0 || OutlineRoom.Touch([.. sides.Order()], InPlaneAt)))
             throw new InvalidOperationException("outlines touch: a cut grazes the mesh");
         foreach (var vertex in touching)
             _vertices[vertex] -= Height(_vertices[vertex]) * _plane.Z;
+
+        void Take(int vertex)
+        {
+            if (IsInPlane(vertex) && !rim.Contains(vertex))
+                touching.Add(vertex);
+        }
     }
 
     /// <summary>What is left of a tip whose outline has become two sides, there and back: two triangles on one place.</summary>
