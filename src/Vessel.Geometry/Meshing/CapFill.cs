@@ -21,13 +21,16 @@ internal static class CapFill
         try
         {
             var coarse = ByStretches(points, sides, 1.5 * least);
-            return NeedleFlips.Widen(coarse, points, least) < needles ? coarse : plain;
+            // The fan of a stretch that bends towards its corner by more than that is away would fold over.
+            return NeedleFlips.Widen(coarse, points, least) < needles && coarse.TrueForAll(IsUpright) ? coarse : plain;
         }
         catch (InvalidOperationException)
         {
             // The chord of a stretch met another outline.
             return plain;
         }
+
+        bool IsUpright(Triangle t) => (points[t.B] - points[t.A]).Cross(points[t.C] - points[t.A]) > 0;
     }
 
     private static List<Triangle> ByStretches(IReadOnlyList<Point2> points, IReadOnlyList<(int From, int To)> sides, double play)
