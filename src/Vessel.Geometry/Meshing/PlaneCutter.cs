@@ -308,7 +308,8 @@ internal sealed class PlaneCutter
                 _kept.Add(new(first + sides, b + sides, a + sides));
         }
 
-        return [.. Enumerable.Range(0, sides).Select(i => (first + i, first + ((i + 1) % sides)))];
+        // As the walls run along them: the cap lies on their left.
+        return [.. Enumerable.Range(0, sides).Select(i => (first + ((i + 1) % sides), first + i))];
     }
 
     private ImmutableArray<ImmutableArray<Point2>> Outlines(HashSet<(int From, int To)> sides)

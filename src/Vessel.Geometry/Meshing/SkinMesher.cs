@@ -146,7 +146,10 @@ internal sealed class SkinMesher
 
         if (_skin.On is PlaneSurface)
         {
-            AddFacets(triangulation, triangulation.Inside());
+            var inside = triangulation.Inside();
+            SkinNeedles.Widen(
+                triangulation, corner => _mesh.Vertex(VertexOf(corner)), _ => _skin.On.Normal(default), inside, SkinNeedles.LeastInPlane);
+            AddFacets(triangulation, inside);
             return;
         }
 
@@ -167,7 +170,7 @@ internal sealed class SkinMesher
             _nodes.Add((point.Chart, _mesh.AddVertex(point.At)));
         SkinPoint At(int corner) => refinement.Points[corner - Triangulation.FirstPoint];
         SkinNeedles.Widen(
-            triangulation, corner => At(corner).At, corner => _skin.On.Normal(At(corner).Chart), refinement.Inside);
+            triangulation, corner => At(corner).At, corner => _skin.On.Normal(At(corner).Chart), refinement.Inside, SkinNeedles.Least);
         AddFacets(triangulation, refinement.Inside);
     }
 

@@ -8,21 +8,25 @@ namespace Vessel.Geometry;
 internal static class SkinNeedles
 {
     /// <summary>Several times what a facet must have, so that a fan of needles can be taken from its wider end, mm.</summary>
-    private const double LeastAltitude = 0.005;
+    public const double Least = 0.005;
+
+    /// <summary>In a plane no turned side leaves the surface, so that prints at a small scale are served too, mm.</summary>
+    public const double LeastInPlane = 0.02;
 
     private const int MostPasses = 8;
 
     /// <param name="at">In space, of a corner of the triangulation.</param>
     /// <param name="normal">Of the surface at a corner, on the side from which the triangulation turns to the left.</param>
+    /// <param name="least">Altitude below which a facet is a needle, mm.</param>
     public static void Widen(
-        Triangulation triangulation, Func<int, Vector3> at, Func<int, Vector3> normal, IReadOnlyList<bool> inside)
+        Triangulation triangulation, Func<int, Vector3> at, Func<int, Vector3> normal, IReadOnlyList<bool> inside, double least)
     {
         var turned = true;
         for (var pass = 0; pass < MostPasses && turned; pass++)
         {
             turned = false;
             for (var t = 0; t < triangulation.TriangleCount; t++)
-                turned |= inside[t] && Altitude(Corner(t, 0), Corner(t, 1), Corner(t, 2)) < LeastAltitude && Turn(t);
+                turned |= inside[t] && Altitude(Corner(t, 0), Corner(t, 1), Corner(t, 2)) < least && Turn(t);
         }
 
         bool Turn(int t)

@@ -56,9 +56,9 @@ internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide
     /// </summary>
     public double DistanceTo(Footmark other)
     {
-        var apart = Around.DistanceTo(other.Around);
-        if (apart <= 0 && (Print.Covers(other.Place.Points[0]) || other.Print.Covers(Place.Points[0])))
+        if (Print.Covers(other.Place.Points[0]) || other.Print.Covers(Place.Points[0]))
             return 0;
+        var apart = Around.DistanceTo(other.Around);
         // A coarse polygon stays within a hundredth of its size of the curve.
         return apart > Obstacle.Least + (0.01 * (Around.Radius + other.Around.Radius))
             ? apart

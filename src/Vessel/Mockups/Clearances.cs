@@ -126,10 +126,8 @@ internal static class Clearances
 
     private static IEnumerable<Obstacle> Apart(Attached a, Attached b)
     {
-        // Most pairs are far from each other.
-        if (a.Around.DistanceTo(b.Around) > Obstacle.Least)
-            return [];
-        var air = a.DistanceInAir(b);
+        // Most pairs are far from each other; yet on a steep cone a footprint may lie all round one that is far below it.
+        var air = a.Around.DistanceTo(b.Around) > Obstacle.Least ? double.PositiveInfinity : a.DistanceInAir(b);
         return FootprintsApart(a, b).Concat(air >= Obstacle.Least
             ? []
             : [new Obstacle([a.Id, b.Id], air == 0 ? $"{a.What} and {b.What} run into each other" : $"{a.What} and {b.What} come close in the air", air, b.Path)]);

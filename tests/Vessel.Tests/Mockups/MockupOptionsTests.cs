@@ -44,6 +44,22 @@ public sealed class MockupOptionsTests
         Assert.InRange(solid.Mesh.Volume, 0.99 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)), 1.1 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)));
     }
 
+    /// <summary>On a steep cone the rim of a wide hole lies far above the port that it goes round.</summary>
+    [Theory]
+    [InlineData(6)]
+    [InlineData(36)]
+    [InlineData(60)]
+    public void A_drain_hole_round_the_port_of_a_cone_is_refused(double diameter)
+    {
+        var vessel = Designs.Vessel(Designs.Shell(), Designs.OnHead("sump", PortHost.Bottom, 12, 1.5, 0) with { Length = 12 }) with
+        {
+            Bottom = new ConeHead("bottom", Designs.Stainless, 2, 15 * Math.PI / 180, 0, 0),
+            Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", diameter, 0, 0)] },
+        };
+
+        Assert.Contains(Compiler.Assess(Assembly.Of(vessel)), finding => finding.Code == FindingCodes.NoMockup);
+    }
+
     /// <summary>The port at a cone's pole closes its tip, which is not there: a blind bore ends above the cone, and nothing stands out.</summary>
     [Theory]
     [InlineData(15)]

@@ -150,6 +150,19 @@ public sealed class MockupPiecesTests
         }
     }
 
+    /// <summary>Narrow pegs are so finely rounded that their circles count as gently bent outlines.</summary>
+    [Theory]
+    [InlineData(3.3)]
+    [InlineData(3.4)]
+    [InlineData(4)]
+    public void Narrow_pegs_are_joined_to_their_faces(double wall)
+    {
+        var printed = Mockup.Printed(Plan(MockupDesign.Usual with { Bed = new(250, 250, 120), Wall = wall }));
+
+        Assert.True(printed.Pieces.Sum(piece => piece.Pegs) > 0);
+        Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));
+    }
+
     [Theory]
     [InlineData(30, true)]
     [InlineData(100, false)]
