@@ -56,6 +56,35 @@ public static class ArcFit
         return new(WithoutSlivers(vertices), deviation);
     }
 
+    /// <summary>The same of one curve, which may be open.</summary>
+    /// <param name="curve">Longer than 0.01 mm.</param>
+    /// <param name="tolerance">Greatest distance allowed, mm.</param>
+    /// <exception cref="ArgumentException">The curve is not finite.</exception>
+    public static FittedPath Fit(Curve2 curve, double tolerance)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tolerance);
+        if ((curve.End - curve.Start).Length < Distinct)
+        {
+            var loop = Fit(new Loop2([curve]), tolerance);
+            return new(loop.Vertices, true, loop.Deviation);
+        }
+
+        var stretches = curve is GraphCurve2 ? Stretches(curve).ToList() : [];
+        var chains = stretches.Select((here, i) => ArcChain.Fewest(here, tolerance, new(
+            i > 0 && Turn(stretches[i - 1], here) < PlainCorner,
+            i < stretches.Count - 1 && Turn(here, stretches[i + 1]) < PlainCorner,
+            false))).ToList();
+        return new(
+            [
+                .. curve is Arc2 arc ? Keep(arc) : [],
+                .. curve is Line2 ? new[] { new Bulge(curve.Start, 0) } : [],
+                .. chains.SelectMany(chain => chain.Spans).Select(span => new Bulge(span.From, span.Bulge)),
+                new(curve.End, 0),
+            ],
+            false,
+            chains.Select(chain => chain.Deviation).DefaultIfEmpty().Max());
+    }
+
     private static IEnumerable<Bulge> Keep(Arc2 arc)
     {
         var count = Math.Abs(arc.Sweep) > Math.PI ? 2 : 1;

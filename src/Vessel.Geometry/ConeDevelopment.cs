@@ -40,6 +40,14 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
         return OnRay(Share * (Turns.From(place.U, from) - from - Math.PI), place.V);
     }
 
+    /// <summary>How a place on the flat moves as one on the cone does by a rate of (angle, distance from the tip).</summary>
+    public Point2 FlatSlope(Point2 place, Point2 rate)
+    {
+        var ray = (1 / place.V) * Flatten(place);
+        // Greater angles lie clockwise of a ray, on either way up.
+        return (rate.V * ray) - (Share * rate.U * place.V * ray.Turned);
+    }
+
     public override Point2 Raise(Point2 flat)
     {
         var at = Sense * flat;

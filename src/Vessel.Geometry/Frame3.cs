@@ -20,20 +20,14 @@ public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vecto
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3 Turn(Vector3 local) => (local.X * X) + (local.Y * Y) + (local.Z * Z);
 
+    /// <summary>The inverse of <see cref="Turn"/>.</summary>
+    public Vector3 TurnBack(Vector3 outer) => new(outer.Dot(X), outer.Dot(Y), outer.Dot(Z));
+
     /// <summary>The inverse of <see cref="ToOuter"/>.</summary>
-    public Vector3 ToLocal(Vector3 outer)
-    {
-        var d = outer - Origin;
-        return new(d.Dot(X), d.Dot(Y), d.Dot(Z));
-    }
+    public Vector3 ToLocal(Vector3 outer) => TurnBack(outer - Origin);
 
     /// <summary>The inverse of <see cref="Place"/>.</summary>
-    public Frame3 ToLocal(Frame3 outer)
-    {
-        var (x, y, z) = (X, Y, Z);
-        Vector3 Turned(Vector3 v) => new(v.Dot(x), v.Dot(y), v.Dot(z));
-        return new(ToLocal(outer.Origin), Turned(outer.X), Turned(outer.Y), Turned(outer.Z));
-    }
+    public Frame3 ToLocal(Frame3 outer) => new(ToLocal(outer.Origin), TurnBack(outer.X), TurnBack(outer.Y), TurnBack(outer.Z));
 
     /// <summary>The same turned about its own Z, counter-clockwise; radians.</summary>
     public Frame3 TurnedAboutZ(double angle)

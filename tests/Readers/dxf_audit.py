@@ -167,7 +167,7 @@ def check_figures(loops, flat, where, checks):
     outer = max(loop.area for loop in loops)
     area = 2 * outer - sum(loop.area for loop in loops)
     # A strip along the whole cut, as wide as the curve may lie off.
-    checks.near(area, flat["area_mm2"], flat["cut_length_mm"] * (fit["tolerance_mm"] + WRITTEN_TO), where, "area")
+    checks.near(area, flat["area_mm2"] + flat["development"].get("lap_area_mm2", 0), flat["cut_length_mm"] * (fit["tolerance_mm"] + WRITTEN_TO), where, "area")
     length = sum(loop.length for loop in loops)
     checks.near(length, flat["cut_length_mm"], length_tolerance(loops, fit["tolerance_mm"] + WRITTEN_TO), where, "cut length")
     drawn = sum(loop.entities for loop in loops)
@@ -179,7 +179,7 @@ def check_figures(loops, flat, where, checks):
         girth = 2 * math.pi * development["radius_mm"]
         if kind == "rolled":
             girth = girth / development["sheets"] - development["gap_mm"] + 2 * development.get("trim_mm", 0)
-        checks.near(x1 - x0, girth, side, where, "width against its share of the girth, less the gap")
+        checks.near(x1 - x0, girth + development.get("lap_mm", 0), side, where, "width against its share of the girth, less the gap")
 
 
 def extents(loops):

@@ -15,19 +15,18 @@ internal static class DesignBuilder
         var shell = Shell(file.Child("shell") ?? Section.Absent("shell"), workshop);
         var top = HeadBuilder.Build(file.Child("top") ?? Section.Absent("top"), shell, PortHost.Top);
         var bottom = HeadBuilder.Build(file.Child("bottom") ?? Section.Absent("bottom"), shell, PortHost.Bottom);
-        var ports = file.Items("ports").Where(p => p.Has("in")).Select(p => Port(p, shell, top, bottom)).ToImmutableArray();
-        return new VesselDesign(
+        var sections = file.Items("ports").Where(p => p.Has("in")).ToImmutableArray();
+        var design = new VesselDesign(
             file.Text("vessel") ?? "",
             file.Text("revision") ?? "",
             units,
             shell,
             top,
             bottom,
-            ports,
+            [.. sections.Select(Port)],
             FlowBuilder.Build(file.Child("flow") ?? Section.Absent("flow"), file.Child("engine")),
             places)
         {
-            Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports),
             Brackets = BracketBuilder.Build(file, workshop),
             Straps = StrapBuilder.Build(file, workshop),
             Shop = workshop,
@@ -46,6 +45,8 @@ internal static class DesignBuilder
             LeakTest = DutyBuilder.LeakTest(file.Child("leak_test") ?? Section.Absent("leak_test")),
             DrainBack = DutyBuilder.DrainBack(file.Child("drain_back") ?? Section.Absent("drain_back")),
         };
+        var ports = design.Ports.Zip(sections, (port, section) => Reaching(design, port, section)).ToImmutableArray();
+        return design with { Ports = ports, Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports) };
     }
 
     private static ShellDesign Shell(Section section, Shop workshop)
@@ -99,7 +100,8 @@ internal static class DesignBuilder
         };
     }
 
-    private static PortDesign Port(Section section, ShellDesign shell, HeadDesign top, HeadDesign bottom)
+    /// <summary>As the file gives it: without a length inside that is not given, a bung with its whole length.</summary>
+    private static PortDesign Port(Section section)
     {
         var host = section.Text("in") switch
         {
@@ -109,13 +111,12 @@ internal static class DesignBuilder
         };
         var place = Place(section.Child("at") ?? Section.Absent(section.Path), host);
         var joint = section.Text("joint") == "set_in" ? PortJoint.SetIn : PortJoint.SetOn;
-        var inside = joint == PortJoint.SetIn ? section.Number("inside_length") : 0;
         var tube = section.Child("tube");
         var bung = section.Child("bung");
         var round = bung ?? tube ?? Section.Absent(section.Path);
         // While the joint is at fault nothing can be said about the hole.
         var outside = section.Has("joint") ? round.Number("outside_diameter") : double.NaN;
-        var port = new PortDesign(
+        return new PortDesign(
             section.Path,
             section.Text("name") ?? "",
             host,
@@ -124,7 +125,7 @@ internal static class DesignBuilder
             outside,
             bung is null ? outside - (2 * round.Number("wall")) : bung.Thread("thread")?.TapDrill ?? double.NaN,
             (bung ?? section).Number("length"),
-            inside,
+            joint == PortJoint.SetIn ? section.NumberOr("inside_length", 0) : 0,
             joint == PortJoint.SetIn ? section.Number("clearance") : 0,
             joint,
             section.Text("cut") switch
@@ -140,9 +141,17 @@ internal static class DesignBuilder
             Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
             Windows = WindowsBuilder.Build(section),
         };
+    }
+
+    /// <summary>With what hangs on its host: how far a set-in one reaches in, and what is left of a bung outside.</summary>
+    private static PortDesign Reaching(VesselDesign design, PortDesign port, Section section)
+    {
+        if (port.Joint == PortJoint.SetOn)
+            return port;
+        var reaching = port.IsFlush || section.Given.Contains("inside_length") ? port : port with { InsideLength = FreeLength.ToComeThrough(design, port) };
         // A bung's own length is that of the whole.
-        return bung is null || joint == PortJoint.SetOn ? port
-            : port with { Length = port.Length - inside - Through(port, shell, host == PortHost.Top ? top : bottom) };
+        return section.Child("bung") is null ? reaching
+            : reaching with { Length = reaching.Length - reaching.InsideLength - Through(reaching, design.Shell, design.Head(port.Host == PortHost.Shell ? PortHost.Bottom : port.Host)) };
     }
 
     private static ElbowDesign Elbow(Section section) => new(

@@ -62,6 +62,8 @@ public static class FaultCodes
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
     public const string FlushEndInside = "flush-end-inside";
+    public const string EndOutsideHost = "end-outside-host";
+    public const string HoleSawNotMade = "hole-saw-not-made";
     public const string ElbowTooSharp = "elbow-too-sharp";
     public const string ElbowClosesUp = "elbow-closes-up";
     public const string DipstickDoesNotBend = "dipstick-does-not-bend";
@@ -209,9 +211,12 @@ public static class FaultCodes
         new(nameof(PortTooShort), PortTooShort, "A port's free end does not clear the outside of its host.",
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
-            "Make its inside length smaller."),
+            "Make its inside length smaller, or use inner_end: flush."),
         new(nameof(FlushEndInside), FlushEndInside, "An inner end is to be flush and to reach in at once.",
             "Delete inside_length, or use inner_end: square."),
+        new(nameof(EndOutsideHost), EndOutsideHost, "The square inner end of a set-in port stays outside its host for part of the way round, so that its hole is open.",
+            "Give a longer inside_length or none, or use inner_end: flush."),
+        new(nameof(HoleSawNotMade), HoleSawNotMade, "No hole saw is made of the shell's diameter.", "Use cut: ground or cut: square."),
         new(nameof(ElbowTooSharp), ElbowTooSharp, "An elbow turns too far at one mitre.", "Use more pieces, or a smaller angle."),
         new(nameof(ElbowClosesUp), ElbowClosesUp, "The pieces of an elbow leave each other no room on the inside of the bend.",
             "Use a larger radius, a longer end, or fewer pieces."),

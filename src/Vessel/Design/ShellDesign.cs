@@ -38,9 +38,6 @@ public sealed record ShellDesign(
     /// <summary>What is done about holes over a quarter of the diameter in the flat of a rolled shell.</summary>
     public LargeHoles LargeHoles { get; init; }
 
-    /// <summary>What a blank is shorter than its share of the girth, mm: the root gap, less what the seam draws in.</summary>
-    public double BlankGap => RootGap - Rolls.SeamShrinkage;
-
     /// <summary>Outside, at the upper edge of a frustum, mm; null for a shell that is none.</summary>
     public double? TopDiameter { get; init; }
 
@@ -107,6 +104,11 @@ public sealed record ShellDesign(
         : end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
 
     public double OuterAt(double height) => IsPlain ? OuterRadius : CourseAt(height).OuterAt(height);
+
+    /// <summary>Where an axis meets the outside that runs beside the vessel's own, radians.</summary>
+    /// <param name="angle">Of the line from the vessel's axis to which it is parallel, seen from above.</param>
+    /// <param name="offset">From that line, towards increasing angle, mm.</param>
+    public double ClockAt(double height, double angle, double offset) => angle + Math.Asin(offset / OuterAt(height));
 
     /// <summary>Of the narrower one where two courses meet.</summary>
     public double InnerAt(double height) => IsPlain ? InnerRadius : LeastInner(height, height);

@@ -118,7 +118,7 @@ public sealed record PortPlace(double Height, double Angle, double Offset, doubl
 /// <summary>A tube, or a bung with a thread, on a shell or head.</summary>
 /// <param name="Length">Along the axis from where it meets the host's outside to the free end, or to where its elbow begins.</param>
 /// <param name="InsideLength">Set-in: along the axis from where it meets the host's inside to the inner end.</param>
-/// <param name="Clearance">Set-in: between tube and hole, normal to the curve.</param>
+/// <param name="Clearance">Set-in: least between tube and hole, square to the tube.</param>
 /// <param name="OutsideDiameter">Of the tube or bung.</param>
 /// <param name="Bore">Inside diameter: of the tube, or of the bung's thread (its tap drill).</param>
 /// <param name="Thread">A bung's thread; null for a tube.</param>

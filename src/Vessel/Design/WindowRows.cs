@@ -9,7 +9,7 @@ internal static class WindowRows
 {
     /// <summary>
     /// Where a straight line up the tube has most metal on either side, in [0, 2 pi): half-way between the windows of one row;
-    /// the back where there are none.
+    /// the back where there are none. Where windows cover every line, the one that cuts into them least; see <see cref="Lap"/>.
     /// </summary>
     /// <param name="radius">Of the tube's outside, mm.</param>
     public static double FreeAngle(ImmutableArray<WindowsDesign> rows, double radius)
@@ -19,13 +19,7 @@ internal static class WindowRows
         var best = Turns.From(rows[0].Angle + (Math.PI / rows[0].Count), 0);
         if (rows.Length == 1 || !double.IsFinite(best))
             return best;
-        var sides = (
-            from row in rows
-            let half = row.Width / 2 / radius
-            from i in Enumerable.Range(0, row.Count)
-            let start = Turns.From(row.Angle + (Turns.Full * i / row.Count) - half, 0)
-            orderby start
-            select (From: start, To: start + (2 * half))).ToList();
+        var sides = Sides(rows, radius);
         var (free, reached) = (0.0, sides.Max(side => side.To) - Turns.Full);
         foreach (var (from, to) in sides)
         {
@@ -34,8 +28,29 @@ internal static class WindowRows
             reached = Math.Max(reached, to);
         }
 
-        return Turns.From(best, 0);
+        return free > 0 ? Turns.From(best, 0) : sides.Select(side => side.From).MinBy(start => Past(sides, start));
     }
+
+    /// <summary>How much further than once round a wrap from a line on must go to hold every window whole, with a wall of metal beside it; radians.</summary>
+    /// <param name="radius">Of the tube's outside, mm.</param>
+    /// <param name="start">The line.</param>
+    public static double Lap(ImmutableArray<WindowsDesign> rows, double radius, double wall, double start) =>
+        Past(Sides(rows, radius), start) is > Ring.Hair and var past ? past + (wall / radius) : 0;
+
+    /// <summary>By how much windows that a line cuts reach beyond it, radians.</summary>
+    private static double Past(List<(double From, double To)> sides, double start) =>
+        sides.Select(side => Turns.From(side.From, start) + side.To - side.From - start - Turns.Full).Append(0).Max();
+
+    /// <summary>Of all windows round the tube, in their order.</summary>
+    private static List<(double From, double To)> Sides(ImmutableArray<WindowsDesign> rows, double radius) =>
+    [
+        .. from row in rows
+           let half = row.Width / 2 / radius
+           from i in Enumerable.Range(0, row.Count)
+           let start = Turns.From(row.Angle + (Turns.Full * i / row.Count) - half, 0)
+           orderby start
+           select (start, start + (2 * half)),
+    ];
 
     /// <summary>
     /// Where the wrap of a tube begins that has a side of its own to begin on, at 0: there unless a window is in the way; else between two

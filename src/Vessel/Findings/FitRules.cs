@@ -51,6 +51,20 @@ internal static class FitRules
     private static Finding? GivenGap(Assembly assembly, WeldFigures weld)
     {
         var (joint, butt) = (weld.Joint, weld.Joint.Kind == JointKind.Butt);
+        if (OfCone(assembly.Design, weld) is { } lid)
+        {
+            var slope = weld.GapNormal - lid.Clearance;
+            return TooWide(
+                assembly,
+                RootGap.WallOf(joint, assembly.Design),
+                weld,
+                [.. joint.Between.Distinct()],
+                (aim, most) => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; aim for {aim} mm, no more than {most} mm. "
+                    + $"The cone alone leaves {NoteText.Length(slope)} mm of it beside the plate's square edge: chamfer that edge to the cone's slope, "
+                    + "use a thinner plate, or set it on the shell's end (seat: overlay).",
+                assembly.Design.PlaceOf($"{lid.Path}.thickness"));
+        }
+
         var (key, section) = butt ? ("root_gap", joint.Path[..Math.Max(0, joint.Path.LastIndexOf('.'))]) : ("clearance", joint.Path);
         return TooWide(
             assembly,
@@ -60,6 +74,11 @@ internal static class FitRules
             (aim, most) => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; aim for {aim} mm, no more than {most} mm: give a smaller {key}.",
             assembly.Design.PlaceOf($"{section}.{key}"));
     }
+
+    /// <summary>The inset plate of a conical end, where its clearance is no more than a lesser part of the gap.</summary>
+    private static FlatHead? OfCone(VesselDesign design, WeldFigures weld) => new[] { PortHost.Top, PortHost.Bottom }
+        .Where(end => design.Shell.CourseOf(end).IsCone).Select(design.Head).OfType<FlatHead>()
+        .FirstOrDefault(lid => lid.Seat == Seat.Inset && lid.Path == weld.Joint.Path && weld.GapNormal > 2 * lid.Clearance);
 
     private static Finding? Gap(Assembly assembly, PortSite site, WeldFigures weld) => site.Port is { Joint: PortJoint.SetIn } ? null
         : TooWide(

@@ -12,7 +12,8 @@ internal static class RootGap
         ?? design.Brackets.FirstOrDefault(bracket => joint.Path.StartsWith(bracket.Path + ".", StringComparison.Ordinal))?.Thickness
         ?? joint.Wall;
 
-    public static double Aim(double wall, WeldingShop shop) => shop.GapAim * wall;
+    /// <summary>No more than the most that may be, which on thick wall is the shop's own limit.</summary>
+    public static double Aim(double wall, WeldingShop shop) => Math.Min(shop.GapAim * wall, Most(wall, shop));
 
     public static double Most(double wall, WeldingShop shop) => Math.Min(shop.GapMost * wall, shop.GapLimit);
 }

@@ -45,7 +45,10 @@ internal static class CapParts
             [.. cap.Windows.Select(row => new WindowRow(row, Sill(row, cap)))],
             Frame3.At(new(0, 0, site.Skirt.Start)),
             $"{CapDesign.SkirtOf(cap.Name)} {welds[WeldNumbers.Rim(cap.Path)]}",
-            cap.Path).ToPart();
+            cap.Path)
+        {
+            Rolls = vessel.Shop.Rolls,
+        }.ToPart();
     }
 
     /// <summary>Height of a row's lower edge above the skirt's lower end: <c>up</c> counts from the plate, which lies below or above.</summary>

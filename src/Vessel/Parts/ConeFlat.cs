@@ -12,6 +12,7 @@ internal static class ConeFlat
     /// <summary>Between a mark and an edge, mm.</summary>
     private const double Margin = 2;
 
+    /// <summary>Of what is drilled, to see how far it reaches; names keep a margin of their own.</summary>
     private const int OutlinePieces = 36;
 
     /// <summary>Of a title, from the line opposite the seam, in half turns.</summary>
@@ -73,13 +74,23 @@ internal static class ConeFlat
     /// <summary>Scribed, since it is drilled after rolling: where the outside of the sheet is met.</summary>
     private static IEnumerable<Mark> Outline(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
     {
-        Point2 At(double phi) => development.Flatten(
-            cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, phi)))));
-        for (var i = 0; i < OutlinePieces; i++)
-            yield return new LineMark(At(Turns.Full * i / OutlinePieces), At(Turns.Full * (i + 1) / OutlinePieces));
+        var (face, radius) = (site.Outside, site.OpeningRadius);
+        Point2 At(double phi) => development.Flatten(Drilled(cone, site, phi));
+        Point2 Slope(double phi)
+        {
+            var place = Drilled(cone, site, phi);
+            var way = cone.PlaceSlope(cone.Frame.ToLocal(site.Frame.ToOuter(face.At(radius, phi))), cone.Frame.TurnBack(site.Frame.Turn(face.PathSlope(radius, phi))));
+            return development.FlatSlope(place, way);
+        }
+
+        yield return new CurveMark(new GraphCurve2(At, Slope, Interval.Turn, face.Breaks(radius)));
         if (NamePlace(cone, development, site, welds) is { } place)
             yield return Text(development, NameOf(site, welds), place, LetterHeight);
     }
+
+    /// <summary>Where the drill's line at an angle round it meets the outside: (angle, distance from the tip).</summary>
+    private static Point2 Drilled(ConeShape cone, PortSite site, double phi) =>
+        cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, phi))));
 
     private static string NameOf(PortSite site, WeldNumbers welds) => $"{site.Port.Name} {welds[site.Port.Path]}";
 
@@ -92,7 +103,7 @@ internal static class ConeFlat
             return place;
         // An oblique hole is longer than it is wide.
         var reach = Enumerable.Range(0, OutlinePieces)
-            .Max(i => Math.Abs(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, Turns.Full * i / OutlinePieces)))).V - place.V));
+            .Max(i => Math.Abs(Drilled(cone, site, Turns.Full * i / OutlinePieces).V - place.V));
         return new[] { 1, -1 }.Select(way => (Point2?)(place + new Point2(0, way * (reach + LetterHeight)))).FirstOrDefault(at => IsFree(at!.Value));
 
         bool IsFree(Point2 at)

@@ -13,7 +13,8 @@ internal static class ConePart
     public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
     {
         var whole = ConeShape.Of(end, head, vessel);
-        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece, sites, welds));
+        ImmutableArray<string> edges = [.. ShellWords.Rolling(whole.Rolls, whole.Development.Trim)];
+        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece with { EdgeNotes = edges }, sites, welds));
     }
 
     /// <summary>The sheets of a conical course of the shell. All its ports are drilled.</summary>

@@ -10,8 +10,8 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
     private const double MostTurn = 0.95 * Math.PI;
 
-    /// <summary>Added to a sheet along either side, mm.</summary>
-    public double Trim { get; private init; }
+    /// <summary>That the sheet is rolled on.</summary>
+    public RollsShop Rolls { get; private init; } = RollsShop.Unknown;
 
     /// <summary>Lies half-way between the faces and keeps its lengths.</summary>
     public LinePiece Middle => Outer.Offset(-Head.Wall / 2);
@@ -28,8 +28,8 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
             // A top's own frame looks at the vessel from below: angles there run the other way.
             var seam = Head.Segments > 1 ? -Head.Pitch / 2 : IsTop ? -Head.SeamAngle : Head.SeamAngle;
             // Of a flat cone the two strips would meet.
-            var trim = (Math.PI / Head.Segments * sin) + Math.Asin(Math.Min(1, Trim / lengths.Start)) < MostTurn ? Trim : 0;
-            return new(Head.HalfAngle, seam, Head.RootGap, lengths, IsTop) { Segments = Head.Segments, Trim = trim };
+            var trim = (Math.PI / Head.Segments * sin) + Math.Asin(Math.Min(1, Rolls.Trim / lengths.Start)) < MostTurn ? Rolls.Trim : 0;
+            return new(Head.HalfAngle, seam, Rolls.BlankGap(Head.RootGap), lengths, IsTop) { Segments = Head.Segments, Trim = trim };
         }
     }
 
@@ -49,7 +49,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
             ? (outer.U - port.BoreRadius) / sin
             : (inner.U - port.OuterRadius - port.Clearance) / sin;
         var down = length * new Point2(sin, cos);
-        return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner));
+        return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner)) { Rolls = vessel.Shop.Rolls };
     }
 
     /// <summary>
@@ -74,7 +74,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         LinePiece Own(double narrow, double wide) => new(new(narrow, 0), new(wide, course.Height));
         var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
         return new(
-            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap - course.Shell.Rolls.SeamShrinkage)
+            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap)
             {
                 Segments = course.Seams.Count,
             },
@@ -82,7 +82,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
             Own(least, most),
             Own(least - course.Across, most - course.Across))
         {
-            Trim = course.Shell.Rolls.Trim,
+            Rolls = course.Shell.Rolls,
         };
     }
 
@@ -108,5 +108,16 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     {
         var along = Middle.Project(new(double.Hypot(at.X, at.Y), at.Z)).Along;
         return new(Math.Atan2(at.Y, at.X), along + (Middle.A.U / Math.Sin(Head.HalfAngle)));
+    }
+
+    /// <summary>How <see cref="PlaceOf"/> changes as a place moves.</summary>
+    /// <param name="way">In the head's own frame.</param>
+    public Point2 PlaceSlope(Vector3 at, Vector3 way)
+    {
+        var ring = double.Hypot(at.X, at.Y);
+        var outward = ((at.X * way.X) + (at.Y * way.Y)) / ring;
+        return new(
+            ((at.X * way.Y) - (at.Y * way.X)) / (ring * ring),
+            (outward * Math.Sin(Head.HalfAngle)) + (way.Z * Math.Cos(Head.HalfAngle)));
     }
 }

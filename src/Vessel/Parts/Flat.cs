@@ -32,12 +32,19 @@ public sealed record Flat(
     ImmutableArray<BendLine> Bends,
     ImmutableArray<string> Notes,
     Development From,
-    string Governing);
+    string Governing)
+{
+    /// <summary>Of a wrap that laps over itself: what of its area is drawn twice, mm2.</summary>
+    public double LapArea { get; init; }
+}
 
-/// <summary>Something scribed. A closed set: <see cref="LineMark"/>, <see cref="TextMark"/>.</summary>
+/// <summary>Something scribed. A closed set: <see cref="LineMark"/>, <see cref="CurveMark"/>, <see cref="TextMark"/>.</summary>
 public abstract record Mark;
 
 public sealed record LineMark(Point2 A, Point2 B) : Mark;
+
+/// <summary>A line that is not straight, exact: who draws it keeps to a tolerance of his own.</summary>
+public sealed record CurveMark(Curve2 Curve) : Mark;
 
 /// <param name="Text">Engraved in single-stroke letters.</param>
 /// <param name="Center">Middle of the line of text.</param>

@@ -48,6 +48,8 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
 
     public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));
 
+    public void AddCurve(Curve2 curve) => _marks.Add(new CurveMark(curve));
+
     /// <summary>A cross on a tool's centre; it falls into the waste of a hole.</summary>
     public void AddCross(Point2 at)
     {

@@ -23,9 +23,6 @@ internal sealed record WallLayer(double Radius, Func<PortSite, Footprint> Under,
 /// </remarks>
 internal sealed class NotchedEdge
 {
-    /// <summary>Of an outline that is scribed.</summary>
-    private const int Samples = 144;
-
     /// <summary>Layers that a notch's volume is summed over, by Gauss: what it takes of each is smooth from layer to layer.</summary>
     private const int Layers = 8;
 
@@ -120,10 +117,14 @@ internal sealed class NotchedEdge
     }
 
     /// <summary>What a notch takes of the outer face's outline: angles round the vessel and heights, from edge to edge.</summary>
-    public ImmutableArray<Point2> Outline(PortSite port)
+    public GraphCurve2 Outline(PortSite port)
     {
         var notch = LayerAt(0).Notches[_ports.IndexOf(port)];
-        return [.. Enumerable.Range(0, Samples + 1).Select(i => new Point2(notch.AngleAt((double)i / Samples), notch.At((double)i / Samples).Z))];
+        return new(
+            along => new(notch.AngleAt(along), notch.At(along).Z),
+            along => new(notch.AngleSlope(along), notch.Slope(along).Z),
+            new(0, 1),
+            notch.Breaks);
     }
 
     private static ImmutableArray<PortSite> Over(PortHost end, ImmutableArray<PortSite> sites) => [.. sites.Where(site => site.Over == end)];
@@ -196,11 +197,14 @@ internal sealed class NotchedEdge
             return Middle + Turns.Signed(Math.Atan2(at.Y, at.X) - Middle);
         }
 
+        /// <summary>d At / d along.</summary>
+        public Vector3 Slope(double along) => (To - From) * Port.Frame.Turn(Face.PathSlope(Port.OpeningRadius, Phi(along)));
+
         /// <summary>d AngleAt / d along.</summary>
         public double AngleSlope(double along)
         {
-            var (at, slope) = (At(along), Port.Frame.Turn(Face.PathSlope(Port.OpeningRadius, Phi(along))));
-            return (To - From) * ((at.X * slope.Y) - (at.Y * slope.X)) / ((at.X * at.X) + (at.Y * at.Y));
+            var (at, slope) = (At(along), Slope(along));
+            return ((at.X * slope.Y) - (at.Y * slope.X)) / ((at.X * at.X) + (at.Y * at.Y));
         }
 
         private double Phi(double along) => From + (along * (To - From));

@@ -9,8 +9,6 @@ internal static class ShellFlat
 {
     private const double LetterHeight = 5;
 
-    private const int ScribedPieces = 72;
-
     /// <summary>Starts are tried every 5 degrees, so that the line is easy to find on the tube.</summary>
     private const int StartSteps = 72;
 
@@ -50,7 +48,7 @@ internal static class ShellFlat
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
             [.. holes.Where((_, i) => !left[i]), .. slotted, .. hanging]);
         var notches = ends.SelectMany(end => end.Ports.Select(site => (site, Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
-        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Loop2.Polygon([.. notch.Outline]))]);
+        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Closed(notch.Outline))]);
         if (development is RolledDevelopment { Trim: > 0 and var trim })
         {
             marks.AddVertical(trim, "trim", LetterHeight);
@@ -71,21 +69,22 @@ internal static class ShellFlat
             var port = openings[i].Site.Port;
             marks.AddCross(development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)));
             marks.AddName($"{port.Name} {words.Welds[port.Path]}", holes[i], LetterHeight);
-            if (left[i] && !onTabs)
-                Scribe(marks, holes[i]);
+            if (!left[i] || onTabs)
+                continue;
+            foreach (var edge in holes[i].Edges)
+                marks.AddCurve(edge);
         }
 
         foreach (var (site, outline) in notches)
         {
             marks.AddCross(development.Flatten(ShellOpening.AxisPlace(site, words.Course.Start)));
-            marks.AddName($"{site.Port.Name} {words.Welds[site.Port.Path]}", Loop2.Polygon([.. outline]), LetterHeight);
-            foreach (var (from, to) in outline.Zip(outline.Skip(1)))
-                marks.AddLine(from, to);
+            marks.AddName($"{site.Port.Name} {words.Welds[site.Port.Path]}", Closed(outline), LetterHeight);
+            marks.AddCurve(outline);
         }
 
         marks.AddTitle(words.Title, LetterHeight);
         AddArrows(marks, shell, rolled);
-        return new(
+        var flat = new Flat(
             rolled ? FlatKind.Sheet : FlatKind.Wrap,
             cut,
             marks.ToImmutable(),
@@ -96,24 +95,23 @@ internal static class ShellFlat
             ],
             development,
             rolled ? "mean diameter" : "outside diameter");
+        return development is WrappedDevelopment { Lap: var lap } ? Wraps.Lapping(flat, lap * shell.Height) : flat;
     }
 
     /// <summary>From edge to edge, in one piece where it runs over the flat's own edge.</summary>
-    private static ImmutableArray<Point2> Notch(NotchedEdge end, PortSite site, double lift, Development development, double radius)
+    private static GraphCurve2 Notch(NotchedEdge end, PortSite site, double lift, Development development, double radius)
     {
         var outline = end.Outline(site);
-        var (from, start) = (outline[0].U, development.Flatten(new(outline[0].U, 0)));
-        return [.. outline.Select(place => start + new Point2(radius * (place.U - from), place.V - lift))];
+        var from = outline.Start.U;
+        var start = development.Flatten(new(from, 0));
+        return outline with
+        {
+            Position = t => outline.At(t) is var place ? start + new Point2(radius * (place.U - from), place.V - lift) : default,
+            Derivative = t => outline.Slope(t) is var slope ? new(radius * slope.U, slope.V) : default,
+        };
     }
 
-    private static void Scribe(FlatMarks marks, Loop2 hole)
-    {
-        foreach (var edge in hole.Edges)
-        {
-            for (var i = 0; i < ScribedPieces; i++)
-                marks.AddLine(edge.At(edge.Domain.At((double)i / ScribedPieces)), edge.At(edge.Domain.At((i + 1.0) / ScribedPieces)));
-        }
-    }
+    private static Loop2 Closed(Curve2 open) => new([open, new Line2(open.End, open.Start)]);
 
     private static (Development Development, double Radius, double Width) Rolled(ShellDesign shell)
     {
@@ -123,7 +121,7 @@ internal static class ShellFlat
 
     /// <summary>Of a cylinder, as its sheets are to be rolled.</summary>
     public static RolledDevelopment Blank(ShellDesign shell) =>
-        new(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.BlankGap)
+        new(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.Rolls.BlankGap(shell.RootGap))
         {
             Sheets = shell.Sheets,
             Trim = shell.Rolls.Trim,
@@ -144,8 +142,8 @@ internal static class ShellFlat
         var starts = Enumerable.Range(0, StartSteps).Select(step => Turns.Full * step / StartSteps).ToList();
         var start = starts.OrderBy(Lap).ThenBy(angle => Math.Abs(angle - Math.PI)).ThenBy(angle => angle).First();
         var lap = Lap(start);
-        var width = shell.OuterRadius * (Turns.Full + (lap > 0 ? lap + LapMargin : 0));
-        return (new WrappedDevelopment(shell.OuterRadius, start, 0), shell.OuterRadius, width);
+        var longer = lap > 0 ? shell.OuterRadius * (lap + LapMargin) : 0;
+        return (new WrappedDevelopment(shell.OuterRadius, start, 0) { Lap = longer }, shell.OuterRadius, (shell.OuterRadius * Turns.Full) + longer);
     }
 
     /// <summary>Which way is up and, for a blank, which way it goes through the rolls; by the left edge, below the title.</summary>

@@ -42,10 +42,10 @@ internal sealed record ShellOpening(
         if (port.Joint == PortJoint.SetOn)
             return new(site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, OnOutside);
 
-        var outline = new WallOutline(outside, shell.InnerRadius, port.OuterRadius);
-        var widened = new WidenedOutline(outline, shell.MidRadius, port.Clearance);
-        Point2 Widened(double t) => origin + widened.At(t);
-        return new(site, lift, WallOutline.Domain, WallOutline.Breaks, Widened, widened.Slope, Widened);
+        // What lets a tube pass that is thicker by the clearance keeps that clearance, square to the tube, where the wall comes nearest.
+        var outline = new WallOutline(outside, shell.InnerRadius, radius);
+        Point2 Passing(double t) => origin + outline.At(t);
+        return new(site, lift, WallOutline.Domain, WallOutline.Breaks, Passing, outline.Slope, Passing);
     }
 
     /// <summary>Holes over this share of the diameter roll unevenly. Common practice, no source.</summary>

@@ -69,6 +69,9 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
 
     private WrappedDevelopment Wrapped => new(OuterRadius, WrapStart, 0);
 
+    /// <summary>By how much the wrap laps over itself, radians.</summary>
+    public double WrapLap => WindowRows.Lap([.. Rows.Select(row => row.Design)], OuterRadius, OuterRadius - BoreRadius, WrapStart);
+
     public Solid Solid()
     {
         var (outer, inner) = (new CylinderSurface(OuterRadius), new CylinderSurface(BoreRadius));

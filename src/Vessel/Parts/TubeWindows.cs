@@ -17,9 +17,15 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
     /// <param name="radius">Of the cylinder whose girth the flat has, mm.</param>
     public ImmutableArray<Loop2> Outlines(Development development, double radius) =>
     [
-        .. Each().Select(window => window.Row.Outline(
-            development.Flatten(new(window.Angle, window.Row.Sill + (window.Row.Design.Height / 2))), radius / CutRadius, radius / OuterRadius)),
+        .. Each().Select(window => window.Row.Outline(Centre(development, radius, window.Row, window.Angle), radius / CutRadius, radius / OuterRadius)),
     ];
+
+    /// <summary>One that runs over the left edge of a wrap that laps is drawn whole at its other end.</summary>
+    private Point2 Centre(Development development, double radius, WindowRow row, double angle)
+    {
+        var at = development.Flatten(new(angle, row.Sill + (row.Design.Height / 2)));
+        return at.U < row.Design.Width / 2 * radius / OuterRadius ? at + new Point2(Turns.Full * radius, 0) : at;
+    }
 
     /// <summary>Of the solid.</summary>
     /// <param name="outlines">On the flat of <paramref name="development"/>.</param>

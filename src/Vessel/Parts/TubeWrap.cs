@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MathNet.Numerics.Integration;
 using Vessel.Design;
 using Vessel.Geometry;
 
@@ -11,6 +12,9 @@ namespace Vessel.Parts;
 internal static class TubeWrap
 {
     private const double LetterHeight = 3;
+
+    /// <summary>Places at which a lap's height is taken: its area is told to far less than a square millimetre.</summary>
+    private const int LapPlaces = 16;
 
     public static Flat OfPort(PortSite site, TubePiece piece, WeldNumbers welds)
     {
@@ -58,9 +62,10 @@ internal static class TubeWrap
     {
         var (radius, start) = (piece.OuterRadius, piece.WrapStart);
         var lift = -Extreme(piece.Lower.Outer, 1);
-        var (width, height) = (Turns.Full * radius, Extreme(piece.Upper.Outer, -1) + lift);
+        var round = Turns.Full + piece.WrapLap;
+        var (width, height) = (round * radius, Extreme(piece.Upper.Outer, -1) + lift);
         var (lower, upper) = (Edge(piece.Lower, false), Edge(piece.Upper, true));
-        var wrapped = new WrappedDevelopment(radius, start, lift);
+        var wrapped = new WrappedDevelopment(radius, start, lift) { Lap = radius * piece.WrapLap };
         var windows = piece.Windows.Outlines(wrapped, radius);
         var cut = new Region2(new([lower, new Line2(lower.End, upper.Start), upper, new Line2(upper.End, lower.Start)]), windows);
         var marks = new FlatMarks(width, height, windows);
@@ -88,7 +93,9 @@ internal static class TubeWrap
         }
 
         marks.AddTitle(title, LetterHeight, Across(at), Lowest(at, wide));
-        return new(FlatKind.Wrap, cut, marks.ToImmutable(), [], notes, wrapped, governing);
+        return Wraps.Lapping(
+            new(FlatKind.Wrap, cut, marks.ToImmutable(), [], notes, wrapped, governing),
+            radius * GaussLegendreRule.Integrate(t => piece.Upper.Outer(start + t) - piece.Lower.Outer(start + t), 0, piece.WrapLap, LapPlaces));
 
         Curve2 Edge(TubeEnd end, bool reversed)
         {
@@ -99,14 +106,15 @@ internal static class TubeWrap
             }
 
             // What lies at the left edge of other wraps may be a corner within this one.
-            var breaks = start == 0 ? end.Breaks : [.. end.Breaks.Append(0).Select(phi => Turns.From(phi, start) - start).Where(t => t > 0).Distinct().Order()];
+            var breaks = start == 0 && round == Turns.Full ? end.Breaks
+                : [.. end.Breaks.Append(0).Select(phi => Turns.From(phi, start) - start).SelectMany(t => new[] { t, t + Turns.Full }).Where(t => t > 0 && t < round).Distinct().Order()];
             return reversed
                 ? new GraphCurve2(
-                    t => new(radius * (Turns.Full - t), end.Outer(start + Turns.Full - t) + lift),
-                    t => new(-radius, -end.OuterSlope(start + Turns.Full - t)),
-                    Interval.Turn,
-                    [.. breaks.Select(t => Turns.Full - t).Order()])
-                : new GraphCurve2(t => new(radius * t, end.Outer(start + t) + lift), t => new(radius, end.OuterSlope(start + t)), Interval.Turn, breaks);
+                    t => new(radius * (round - t), end.Outer(start + round - t) + lift),
+                    t => new(-radius, -end.OuterSlope(start + round - t)),
+                    new(0, round),
+                    [.. breaks.Select(t => round - t).Order()])
+                : new GraphCurve2(t => new(radius * t, end.Outer(start + t) + lift), t => new(radius, end.OuterSlope(start + t)), new(0, round), breaks);
         }
 
         // Of the ends beside a label, at a few places.
@@ -118,18 +126,19 @@ internal static class TubeWrap
     /// <summary>How a set-in tube knows how deep it goes: the line on which its outside meets the host's.</summary>
     private static void AddWeldLine(FlatMarks marks, PortSite site, WrappedDevelopment wrapped)
     {
-        const int pieces = 72;
-        var radius = wrapped.Radius;
-        Point2 At(int i) => new(
-            radius * i * Turns.Full / pieces, site.Outside.Reach(radius, wrapped.Start + (i * Turns.Full / pieces)) + wrapped.Lift);
-        if (site.Outside is PlaneFootprint)
+        var (host, radius, start) = (site.Outside, wrapped.Radius, wrapped.Start);
+        Point2 At(double t) => new(radius * t, host.Reach(radius, start + t) + wrapped.Lift);
+        if (host is PlaneFootprint)
         {
-            marks.AddLine(At(0), At(pieces));
+            marks.AddLine(At(0), At(Turns.Full));
             return;
         }
 
-        for (var i = 0; i < pieces; i++)
-            marks.AddLine(At(i), At(i + 1));
+        marks.AddCurve(new GraphCurve2(
+            At,
+            t => new(radius, host.ReachSlope(radius, start + t)),
+            Interval.Turn,
+            [.. host.Breaks(radius).Append(0).Select(phi => Turns.From(phi, start) - start).Where(t => t > 0).Distinct().Order()]));
     }
 
     private static double LabelRoom(string label) => TextMark.Width(label, LetterHeight) + LetterHeight;

@@ -29,6 +29,9 @@ internal sealed record WindowedTube(
 {
     private const double LetterHeight = 4;
 
+    /// <summary>That it is rolled on where it is made from sheet.</summary>
+    public RollsShop Rolls { get; init; } = RollsShop.Unknown;
+
     private double InnerRadius => OuterRadius - Wall;
 
     private double MidRadius => OuterRadius - (Wall / 2);
@@ -38,12 +41,11 @@ internal sealed record WindowedTube(
     public Part ToPart()
     {
         var rolled = MadeFrom == StockForm.Sheet;
-        Development development = rolled
-            ? new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, 0)
-            : new WrappedDevelopment(OuterRadius, SeamAngle, 0);
+        var blank = new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, Rolls.BlankGap(0)) { Trim = Rolls.Trim };
+        Development development = rolled ? blank : Wrapped;
         var radius = rolled ? MidRadius : OuterRadius;
         var holes = Windows.Outlines(development, radius);
-        var flat = Flat(rolled, development, Turns.Full * radius, holes);
+        var flat = Flat(development, rolled ? blank.Width : (Turns.Full * radius) + Wrapped.Lap, holes);
         return new(
             Id,
             Name,
@@ -51,7 +53,7 @@ internal sealed record WindowedTube(
             Material,
             Wall,
             rolled
-                ? StockPieces.Rectangle(Turns.Full * radius, Length, Wall, Material)
+                ? StockPieces.Rectangle(blank.Width, Length, Wall, Material)
                 : StockPieces.Tube(2 * OuterRadius, Wall, Length, Material),
             [Placement],
             Solid(development, holes),
@@ -65,11 +67,13 @@ internal sealed record WindowedTube(
     }
 
     /// <summary>What is wrapped round the tube once it is rolled.</summary>
-    private Flat Around()
+    private Flat Around() => Flat(Wrapped, Turns.Full * OuterRadius, Windows.Outlines(Wrapped, OuterRadius));
+
+    /// <summary>From the seam on, or from where the outside of a tube is free of windows, if anywhere.</summary>
+    private WrappedDevelopment Wrapped => new(OuterRadius, SeamAngle, 0)
     {
-        var wrapped = new WrappedDevelopment(OuterRadius, SeamAngle, 0);
-        return Flat(false, wrapped, Turns.Full * OuterRadius, Windows.Outlines(wrapped, OuterRadius));
-    }
+        Lap = OuterRadius * WindowRows.Lap([.. Rows.Select(row => row.Design)], OuterRadius, Wall, SeamAngle),
+    };
 
     private Solid Solid(Development development, ImmutableArray<Loop2> holes)
     {
@@ -82,20 +86,29 @@ internal sealed record WindowedTube(
         ]);
     }
 
-    private Flat Flat(bool rolled, Development development, double width, ImmutableArray<Loop2> holes)
+    private Flat Flat(Development development, double width, ImmutableArray<Loop2> holes)
     {
+        var trim = development is RolledDevelopment { Trim: var added } ? added : 0;
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, Length), new(0, Length)), holes);
         var marks = new FlatMarks(width, Length, holes);
         for (var quarter = 0; quarter < 4; quarter++)
             marks.AddVertical(development.Flatten(new(quarter * Math.PI / 2, 0)).U, $"{90 * quarter}", LetterHeight);
+        if (trim > 0)
+        {
+            marks.AddVertical(trim, "trim", LetterHeight);
+            marks.AddVertical(width - trim, "trim", LetterHeight);
+        }
+
         marks.AddTitle(Title, LetterHeight);
-        return new(
-            rolled ? FlatKind.Sheet : FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(rolled), development,
-            rolled ? "mean diameter" : "outside diameter");
+        return development is WrappedDevelopment wrapped
+            ? Wraps.Lapping(new(FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(development), development, "outside diameter"), wrapped.Lap * Length)
+            : new(FlatKind.Sheet, cut, marks.ToImmutable(), [], Notes(development), development, "mean diameter");
     }
 
-    private ImmutableArray<string> Notes(bool rolled) =>
+    private ImmutableArray<string> Notes(Development development) => development is RolledDevelopment { Trim: var trim } ? Notes(true, ShellWords.Rolling(Rolls, trim)) : Notes(false, []);
+
+    private ImmutableArray<string> Notes(bool rolled, IEnumerable<string> rolling) =>
     [
         $"{Name.ToUpperInvariant()}, {Material.Name}, outside {NoteText.Length(2 * OuterRadius)} mm, wall {NoteText.Length(Wall)} mm, length {NoteText.Length(Length)} mm",
         rolled
@@ -104,5 +117,6 @@ internal sealed record WindowedTube(
         rolled
             ? $"Roll about the vertical, marks outside. Long seam at {NoteText.Degrees(SeamAngle)} deg."
             : $"Left edge on {NoteText.Degrees(SeamAngle)} deg.",
+        .. rolling,
     ];
 }

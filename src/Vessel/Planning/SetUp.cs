@@ -10,7 +10,7 @@ namespace Vessel.Planning;
 /// <param name="What">Part or port.</param>
 /// <param name="Datum">Datum of the heights.</param>
 /// <param name="Height">From the datum.</param>
-/// <param name="Clock">Counter-clockwise from the front, seen from above.</param>
+/// <param name="Clock">Of the place where it meets the outside: counter-clockwise from the front, seen from above.</param>
 /// <param name="Arc">Along the shell's outside from the front line, towards increasing angle.</param>
 /// <param name="FromAxis">From the vessel's axis: sideways offset of a port's axis in the shell, radius of one in a head.</param>
 /// <param name="Depth">Of the inner end inside its host, or of an internal part from the rim of the open end.</param>
@@ -61,7 +61,7 @@ public sealed record SetUp(
             plate.Name,
             design.Shell,
             plate.Height,
-            plate.Angle + Math.Asin(plate.Offset / design.Shell.OuterAt(plate.Height)),
+            design.Shell.ClockAt(plate.Height, plate.Angle, plate.Offset),
             plate.Offset == 0 ? null : plate.Offset,
             plate.Depth,
             FormattableString.Invariant(
@@ -78,9 +78,10 @@ public sealed record SetUp(
         var inner = port.IsFlush ? "; inner end flush with the inside" : "";
         if (port.Host == PortHost.Shell)
         {
+            var way = place.Offset == 0 ? "" : FormattableString.Invariant($"parallel to the line at {Turns.ToDegrees(place.Angle):0.##} deg; ");
             return OnShell(
-                port.Name, design.Shell, place.Height, place.Angle, place.Offset, depth,
-                FormattableString.Invariant($"axis at the shell's outside; tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
+                port.Name, design.Shell, place.Height, design.Shell.ClockAt(place.Height, place.Angle, place.Offset), place.Offset, depth,
+                FormattableString.Invariant($"axis at the shell's outside; {way}tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
         }
 
         return new(

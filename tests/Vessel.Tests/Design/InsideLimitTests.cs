@@ -89,10 +89,10 @@ public sealed class InsideLimitTests
     // 55 to the sleeve's outside at 38: 57 - 20 + 17 x 1.732 = 66.445.
     [InlineData("at: { height: 66.44, angle: 90, tilt: 60 }, inside_length: 50", null)]
     [InlineData("at: { height: 66.45, angle: 90, tilt: 60 }, inside_length: 50", "parts-collide")]
-    // Its near side 42.9 - 10 aside: the sleeve's outside lies sqrt(38^2 - 32.9^2) = 19.01 forward there, and the shell's
-    // inside on the axis sqrt(53^2 - 42.9^2) = 31.12. The lines looked at come within 0.01 of that.
-    [InlineData("at: { height: 120, angle: 90, offset: 42.9 }, inside_length: 12.1", null)]
-    [InlineData("at: { height: 120, angle: 90, offset: 42.9 }, inside_length: 12.12", "parts-collide")]
+    // Its near side 30 - 10 aside: the sleeve's outside lies sqrt(38^2 - 20^2) = 32.311 forward there, and the shell's
+    // inside on the axis sqrt(53^2 - 30^2) = 43.692. The lines looked at come within 0.01 of that.
+    [InlineData("at: { height: 120, angle: 90, offset: 30 }, inside_length: 11.37", null)]
+    [InlineData("at: { height: 120, angle: 90, offset: 30 }, inside_length: 11.39", "parts-collide")]
     public void A_tube_through_the_shell(string port, string? code) => Assert.Equal(
         code is null ? [] : [code],
         DesignReader.Read(Designs.With(Sleeve).Replace("  - name: outlet",

@@ -10,12 +10,18 @@ public sealed class SetUpTests
 {
     public static TheoryData<string> DesignFiles() => Repository.DesignFiles();
 
-    /// <summary>Arc and height lead to the foot of the port's axis, but for the offset, which is square to the clock angle.</summary>
     [Theory]
     [MemberData(nameof(DesignFiles))]
-    public void The_measures_of_a_port_in_the_shell_lead_to_its_axis(string file)
+    public void The_measures_of_a_port_in_the_shell_lead_to_its_axis(string file) => Lead(Plans.Of(file).Assembly);
+
+    /// <summary>Offsets up to near the tangent.</summary>
+    [Theory]
+    [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
+    public void So_they_do_in_random_designs(int seed) => Lead(RandomDesigns.Built(seed));
+
+    /// <summary>The arc along the outside and the height lead to the place where the port's axis meets it, with no more to be known.</summary>
+    private static void Lead(Assembly assembly)
     {
-        var assembly = Plans.Of(file).Assembly;
         var rows = SetUp.Of(assembly).ToDictionary(row => row.What);
 
         Assert.All(assembly.Sites.Where(site => site.Port.Host == Vessel.Design.PortHost.Shell), site =>
@@ -23,12 +29,26 @@ public sealed class SetUpTests
             var (row, radius) = (rows[site.Port.Name], assembly.Design.Shell.OuterAt(site.Port.Place.Height));
             var angle = row.Arc!.Value / radius;
             var (sin, cos) = Math.SinCos(angle);
-            var along = Math.Sqrt((radius * radius) - (row.FromAxis!.Value * row.FromAxis.Value));
-            var foot = new Vector3((along * cos) - (row.FromAxis.Value * sin), (along * sin) + (row.FromAxis.Value * cos), row.Height);
+            var foot = new Vector3(radius * cos, radius * sin, row.Height);
             // Half a micrometre: sines and a root of figures of a few hundred millimetres.
             Assert.InRange((foot - site.Frame.Origin).Length, 0, 5e-7);
             Assert.Equal(row.Clock!.Value, Turns.ToDegrees(angle), 1e-9);
         });
+    }
+
+    /// <summary>Recomputed apart: 60 asin(18 / 60), 75 asin(61 / 75), and a quarter of the girth less that.</summary>
+    [Theory]
+    [InlineData(120, 0, 18, 18.2815)]
+    [InlineData(150, 0, 61, 71.2394)]
+    [InlineData(150, 90, -61, 46.5703)]
+    public void The_arc_of_an_offset_port_is_that_of_its_axis(double diameter, double angle, double offset, double arc)
+    {
+        var shell = Designs.Shell(diameter, 2, 200, Vessel.Design.StockForm.Tube);
+        var port = Designs.Branch("inlet", 20, 2, new(100, angle * Math.PI / 180, offset, 0, 0));
+
+        var row = SetUp.Of(Assembly.Of(Designs.Vessel(shell, port))).Single(row => row.What == "inlet");
+
+        Near.Absolute(arc, row.Arc!.Value, 1e-3);
     }
 
     /// <summary>Every weld but those of heads, of the shell's courses, of gores and their own seams holds something that is placed.</summary>

@@ -32,15 +32,27 @@ internal static class BranchReachCheck
                     "Delete 'inside_length', or use 'inner_end: square'.");
             }
 
+            if (LeftOutside(shown, design, port) is { } outside)
+                yield return outside;
+
             if (InsideRoom(design, port) is var room && port.InsideLength > 0 && port.InsideLength >= room)
             {
                 yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",
                     $"The inner end of '{port.Name}' meets the far side of the vessel.",
                     shown.Length(port.InsideLength), $"less than {shown.Length(room)}",
-                    "Make its inside length smaller.");
+                    "Make its inside length smaller, or use 'inner_end: flush'.");
             }
         }
     }
+
+    /// <summary>A square end must close the hole beside it all round.</summary>
+    private static Fault? LeftOutside(Shown shown, VesselDesign design, PortDesign port) =>
+        port.Joint == PortJoint.SetIn && !port.IsFlush && FreeLength.LeftOutside(design, port) is var left && left >= 0
+            ? new(FaultCodes.EndOutsideHost, $"{port.Path}.inside_length",
+                $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, by up to {shown.Length(left)} along the tube.",
+                shown.Length(port.InsideLength), $"more than {shown.Length(port.InsideLength + left)}",
+                $"Delete 'inside_length', which then is {shown.Length(FreeLength.ToComeThrough(design, port))} so that the end comes through all round, or use 'inner_end: flush' without it.")
+            : null;
 
     private static double OutsideNeed(VesselDesign design, PortDesign port)
     {

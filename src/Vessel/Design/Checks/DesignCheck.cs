@@ -22,6 +22,7 @@ internal static class DesignCheck
             .. ShellEndCheck.Find(design, holes),
             .. SeamCheck.Find(design, holes),
             .. HeadPortCheck.Find(design),
+            .. HoleSawCheck.Find(design),
             .. ConeSeamCheck.Find(design),
             .. OverlapCheck.Find(design, holes),
             .. GoreCheck.Find(design),

@@ -23,23 +23,19 @@ internal static class HeadPortCheck
                 : AtTip(shown, design, port);
             if (fault is not null)
                 yield return fault;
-            if (port.Cut == EndCut.HoleSaw)
-            {
-                yield return new Fault(FaultCodes.KeyDoesNotApply, $"{port.Path}.cut",
-                    $"'{port.Name}' stands in a head: a hole saw of the shell's diameter cuts no end for it.", null, null,
-                    "Use 'cut: square' or 'cut: ground'.");
-            }
         }
     }
 
     private static Fault? OnFlat(Shown shown, ShellDesign shell, FlatHead head, PortDesign port)
     {
-        // One thickness of plate is left outside the port; an overlay's port must also open into the shell's bore.
-        var plate = (head.OutsideDiameter / 2) - head.Wall;
-        var wide = Math.Max(port.OuterRadius, ShellHole.HoleRadius(port));
-        if (port.Place.Radius + wide > plate)
-            return Off(shown, port, wide, plate, "one thickness inside the plate's rim");
-        var hole = ShellHole.HoleRadius(port);
+        // The port stands on the plate, and its hole leaves as much metal to the rim as the thinner of the two welded there has; an
+        // overlay's port must also open into the shell's bore.
+        var (rim, hole) = (head.OutsideDiameter / 2, ShellHole.HoleRadius(port));
+        var left = Math.Min(head.Wall, port.Wall);
+        if (port.Place.Radius + port.OuterRadius > rim)
+            return Off(shown, port, port.OuterRadius, rim, "on the plate");
+        if (port.Place.Radius + hole > rim - left)
+            return Off(shown, port, hole, rim - left, $"far enough inside the plate's rim: its hole must leave {shown.Length(left)} of metal");
         return head.Seat == Seat.Overlay && port.Place.Radius + hole > shell.InnerRadius
             ? Off(shown, port, hole, shell.InnerRadius, "inside the shell's bore")
             : null;

@@ -52,13 +52,6 @@ internal static class ShellEndCheck
     private static Fault? OverHead(VesselDesign design, PortDesign port, PortHost head)
     {
         var (footing, name) = (ShellFooting.Of(design, port), head == PortHost.Top ? "top" : "bottom");
-        if (port.Cut == EndCut.HoleSaw)
-        {
-            return new(FaultCodes.KeyDoesNotApply, $"{port.Path}.cut",
-                $"'{port.Name}' stands over the seam of the {name}: a hole saw of the shell's diameter cuts no end for it.", null, null,
-                "Use 'cut: ground' or 'cut: square'.");
-        }
-
         return footing.Outside.Takes(port.OuterRadius) && footing.Inside.Takes(ShellHole.HoleRadius(port)) ? null
             : new(FaultCodes.PortOffShell, $"{port.Path}.at.height", $"'{port.Name}' reaches past the {name} head beyond the shell's edge.",
                 null, null, "Move it away from the head, or make it smaller.");

@@ -64,13 +64,6 @@ internal static class WindowCheck
                     yield return over;
             }
         }
-        else if (rows.Length > 1 && WindowRows.FreeAngle(rows, tube.Outside / 2) is var start
-            && rows.FirstOrDefault(row => Covers(row, tube, start)) is { } covering)
-        {
-            yield return new Fault(FaultCodes.WindowOverSeam, $"{covering.Path}.angle",
-                $"No straight line up '{tube.Name}' is free of windows, so its wrap has no place to begin.", shown.Angle(covering.Angle), null,
-                "Turn the rows so that windows stand one above the other, or make them narrower.");
-        }
     }
 
     private static IEnumerable<Fault> Find(Shown shown, WindowsDesign windows, Tube tube)
@@ -136,7 +129,7 @@ internal static class WindowCheck
             $"A window of '{tube.Name}' stands over the seam of its skirt.", shown.Angle(seam),
             $"more than {shown.Angle(half)} from the middle of a window",
             rows.Any(row => Covers(row, tube, free))
-                ? "Turn the rows so that windows stand one above the other, and the seam between them."
+                ? "Cut the skirt from tube, or turn the rows so that windows stand one above the other, and the seam between them."
                 : $"Turn the seam: 'seam_angle: {shown.Angle(free)}' is clear of every window.");
     }
 

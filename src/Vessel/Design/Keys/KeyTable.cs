@@ -64,7 +64,8 @@ public static class KeyTable
         },
         new("inside_length", KeyKind.Length, "Along the axis from the inside of its host to the inner end")
         {
-            Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("joint", "set_in"),
+            DefaultRule = "so that the end comes through all round; none where it is flush", Range = CommonKeys.FromZero,
+            AppliesWhen = new("joint", "set_in"),
         },
         new("inner_end", KeyKind.Choice, "Square to the axis, or flush with the inside of its host")
         {

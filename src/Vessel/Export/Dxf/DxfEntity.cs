@@ -23,7 +23,7 @@ internal sealed record DxfPolyline(string Layer, ImmutableArray<Bulge> Vertices,
 {
     public override Box2 Bounds => Closed
         ? CurveMeasures.Bounds(new FittedLoop(Vertices, 0).ToLoop())
-        : Vertices.Aggregate(Box2.Empty, (box, vertex) => box.Join(vertex.At));
+        : CurveMeasures.Bounds(new Loop2([.. Vertices.Zip(Vertices.Skip(1), (from, to) => from.To(to.At))]));
 }
 
 /// <param name="At">Left end of the base line.</param>

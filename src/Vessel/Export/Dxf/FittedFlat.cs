@@ -13,14 +13,20 @@ public sealed record FittedFlat(Flat Flat, FittedOutline Outer, ImmutableArray<F
     /// <summary>Lines and arcs drawn; a circle is one.</summary>
     public int Entities => Flat.Cut.FieldHoles + Holes.Append(Outer).Sum(outline => outline.Fit?.Vertices.Length ?? 1);
 
-    /// <summary>Greatest distance between what is drawn and the exact outlines, mm.</summary>
-    public double Deviation => Holes.Append(Outer).Max(outline => outline.Fit?.Deviation ?? 0);
+    /// <summary>Scribed curves, in the order of the flat's marks.</summary>
+    public ImmutableArray<FittedPath> Scribed { get; private init; } = [];
+
+    /// <summary>Greatest distance between what is drawn and the exact lines, cut or scribed, mm.</summary>
+    public double Deviation => Holes.Append(Outer).Select(outline => outline.Fit?.Deviation ?? 0).Concat(Scribed.Select(path => path.Deviation)).Max();
 
     public static FittedFlat Of(Flat flat, double tolerance) => new(
         flat,
         FittedOutline.Of(flat.Cut.Outer, tolerance),
         [.. flat.Cut.Holes.Select(hole => FittedOutline.Of(hole, tolerance))],
-        tolerance);
+        tolerance)
+    {
+        Scribed = [.. flat.Marks.OfType<CurveMark>().Select(mark => ArcFit.Fit(mark.Curve, tolerance))],
+    };
 }
 
 /// <param name="Fit">Null for a circle, which is drawn as it is.</param>

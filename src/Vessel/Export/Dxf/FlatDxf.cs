@@ -17,7 +17,7 @@ public static class FlatDxf
             return;
         }
 
-        DxfEntity[] scribed = [.. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. flat.Marks.SelectMany(Drawn)];
+        DxfEntity[] scribed = [.. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. Scribed(fitted)];
         var drawn = cut.Then(DxfDrawing.Of(scribed));
         DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. Notes(flat.Notes, drawn.Bounds)])), options.Release, to);
     }
@@ -67,10 +67,15 @@ public static class FlatDxf
             new DxfText(DxfLayer.Note, above.Min - new Point2(0, height * (2.5 + (1.6 * i))), height, line));
     }
 
-    private static IEnumerable<DxfEntity> Drawn(Mark mark) => mark switch
+    private static IEnumerable<DxfEntity> Scribed(FittedFlat fitted)
     {
-        LineMark line => [new DxfLine(DxfLayer.Mark, line.A, line.B)],
-        TextMark text => Letters(text),
-        _ => throw new ArgumentException($"no such mark: {mark}"),
-    };
+        var curves = 0;
+        return fitted.Flat.Marks.SelectMany(mark => mark switch
+        {
+            LineMark line => [new DxfLine(DxfLayer.Mark, line.A, line.B)],
+            CurveMark when fitted.Scribed[curves++] is var path => [new DxfPolyline(DxfLayer.Mark, path.Vertices, path.IsClosed)],
+            TextMark text => Letters(text),
+            _ => throw new ArgumentException($"no such mark: {mark}"),
+        });
+    }
 }

@@ -6,11 +6,11 @@ namespace Vessel.Export.Dxf;
 /// <summary>Figures of what is cut, for quoting and for the summary. Of the exact outline, but for the last two.</summary>
 /// <param name="WidthMm">Along x.</param>
 /// <param name="HeightMm">Along y.</param>
-/// <param name="AreaMm2">Of metal.</param>
+/// <param name="AreaMm2">Of metal; what a lapping wrap shows twice is counted once.</param>
 /// <param name="CutLengthMm">Of all outlines.</param>
 /// <param name="Pierces">Closed outlines: each starts with a pierce.</param>
 /// <param name="Entities">Lines and arcs drawn; a circle is one.</param>
-/// <param name="DeviationMm">Greatest distance between what is drawn and the exact outline.</param>
+/// <param name="DeviationMm">Greatest distance between what is drawn, cut or scribed, and the exact line.</param>
 public sealed record FlatFigures(
     double WidthMm,
     double HeightMm,
@@ -28,7 +28,7 @@ public sealed record FlatFigures(
         return new(
             bounds.Width,
             bounds.Height,
-            CurveMeasures.Area(flat.Cut),
+            CurveMeasures.Area(flat.Cut) - flat.LapArea,
             CurveMeasures.Length(flat.Cut),
             1 + flat.Cut.Holes.Length + flat.Cut.FieldHoles,
             flat.Cut.Holes.Length + flat.Cut.FieldHoles,

@@ -34,6 +34,7 @@ internal sealed record FlatInk(Flat Flat, double Stretch)
     public IEnumerable<PdfItem> Marks() => Flat.Marks.Select(mark => mark switch
     {
         LineMark line => (PdfItem)PdfStroke.Line(On(line.A), On(line.B), Pens.Thin),
+        CurveMark curve => new PdfStroke(Along(curve.Curve), Pens.Thin),
         TextMark text => PdfText.Middle(text.Text, On(text.Center), text.Height, text.Angle),
         _ => throw new ArgumentException($"no such mark: {mark}"),
     });

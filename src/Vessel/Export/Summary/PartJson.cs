@@ -111,6 +111,12 @@ internal static class PartJson
                 json.Put("kind", "wrapped");
                 json.Put("radius_mm", wrapped.Radius);
                 json.Put("seam_deg", Turns.ToDegrees(wrapped.Start));
+                if (wrapped.Lap > 0)
+                {
+                    json.Put("lap_mm", wrapped.Lap);
+                    json.Put("lap_area_mm2", flat.LapArea);
+                }
+
                 Origin(0, wrapped.Lift);
                 break;
             case FoldedDevelopment folded:

@@ -29,7 +29,7 @@ internal static class FlatPicture
             () =>
             {
                 DrawMetal(fitted, sheet);
-                DrawMarks(fitted.Flat, sheet);
+                DrawMarks(fitted, sheet);
                 DrawBends(fitted.Flat, sizes, sheet);
                 DrawHoleNumbers(part, sizes, sheet);
                 DrawSize(box, sizes, sheet);
@@ -60,11 +60,11 @@ internal static class FlatPicture
         }
     }
 
-    private static void DrawMarks(Flat flat, Sheet sheet)
+    private static void DrawMarks(FittedFlat fitted, Sheet sheet)
     {
-        var lines = flat.Marks.OfType<LineMark>().Select(line => $"M{Sheet.P(sheet.At(line.A))}L{Sheet.P(sheet.At(line.B))}");
-        sheet.Path("mark", string.Concat(lines));
-        foreach (var text in flat.Marks.OfType<TextMark>())
+        var lines = fitted.Flat.Marks.OfType<LineMark>().Select(line => $"M{Sheet.P(sheet.At(line.A))}L{Sheet.P(sheet.At(line.B))}");
+        sheet.Path("mark", string.Concat(lines.Concat(fitted.Scribed.Select(path => SvgPath.OfChain(path.Vertices, path.IsClosed, sheet)))));
+        foreach (var text in fitted.Flat.Marks.OfType<TextMark>())
         {
             // A capital is seven tenths of the size of most typefaces.
             var size = sheet.Scale * text.Height / 0.7;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
@@ -8,7 +9,7 @@ namespace Vessel.Export.Report.Drawing;
 internal static class SvgPath
 {
     public static string Of(FittedOutline outline, Sheet sheet) => outline.Fit is { } fit
-        ? OfChain(fit, sheet)
+        ? OfChain(fit.Vertices, true, sheet)
         : Circle(sheet.At(outline.Exact.AsCircle!.Center), sheet.Scale * outline.Exact.AsCircle.Radius);
 
     /// <summary>Centre and radius in page units.</summary>
@@ -36,13 +37,13 @@ internal static class SvgPath
     }
 
     /// <summary>A bulge b on a chord c is an arc of radius c (1 + b^2) / 4 |b|; counter-clockwise is SVG's sweep 0, as y runs down.</summary>
-    private static string OfChain(FittedLoop fit, Sheet sheet)
+    public static string OfChain(ImmutableArray<Bulge> vertices, bool isClosed, Sheet sheet)
     {
-        var path = new StringBuilder($"M{Sheet.P(sheet.At(fit.Vertices[0].At))}");
-        for (var i = 0; i < fit.Vertices.Length; i++)
+        var path = new StringBuilder($"M{Sheet.P(sheet.At(vertices[0].At))}");
+        for (var i = 0; i < vertices.Length - (isClosed ? 0 : 1); i++)
         {
-            var (from, bulge) = (fit.Vertices[i].At, fit.Vertices[i].Value);
-            var to = fit.Vertices[(i + 1) % fit.Vertices.Length].At;
+            var (from, bulge) = (vertices[i].At, vertices[i].Value);
+            var to = vertices[(i + 1) % vertices.Length].At;
             if (bulge == 0)
             {
                 path.Append('L');
@@ -57,6 +58,6 @@ internal static class SvgPath
             path.Append(Sheet.P(sheet.At(to)));
         }
 
-        return path.Append('z').ToString();
+        return path.Append(isClosed ? "z" : "").ToString();
     }
 }
