@@ -17,13 +17,13 @@ internal static class SlipRules
         var left = pressed ? -fit.Clearance - fit.LikelySpread : fit.Likely;
         if (left >= 0)
             return null;
-        var shares = string.Join(", ", fit.Shares.Select(share => $"{share.What} +-{NoteText.Length(share.Off)} mm"));
+        var shares = string.Join(", ", fit.Shares.Where(share => !share.IsTakenUp).Select(share => $"{share.What} +-{NoteText.Length(share.Off)} mm"));
         return new(
             FindingCodes.FitUncertain,
             Severity.Note,
             fit.Parts,
             $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm of diameter {(pressed ? "to press" : "to slip")} against {shares}, together "
-            + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm): measure both before cutting"
+            + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm{(fit.Shares.Any(share => share.IsTakenUp) ? ", out of round" : "")}): measure both before cutting"
             + $"{(pressed ? ", or weld it" : $", or give a clearance of {NoteText.Length(fit.LikelySpread / 2)} mm")}.",
             [new(pressed ? "interference left" : "clearance left", left, 0, "mm")],
             design.PlaceOf(fit.Path));

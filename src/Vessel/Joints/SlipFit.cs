@@ -6,7 +6,11 @@ namespace Vessel.Joints;
 /// <param name="What">In words: <c>hole in top, laser cut</c>.</param>
 /// <param name="Size">mm.</param>
 /// <param name="Off">mm of diameter, either way.</param>
-public sealed record FitShare(string What, double Size, double Off, string Source);
+public sealed record FitShare(string What, double Size, double Off, string Source)
+{
+    /// <summary>Whether it is taken up when the parts are put together: it counts at worst alone.</summary>
+    public bool IsTakenUp { get; init; }
+}
 
 /// <summary>Whether one part goes into another when both are as far off as their processes let them be.</summary>
 /// <param name="Name">In words: <c>top in shell</c>.</param>
@@ -19,8 +23,8 @@ public sealed record SlipFit(
     /// <summary>All shares off the same way at once, mm.</summary>
     public double WorstSpread => Shares.Sum(share => share.Off);
 
-    /// <summary>Independent shares: the root of the sum of their squares, mm.</summary>
-    public double LikelySpread => Math.Sqrt(Shares.Sum(share => share.Off * share.Off));
+    /// <summary>Independent shares: the root of the sum of their squares, mm; without what is taken up.</summary>
+    public double LikelySpread => Math.Sqrt(Shares.Where(share => !share.IsTakenUp).Sum(share => share.Off * share.Off));
 
     public double Worst => Clearance - WorstSpread;
 

@@ -7,8 +7,8 @@ namespace Vessel.Joints;
 
 /// <summary>Every place where one part is to go into another with a given clearance.</summary>
 /// <remarks>
-/// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is
-/// as far off as its blank's length divided by pi; that the rolls leave it round is the welder's affair.
+/// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is its
+/// blank's length over pi less the sheet's thickness, and what its long seams draw in; out of round a thin wall is pulled over the plate.
 /// </remarks>
 public static class SlipFits
 {
@@ -70,13 +70,39 @@ public static class SlipFits
             $"{cap.Path}.clearance");
     }
 
+    /// <summary>What a butt draws in across itself, as a share of its mean width. Common practice, from memory.</summary>
+    private const double SeamShare = 0.1;
+
+    /// <summary>By how much a seam may differ from what the shop has measured of others, as a share of that. Common practice, no source.</summary>
+    private const double SeamScatter = 0.5;
+
+    /// <summary>Between the greatest and the least diameter of a rolled shell, as a share of it: ASME VIII-1, UG-80, from memory.</summary>
+    private const double OutOfRound = 0.01;
+
     private static ImmutableArray<FitShare> ShellBore(ShellDesign shell)
     {
         var bore = 2 * shell.InnerRadius;
         if (shell.MadeFrom == StockForm.Tube)
             return TubeBore("shell", 2 * shell.OuterRadius, shell.Wall, shell.Material);
-        var blank = (Math.Tau * shell.MidRadius) - shell.RootGap;
-        return [new("shell's bore, by its blank's length", bore, CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource)];
+        var (sheets, blank) = (shell.Sheets, (Math.Tau * shell.MidRadius / shell.Sheets) - shell.RootGap);
+        var shrinkage = shell.Rolls.SeamShrinkage;
+        return
+        [
+            new(
+                "shell's bore, by its blank's length", bore, sheets * CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource),
+            new("shell's bore, by its sheet's thickness", bore, SheetTolerances.Thickness(shell.Wall), SheetTolerances.Source),
+            shrinkage > 0
+                ? new(
+                    "shell's bore, by what its long seam draws in beside what the shop measured", bore, sheets * SeamScatter * shrinkage / Math.PI,
+                    "half of the shop's own figure: common practice, no source")
+                : new(
+                    "shell's bore, by what its long seam draws in", bore, sheets * SeamShare * Bead.MeanWidth(shell.Wall) / Math.PI,
+                    "a tenth of the weld's mean width: common practice, from memory"),
+            new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore, "ASME VIII-1, UG-80, 1 % of the diameter, from memory")
+            {
+                IsTakenUp = true,
+            },
+        ];
     }
 
     private static ImmutableArray<FitShare> TubeBore(string name, double outside, double wall, Material material)

@@ -45,6 +45,7 @@ public sealed record StockTable(
         [
             .. CuttingTolerances.All.Select(t => Row(t.Process, t.Thickness, t.Size, t.Off, t.Source)),
             .. TubeTolerances.All.Select(t => Row($"bought {Word(t.Family)} tube, outside", null, t.To, t.Off, t.Source)),
+            .. SheetTolerances.All.Select(t => Row("sheet's thickness", t.Below, null, t.Off, SheetTolerances.Source)),
         ]),
         new("fillers", ["filler", "density_g_cm3", "source"],
         [

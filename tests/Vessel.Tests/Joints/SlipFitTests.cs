@@ -11,21 +11,26 @@ public sealed class SlipFitTests
     /// <summary>Sums of a few sizes of a tenth of a millimetre.</summary>
     private const double Rounding = 1e-12;
 
-    [Fact]
-    public void A_lid_in_a_rolled_shell_hangs_on_the_blanks_length_and_its_own_diameter()
+    /// <summary>
+    /// A blank of pi x 108 - 1 = 338 mm in 2 mm is off by 0.35, its thickness by 0.1, the lid of 105.6 in 3 mm by 0.25; a seam 3.125 mm wide in the mean
+    /// draws in a tenth of that, one that the shop knows draws in half of 0.5 more or less; 1 % out of round is 0.53 on either side.
+    /// </summary>
+    [Theory]
+    [InlineData(0, 0.3125)]
+    [InlineData(0.5, 0.25)]
+    public void A_lid_in_a_rolled_shell_hangs_on_its_blank_sheet_seam_and_roundness_and_the_lids_diameter(double shrinkage, double seam)
     {
-        // A blank of pi x 108 - 1 = 338 mm in 2 mm is off by 0.35, the lid of 105.6 in 3 mm by 0.25.
-        var fit = Lid(0.2);
+        var fit = Lid(0.2, shrinkage);
 
         Near.Absolute(0.4, fit.Clearance, Rounding);
-        Near.Absolute(0.4 - (0.35 / Math.PI) - 0.25, fit.Worst, Rounding);
-        Near.Absolute(0.4 - Math.Sqrt(((0.35 / Math.PI) * (0.35 / Math.PI)) + (0.25 * 0.25)), fit.Likely, Rounding);
+        Near.Absolute(0.4 - ((0.35 + seam) / Math.PI) - 0.1 - 0.25 - 0.53, fit.Worst, Rounding);
+        Near.Absolute(0.4 - Math.Sqrt(((0.35 / Math.PI) * (0.35 / Math.PI)) + ((seam / Math.PI) * (seam / Math.PI)) + 0.01 + (0.25 * 0.25)), fit.Likely, Rounding);
     }
 
     [Theory]
-    // Half of sqrt((0.35 / pi)^2 + 0.25^2) = 0.13685.
-    [InlineData(0.1368, 1)]
-    [InlineData(0.1369, 0)]
+    // Half of sqrt((0.35 / pi)^2 + (0.3125 / pi)^2 + 0.1^2 + 0.25^2) = 0.15395.
+    [InlineData(0.1539, 1)]
+    [InlineData(0.154, 0)]
     public void A_lid_that_may_not_go_in_is_noted(double clearance, int count)
     {
         var shell = Designs.Shell();
@@ -63,9 +68,9 @@ public sealed class SlipFitTests
         }
     }
 
-    private static SlipFit Lid(double clearance)
+    private static SlipFit Lid(double clearance, double shrinkage)
     {
-        var shell = Designs.Shell();
+        var shell = Designs.Shell() with { Rolls = RollsShop.Unknown with { SeamShrinkage = shrinkage } };
         var vessel = Assembly.Of(Designs.Vessel(shell) with { Top = Designs.Inset(shell, "top", clearance: clearance) });
         return Assert.Single(SlipFits.Of(vessel.Design, vessel.Sites));
     }

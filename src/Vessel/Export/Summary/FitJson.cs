@@ -17,6 +17,8 @@ internal static class FitJson
             json.Put("what", share.What);
             json.Put("size_mm", share.Size);
             json.Put("off_mm", share.Off);
+            if (share.IsTakenUp)
+                json.Put("taken_up", true);
             json.Put("source", share.Source);
         }));
     });

@@ -94,6 +94,7 @@ public static class SummarySchema
             ("what", Text("In words")),
             ("size_mm", Number("As drawn")),
             ("off_mm", Number("Either way")),
+            ("taken_up?", Flag("Whether putting the parts together takes it up: it counts at worst alone")),
             ("source", Text("Of the tolerance"))))));
 
     private static JsonObject Flat() => Object("Cut outlines",
