@@ -18,15 +18,23 @@ public sealed record WallZone(Profile Outer, Profile Inner)
     /// <summary>Height of the centre of its mass.</summary>
     public double Centre => (Moment(Outer) + Moment(Rim) - Moment(Inner) - Moment(Foot)) / Volume;
 
+    /// <summary>Mean distance of its metal from the axis: twice pi a third of the integral of r^3 dz, over the volume.</summary>
+    public double MeanRadius => (Third(Outer) + Third(Rim) - Third(Inner) - Third(Foot)) / Volume;
+
     private Profile Rim => new(new LinePiece(Outer.End, Inner.End));
 
     private Profile Foot => new(new LinePiece(Outer.Start, Inner.Start));
 
-    private static double Moment(Profile profile) => profile.Pieces.Sum(piece => GaussLegendreRule.Integrate(
+    private static double Moment(Profile profile) => Over(profile, (r, z) => Math.PI * r * r * z);
+
+    private static double Third(Profile profile) => Over(profile, (r, _) => Turns.Full / 3 * r * r * r);
+
+    /// <summary>The integral of a function of (r, z) over dz.</summary>
+    private static double Over(Profile profile, Func<double, double, double> of) => profile.Pieces.Sum(piece => GaussLegendreRule.Integrate(
         along =>
         {
             var (r, z) = piece.At(along);
-            return Math.PI * r * r * z * piece.Normal(along).U;
+            return of(r, z) * piece.Normal(along).U;
         },
         0,
         piece.Length,

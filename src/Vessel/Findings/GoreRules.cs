@@ -97,23 +97,25 @@ internal static class GoreRules
 
     private static string Whole(GoreShape shape) => shape.Design is HemisphereHead ? "half sphere" : "head";
 
-    /// <summary>Measured along the outside.</summary>
+    /// <summary>Measured along the outside, from the cap's side or from a gore's.</summary>
     private static Finding? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
     {
-        var outer = shape.Head.Outer;
+        var (outer, isInCap) = (shape.Head.Outer, GorePorts.IsInCap(port, design));
         var footing = HeadFooting.Of(shape.Head, port)!;
-        var covered = footing.Round(footing.Outside, Math.Max(port.OuterRadius, ShellHole.HoleRadius(port)))
-            .Max(at => outer.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along);
-        var (apart, limit) = (shape.CapReachOutside - covered, PortWalls * shape.Head.Wall);
+        var places = footing.Round(footing.Outside, Math.Max(port.OuterRadius, ShellHole.HoleRadius(port)))
+            .Select(at => outer.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along).ToList();
+        var covered = isInCap ? places.Max() : places.Min();
+        var (apart, limit) = (isInCap ? shape.CapReachOutside - covered : covered - shape.CapReachOutside, PortWalls * shape.Head.Wall);
         if (apart >= limit)
             return null;
-        var least = 2 * shape.Middle.Nearest(outer.At(covered + limit)).At.U;
+        var width = 2 * shape.Middle.Nearest(outer.At(Math.Max(0, isInCap ? covered + limit : covered - limit))).At.U;
         return new(
             FindingCodes.PortNearCapSeam,
             Severity.Warning,
-            [Names.PortPart(end, design), Slug.Of(port.Name)],
+            [Names.PortPart(port, design), Slug.Of(port.Name)],
             $"{port.Name} stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
-            + $"({NoteText.Length(limit)} mm): make the polar cap at least {NoteText.Length(Math.Ceiling(least))} mm wide (gores.cap_diameter).",
+            + $"({NoteText.Length(limit)} mm): make the polar cap at {(isInCap ? "least" : "most")} "
+            + $"{NoteText.Length(isInCap ? Math.Ceiling(width) : Math.Floor(width))} mm wide (gores.cap_diameter).",
             [new("apart", apart, limit, "mm")],
             design.PlaceOf($"{shape.Gores.Path}.cap_diameter"));
     }

@@ -16,14 +16,14 @@ internal static class GoreSeams
         var (head, gores) = (shape.Design, shape.Gores);
         var strip = shape.Strips.Outer;
         var site = HeadSite.Of(end, vessel);
-        var (gore, cap) = (Slug.Of(Names.Gore(end)), Slug.Of(Names.PolarCap(end)));
+        var (ids, cap) = (SheetPiece.Ids(SheetPiece.Of(end, gores, vessel)), Slug.Of(Names.PolarCap(end)));
         for (var i = 0; i < gores.Count; i++)
         {
             var angle = shape.Direction(i);
             yield return Butt(
                 WeldNumbers.GoreSeam(gores, i),
                 string.Create(CultureInfo.InvariantCulture, $"{Names.Gore(end)} to {Names.Gore(end)}, seam {i + 1}"),
-                [gore, gore],
+                [ids[(i + gores.Count - 1) % gores.Count], ids[i]],
                 new(0, strip.Length),
                 s => UpMeridian(site, angle, strip, s));
         }
@@ -31,7 +31,7 @@ internal static class GoreSeams
         yield return Butt(
             WeldNumbers.CapSeam(gores),
             $"{Names.PolarCap(end)} to {Names.Gore(end)}",
-            [gore, cap],
+            [.. Joint.Sides([.. ids.Distinct()], [cap])],
             Interval.Turn,
             t => RoundPole(site, t, strip));
 

@@ -6,7 +6,7 @@ namespace Vessel.Parts;
 /// <summary>What a gore is cut from: two curved sides and two straight ends, with its marks.</summary>
 internal static class GoreFlat
 {
-    public static Flat Of(PortHost end, GoreShape shape, WeldNumbers welds)
+    public static Flat Of(PortHost end, GoreShape shape, SheetPiece piece, WeldNumbers welds)
     {
         var gores = shape.Gores;
         return new(
@@ -14,24 +14,27 @@ internal static class GoreFlat
             new(shape.Flat.Outline(), []),
             new GoreMarks(shape.Flat).All(
                 $"equator {welds[shape.Design.Path]}",
-                Names.Gore(end),
+                piece.Name,
                 $"{welds[WeldNumbers.GoreSeam(gores, 0)]} to {welds[WeldNumbers.GoreSeam(gores, gores.Count - 1)]}",
                 $"cap {welds[WeldNumbers.CapSeam(gores)]}"),
             [],
-            Notes(end, shape),
+            Notes(shape, piece),
             shape.Flat,
             "equal width, mean diameter");
     }
 
-    private static ImmutableArray<string> Notes(PortHost end, GoreShape shape)
+    private static ImmutableArray<string> Notes(GoreShape shape, SheetPiece piece)
     {
         var (count, flat, head) = (shape.Gores.Count, shape.Flat, shape.Design);
+        var pieces = piece.Numbers.Length == count ? $"{count} PIECES" : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")} OF {count}";
+        string[] drilled = piece.Ports.IsEmpty ? []
+            : [$"Drill for {string.Join(" and ", piece.Ports.Select(port => $"'{port.Name}'"))} when the head is welded, along the port's axis (holes table)."];
         var isSphere = head is HemisphereHead { Flange: 0 };
         var round = isSphere ? "sphere" : "head";
         string[] flange = head.Flange > 0 ? [$"Straight flange: the first {NoteText.Length(head.Flange)} mm from the rim stay straight."] : [];
         return
         [
-            $"{Names.Gore(end).ToUpperInvariant()}, {count} PIECES, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, "
+            $"{piece.Name.ToUpperInvariant()}, {pieces}, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, "
             + $"{NoteText.Length(2 * flat.HalfWidth(0))} x {NoteText.Length(flat.Length)} mm",
             "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Lines across: every 15 deg of "
             + (isSphere ? "latitude." : "lean towards the pole."),
@@ -43,6 +46,7 @@ internal static class GoreFlat
             $"Left straight across, the middle lies {NoteText.Length(flat.FlatInside)} mm inside the {round} and the sides {NoteText.Length(flat.FlatOutside)} mm outside "
             + $"(1 - cos(180 deg / {count}) = {NoteText.Percent(flat.RadialError)} %).",
             "Fit all gores before tacking; trim the sides to close.",
+            .. drilled,
             "The solid is drawn round, as dished; gores that are only bent make a faceted head.",
         ];
     }

@@ -5,27 +5,34 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// One of the equal strips of a dished head, from the rim to the polar cap, drawn dished as it is welded. Its frame has
-/// the head's z = 0 at the origin, the pole on -Z and the strip's middle over +X.
+/// The equal strips of a dished head, from the rim to the polar cap, drawn dished as they are welded; those that ports stand in are drilled
+/// along the ports' axes. A strip's frame has the head's z = 0 at the origin, the pole on -Z and the strip's middle over +X.
 /// </summary>
 internal static class GorePart
 {
-    public static Part Build(PortHost end, GoreShape shape, VesselDesign vessel, WeldNumbers welds)
+    public static IEnumerable<Part> Build(PortHost end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+        SheetPiece.Of(end, shape.Gores, vessel)
+            .Select(piece => Build(end, shape, piece, [.. sites.Where(site => piece.Ports.Contains(site.Port))], HeadSite.Of(end, vessel), welds));
+
+    private static Part Build(
+        PortHost end, GoreShape shape, SheetPiece piece, ImmutableArray<PortSite> sites, HeadSite site, WeldNumbers welds)
     {
-        var (name, head, gores) = (Names.Gore(end), shape.Design, shape.Gores);
-        var site = HeadSite.Of(end, vessel);
+        var (head, gores) = (shape.Design, shape.Gores);
+        ImmutableArray<Frame3> placed = [.. piece.Numbers.Select(i => Placed(site, shape.Direction(i + 0.5)))];
+        var (outer, inner) = DrilledDome.Faces(shape.Head);
+        var dome = new DrilledDome(placed[0], outer, inner, Round(shape, outer, inner), shape.Strips.Volume / gores.Count, sites);
         return new(
-            Slug.Of(name),
-            name,
+            piece.Id,
+            piece.Name,
             PartKind.Gore,
             head.Material,
             head.Wall,
             StockPieces.Rectangle(2 * shape.Flat.HalfWidth(0), shape.Flat.Length, head.Wall, head.Material),
-            [.. Enumerable.Range(0, gores.Count).Select(i => Placed(site, shape.Direction(i + 0.5)))],
-            Shaped(shape),
-            shape.Strips.Volume / gores.Count,
-            GoreFlat.Of(end, shape, welds),
-            [],
+            placed,
+            dome.Solid,
+            dome.Volume,
+            GoreFlat.Of(end, shape, piece, welds),
+            [.. sites.Select((port, i) => port.HoleInHost(i + 1, port.On(shape.Head.Frame), null))],
             gores.Path);
     }
 
@@ -40,7 +47,7 @@ internal static class GorePart
     /// One rim round four sides: the head's rim, one meridian, the polar cap's circle, the other meridian. All cuts are square to
     /// the wall, so both faces have the same angles.
     /// </summary>
-    private static Solid Shaped(GoreShape shape)
+    private static Rim Round(GoreShape shape, Surface outer, Surface inner)
     {
         var (side, reach) = (shape.HalfAngle, shape.Flat.Length);
         (double Angle, double FromRim) Place(double t) => t switch
@@ -56,10 +63,7 @@ internal static class GorePart
             var (ring, height) = shape.Across(face, shape.Middle.Length - fromRim);
             return DrilledDome.ChartOf(surface, new(ring * Math.Cos(angle), ring * Math.Sin(angle), height));
         };
-        var (outer, inner) = DrilledDome.Faces(shape.Head);
-        return ThickSolid.Of(
-            outer, inner, false,
-            [new(new(0, 4), Corners(shape), On(shape.Head.Outer, outer), On(shape.Head.Inner, inner))]);
+        return new(new(0, 4), Corners(shape), On(shape.Head.Outer, outer), On(shape.Head.Inner, inner));
     }
 
     /// <summary>Its four corners but the first, and where a meridian passes from one curve to the next.</summary>

@@ -22,8 +22,7 @@ public static class Names
 
     public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
 
-    /// <summary>Id of the part that ports stand in: of a head of gores the polar cap, for all stand at the pole; of a cone in
-    /// segments a first one.</summary>
+    /// <summary>Id of the part that a port at the pole stands in: of a head of gores the polar cap; of a cone in segments a first one.</summary>
     public static string PortPart(PortHost host, VesselDesign vessel) =>
         IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
 
@@ -53,6 +52,7 @@ public static class Names
     public static string PortPart(PortDesign port, VesselDesign vessel)
     {
         return port.Host == PortHost.Shell ? Holding(SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel))
+            : vessel.Head(port.Host) is DishedHead { Gores: { } gores } && !GorePorts.IsInCap(port, vessel) ? Holding(SheetPiece.Of(port.Host, gores, vessel))
             : port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone ? Holding(SheetPiece.Of(port.Host, cone, vessel))
             : PortPart(port.Host, vessel);
 
@@ -64,7 +64,7 @@ public static class Names
 
     /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
     public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
-        IsOfGores(end, vessel) ? [Slug.Of(Gore(end))]
+        end != PortHost.Shell && vessel.Head(end) is DishedHead { Gores: { } gores } ? [.. SheetPiece.Of(end, gores, vessel).Select(piece => piece.Id)]
         : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. SheetPiece.Of(end, cone, vessel).Select(piece => piece.Id)]
         : [Of(end)];
 

@@ -4,9 +4,9 @@ using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>Sheets of a cone or of the shell that are alike in all: those that nothing is cut in, or a single one with its ports.</summary>
+/// <summary>Sheets of a cone, of the shell or of a head of gores that are alike in all: those that nothing is cut in, or a single one with its ports.</summary>
 /// <param name="Numbers">Of the sheets; see <see cref="SheetSeams"/>.</param>
-/// <param name="Ports">Whose holes it has; of a cone not the one that closes the tip.</param>
+/// <param name="Ports">Whose holes it has; of a cone not the one that closes the tip, of gores none of the polar cap's.</param>
 public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, ImmutableArray<PortDesign> Ports)
 {
     public string Id => Slug.Of(Name);
@@ -23,6 +23,14 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
         ConeHead.SegmentOf(Names.Of(end)),
         cone.Segments,
         vessel.Ports.Where(port => port.Host == end && port.Place.Radius > 0).ToLookup(port => cone.Seams.SheetAt(port.Place.Angle)),
+        []);
+
+    /// <summary>Of a head of gores.</summary>
+    public static ImmutableArray<SheetPiece> Of(PortHost end, GoreDesign gores, VesselDesign vessel) => Of(
+        Names.Gore(end),
+        Names.Gore(end),
+        gores.Count,
+        vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel)).ToLookup(port => gores.Seams.SheetAt(port.Place.Angle)),
         []);
 
     /// <summary>Of a course from tube the tube.</summary>

@@ -31,8 +31,8 @@ public static class VesselParts
             FlatHead lid => [LidPart.Build(end, lid, vessel, sites, welds)],
             DishedHead { Gores: not null } when GoreShape.Of(end, vessel) is { } shape =>
             [
-                GorePart.Build(end, shape, vessel, welds),
-                PolarCapPart.Build(end, shape, sites, welds),
+                .. GorePart.Build(end, shape, vessel, sites, welds),
+                PolarCapPart.Build(end, shape, [.. sites.Where(site => GorePorts.IsInCap(site.Port, vessel))], welds),
             ],
             DishedHead dish => [SpunHeadPart.Build(end, dish, vessel, sites, welds)],
             ConeHead cone => [.. ConePart.Build(end, cone, vessel, sites, welds)],

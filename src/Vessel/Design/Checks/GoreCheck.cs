@@ -33,29 +33,53 @@ internal static class GoreCheck
 
         foreach (var port in design.Ports.Where(p => p.Host == end))
         {
-            if (2 * Reach(shape, middle, port) is var wide && wide >= gores.CapDiameter)
-            {
-                yield return new Fault(FaultCodes.PortOverSeam,
-                    port.Place.Radius > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
-                    $"'{port.Name}' stands over the seams between the gores of the {head.Path} head.", shown.Length(wide),
-                    $"less than {shown.Length(gores.CapDiameter)}",
-                    $"Use a port that is smaller or nearer to the pole, or a polar cap of more than {shown.Length(wide)}.");
-            }
+            if (OverSeam(shown, shape, gores, port) is { } over)
+                yield return over;
         }
     }
 
+    /// <summary>The end that a head of gores closes.</summary>
+    private static string Names(GoreDesign gores) => gores.Path[..gores.Path.LastIndexOf('.')];
+
     /// <summary>
-    /// The greatest distance from the axis, on the middle of the wall, of what lies square across it at a place of the port: of its
-    /// weld or hole on the outer face, or of its hole on the inner one. The cap's edge is cut square to the wall, so that the inner
-    /// face has less room for a hole with parallel sides.
+    /// A port stands on one piece, with its weld or hole on the outer face and its hole on the inner one. Seams are cut square to the wall,
+    /// so that the inner face has less room for a hole with parallel sides.
     /// </summary>
-    private static double Reach(HeadShape shape, Profile middle, PortDesign port)
+    private static Fault? OverSeam(Shown shown, HeadShape shape, GoreDesign gores, PortDesign port)
     {
         var hole = ShellHole.HoleRadius(port);
         var wide = Math.Max(port.OuterRadius, hole);
         if (HeadFooting.Of(shape, port) is not { } footing || !footing.Takes(wide, hole))
-            return double.NaN;
-        return footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole))
-            .Max(at => middle.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).At.U);
+            return null;
+        var places = footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole)).ToList();
+        var reach = places.ConvertAll(at => 2 * GorePorts.OnMiddle(shape.Middle, at));
+        var path = port.Place.Radius > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port);
+        var (most, least) = (reach.Max(), reach.Min());
+        if (GorePorts.IsInCap(port, gores, shape))
+        {
+            return most < gores.CapDiameter ? null : new Fault(FaultCodes.PortOverSeam, path,
+                $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(most),
+                $"less than {shown.Length(gores.CapDiameter)}",
+                $"Use a port that is smaller or nearer to the pole, or a polar cap of more than {shown.Length(most)}.");
+        }
+
+        if (least <= gores.CapDiameter)
+        {
+            return new Fault(FaultCodes.PortOverSeam, path,
+                $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(least),
+                $"more than {shown.Length(gores.CapDiameter)}",
+                $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.Length(least)} or of more than {shown.Length(most)}.");
+        }
+
+        var turns = places.ConvertAll(at => shape.Frame.ToOuter(at) is var place ? Turns.Signed(Math.Atan2(place.Y, place.X) - port.Place.Angle) : 0);
+        var taken = new Interval(port.Place.Angle + turns.Min(), port.Place.Angle + turns.Max());
+        if (gores.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
+            return null;
+        return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
+            $"'{port.Name}' stands over a seam between two gores of the {Names(gores)} head.", $"seam at {shown.Angle(Turns.From(over, 0))}",
+            $"outside {shown.Angle(taken.Start)} to {shown.Angle(taken.End)}",
+            taken.Length < gores.Seams.Pitch
+                ? $"Turn the gores: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (gores.Seams.Pitch / 2), 0))}' has it amid one."
+                : "Use fewer gores, a smaller port, or a wider polar cap with the port in it.");
     }
 }

@@ -23,7 +23,8 @@ internal static class NameCheck
             taken.Add(DipstickDesign.Name, "the dipstick");
         foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))
         {
-            taken.Add(Slug.Of(GoreDesign.GoreOf(end)), $"a gore of the {end}");
+            foreach (var name in Sheets(GoreDesign.GoreOf(end), SheetSeams.Most))
+                taken.Add(Slug.Of(name), $"a gore of the {end}");
             taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
         }
 

@@ -20,8 +20,8 @@ internal static class PartCentre
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
             PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
             PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
-            PartKind.Crown => LessHoles(part, Zone(part, design, shape => shape.Cap), assembly, End(part, design)),
-            PartKind.Gore => Zone(part, design, shape => shape.Strips).Centre,
+            PartKind.Crown => LessHoles(part, Cap(part, design), assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
+            PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
             PartKind.Strap => StrapCentre.Of(design.Straps.SelectMany(strap => StrapSite.Of(strap, design)).First(site => Slug.Of(site.Name) == part.Id)),
@@ -77,12 +77,20 @@ internal static class PartCentre
     private static PortHost End(Part part, VesselDesign design) =>
         part.Path.StartsWith(design.Top.Path, StringComparison.Ordinal) ? PortHost.Top : PortHost.Bottom;
 
-    /// <summary>Of a head of gores.</summary>
-    private static (double Volume, Vector3 Centre) Zone(Part part, VesselDesign design, Func<GoreShape, WallZone> take)
+    private static (double Volume, Vector3 Centre) Cap(Part part, VesselDesign design) =>
+        GoreShape.Of(End(part, design), design)! is var shape && shape.Cap is var zone
+            ? (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre))) : default;
+
+    /// <summary>Of sectors of a zone: its mean radius times sin(h) / h for half angle h, towards the middle of each.</summary>
+    private static Vector3 Gores(Part part, Assembly assembly)
     {
-        var shape = GoreShape.Of(End(part, design), design)!;
-        var zone = take(shape);
-        return (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre)));
+        var end = End(part, assembly.Design);
+        var shape = GoreShape.Of(end, assembly.Design)!;
+        var (zone, solid) = (shape.Strips, shape.Strips.Volume / shape.Gores.Count);
+        var ring = zone.MeanRadius * Math.Sin(shape.HalfAngle) / shape.HalfAngle;
+        var pieces = part.Placements.Select(frame => new Weight(solid, frame.ToOuter(new(ring, 0, zone.Centre))));
+        var ports = SheetPiece.Of(end, shape.Gores, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
+        return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
     }
 
     /// <summary>Of sectors of a thin cone: the mean of the radius, weighed by itself, times sin(h) / h for half angle h.</summary>

@@ -105,7 +105,11 @@ internal sealed class OrderRules
                 continue;
             var crown = At(WeldNumbers.CapSeam(gores));
             foreach (var port in ports)
-                yield return new(At(port.Path), crown, "both sides of a loose cap are in reach");
+            {
+                yield return GorePorts.IsInCap(port, _design) ? new(At(port.Path), crown, "both sides of a loose cap are in reach")
+                    : new(crown, At(port.Path), "the head is whole before it is drilled");
+            }
+
             for (var i = 0; i < gores.Count; i++)
                 yield return new(At(WeldNumbers.GoreSeam(gores, i)), crown, "the cap closes the hole between the gores");
             yield return new(crown, seam, "the head is whole before it is fitted");
