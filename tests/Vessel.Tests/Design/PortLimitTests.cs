@@ -42,9 +42,12 @@ public sealed partial class PortLimitTests
         AssertOnly(code, With($"in: shell, at: {at}, {rest}"));
 
     [Theory]
-    // The plate is 106 - 0.4 wide and 3 thick: radius + 16 against 52.8 - 3.
-    [InlineData("top", "{ radius: 33.79 }", Tube, null)]
-    [InlineData("top", "{ radius: 33.81 }", Tube, "port-off-head")]
+    // The plate is 106 - 0.4 wide: the tube's 16 stands on it, and the bore's 14 leave the tube's wall of 2 to the rim.
+    [InlineData("top", "{ radius: 36.79 }", Tube, null)]
+    [InlineData("top", "{ radius: 36.81 }", Tube, "port-off-head")]
+    // Of one set in the hole of 16.2 leaves as much.
+    [InlineData("top", "{ radius: 34.59 }", Tube + ", joint: set_in", null)]
+    [InlineData("top", "{ radius: 34.61 }", Tube + ", joint: set_in", "port-off-head")]
     [InlineData("bottom", "{ radius: 0 }", Tube, null)]
     // One wall along the inner face, 53 cos(2 / 53) = 52.9623 from the axis, less the bore's 14; outside 55 cos(2 / 55) - 16.
     [InlineData("bottom", "{ radius: 38.96 }", Tube, null)]

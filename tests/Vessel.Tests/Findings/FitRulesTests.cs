@@ -3,6 +3,7 @@ using Vessel.Findings;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
+using Files = Vessel.Tests.Design.Designs;
 
 namespace Vessel.Tests.Findings;
 
@@ -38,6 +39,30 @@ public sealed class FitRulesTests
         Assert.All([Plain(gap, 0.1, 0.1), Plain(0.1, gap, 0.1), Plain(0.1, 0.1, gap)], design =>
             Assert.Equal(expected, Assessment.Of(Assembly.Of(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
     }
+
+    /// <summary>Over a plate 8 thick a bore that widens by 100 on 180 of height stands off its upper edge by 8 / 1.8 more than the clearance.</summary>
+    [Fact]
+    public void What_a_cone_leaves_beside_a_plate_is_told_apart_from_the_clearance()
+    {
+        var design = Files.Good("""
+            vessel: Sawmill hopper
+            material: stainless 304
+            shell: { outside_diameter: 200, top_diameter: 400, wall: 2, height: 180, made_from: sheet }
+            top: { shape: flat, thickness: 8, clearance: 0.3 }
+            bottom: { shape: hemisphere }
+            ports: [{ name: drain, in: bottom, at: { radius: 0 }, tube: { outside_diameter: 30, wall: 2 }, length: 40, cut: ground }]
+            """);
+        var finding = Assessment.Of(Assembly.Of(design)).Single(finding => finding.Code == FindingCodes.GapTooWide);
+
+        Assert.Contains("open by 4.74 mm", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("The cone alone leaves 4.44 mm", finding.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("smaller clearance", finding.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>On thick wall the shop's greatest gap is below the share that is aimed for: that share is then never asked for.</summary>
+    [Fact]
+    public void No_more_is_aimed_for_than_may_be() =>
+        Assert.Equal(RootGap.Most(8, Shop.Usual.Welding), RootGap.Aim(8, Shop.Usual.Welding));
 
     /// <summary>A cone of half angle a and a tube on its axis open by 180 - a degrees: 135 of them are the limit, and still a fillet.</summary>
     [Theory]
