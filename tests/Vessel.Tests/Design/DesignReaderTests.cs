@@ -35,9 +35,10 @@ public sealed class DesignReaderTests
     [Fact]
     public void A_bung_passes_in_unless_told_otherwise() => Assert.Equal(PortJoint.SetIn, _design.Ports[2].Joint);
 
+    /// <summary>Its end of radius 11 comes through a half sphere of 53 all round: that falls by 53 - sqrt(53^2 - 11^2) there.</summary>
     [Fact]
-    public void A_bung_in_a_head_is_free_for_its_length_less_the_wall() =>
-        Assert.Equal(15 - 2, _design.Ports[2].Length, 1e-12);
+    public void A_bung_in_a_head_is_free_for_its_length_less_the_wall_and_what_brings_it_through() =>
+        Assert.Equal(15 - 2 - (53 - Math.Sqrt((53 * 53) - (11 * 11))), _design.Ports[2].Length, 1e-12);
 
     [Fact]
     public void A_bungs_bore_is_its_tap_drill() => Assert.Equal(14 - 1.5, _design.Ports[2].Bore, 1e-12);
@@ -52,11 +53,11 @@ public sealed class DesignReaderTests
             top: { shape: flat, thickness: 3 }
             bottom: { shape: flat, thickness: 3 }
             ports:
-              - { name: level, in: shell, at: { height: 90, offset: 30, tilt: 60 }, bung: { thread: M10x1, outside_diameter: 16, length: 60 }, inside_length: 4 }
+              - { name: level, in: shell, at: { height: 90, offset: 30, tilt: 60 }, bung: { thread: M10x1, outside_diameter: 16, length: 60 }, inside_length: 25 }
             """);
 
         // Across the axis the wall is sqrt(55^2 - 30^2) - sqrt(50^2 - 30^2) = sqrt(2125) - 40 thick; cos 60 = 1/2.
-        Assert.Equal(60 - 4 - (2 * (Math.Sqrt(2125) - 40)), design.Ports[0].Length, 1e-9);
+        Assert.Equal(60 - 25 - (2 * (Math.Sqrt(2125) - 40)), design.Ports[0].Length, 1e-9);
     }
 
     [Fact]
