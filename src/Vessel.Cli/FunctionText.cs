@@ -10,7 +10,7 @@ internal static class FunctionText
     private static readonly ImmutableArray<(string Label, ImmutableArray<string> Names)> _lines =
     [
         ("gas", ["gas-flow", "gas-loss"]),
-        ("", ["smallest-stage"]),
+        ("narrowest", ["smallest-stage"]),
         ("oil", ["carried-up", "half-caught"]),
         ("mount", ["mass-full", "mount-margin"]),
     ];
