@@ -97,8 +97,8 @@ public static class SlipFits
                     "half of the shop's own figure: common practice, no source")
                 : new(
                     "shell's bore, by what its long seam draws in", bore, sheets * SeamShare * Bead.MeanWidth(shell.Wall) / Math.PI,
-                    "a tenth of the weld's mean width: common practice, from memory"),
-            new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore, "ASME VIII-1, UG-80, 1 % of the diameter, from memory")
+                    "a tenth of the weld's mean width [practice]"),
+            new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore, "ASME VIII-1, UG-80, 1 % of the diameter, not checked against the source")
             {
                 IsTakenUp = true,
             },

@@ -114,7 +114,7 @@ public static class SummarySchema
             ("sheets?", Count("Rolled and cone: equal sheets that go round")),
             ("gap_mm?", Number("Left open at the seam; below zero where the seam is to draw in by more")),
             ("trim_mm?", Number("Added at each end of a rolled sheet, to be cut off")),
-            ("lap_mm?", Number("Wrapped: by how much it is longer than once round, where no line up the tube is free of holes")),
+            ("lap_mm?", Number("Wrapped: excess over once round, where no line up the tube is free of holes")),
             ("lap_area_mm2?", Number("Wrapped: what is drawn twice, which the area leaves out")),
             ("across?", Choice("Folded: the axis that the bends cross", "x", "y")),
             ("bends?", List("Folded: in their order", Bend())),
