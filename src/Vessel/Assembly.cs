@@ -30,7 +30,7 @@ public sealed record Assembly(
         var numbers = WeldNumbers.Of(design);
         var parts = VesselParts.Of(design, sites, numbers);
         var cavity = CavityBuilder.Build(design, sites, parts);
-        var capacity = Capacity.Of(cavity, design.Capacity);
+        var capacity = Capacity.Of(cavity, design.Capacity, design.Flow.Liquid.Word);
         return new(
             design,
             sites,

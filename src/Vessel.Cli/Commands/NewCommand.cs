@@ -130,7 +130,7 @@ internal sealed class NewCommand
         if (Number(0, 100)(text) is { } litres)
             return (litres, "as you gave it");
         return text.EndsWith('h') && Number(0, 5000)(text[..^1].TrimEnd()) is { } hours
-            ? (OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains: {OilCarry.Source}"))
+            ? (OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains at {OilCarry.Rate.High:0} g/h: {OilCarry.Source}"))
             : null;
     }
 

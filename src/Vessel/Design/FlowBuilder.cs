@@ -1,3 +1,5 @@
+using Vessel.Stock;
+
 namespace Vessel.Design;
 
 /// <summary>Fills what flows through from its sections; see <see cref="DesignBuilder"/> for values at fault.</summary>
@@ -6,10 +8,13 @@ internal static class FlowBuilder
     public static FlowDesign Build(Section flow, Section? engine) => new(
         flow.Path,
         flow.Has("blow_by") ? flow.Number("blow_by") : null,
-        flow.Number("oil_density"),
+        flow.Has("oil_density") ? flow.Number("oil_density") : LiquidOf(flow).Density(flow.Number("temperature")),
         flow.Number("temperature"))
     {
+        Liquid = LiquidOf(flow),
+        IsDensityGiven = flow.Has("oil_density"),
         OilViscosity = flow.Has("oil_viscosity") ? flow.Number("oil_viscosity") : null,
+        Hose = flow.Has("hose_length") ? new(flow.Number("hose_length"), flow.Has("hose_bore") ? flow.Number("hose_bore") : null) : null,
         Surroundings = flow.Number("surroundings"),
         Pressure = flow.Number("pressure"),
         MostLoss = flow.Number("most_loss"),
@@ -21,4 +26,6 @@ internal static class FlowBuilder
             engine.Number("boost"),
             engine.Text("condition") == "worn" ? EngineCondition.Worn : EngineCondition.Sound),
     };
+
+    private static Liquid LiquidOf(Section flow) => flow.Text("liquid") is { } name ? Liquids.Find(name) ?? Liquids.Usual : Liquids.Usual;
 }

@@ -1,15 +1,25 @@
 using System.Collections.Immutable;
+using Vessel.Stock;
 
 namespace Vessel.Design;
 
 /// <summary>What flows through.</summary>
 /// <param name="BlowBy">Gas flow, L/min; null when not given.</param>
-/// <param name="OilDensity">kg/m3.</param>
-/// <param name="Temperature">Of gas and oil, degrees Celsius.</param>
+/// <param name="OilDensity">Of the liquid, kg/m3: as given, or by its name and the temperature.</param>
+/// <param name="Temperature">Of gas and liquid, degrees Celsius.</param>
 public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, double Temperature)
 {
+    /// <summary>What the vessel catches or holds.</summary>
+    public Liquid Liquid { get; init; } = Liquids.Usual;
+
+    /// <summary>The file gives the density itself.</summary>
+    public bool IsDensityGiven { get; init; }
+
     /// <summary>Kinematic, mm2/s; null when not given.</summary>
     public double? OilViscosity { get; init; }
+
+    /// <summary>That brings the gas to the inlet; null when not given.</summary>
+    public HoseDesign? Hose { get; init; }
 
     /// <summary>Of the air round the vessel, degrees Celsius.</summary>
     public double Surroundings { get; init; } = 20;
@@ -17,7 +27,7 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>Of the gas above the air round the vessel, Pa.</summary>
     public double Pressure { get; init; }
 
-    /// <summary>From inlet to vent, Pa: a finding beyond it.</summary>
+    /// <summary>From the hose's start, or the inlet, to the vent, Pa: a finding beyond it.</summary>
     public double MostLoss { get; init; } = 1000;
 
     /// <summary>Inlet, openings and vent by name; empty where the order is found.</summary>
@@ -26,6 +36,11 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>Null when not given.</summary>
     public EngineDesign? Engine { get; init; }
 }
+
+/// <summary>The hose before the inlet.</summary>
+/// <param name="Length">mm.</param>
+/// <param name="Bore">mm; null where it is the inlet's own.</param>
+public sealed record HoseDesign(double Length, double? Bore);
 
 /// <summary>How well an engine's rings seal.</summary>
 public enum EngineCondition

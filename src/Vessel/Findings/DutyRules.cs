@@ -42,7 +42,7 @@ internal static class DutyRules
             FindingCodes.MountOverloaded,
             Severity.Warning,
             [Slug.Of(margin.Bracket.Name)],
-            $"full of oil and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
+            $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
             + $"{MountFigures.Whose(margin, design.Brackets.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
             + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
             [new("margin", margin.Margin.Likely, MountFigures.LeastMargin, string.Empty)],
@@ -96,20 +96,39 @@ internal static class DutyRules
     private static string Borne(double suction) =>
         suction < Air.Atmosphere ? $"{FigureText.Of(suction / PascalsPerMillibar)} mbar" : "full vacuum";
 
+    /// <summary>A warning where what likely gathers, or what a rule book asks for, does not go in; a note where only the upper bound does not.</summary>
     private static IEnumerable<Finding> Catches(Assembly assembly)
     {
         var usable = assembly.Capacity.Usable / 1e6;
-        if (Catch.Of(assembly).Needed is not { } needed || usable >= needed)
-            yield break;
-        yield return new(
-            FindingCodes.CatchTooSmall,
-            Severity.Warning,
-            [],
-            $"it holds {FigureText.Of(usable)} L to the first spill or seal where {FigureText.Of(needed)} L are needed: make it higher or wider, shorten "
-            + "the parts that hang inside, or drain it sooner.",
-            [new("usable", usable, needed, "L")],
-            assembly.Design.PlaceOf("capacity"));
+        var needs = Catch.Of(assembly, FlowPath.Of(assembly));
+        if (needs.ByRule is { } rule && usable < rule)
+        {
+            yield return TooSmall(assembly, Severity.Warning, rule, $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
+                + $"{needs.Rule!.Name} asks for {FigureText.Of(rule)} L: make it higher or wider, or shorten the parts that hang inside.");
+        }
+
+        if (needs.Gathered is { } gathered && usable < gathered.High)
+        {
+            yield return TooSmall(
+                assembly, usable < gathered.Likely ? Severity.Warning : Severity.Note, usable < gathered.Likely ? gathered.Likely : gathered.High,
+                $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather where it holds {FigureText.Of(usable)} L to the first spill or seal: drain it "
+                + $"every {Whole(needs.Lasts(usable)!.Value.Low)} hours until it shows how fast it fills, or make it larger.");
+        }
     }
+
+    private static Finding TooSmall(Assembly assembly, Severity severity, double needed, string text) => new(
+        FindingCodes.CatchTooSmall, severity, [], text, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"));
+
+    private static string Parts(Catch needs)
+    {
+        string Range(Amount rate, string what) => (needs.Hours * rate) is var volume
+            ? $"{FigureText.Of(volume.Low)} to {FigureText.Of(volume.High)} L of {what} (likely {FigureText.Of(volume.Likely)})"
+            : string.Empty;
+        return string.Join(" and ", new[] { needs.Oil is { } oil ? Range(oil, "oil") : null, needs.Water is { } water ? Range(water, "water") : null }.OfType<string>());
+    }
+
+    /// <summary>Hours rounded down, so that what is said is safe.</summary>
+    private static string Whole(double hours) => hours < 1 ? FigureText.Of(hours) : FigureText.Of(Math.Floor(hours));
 
     private static IEnumerable<Finding> Drains(Assembly assembly)
     {
@@ -123,7 +142,7 @@ internal static class DutyRules
             FindingCodes.OilHeldUp,
             Severity.Warning,
             [],
-            $"the vessel's depression holds up {FigureText.Of(held)} mm of oil in the drain hose, which has {FigureText.Of(head)} mm: the oil stays in the "
+            $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, which has {FigureText.Of(head)} mm: it stays in the "
             + "vessel while the engine runs; hang it higher, or lower its loss.",
             [new("head held up", held, head, "mm")],
             assembly.Design.PlaceOf("drain_back"));

@@ -21,7 +21,7 @@ internal static class FlowRules
                 Severity.Warning,
                 [],
                 $"{stage.Name} leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
-                + "up there, tears oil off and loses pressure; widen it.",
+                + $"up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
                 [new("open area", stage.Area, path.InletArea, "mm2")],
                 design.PlaceOf(stage.Path));
         }
@@ -43,7 +43,7 @@ internal static class FlowRules
                 FindingCodes.LossTooGreat,
                 Severity.Warning,
                 [],
-                $"from '{path.Inlet}' to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
+                $"from {path.From} to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
                 + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
                 + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} that is taken; most of it in {Greatest(path)}.",
                 [new("loss", loss.Likely / PascalsPerMillibar, design.Flow.MostLoss / PascalsPerMillibar, "mbar")],

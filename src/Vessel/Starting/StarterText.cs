@@ -18,8 +18,8 @@ internal static class StarterText
 
             flow:
               blow_by: {sizes.Wish.BlowBy:0.#} L/min # {sizes.Wish.BlowByFrom}
-              oil_density: 870 kg/m3
-              temperature: 80 degC # of gas and oil
+              liquid: engine oil # 'stock liquids' lists others, by grade
+              temperature: 80 degC # of gas and liquid
 
             """));
         return string.Join('\n', text.ToString().ReplaceLineEndings("\n").Split('\n').Select(Aligned));

@@ -71,6 +71,12 @@ public sealed record StockTable(
         [
             .. MountDuties.All.Select(d => Row(d.Name, d.Acceleration, d.Where, d.Source)),
         ]),
+        new("liquids", ["liquid", "temperature_c", "density_kg_m3", "viscosity_mm2_s", "source"],
+        [
+            .. from liquid in Liquids.All
+               from point in liquid.Points
+               select Row(liquid.Name, point.Celsius, Math.Round(point.Density, 2), point.Viscosity, liquid.Source),
+        ]),
         new("rules", ["rule", "displacement_up_to_l", "volume_l", "source"],
         [
             .. from rule in CatchRules.All

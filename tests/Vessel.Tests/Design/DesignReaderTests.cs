@@ -62,7 +62,7 @@ public sealed class DesignReaderTests
 
     [Fact]
     public void Flow_has_its_defaults() =>
-        Assert.Equal((45, 870, 80), (_design.Flow.BlowBy, _design.Flow.OilDensity, _design.Flow.Temperature));
+        Assert.Equal((45, Vessel.Stock.Liquids.Find("engine oil")!.Density(80), 80), (_design.Flow.BlowBy, _design.Flow.OilDensity, _design.Flow.Temperature));
 
     [Fact]
     public void A_fitting_is_found_in_the_table() => Assert.Equal("1 5/8-12 UN", _design.Ports[0].Fitting?.Thread);

@@ -143,7 +143,9 @@ public sealed class InsideReaderTests
 
     [Fact]
     public void What_flows_has_its_defaults_where_nothing_is_said() =>
-        Assert.Equal((870, 80), (Designs.Good(Designs.WithHeight("100")).Flow.OilDensity, Designs.Good(Designs.WithHeight("100")).Flow.Temperature));
+        Assert.Equal(
+            (Vessel.Stock.Liquids.Find("engine oil")!.Density(80), 80),
+            (Designs.Good(Designs.WithHeight("100")).Flow.OilDensity, Designs.Good(Designs.WithHeight("100")).Flow.Temperature));
 
     [Fact]
     public void A_slot_is_written_as_round_ends_and_a_round_window_as_a_diameter()

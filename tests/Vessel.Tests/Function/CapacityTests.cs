@@ -92,4 +92,67 @@ public sealed class CapacityTests
         Assert.All(volumes.Zip(volumes.Skip(1)), pair => Assert.True(pair.First < pair.Second));
         Assert.True(vessel.Capacity.Usable <= vessel.Capacity.Fillable && vessel.Capacity.Fillable <= vessel.Capacity.Brim);
     }
+
+    /// <summary>
+    /// A pipe out of the side whose elbow turns up ends above the vessel's vent: nothing runs out of it, so that the lower of the two other ports
+    /// limits use. Turned down, liquid runs out as soon as it reaches the mouth.
+    /// </summary>
+    [Theory]
+    [InlineData(Math.PI, 230)]
+    [InlineData(0, 24)]
+    public void Liquid_runs_out_of_a_pipe_over_the_highest_place_that_it_must_pass(double direction, double height)
+    {
+        var gauge = Designs.Branch("gauge", 32, 2, new(38, 2, 0, 0, 0)) with
+        {
+            Length = 30,
+            Elbow = new("ports[2].elbow", Math.PI / 2, 40, 3, direction, 260, MitreCut.Sawn),
+        };
+        var design = Designs.Vessel(
+            _shell,
+            Designs.Branch("inlet", 32, 2, new(244, 0, 0, 0, 0)),
+            Designs.OnHead("vent", PortHost.Top, 32, 2, 0),
+            gauge);
+
+        var capacity = Assembly.Of(design).Capacity;
+
+        Near.Absolute(height, capacity.Events[0].Height, 1e-6);
+    }
+
+    /// <summary>A tube tilted up by 30 degrees spills at its free end's lowest point, not at its mouth.</summary>
+    [Fact]
+    public void A_tilted_pipe_spills_at_its_end()
+    {
+        var spill = Designs.Branch("spill", 32, 2, new(100, 1, 0, Math.PI / 6, 0)) with { Length = 80 };
+        var built = Assembly.Of(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
+
+        Assert.Equal("oil runs out through spill, over the highest place of its pipe", built.Capacity.LimitedBy);
+        Near.Absolute(100 + (80 * Math.Sin(Math.PI / 6)) - (14 * Math.Cos(Math.PI / 6)), built.Capacity.Events[0].Height, 1e-9);
+    }
+
+    /// <summary>Sections of an elbow's bore: what stands highest among their lowest points, found by walking along many lines of the bore.</summary>
+    [Theory]
+    [InlineData(0.4, 1.1, 3)]
+    [InlineData(-0.5, 3.5, 4)]
+    [InlineData(0.1, 2.6, 2)]
+    public void The_sill_of_a_bent_pipe_is_the_highest_of_its_lowest_points(double tilt, double direction, int pieces)
+    {
+        var port = Designs.Branch("pipe", 32, 2, new(150, 0, 0, tilt, 0)) with
+        {
+            Length = 60,
+            Elbow = new("ports[0].elbow", 1.4, 50, pieces, direction, 70, MitreCut.Sawn),
+        };
+        var built = Assembly.Of(Designs.Vessel(_shell, port));
+        var way = built.Cavity.Openings.Single(w => w.Name == "pipe");
+        var highest = way.Lowest;
+        foreach (var leg in built.Sites[0].Legs)
+        {
+            // Plain sections square to a leg lie between its mitres as far as the bore is whole there; they never stand above the sill.
+            var slack = 14 * Math.Tan(port.Elbow.Slant);
+            for (var along = leg == built.Sites[0].Legs[0] ? 20 : slack; along <= leg.Length - slack; along += 1)
+                highest = Math.Max(highest, Enumerable.Range(0, 720).Min(i => leg.Frame.ToOuter(new(14 * Math.Cos(i * Math.PI / 360), 14 * Math.Sin(i * Math.PI / 360), along)).Z));
+        }
+
+        Assert.InRange(highest, way.Sill - 14, way.Sill + 1e-9);
+        Near.Absolute(way.Sill, Math.Max(way.Lowest, way.Beyond.Max(edge => edge.Along(Vessel.Geometry.Vector3.UnitZ).Start)), 1e-12);
+    }
 }

@@ -94,15 +94,6 @@ public sealed class DutyTests
         }
     }
 
-    /// <summary>A usual oil passes the two viscosities that it is drawn through, and thickens in the cold.</summary>
-    [Fact]
-    public void Oil_thickens_in_the_cold()
-    {
-        Near.Relative(100, EngineOil.Viscosity(40), 1e-9);
-        Near.Relative(11, EngineOil.Viscosity(100), 1e-9);
-        Assert.All(Enumerable.Range(-6, 30), i => Assert.True(EngineOil.Viscosity(10 * i) >= EngineOil.Viscosity((10 * i) + 10)));
-    }
-
     [Fact]
     public void Thick_oil_runs_by_Poiseuille_and_thin_oil_by_its_fall()
     {
@@ -168,10 +159,42 @@ public sealed class DutyTests
     }
 
     [Theory]
-    [InlineData(10, false)]
+    [InlineData(1, false)]
     [InlineData(1000, true)]
     public void A_catch_that_is_too_small_is_found(double hours, bool found) =>
         Assert.Equal(found, Has(_sleeved with { Capacity = CapacityDesign.Usual with { BetweenDrains = hours } }, FindingCodes.CatchTooSmall));
+
+    /// <summary>Oil alone goes in; with the water of cold gas it does not, and how long it lasts is shorter.</summary>
+    [Fact]
+    public void Water_that_the_gas_drops_counts_to_what_gathers()
+    {
+        var design = FlowPathTests.Flowing(_sleeved, 120) with { Capacity = CapacityDesign.Usual with { BetweenDrains = 40 } };
+        design = design with { Flow = design.Flow with { Surroundings = 0 } };
+        var (cold, hot) = (Assembly.Of(design), Assembly.Of(design with { Flow = design.Flow with { Surroundings = 80 } }));
+        var water = Value(cold, "separation", "water-left");
+
+        Assert.True(40 * 15 / 870.0 < hot.Capacity.Usable / 1e6);
+        Assert.DoesNotContain(Assessment.Of(hot), finding => finding.Code == FindingCodes.CatchTooSmall);
+        var found = Assert.Single(Assessment.Of(cold), finding => finding.Code == FindingCodes.CatchTooSmall);
+        Assert.Contains("of water", found.Message, StringComparison.Ordinal);
+        Near.Relative(40 * water.High / 1000, Value(cold, "catch", "water-gathered").High, 1e-12);
+        Near.Relative(cold.Capacity.Usable / 1e6 / ((water.High / 1000) + (15 / 870.0)), Value(cold, "catch", "drain-within").Low, 1e-12);
+    }
+
+    [Fact]
+    public void Words_and_figures_follow_the_liquid_that_is_named()
+    {
+        var liquid = Vessel.Stock.Liquids.Find("diesel")!;
+        var design = _sleeved with { Flow = _sleeved.Flow with { Liquid = liquid, OilDensity = liquid.Density(20), Temperature = 20 } };
+        var built = Assembly.Of(design);
+        var groups = FunctionFigures.Of(built);
+        var said = groups.Where(g => g.Name is "catch" or "drain" or "separation")
+            .SelectMany(g => g.Figures.Select(f => f.Title).Append(g.Title).Concat(g.Words)).Append(built.Capacity.LimitedBy);
+
+        Assert.DoesNotContain(said, text => text.Contains(" oil", StringComparison.OrdinalIgnoreCase) || text.StartsWith("oil", StringComparison.OrdinalIgnoreCase));
+        Assert.Equal("Diesel that it holds", groups.Single(g => g.Name == "catch").Title);
+        Assert.StartsWith("diesel seals the gas path", built.Capacity.LimitedBy, StringComparison.Ordinal);
+    }
 
     /// <summary>Appendix J, 2016: 2 L up to 2000 cm3, 3 L above.</summary>
     [Theory]

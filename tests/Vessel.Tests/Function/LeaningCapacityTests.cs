@@ -30,6 +30,7 @@ public sealed class LeaningCapacityTests
             var held = Enumerable.Range(0, 41).Select(i => stance.VolumeBelow(low + ((high - low) * i / 40))).ToList();
 
             Near.Absolute(0, held[0], 1e-6 * built.Capacity.Brim);
+            Assert.All(held, volume => Assert.True(volume >= 0));
             // Tubes that a level cuts are summed to about 1e-4 of their metal.
             Near.Relative(built.Capacity.Brim, held[^1], 1e-6);
             Assert.All(held.Zip(held.Skip(1)), pair => Assert.True(pair.First <= pair.Second + (1e-6 * built.Capacity.Brim)));

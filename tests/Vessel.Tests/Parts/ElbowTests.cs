@@ -277,6 +277,16 @@ public sealed class ElbowTests
         Assert.InRange(0.02 * lengths, smooth, rough);
     }
 
+    /// <summary>Two mitres of 45 degrees 1.42 bores apart, smooth: 0.261 (Kirchbach and Schubart 1929, from memory), within the range.</summary>
+    [Fact]
+    public void Two_mitres_near_each_other_lie_within_the_range()
+    {
+        var loss = MitreLoss.Of(_elbow with { Angle = Math.PI / 2, Pieces = 3 });
+
+        Assert.InRange(0.261, loss.Low, loss.Likely);
+        Assert.True(loss.Likely < loss.High);
+    }
+
     [Fact]
     public void More_mitres_of_one_turn_lose_less_and_a_longer_turn_loses_more()
     {

@@ -75,4 +75,20 @@ public sealed class FlowLosses
         Near.Relative(low, BlowBy.Of(engine).Low, 1e-12);
         Near.Relative(high, BlowBy.Of(engine).High, 1e-12);
     }
+
+    /// <summary>Colebrook and White 1939, solved by repetition; Haaland 1983 claims 2 % from Re 4000 to 1e8. Moody's chart: 0.0222 at 1e5 and 0.001.</summary>
+    [Theory]
+    [InlineData(4e3, 0)]
+    [InlineData(1e4, 0.003)]
+    [InlineData(1e5, 0.001)]
+    [InlineData(1e6, 0.01)]
+    public void Friction_in_a_hose(double reynolds, double roughness)
+    {
+        var factor = 0.02;
+        for (var i = 0; i < 60; i++)
+            factor = Math.Pow(-2 * Math.Log10((roughness / 3.7) + (2.51 / (reynolds * Math.Sqrt(factor)))), -2);
+
+        Near.Relative(factor, StageLoss.Haaland(reynolds, roughness), 0.02);
+        Near.Relative(0.0222, StageLoss.Haaland(1e5, 0.001), 0.02);
+    }
 }

@@ -5,16 +5,23 @@ internal static class FlowKeys
 {
     public static KeyMap Flow { get; } = new("the gas that flows through",
     [
-        new("blow_by", KeyKind.Flow, "Gas that the engine blows in")
+        new("blow_by", KeyKind.Flow, "Gas that the engine blows in, as it is in the vessel: at its temperature and pressure")
         {
             DefaultRule = "estimated from the engine where that is given, else not known", Range = new(0.01, 100_000),
         },
-        new("oil_density", KeyKind.Density, "Of the oil") { Default = "870 kg/m3", Range = new(500, 1500) },
-        new("oil_viscosity", KeyKind.Viscosity, "Of the oil at its temperature")
+        new("liquid", KeyKind.Choice, "What the vessel catches or holds; 'stock liquids' prints their figures")
         {
-            DefaultRule = "that of a usual engine oil at the temperature", Range = new(0.3, 100_000),
+            Choices = [.. Stock.Liquids.All.Select(liquid => liquid.Name)], Default = Stock.Liquids.Usual.Name,
         },
-        new("temperature", KeyKind.Temperature, "Of gas and oil") { Default = "80 degC", Range = new(-60, 250) },
+        new("oil_density", KeyKind.Density, "Of the liquid, where it is known better than its name tells")
+        {
+            DefaultRule = "that of the liquid at the temperature", Range = new(500, 1500),
+        },
+        new("oil_viscosity", KeyKind.Viscosity, "Of the liquid at the temperature, where it is known better than its name tells")
+        {
+            DefaultRule = "that of the liquid at the temperature", Range = new(0.3, 100_000),
+        },
+        new("temperature", KeyKind.Temperature, "Of gas and liquid") { Default = "80 degC", Range = new(-60, 250) },
         new("surroundings", KeyKind.Temperature, "Of the air round the vessel")
         {
             Default = "20 degC", Range = new(-60, 150),
@@ -23,7 +30,16 @@ internal static class FlowKeys
         {
             Default = "0 mbar", Range = new(-500, 1000),
         },
-        new("most_loss", KeyKind.Pressure, "Greatest loss of pressure from inlet to vent that is taken")
+        new("hose_length", KeyKind.Length, "Of the hose that brings the gas to the inlet")
+        {
+            DefaultRule = "no hose is reckoned", Range = new(1, 100_000),
+        },
+        new("hose_bore", KeyKind.Length, "Of that hose, or of its narrowest fitting")
+        {
+            DefaultRule = "the outside diameter of the inlet's tube that it is pushed over, or the bore of the inlet's fitting",
+            AppliesWhen = new("hose_length", null), Range = new(1, 1000),
+        },
+        new("most_loss", KeyKind.Pressure, "Greatest loss of pressure that is taken, from the hose's start, or else the inlet, to the vent")
         {
             Default = "10 mbar", Range = new(0.1, 1000),
         },

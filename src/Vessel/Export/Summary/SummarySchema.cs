@@ -288,7 +288,7 @@ public static class SummarySchema
             ("what", Text("Event")),
             ("lean_deg", Number("Of the vessel")),
             ("toward_deg", Number("Direction of the lean")),
-            ("height_mm", Number("Of the level on the vessel's axis")),
+            ("height_mm", Number("Where the liquid's level crosses the vessel's axis, from the shell's lower edge; of a lean perhaps outside the vessel")),
             ("volume_ml", Number("Held then"))))),
         ("levels", List("Gauge table", Object("A level",
             ("height_mm", Number("Of the level")),

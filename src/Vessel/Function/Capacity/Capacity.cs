@@ -29,14 +29,15 @@ public sealed record Capacity(
     /// <summary>The lean that leaves least; upright where nothing leans.</summary>
     public Filling Worst => Leaning.Append(Upright).MinBy(filling => filling.Usable)!;
 
-    public static Capacity Of(Cavity cavity, CapacityDesign design)
+    /// <param name="liquid">In a word: <c>oil</c>.</param>
+    public static Capacity Of(Cavity cavity, CapacityDesign design, string liquid)
     {
         var upright = new Stance(cavity, Lean.Upright);
         return new(
             cavity.VolumeBelow(cavity.Ceiling),
             cavity.Rooms.Sum(room => room.VolumeBelow(LastBreath(upright, room))),
-            Filling.Of(upright, ""),
-            [.. Leans(design).Select(lean => Filling.Of(new(cavity, lean.Lean), lean.Because))],
+            Filling.Of(upright, "", liquid),
+            [.. Leans(design).Select(lean => Filling.Of(new(cavity, lean.Lean), lean.Because, liquid))],
             Table(cavity, design.TableStep));
     }
 

@@ -7,39 +7,58 @@ namespace Vessel.Function;
 /// <param name="Events">From the bottom up.</param>
 public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEvent> Events)
 {
+    /// <summary>Heights that differ by less than this are one, mm: an edge told by points is that exact.</summary>
+    private const double SameHeight = 1e-6;
+
     /// <summary>mm3 up to the first spill or seal of the gas path; zero without an open port.</summary>
     public double Usable => Events.IsEmpty ? 0 : Events[0].Volume;
 
     /// <summary>What happens there, in words.</summary>
     public string LimitedBy => Events.IsEmpty ? "no open port" : Events[0].What;
 
-    internal static Filling Of(Stance stance, string because) => new(
+    /// <param name="liquid">In a word: <c>oil</c>.</param>
+    internal static Filling Of(Stance stance, string because, string liquid) => new(
         stance.Lean,
         because,
         [
-            .. Spills(stance)
-                .Concat(BrokenPaths(stance))
+            .. Spills(stance, liquid)
+                .Concat(BrokenPaths(stance, liquid))
                 .OrderBy(e => e.Level)
                 .ThenBy(e => e.What, StringComparer.Ordinal)
                 .Select(e => new LevelEvent(e.What, stance.OnAxis(e.Level), stance.VolumeBelow(e.Level))),
         ]);
 
-    private static IEnumerable<(string What, double Level)> Spills(Stance stance) => stance.Cavity.OpenPorts.Select(port =>
-        ($"oil reaches the mouth of {port.Name} and can run out through it", stance.Lowest(port)));
-
-    /// <summary>Each level at which some two open ports lose the way between them, with what was sealed there.</summary>
-    private static IEnumerable<(string What, double Level)> BrokenPaths(Stance stance)
+    /// <summary>Once every mouth lies under, nothing more runs in: no port spills above that.</summary>
+    private static IEnumerable<(string What, double Level)> Spills(Stance stance, string liquid)
     {
-        var pairs = GasPath.At(stance, double.NegativeInfinity).ConnectedPairs;
+        var last = stance.Cavity.OpenPorts.Select(stance.Highest).DefaultIfEmpty(0).Max();
+        return
+            from port in stance.Cavity.OpenPorts
+            let sill = stance.Sill(port)
+            where sill <= last
+            select (
+                sill > stance.Lowest(port) + SameHeight
+                    ? $"{liquid} runs out through {port.Name}, over the highest place of its pipe"
+                    : $"{liquid} reaches the mouth of {port.Name} and can run out through it",
+                sill);
+    }
+
+    /// <summary>Each level at which some two open ports lose the way between them, with what was sealed there; else the last way out.</summary>
+    private static IEnumerable<(string What, double Level)> BrokenPaths(Stance stance, string liquid)
+    {
+        // Where no two are joined, as with one port alone, each still lets its own air out.
+        var joined = GasPath.At(stance, double.NegativeInfinity).ConnectedPairs > 0;
+        int Ways(double level) => GasPath.At(stance, level) is var path && joined ? path.ConnectedPairs : path.OpenPorts.Length;
+        var pairs = Ways(double.NegativeInfinity);
         foreach (var level in GasPath.Seals(stance))
         {
-            var left = GasPath.At(stance, level).ConnectedPairs;
+            var left = Ways(level);
             if (left < pairs)
             {
                 // A port with windows in its tube is sealed where the last of them is, or its end.
                 var sealedHere = stance.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && stance.Highest(way) == level)
                     .Select(way => way.Name);
-                yield return ($"oil seals the gas path at {string.Join(" and ", sealedHere)}", level);
+                yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere)}", level);
             }
 
             pairs = left;
@@ -48,6 +67,6 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
 }
 
 /// <summary>Something that happens when oil reaches a level.</summary>
-/// <param name="Height">Of the level on the vessel's axis, mm in the vessel's frame.</param>
+/// <param name="Height">Where the level crosses the vessel's axis, mm in the vessel's frame; leaning far, that may be outside the vessel.</param>
 /// <param name="Volume">Held then, mm3.</param>
 public sealed record LevelEvent(string What, double Height, double Volume);

@@ -42,11 +42,15 @@ public sealed record Room(
     /// <summary>mm3 below a level, upright.</summary>
     public double VolumeBelow(double level) => VolumeBelow(level, Lean.Upright);
 
-    /// <summary>mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin.</summary>
-    public double VolumeBelow(double level, Lean lean) =>
+    /// <summary>
+    /// mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin. None below nothing: what the
+    /// subtraction of like volumes leaves of rounding at the floor is cut off.
+    /// </summary>
+    public double VolumeBelow(double level, Lean lean) => Math.Max(
+        0,
         Pieces.Sum(piece => piece.VolumeBelow(level, lean))
         - Taken.Sum(piece => piece.VolumeBelow(level, lean))
-        - Tubes.Sum(tube => tube.VolumeBelow(level, lean.Up));
+        - Tubes.Sum(tube => tube.VolumeBelow(level, lean.Up)));
 }
 
 /// <summary>A sleeve or cap as the room round it sees it.</summary>
@@ -67,6 +71,18 @@ public sealed record Opening(
     /// <summary>Height of its lowest point, upright, mm in the vessel's frame: from there on oil comes through.</summary>
     public double Lowest { get; } = Shape.Along(Vector3.UnitZ).Start;
 
+    /// <summary>
+    /// Of a port: the sections of its bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end. Between
+    /// two of them the bore is straight, so that no other section stands higher.
+    /// </summary>
+    public ImmutableArray<OpeningShape> Beyond { get; init; } = [];
+
+    /// <summary>Height that liquid has to reach to leave through it, upright: the highest that it must pass. mm in the vessel's frame.</summary>
+    public double Sill => SillAlong(Vector3.UnitZ);
+
+    /// <summary>The same along a unit direction, mm from the vessel's origin.</summary>
+    public double SillAlong(Vector3 up) => Beyond.Select(edge => edge.Along(up).Start).Append(Shape.Along(up).Start).Max();
+
     /// <summary>Height of its highest point, upright: from there on it is shut to gas.</summary>
     public double Highest { get; } = Shape.Along(Vector3.UnitZ).End;
 
@@ -80,6 +96,9 @@ public sealed record Opening(
 
     /// <summary>The open inner end of such a tube: name of its port.</summary>
     public string? EndOf { get; init; }
+
+    /// <summary>An open port that is not the gas's and whose pipe rises above its mouth: liquid stands in it and shuts off nothing.</summary>
+    public bool IsStandpipe { get; init; }
 
     /// <summary>Length of the edges that the gas passes, mm.</summary>
     public double Perimeter { get; init; }

@@ -29,9 +29,9 @@ internal sealed class CavityBuilder
     public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
     {
         var builder = new CavityBuilder(vessel, sites, parts);
-        return new(
+        return Standpipes.Marked(vessel, new(
             [.. new Can?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
-            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]);
+            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]));
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
@@ -89,7 +89,7 @@ internal sealed class CavityBuilder
     /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
     private PrismPiece OpenPartOf(DiscDesign disc, Can? can)
     {
-        var bore = can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height);
+        var bore = BoreAt(disc, can);
         return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc), 0, bore);
     }
 
@@ -179,6 +179,7 @@ internal sealed class CavityBuilder
         Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, HasWindows(site) ? InsideOf(site) : Mouth.Of(site))
     {
         IntoTube = HasWindows(site),
+        Beyond = [.. Mouth.Beyond(site)],
         Perimeter = Turns.Full * site.Port.BoreRadius,
         Depth = site.Run + (site.Port.Joint == PortJoint.SetIn ? site.Port.InsideLength + site.HostWall : 0),
         Path = site.Port.Path,
@@ -230,7 +231,7 @@ internal sealed class CavityBuilder
         var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
         return new(
             disc.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false,
-            Math.Max(0, OpenPartOf(disc, can).Area - PassingArea(disc, can)), HolesOf(disc, can))
+            Math.Max(0, OpenPartOf(disc, can).Area - PassingArea(disc, can) - WeldedArea(disc, can)), HolesOf(disc, can))
         {
             Perimeter = Edges(disc, can),
             Depth = disc.Thickness,
@@ -247,6 +248,13 @@ internal sealed class CavityBuilder
                 .Sum(site => Math.PI * site.Port.OuterRadius * site.Port.OuterRadius);
     }
 
+    /// <summary>A weld all round shuts the gap at the disc's edge.</summary>
+    private double WeldedArea(DiscDesign disc, Can? can) => disc.Fixed == Fixing.Weld && BoreAt(disc, can) is var bore && disc.OutsideDiameter < 2 * bore
+        ? Math.PI * ((bore * bore) - (disc.OutsideDiameter * disc.OutsideDiameter / 4))
+        : 0;
+
+    private double BoreAt(DiscDesign disc, Can? can) => can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height);
+
     /// <summary>Heights of a head's set-in port from its inner end to its foot.</summary>
     private static Interval Standing(PortSite site)
     {
@@ -257,8 +265,8 @@ internal sealed class CavityBuilder
     /// <summary>Of the holes, and of the gap where there is one.</summary>
     private double Edges(DiscDesign disc, Can? can)
     {
-        var bore = 2 * (can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height));
-        var gap = disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
+        var bore = 2 * BoreAt(disc, can);
+        var gap = disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
         var holes = _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] }
             ? Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count
             : 0;
@@ -271,7 +279,7 @@ internal sealed class CavityBuilder
         var (low, high) = (disc.Height, disc.Height + disc.Thickness);
         return _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] } && field.Lattice.Count > 0
             ? new HolesEdge([.. field.Lattice.Centers()], field.Lattice.HoleRadius, low, high)
-            : new RoundEdge(can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height), low, high);
+            : new RoundEdge(disc.Fixed == Fixing.Weld ? disc.Bore / 2 : BoreAt(disc, can), low, high);
     }
 
     /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>

@@ -28,9 +28,9 @@ internal sealed class GasPath
     /// <summary>The same upright.</summary>
     public static GasPath At(Cavity cavity, double level) => new(new(cavity, Lean.Upright), level);
 
-    /// <summary>Pairs of open ports with a way from one to the other through the rooms.</summary>
+    /// <summary>Pairs of open ports with a way from one to the other through the rooms; <see cref="Opening.IsStandpipe"/> counts to none.</summary>
     public int ConnectedPairs =>
-        OpenPorts.GroupBy(port => _group[port.From]).Sum(group => group.Count() * (group.Count() - 1) / 2);
+        OpenPorts.Where(port => !port.IsStandpipe).GroupBy(port => _group[port.From]).Sum(group => group.Count() * (group.Count() - 1) / 2);
 
     /// <summary>Whether air can leave the room.</summary>
     public bool Breathes(Room room) => OpenPorts.Any(port => _group[port.From] == _group[room.Name]);

@@ -9,6 +9,20 @@ internal static class Mouth
 {
     private const int Samples = 360;
 
+    /// <summary>The sections of the bore behind the mouth: in the plane of each mitre, and the free end.</summary>
+    public static IEnumerable<OpeningShape> Beyond(PortSite site)
+    {
+        var legs = site.Legs;
+        for (var i = 0; i < legs.Length; i++)
+        {
+            var (end, next) = (legs[i].End, i + 1 < legs.Length ? legs[i + 1].Frame.Z : legs[i].Frame.Z);
+            // Two equal bores meet in the plane that halves the angle between them.
+            var across = (end.Z + next).Unit();
+            Vector3 Cut(Vector3 aside) => site.Port.BoreRadius * (aside - (aside.Dot(across) / end.Z.Dot(across) * end.Z));
+            yield return new EllipseEdge(end.Origin, Cut(end.X), Cut(end.Y));
+        }
+    }
+
     /// <summary>The mouth's rim by points, in the vessel's frame.</summary>
     public static PointsEdge Of(PortSite site)
     {

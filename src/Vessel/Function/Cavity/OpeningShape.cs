@@ -3,7 +3,8 @@ using Vessel.Geometry;
 
 namespace Vessel.Function;
 
-/// <summary>Where an opening's edge lies. A closed set: <see cref="RoundEdge"/>, <see cref="HolesEdge"/>, <see cref="PointsEdge"/>.</summary>
+/// <summary>Where an opening's edge lies. A closed set: <see cref="RoundEdge"/>, <see cref="EllipseEdge"/>, <see cref="HolesEdge"/>,
+/// <see cref="PointsEdge"/>.</summary>
 public abstract record OpeningShape
 {
     /// <summary>How far it reaches along a unit direction, mm from the vessel's origin.</summary>
@@ -17,6 +18,16 @@ public sealed record RoundEdge(double Radius, double Low, double High) : Opening
     {
         var reach = Radius * Math.Sqrt((up.X * up.X) + (up.Y * up.Y));
         return new((Low * up.Z) - reach, (High * up.Z) + reach);
+    }
+}
+
+/// <summary>An ellipse in any plane: its middle, and two half diameters of which each runs along the tangent at the other's end.</summary>
+public sealed record EllipseEdge(Vector3 Middle, Vector3 One, Vector3 Other) : OpeningShape
+{
+    public override Interval Along(Vector3 up)
+    {
+        var reach = double.Hypot(One.Dot(up), Other.Dot(up));
+        return new(Middle.Dot(up) - reach, Middle.Dot(up) + reach);
     }
 }
 

@@ -20,6 +20,9 @@ internal sealed class Stance
     /// <summary>From there on oil comes through.</summary>
     public double Lowest(Opening way) => _reach[way].Start;
 
+    /// <summary>From there on oil leaves through a port.</summary>
+    public double Sill(Opening way) => way.SillAlong(Lean.Up);
+
     /// <summary>From there on it is shut to gas.</summary>
     public double Highest(Opening way) => _reach[way].End;
 

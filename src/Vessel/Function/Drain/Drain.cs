@@ -19,22 +19,22 @@ internal sealed record Drain(
         var design = assembly.Design;
         var cavity = assembly.Cavity;
         var lowest = cavity.Openings.Where(way => way.IsPort && way.Name != path?.Inlet && way.Name != path?.Vent)
-            .OrderBy(way => way.Lowest).FirstOrDefault();
-        if (lowest is null || cavity.VolumeBelow(lowest.Lowest) > assembly.Capacity.Usable / 2)
+            .OrderBy(way => way.Sill).FirstOrDefault();
+        if (lowest is null || cavity.VolumeBelow(lowest.Sill) > assembly.Capacity.Usable / 2)
             return null;
         var site = assembly.Sites.First(s => s.Port.Name == lowest.Name);
         return new(
             lowest.Name,
             design.DrainBack.Bore ?? site.Port.Thread?.Bore ?? site.Port.Bore,
             lowest.Depth,
-            (design.Flow.OilViscosity ?? EngineOil.Viscosity(design.Flow.Temperature)) * 1e-6,
+            (design.Flow.OilViscosity ?? design.Flow.Liquid.Viscosity(design.Flow.Temperature)) * 1e-6,
             design.DrainBack.Depression ?? (path?.Loss is { IsFinite: true } loss ? loss.High : null),
             assembly,
             site);
     }
 
-    /// <summary>Height of the mouth's lowest point, mm.</summary>
-    public double Mouth => Assembly.Cavity.Openings.First(way => way.Name == Port).Lowest;
+    /// <summary>Height down to which it drains, mm: of the mouth's lowest point, or of what its tube rises to behind that.</summary>
+    public double Mouth => Assembly.Cavity.Openings.First(way => way.Name == Port).Sill;
 
     /// <summary>mm3 that stay below the mouth.</summary>
     public double Left => Assembly.Cavity.VolumeBelow(Mouth);

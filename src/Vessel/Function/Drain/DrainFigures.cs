@@ -18,14 +18,16 @@ internal static class DrainFigures
     {
         var design = drain.Assembly.Design;
         var flow = design.Flow;
+        var liquid = flow.Liquid;
         FigureInput viscosity = new(
-            "nu", "viscosity of the oil", drain.Viscosity * 1e6, "mm2/s", flow.OilViscosity is null ? "oil-viscosity" : "flow.oil_viscosity");
+            "nu", $"viscosity of the {liquid.Word}", drain.Viscosity * 1e6, "mm2/s", flow.OilViscosity is null ? "oil-viscosity" : "flow.oil_viscosity");
         if (flow.OilViscosity is null)
         {
             yield return new(
-                "oil-viscosity", "nu", "viscosity of a usual engine oil", drain.Viscosity * 1e6, "mm2/s", "log log (nu + 0.7) = a - b log T",
-                [new("T", "temperature", flow.Temperature, "degC", "flow.temperature")], EngineOil.Source,
-                new("0 to 120 degC; clean oil: blow-by brings water and fuel", flow.Temperature is >= 0 and <= 120));
+                "oil-viscosity", "nu", $"viscosity of {liquid.Name}", drain.Viscosity * 1e6, "mm2/s",
+                liquid.IsOil ? "log log (nu + 0.7) = a - b log T" : "ln nu = a + b / T between two points of a table",
+                [new("T", "temperature", flow.Temperature, "degC", "flow.temperature")], liquid.Source,
+                LiquidInput.Holds(flow));
         }
 
         var (bore, length) = (drain.Site.Port.Bore, drain.Length);
@@ -42,7 +44,7 @@ internal static class DrainFigures
             OilFlow.Source,
             new("laminar; a vent open; down to 1 mm above the mouth", OilFlow.Reynolds(speed, bore * 1e-3, drain.Viscosity) < Laminar));
         yield return new(
-            "oil-left", "V", $"oil that stays below the mouth of {drain.Port}", drain.Left / 1000, "ml", "volume below the mouth's lowest point, upright",
+            "oil-left", "V", $"{liquid.Word} that stays below the mouth of {drain.Port}", drain.Left / 1000, "ml", "volume below the mouth's lowest point, upright",
             [], "the vessel's own geometry", Validity.Always);
         if (drain.Held is not { } held)
             yield break;
@@ -50,14 +52,14 @@ internal static class DrainFigures
             "dp", "depression of the vessel against the sump", drain.Depression!.Value, "Pa",
             design.DrainBack.Depression is null ? "gas-loss, its upper bound" : "drain_back.depression");
         yield return new(
-            "head-held", "h", "height of oil that the depression holds up in the drain hose", held, "mm", "h = dp / (rho_p g)",
-            [depression, new("rho_p", "density of the oil", flow.OilDensity, "kg/m3", "flow.oil_density")],
-            "hydrostatics", new("oil at rest, hose without bubbles", true));
+            "head-held", "h", $"height of {liquid.Word} that the depression holds up in the drain hose", held, "mm", "h = dp / (rho_p g)",
+            [depression, LiquidInput.Density(flow)],
+            "hydrostatics", new($"{liquid.Word} at rest, hose without bubbles", true));
         if (design.DrainBack.Head is not { } head || drain.Return is not { } back)
             yield break;
         var inHose = OilFlow.Speed((head - held) * 1e-3, drain.Bore * 1e-3, drain.Hose(head) * 1e-3, drain.Viscosity);
         yield return new(
-            "return-flow", "q", "oil that can run back to the sump", back, "L/h", "rho g (h - hd) = 32 mu v L / D^2 + 1.5 rho v^2 / 2",
+            "return-flow", "q", $"{liquid.Word} that can run back to the sump", back, "L/h", "rho g (h - hd) = 32 mu v L / D^2 + 1.5 rho v^2 / 2",
             [
                 new("h", "head", head, "mm", "drain_back.head"),
                 new("hd", "head held up", held, "mm", "head-held"),
@@ -71,11 +73,14 @@ internal static class DrainFigures
 
     private static IEnumerable<string> Words(Drain drain)
     {
-        yield return "Cold oil is many times thicker: what empties in a minute warm may take an hour in frost. Hot oil scalds: let it cool before a plug is opened.";
+        var liquid = drain.Assembly.Design.Flow.Liquid;
+        if (liquid.IsOil)
+            yield return $"Cold {liquid.Word} is many times thicker: what empties in a minute warm may take an hour in frost.";
+        yield return $"Hot {liquid.Word} scalds: let it cool before a plug is opened.";
         if (drain.Assembly.Design.DrainBack.Head is null)
-            yield return "Where the oil is to run back to the sump by itself, give drain_back.head: the hose has to end below the oil there or in a trap, "
-                + "else gas comes up it and keeps the oil out of it.";
+            yield return $"Where the {liquid.Word} is to run back by itself, give drain_back.head: the hose has to end below the {liquid.Word} there or in a trap, "
+                + $"else gas comes up it and keeps the {liquid.Word} out of it.";
         else
-            yield return "The hose has to end below the sump's oil or in a trap, fall all the way, and have no valve that the head cannot open.";
+            yield return $"The hose has to end below the {liquid.Word} it returns to or in a trap, fall all the way, and have no valve that the head cannot open.";
     }
 }

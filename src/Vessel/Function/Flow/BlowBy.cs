@@ -6,7 +6,7 @@ namespace Vessel.Function;
 public static class BlowBy
 {
     public const string Source =
-        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling; boost multiplies it [practice]";
+        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling, warmed from 20 to 80 degC; boost multiplies it [practice]";
 
     /// <summary>Of the range as a whole.</summary>
     public const string RangeSource =
@@ -19,14 +19,24 @@ public static class BlowBy
     /// <summary>What the seals of a charger may add.</summary>
     public const double ChargerShare = 0.4;
 
-    /// <summary>Upper end of the usual range for a sound four-stroke engine, L/min; a worn one exceeds it.</summary>
+    /// <summary>
+    /// Upper end of the usual range for a sound four-stroke engine, L/min at 80 degC of air that was taken in at 20 (the temperatures that a
+    /// first design has); a worn one exceeds it.
+    /// </summary>
     /// <param name="displacement">L.</param>
     /// <param name="speed">Revolutions a minute.</param>
     /// <param name="boost">Bar above the air round it; zero without a charger.</param>
     public static double Of(double displacement, double speed, double boost) =>
-        displacement * speed / 2 * Filling * (1 + boost) * 0.01;
+        Swelling(20, 80, 0) * displacement * speed / 2 * Filling * (1 + boost) * 0.01;
 
-    /// <summary>L/min, of a four-stroke engine.</summary>
+    /// <summary>
+    /// By what a litre taken in from the open has grown in the vessel: by its warmth and by less pressure. An engine breathes the air round
+    /// the vessel.
+    /// </summary>
+    public static double Swelling(double surroundings, double temperature, double pressure) =>
+        Air.Kelvin(temperature) / Air.Kelvin(surroundings) * Air.Atmosphere / (Air.Atmosphere + pressure);
+
+    /// <summary>L/min as it was in the open, of a four-stroke engine.</summary>
     public static Amount Of(EngineDesign engine)
     {
         var intake = Intake(engine);

@@ -40,7 +40,7 @@ internal static class FlowFigures
             [FlowInput(flow), new("A", "its area", path.Smallest.Area, "mm2", "smallest-stage")],
             "definition", new($"below {Fastest} m/s, where gas hardly thins out", speed.High < Fastest));
         yield return new(
-            "gas-loss", "dp", $"loss of pressure from '{path.Inlet}' to '{path.Vent}'", path.Loss!.Value, "Pa",
+            "gas-loss", "dp", $"loss of pressure from {path.From} to '{path.Vent}'", path.Loss!.Value, "Pa",
             "dp = sum over the stages of zeta rho v^2 / 2, friction, and creeping flow at small holes and fibres",
             [
                 FlowInput(flow),
@@ -66,12 +66,15 @@ internal static class FlowFigures
 
         return new(
             "gas-flow", "Q", "flow of gas, estimated from the engine", shown, "L/min",
-            "Q = s V n / 2 x 0.9 (1 + b / 101325), and 1.4 times that at the upper end with a charger",
+            "Q = s V n / 2 x 0.9 (1 + b / 101325) (T + 273.15) / (Ta + 273.15) 101325 / p, and 1.4 times that at the upper end with a charger",
             [
                 new("V", "displacement", engine.Displacement, "L", "engine.displacement"),
                 new("n", "speed", engine.Speed, "rpm", "engine.speed"),
                 new("b", "boost", engine.Boost, "Pa", "engine.boost"),
                 new("s", "share blown by", BlowBy.Share(engine.Condition), "", "engine.condition"),
+                new("T", "temperature of the gas", design.Temperature, "degC", "flow.temperature"),
+                new("Ta", "temperature of the air taken in", design.Surroundings, "degC", "flow.surroundings"),
+                new("p", "pressure, absolute", Air.Atmosphere + design.Pressure, "Pa", "flow.pressure"),
             ],
             BlowBy.RangeSource,
             new("four-stroke engines; a worn or damaged one exceeds any range", true));
@@ -119,6 +122,9 @@ internal static class FlowFigures
         yield return "Losses are estimates: stages so near to each other disturb one another, and small holes at low speed lie outside the "
             + "range of the published figures. A wet or clogged medium loses more. Measure the crankcase pressure when it runs.";
         yield return "A crankcase that is choked pushes oil past its seals: do not run an engine above its maker's limit of crankcase pressure.";
+        yield return path.Stages[0].Kind == StageKind.Hose
+            ? "The hose is taken as straight: bends, clamps, kinks and a valve in it come on top."
+            : "The hose from the crankcase is not in the loss: give flow.hose_length.";
         if (path.Stages.Any(stage => stage.Packing is { } packing && StageLoss.FibreShare(packing) is null))
             yield return "No loss is calculated for a packing without a known metal and fibre diameter.";
     }

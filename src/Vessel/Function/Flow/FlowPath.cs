@@ -38,14 +38,17 @@ public sealed record FlowPath(
     [
         .. Stages.Select((stage, i) =>
         {
-            // The hose goes on at the inlet; behind the vent the gas is in the open.
-            var before = i == 0 ? stage.Area : Stages[i - 1].Area;
+            // A hose begins in the wide crankcase; one that is not told goes on at the inlet. Behind the vent the gas is in the open.
+            var before = stage.Kind == StageKind.Hose ? double.PositiveInfinity : i == 0 ? stage.Area : Stages[i - 1].Area;
             var after = i == Stages.Length - 1 ? double.PositiveInfinity : Stages[i + 1].Area;
             Amount At(double q) => StageLoss.Of(stage, before, after, q, Gas);
             return new Amount(At(flow.Low).Low, At(flow.Likely).Likely, At(flow.High).High);
         }),
     ];
 
-    /// <summary>From inlet to vent, Pa; null where no flow is known.</summary>
+    /// <summary>Where its loss is counted from, in words: the inlet, or the hose before it.</summary>
+    public string From => Stages[0].Kind == StageKind.Hose ? $"the start of the {Stages[0].Name}" : $"'{Inlet}'";
+
+    /// <summary>From the first stage to the vent, Pa; null where no flow is known.</summary>
     public Amount? Loss => Gas.Flow is { } flow ? Losses(flow).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss) : null;
 }

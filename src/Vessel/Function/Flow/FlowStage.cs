@@ -5,6 +5,9 @@ namespace Vessel.Function;
 /// <summary>What a stage is, which decides how its loss is reckoned.</summary>
 public enum StageKind
 {
+    /// <summary>The hose before the inlet.</summary>
+    Hose,
+
     /// <summary>A fitting's or port's tube.</summary>
     Bore,
 

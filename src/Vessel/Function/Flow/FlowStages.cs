@@ -16,6 +16,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
     public ImmutableArray<FlowStage> List()
     {
         var stages = new List<FlowStage>();
+        stages.AddRange(Hose());
         stages.AddRange(Port(route.Inlet, entering: true));
         stages.AddRange(Front(route.Inlet));
         var (before, room) = (new[] { route.Inlet }.ToImmutableArray(), (Room?)null);
@@ -68,6 +69,17 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
         var fitting = new FlowStage(
             $"fitting of {port.Name}", StageKind.Bore, Math.PI * bore * bore / 4, Math.PI * bore, 0, 0, $"{port.Path}.fitting");
         return entering ? [fitting, .. tube] : [.. tube, fitting];
+    }
+
+    /// <summary>Pushed over the inlet's tube, or screwed to its fitting, unless its bore is given.</summary>
+    private IEnumerable<FlowStage> Hose()
+    {
+        if (assembly.Design.Flow.Hose is not { } hose)
+            yield break;
+        var port = Design(route.Inlet);
+        var bore = hose.Bore ?? port.Fitting?.Bore ?? port.OutsideDiameter;
+        yield return new(
+            $"hose to {port.Name}", StageKind.Hose, Math.PI * bore * bore / 4, Math.PI * bore, hose.Length, 0, $"{assembly.Design.Flow.Path}.hose_length");
     }
 
     private PortDesign Design(Opening port) => assembly.Design.Ports.First(p => p.Name == port.Name);

@@ -7,8 +7,9 @@ namespace Vessel.Function;
 /// <summary>What a mitred elbow takes from the pressure, in dynamic pressures of its bore.</summary>
 /// <remarks>
 /// Single mitres, smooth and rough, at a Reynolds number of 2.2e5: Kirchbach and Schubart, Munich 1929, as handbooks print them; from
-/// memory. Mitres after each other are added: the next one stands in the wake of the last and takes less, down to a half of it where
-/// they stand close, which is the lower bound; the upper one is the rough tube's.
+/// memory. Of mitres after each other the next stands in the wake of the last and takes less, the less the nearer: two of 45 degrees 1.42
+/// bores apart were measured at 0.261 in a smooth tube where one takes 0.236 (the same authors, from memory). So the lower bound is one smooth
+/// mitre alone, the upper one all rough mitres added up; likely is the mean of smooth and rough, each mitre behind the first at half.
 /// </remarks>
 internal static class MitreLoss
 {
@@ -22,8 +23,7 @@ internal static class MitreLoss
     {
         var (smooth, rough) = Single(2 * elbow.Slant);
         var mitres = elbow.Mitres;
-        // All but the first stand in a wake.
-        return new(smooth * (1 + ((mitres - 1) / 2.0)), mitres * (smooth + rough) / 2, mitres * rough);
+        return new(smooth, (smooth + rough) / 2 * (1 + ((mitres - 1) / 2.0)), mitres * rough);
     }
 
     /// <summary>Of one mitre that turns by so much, radians; straight between the table's lines.</summary>

@@ -53,7 +53,7 @@ internal static class MountFigures
         yield return MountVibration.Words(mount, engine);
         yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, and look "
             + "at the welds.";
-        yield return "A vessel that falls on someone or opens a hose of hot oil hurts: where that can happen a licensed engineer decides, not this.";
+        yield return "A vessel that falls on someone or opens a hose of what it holds, hot, hurts: where that can happen a licensed engineer decides, not this.";
     }
 
     private static IEnumerable<Figure> OfBrackets(Mount mount, Assembly assembly)
@@ -98,11 +98,11 @@ internal static class MountFigures
     {
         const string Source = "closed forms of each part's body and holes";
         var validity = new Validity("without fittings, filler metal and hoses; tubes of ports taken square at their foot", true);
-        var oil = new FigureInput("rho_p", "density of the oil", assembly.Design.Flow.OilDensity, "kg/m3", "flow.oil_density");
+        var oil = LiquidInput.Density(assembly.Design.Flow);
         yield return new(
             "mass-empty", "m", "mass, empty", empty.Mass / 1000, "kg", "m = sum of volume x density", [], Source, validity);
         yield return new(
-            "mass-full", "M", "mass, full of oil to the brim", full.Mass / 1000, "kg", "M = m + V rho_p",
+            "mass-full", "M", $"mass, full of {assembly.Design.Flow.Liquid.Word} to the brim", full.Mass / 1000, "kg", "M = m + V rho_p",
             [oil, new("V", "volume to the brim", assembly.Capacity.Brim / 1e6, "L", "capacity")], Source, validity);
         foreach (var (name, title, centre) in new[] { ("empty", "empty", empty.Centre), ("full", "full", full.Centre) })
         {

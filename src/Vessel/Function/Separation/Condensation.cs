@@ -34,6 +34,37 @@ public static class Condensation
     public static double Leaves(double enters, double air, double transfer, double wall, double flow, double density) =>
         air + ((enters - air) * Math.Exp(-transfer * wall / (density * flow * Air.Heat)));
 
+    /// <summary>degC at the vent, by the bounds of heat transfer and flow.</summary>
+    public static Amount LeavesAt(FlowPath path, VesselDesign design)
+    {
+        var flow = path.Gas.Flow!.Value;
+        var (a, b) = (LeavesAt(path, design, Transfer.High, flow.Low), LeavesAt(path, design, Transfer.Low, flow.High));
+        return new(Math.Min(a, b), LeavesAt(path, design, Transfer.Likely, flow.Likely), Math.Max(a, b));
+    }
+
+    /// <summary>g/h that may fall out; null without a flow, where the gas does not cool, and beyond what the formulas are for.</summary>
+    public static Amount? WaterLeft(FlowPath path, VesselDesign design)
+    {
+        var given = design.Flow;
+        if (path.Gas.Flow is not { Low: > 0 } flow || LeavesAt(path, design) is var leaves && (
+            leaves.Likely >= given.Temperature || given.Temperature is < 0 or > 100 || leaves.Low < -40))
+        {
+            return null;
+        }
+
+        double Falls(double vapour, double to, double q) => Water(vapour, Air.Atmosphere + given.Pressure, given.Temperature, to, q);
+        return new(
+            0,
+            Falls(Vapour.Likely, leaves.Likely, flow.Likely),
+            // More gas brings more water but cools less: the greater of both ends.
+            Math.Max(
+                Falls(Vapour.High, LeavesAt(path, design, Transfer.High, flow.High), flow.High),
+                Falls(Vapour.High, LeavesAt(path, design, Transfer.High, flow.Likely), flow.Likely)));
+    }
+
+    private static double LeavesAt(FlowPath path, VesselDesign design, double transfer, double flow) =>
+        Leaves(design.Flow.Temperature, design.Flow.Surroundings, transfer, Wall(design), flow, path.Gas.Density);
+
     /// <summary>Pa, over water; -40 to 50 degC, 1.3 % too high at 80.</summary>
     public static double Saturation(double celsius) => 610.94 * Math.Exp(17.625 * celsius / (celsius + 243.04));
 

@@ -23,6 +23,18 @@ internal sealed record Separation(
     /// <summary>Turns that the gas may make along the wall before it goes down. Common practice, no source.</summary>
     private const double MostTurns = 3;
 
+    private readonly Lazy<ImmutableArray<PadCatch>> _pads = new(() =>
+    [
+        .. from pad in Pads
+           select new PadCatch(
+               StageLoss.FibreShare(pad.Packing!)!.Value,
+               pad.Packing!.FibreDiameter!.Value * 1e-3,
+               pad.Length * 1e-3,
+               Path.Gas.Flow!.Value.Through(flow => PadSpeed(pad, flow)),
+               OilDensity,
+               Path.Gas),
+    ]);
+
     public static ImmutableArray<double> Sizes { get; } = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
 
     private Amount Flow => Path.Gas.Flow!.Value;
@@ -53,16 +65,31 @@ internal sealed record Separation(
         return new(At(stage.Velocity(Flow.Low)), At(stage.Velocity(Flow.Likely)), At(Peak * stage.Velocity(Flow.High)));
     }
 
-    /// <summary>um: half of that size in the inlet's jet strikes what stands before it.</summary>
-    public Amount? JetCut => Jet is not { } jet || Flow.Low <= 0 ? null
-        : Flow.Through(flow => Impaction.JetCut(jet.Bore, InletSpeed(flow), OilDensity, Path.Gas) * 1e6);
+    /// <summary>
+    /// um: half of that size in the inlet's jet strikes what stands before it, if it fills the mouth's bore; low if it still has the bore of a
+    /// narrower fitting. Its speed is always that in the bore it is reckoned for.
+    /// </summary>
+    public Amount? JetCut
+    {
+        get
+        {
+            if (Jet is not { } jet || Flow.Low <= 0)
+                return null;
+            double At(double flow, double bore) =>
+                Impaction.JetCut(bore, flow / (Math.PI / 4 * bore * bore), OilDensity, Path.Gas) * 1e6;
+            return new(At(Flow.High, Math.Min(jet.Bore, NarrowBore)), At(Flow.Likely, jet.Bore), At(Flow.Low, jet.Bore));
+        }
+    }
+
+    /// <summary>Of the narrower of the inlet's tube and fitting, m.</summary>
+    public double NarrowBore => 2 * Math.Sqrt(Path.InletArea / Math.PI) * 1e-3;
 
     /// <summary>What the jet strikes is near and square enough for the figures of impactors.</summary>
     public bool JetHolds => !Swirls && Jet is { } jet && jet.Away <= FurthestWall * jet.Bore;
 
     /// <summary>um: at best, of the swirl along the wall.</summary>
     public double? SwirlCut => Swirls && Flow.High > 0
-        ? Impaction.SwirlCut(2 * Math.Sqrt(Path.InletArea / Math.PI) * 1e-3, MostTurns, InletSpeed(Flow.High), OilDensity, Path.Gas) * 1e6
+        ? Impaction.SwirlCut(NarrowBore, MostTurns, InletSpeed(Flow.High), OilDensity, Path.Gas) * 1e6
         : null;
 
     /// <summary>m/s in a packing.</summary>
@@ -72,18 +99,10 @@ internal sealed record Separation(
     /// <param name="size">um.</param>
     public Amount ByPads(double size)
     {
-        Amount One(FlowStage pad, double flow) => Impaction.Pad(
-            size * 1e-6,
-            StageLoss.FibreShare(pad.Packing!)!.Value,
-            pad.Packing!.FibreDiameter!.Value * 1e-3,
-            pad.Length * 1e-3,
-            PadSpeed(pad, flow),
-            OilDensity,
-            Path.Gas);
-        return new(
-            1 - Pads.Aggregate(1.0, (left, pad) => left * (1 - One(pad, Flow.Low).Low)),
-            1 - Pads.Aggregate(1.0, (left, pad) => left * (1 - One(pad, Flow.Likely).Likely)),
-            1 - Pads.Aggregate(1.0, (left, pad) => left * (1 - One(pad, Flow.High).High)));
+        var (low, likely, high) = (1.0, 1.0, 1.0);
+        foreach (var share in _pads.Value.Select(pad => pad.Share(size * 1e-6)))
+            (low, likely, high) = (low * (1 - share.Low), likely * (1 - share.Likely), high * (1 - share.High));
+        return new(1 - low, 1 - likely, 1 - high);
     }
 
     /// <summary>
@@ -111,9 +130,10 @@ internal sealed record Separation(
     }
 
     /// <summary>
-    /// Share of the drops of a size that stays in the vessel. At least: what surely falls against the fastest thread of gas,
-    /// and the packing's lower bound. Likely: what falls against the mean, the jet's cut where it holds, the packing. At most:
-    /// what an uneven stream lets fall, the jet, the swirl at its best, turns and openings at their best, the packing's upper bound.
+    /// Share of the drops of a size that reaches metal, fibre or liquid; what is torn off again is not in it. Low: what falls against twice
+    /// the mean speed, the middle of a laminar stream, the jet well above its cut, and the packing in creeping flow. Likely: what falls against the
+    /// mean, the jet's cut where it holds, the packing. High: what an uneven stream lets fall, the jet, the swirl at its best, turns and
+    /// openings at their best, the packing in potential flow.
     /// </summary>
     public Amount Caught(double size)
     {

@@ -1,18 +1,19 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Stock;
 
 namespace Vessel.Function;
 
-/// <summary>The chapter on how much oil stays in the vessel.</summary>
+/// <summary>The chapter on what holds the liquid back.</summary>
 internal static class SeparationFigures
 {
     public static FigureGroup Of(Separation separation, VesselDesign design) => new(
         "separation",
-        "Separation of oil",
+        $"Separation of {design.Flow.Liquid.Word}",
         [.. Figures(separation, design)],
         separation.Rises.IsEmpty ? [Caught(separation)] : [Caught(separation), Rises(separation)],
-        [.. Words(separation)])
+        [.. Words(separation, design.Flow.Liquid)])
     {
         Curves = [Curve(separation)],
     };
@@ -24,9 +25,9 @@ internal static class SeparationFigures
         var steps = (int)Math.Ceiling(10 * Math.Log10(last / first));
         return new(
             "caught-curve",
-            "share of the oil that stays, by the size of drops",
+            "share of the drops that reach metal, fibre or liquid, by their size",
             new("size_um", "size of the drops", "um"),
-            new("caught_percent", "caught", "%"),
+            new("reach_percent", "reach it", "%"),
             100,
             [
                 .. from i in Enumerable.Range(0, steps + 1)
@@ -38,7 +39,7 @@ internal static class SeparationFigures
     private static IEnumerable<Figure> Figures(Separation separation, VesselDesign design)
     {
         var (path, flow) = (separation.Path, separation.Path.Gas.Flow!.Value);
-        var oil = new FigureInput("rho_p", "density of the oil", separation.OilDensity, "kg/m3", "flow.oil_density");
+        var oil = LiquidInput.Density(design.Flow);
         var q = FlowFigures.FlowInput(flow);
         if (separation.Slowest is { } slowest)
         {
@@ -53,12 +54,16 @@ internal static class SeparationFigures
 
         if (separation.JetCut is { } jet && flow.Low > 0)
         {
-            var speed = flow.Likely / (path.InletArea * 1e-6);
-            var reynolds = speed * separation.Jet!.Value.Bore * path.Gas.Density / path.Gas.Viscosity;
+            var bore = separation.Jet!.Value.Bore;
+            var reynolds = flow.Likely / (Math.PI / 4 * bore) * path.Gas.Density / path.Gas.Viscosity;
             yield return new(
                 "jet-cut", "d50", $"drop of which half strikes the part before {path.Inlet}", jet, "um",
-                "d50 = 0.49 sqrt(9 mu D / (rho_p v))",
-                [q, new("D", "diameter of the jet", separation.Jet.Value.Bore * 1e3, "mm", path.Inlet), oil],
+                "d50 = 0.49 sqrt(9 mu D / (rho_p v C)), v = Q / (pi D^2 / 4), C for slip; low: with the bore of a narrower fitting",
+                [
+                    q,
+                    new("D", "diameter of the jet", new Amount(Math.Min(bore, separation.NarrowBore), bore, bore).Through(d => d * 1e3), "mm", path.Inlet),
+                    oil,
+                ],
                 Impaction.JetSource,
                 new(Impaction.JetRange, separation.JetHolds && reynolds is >= 500 and <= 3000));
         }
@@ -67,7 +72,7 @@ internal static class SeparationFigures
         {
             yield return new(
                 "swirl-cut", "d50", $"drop of which the swirl from {path.Inlet} can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
-                "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho))), N = 3 turns; likely and high: 2 and 5 times that",
+                "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho) C)), N = 3 turns; likely and high: 2 and 5 times that",
                 [q, oil],
                 "Lapple 1951 for cyclones (not checked against the source), used as a bound: a can with an offset inlet is no cyclone",
                 new("cyclones of the standard shape; no published correlation covers a plain can", false));
@@ -97,16 +102,16 @@ internal static class SeparationFigures
             Separation.PadSpeed(pad, flow.Likely) * pad.Packing!.FibreDiameter!.Value * 1e-3 * gas.Density / gas.Viscosity;
         yield return new(
             "half-caught", "d50", $"drop of which {string.Join(" and ", pads.Select(pad => pad.Packing!.Name).Distinct())} catches half", Half(separation), "um",
-            "1 - exp(-(2/3) S L E / pi) = 0.5, S = 4 a / D, E(d) of one fibre",
+            "1 - exp(-(2/3) 4 a L E / (pi (1 - a) D)) = 0.5, E(d) of one fibre by the way of drops round it; high without the 2/3",
             [.. pads.SelectMany((pad, i) => Inputs(pad, pads.Length == 1 ? string.Empty : FigureText.Of(i + 1), flow)), oil],
-            Impaction.FibreSource,
-            new(Impaction.FibreRange, pads.All(pad => Reynolds(pad) is < 0.2 or (> 5 and < 20))));
+            PadCatch.Source,
+            new(PadCatch.Range, pads.All(pad => Reynolds(pad) < 1)));
         var fastest = pads.MinBy(pad => pad.Area)!;
         var speed = flow.Through(f => Separation.PadSpeed(fastest, f));
         var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, gas.Density);
         var load = 100 / greatest * speed;
         yield return new(
-            "pad-load", "s", $"speed of the gas in {fastest.Packing!.Name} as a share of that at which pads let oil through", load, "%",
+            "pad-load", "s", $"speed of the gas in {fastest.Packing!.Name} as a share of that at which pads let liquid through", load, "%",
             "s = v / (0.107 sqrt((rho_p - rho) / rho))",
             [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
             SoudersBrown.Source,
@@ -127,10 +132,7 @@ internal static class SeparationFigures
         if (flow.Low <= 0)
             yield break;
         var (wall, given) = (Condensation.Wall(design), design.Flow);
-        double Leaves(double transfer, double q) =>
-            Condensation.Leaves(given.Temperature, given.Surroundings, transfer, wall, q, path.Gas.Density);
-        var (a, b) = (Leaves(Condensation.Transfer.High, flow.Low), Leaves(Condensation.Transfer.Low, flow.High));
-        var leaves = new Amount(Math.Min(a, b), Leaves(Condensation.Transfer.Likely, flow.Likely), Math.Max(a, b));
+        var leaves = Condensation.LeavesAt(path, design);
         FigureInput[] inputs =
         [
             FlowFigures.FlowInput(flow),
@@ -143,18 +145,10 @@ internal static class SeparationFigures
         yield return new(
             "gas-leaves-at", "To", "temperature of the gas at the vent", leaves, "degC",
             "To = Ta + (T - Ta) exp(-U A / (rho Q cp))", [.. inputs], Condensation.Source, validity);
-        if (leaves.Likely >= given.Temperature || given.Temperature is < 0 or > 100 || leaves.Low < -40)
+        if (Condensation.WaterLeft(path, design) is not { } water)
             yield break;
-        var pressure = Air.Atmosphere + given.Pressure;
-        double Water(double vapour, double to, double q) => Condensation.Water(vapour, pressure, given.Temperature, to, q);
         yield return new(
-            "water-left", "W", "water that may fall out in the vessel", new(
-                0,
-                Water(Condensation.Vapour.Likely, leaves.Likely, flow.Likely),
-                // More gas brings more water but cools less: the greater of both ends.
-                Math.Max(
-                    Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.High), flow.High),
-                    Water(Condensation.Vapour.High, Leaves(Condensation.Transfer.High, flow.Likely), flow.Likely))), "g/h",
+            "water-left", "W", "water that may fall out in the vessel", water, "g/h",
             "W = (min(x p, es(T)) - es(To)) Q / (461.5 (T + 273.15)), none below zero; x = 0, 0.05, 0.13",
             [.. inputs, new("x", "share of vapour in the gas", Condensation.Vapour, "", "[practice]")],
             Condensation.Source,
@@ -183,13 +177,13 @@ internal static class SeparationFigures
 
     private static FigureTable Caught(Separation separation) => new(
         "caught",
-        "Share of the oil that stays, by the size of drops",
+        "Share of the drops that reach metal, fibre or liquid, by their size",
         "size",
         [
             new("fall_mm_s", "speed of fall in still gas", "mm/s"),
-            new("caught_low_percent", "caught, at least", "%"),
-            new("caught_percent", "caught, likely", "%"),
-            new("caught_high_percent", "caught, at most", "%"),
+            new("reach_low_percent", "reach it, low", "%"),
+            new("reach_percent", "reach it, likely", "%"),
+            new("reach_high_percent", "reach it, at most", "%"),
         ],
         [
             .. from size in Separation.Sizes
@@ -220,21 +214,24 @@ internal static class SeparationFigures
                    [stage.Velocity(separation.Path.Gas.Flow!.Value.Likely), carried.Low, carried.Likely, carried.High]),
         ]);
 
-    private static IEnumerable<string> Words(Separation separation)
+    private static IEnumerable<string> Words(Separation separation, Liquid liquid)
     {
-        yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of this size "
-            + "does not catch it: it holds back splashes and what has already gathered into large drops. The slowest rise sets that cut; faster "
-            + "stages only tear oil off again.";
+        yield return "A drop that reaches metal, fibre or liquid is not caught yet: fast gas tears it off again, a flooded bed lets it through, and gas slips by "
+            + "at a bed's edge. No figure here counts that, so no share of any size is certain to stay, not even where 100 % stands.";
+        if (liquid.IsEngineOil)
+            yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of this size "
+                + "does not catch it: it holds back splashes and what has already gathered into large drops. The slowest rise sets that cut; faster "
+                + "stages only tear oil off again.";
         if (separation.Path.Stages.All(stage => stage.Kind != StageKind.Packing))
             yield return "No packing stands in the gas's way: next to nothing here catches mist below 10 um.";
         else if (separation.Pads.IsEmpty)
             yield return "The share that the packing catches is not known: give it a metal wool and its fibre_diameter.";
         else
-            yield return "What wool catches of fine mist spans a wide range: no published correlation covers so slow a gas through so coarse a wool. "
+            yield return "What wool catches of fine mist spans a wide range: between creeping and fast flow round a fibre no published law covers wool. "
                 + "Finer fibres, a deeper and evenly stuffed bed help most; gaps at its edge undo it.";
         yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can: they stand in "
             + "'at most' alone, as bounds. Drops below 0.5 um are caught by diffusion too and are left out.";
-        yield return "Sizes are no shares of mass: how much of an engine's oil comes in which size is not known here, so no total is given. Weigh what "
+        yield return $"Sizes are no shares of mass: how much of the {liquid.Word} comes in which size is not known here, so no total is given. Weigh what "
             + "it catches, and what a filter behind it catches.";
         if (separation.Path.PastMedia)
             yield return "Gas can go past the packing: what goes that way is not caught by it.";
