@@ -9,7 +9,7 @@ internal static class FlowKeys
         {
             DefaultRule = "estimated from the engine where that is given, else not known", Range = new(0.01, 100_000),
         },
-        new("liquid", KeyKind.Choice, "What the vessel catches or holds; 'stock liquids' prints their figures")
+        new("liquid", KeyKind.Choice, "Liquid that the vessel catches or holds; 'stock liquids' prints the figures of each")
         {
             Choices = [.. Stock.Liquids.All.Select(liquid => liquid.Name)], Default = Stock.Liquids.Usual.Name,
         },
@@ -32,7 +32,7 @@ internal static class FlowKeys
         },
         new("hose_length", KeyKind.Length, "Of the hose that brings the gas to the inlet")
         {
-            DefaultRule = "no hose is reckoned", Range = new(1, 100_000),
+            DefaultRule = "none: the loss begins at the inlet", Range = new(1, 100_000),
         },
         new("hose_bore", KeyKind.Length, "Of that hose, or of its narrowest fitting")
         {

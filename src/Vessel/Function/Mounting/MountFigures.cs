@@ -53,7 +53,7 @@ internal static class MountFigures
         yield return MountVibration.Words(mount, engine);
         yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, and look "
             + "at the welds.";
-        yield return "A vessel that falls on someone or opens a hose of what it holds, hot, hurts: where that can happen a licensed engineer decides, not this.";
+        yield return "A vessel that falls on someone or spills its hot contents hurts: where that can happen a licensed engineer decides, not this.";
     }
 
     private static IEnumerable<Figure> OfBrackets(Mount mount, Assembly assembly)
