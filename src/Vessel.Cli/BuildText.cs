@@ -48,8 +48,9 @@ internal static class BuildText
             $"time      {hand.Low / 60:0.0} to {hand.High / 60:0.0} h by hand, likely {hand.Likely / 60:0.0}; with parts cut by laser {laser.Low / 60:0.0} to {laser.High / 60:0.0} h, likely {laser.Likely / 60:0.0}"));
         if (Quote.Of(build.Plan) is { } quote)
         {
+            var paid = quote.PaidOverCost;
             output.WriteLine(Invariant(
-                $"quote     {quote.Hand.Low:0} to {quote.Hand.High:0} {quote.Currency} by hand, likely {quote.Hand.Likely:0}; by laser likely {quote.Laser.Likely:0}{(quote.NotPriced.IsEmpty ? "" : $"; without {string.Join(", ", quote.NotPriced)}")}"));
+                $"quote     {paid * quote.Hand.Low:0} to {paid * quote.Hand.High:0} {quote.Currency} by hand, likely {paid * quote.Hand.Likely:0}; by laser likely {paid * quote.Laser.Likely:0}{(quote.Vessels > 1 ? $", for {quote.Vessels} vessels" : "")}{(paid > 1 ? ", with margin and tax" : "")}{(quote.NotPriced.IsEmpty ? "" : $"; without {string.Join(", ", quote.NotPriced)}")}"));
         }
 
         FunctionText.Write(build.Function, build.Assembly.Capacity, output);

@@ -38,6 +38,7 @@ internal static class DesignBuilder
                 "passivated" => Finish.Passivated,
                 _ => Finish.None,
             },
+            Quantity = file.Has("quantity") ? (int)file.Number("quantity") : 1,
             Fixtures = file.Text("fixtures") == "printed",
             Capacity = Capacity(file.Child("capacity") ?? Section.Absent("capacity")),
             Mockup = MockupBuilder.Build(file.Child("mockup") ?? Section.Absent("mockup")),

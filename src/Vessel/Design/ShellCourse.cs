@@ -21,6 +21,12 @@ public sealed record ShellCourse(
     SheetSeams Seams,
     double RootGap)
 {
+    /// <summary>Of the mapping that asks for it.</summary>
+    public string Path { get; init; } = string.Empty;
+
+    /// <summary>Of the key that sets the root gap of its long seams.</summary>
+    public string RootGapPath { get; init; } = string.Empty;
+
     /// <summary>Of the key that turns its long seams.</summary>
     public string SeamPath { get; init; } = string.Empty;
 

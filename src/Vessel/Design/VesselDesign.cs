@@ -30,6 +30,9 @@ public sealed record VesselDesign(
 
     public CapacityDesign Capacity { get; init; } = CapacityDesign.Usual;
 
+    /// <summary>How many are made at once: bought, nested, sawn and priced together.</summary>
+    public int Quantity { get; init; } = 1;
+
     /// <summary>Whether fixtures to print are wanted, that hold the ports for tacking.</summary>
     public bool Fixtures { get; init; }
 
@@ -50,8 +53,9 @@ public sealed record VesselDesign(
     /// <summary>The head at that end of the shell.</summary>
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
 
-    /// <summary>Where a path stands in the file, or the nearest key above it that does.</summary>
-    public Span? PlaceOf(string path) => Places.Nearest(path);
+    /// <summary>A key of the design, and where it stands in the file: itself, or where it is left out the nearest key above it.</summary>
+    /// <param name="path">Of a key that the file may have: see <see cref="KeyPaths"/>.</param>
+    public KeyPlace PlaceOf(string path) => new(path, Places.Nearest(path));
 }
 
 /// <summary>The unit of bare lengths in the file, and of lengths shown to the user.</summary>

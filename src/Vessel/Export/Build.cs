@@ -91,7 +91,7 @@ public sealed record Build(
     /// <summary>To print beside the mock-up, where the design asks for them.</summary>
     public ImmutableArray<MockupInternal> MockupInternals => _internals.Value;
 
-    private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(Plan.Assembly, Plan.TacksOf));
+    private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(Plan));
 
     /// <summary>One for each port where the design asks for them.</summary>
     public ImmutableArray<PortFixture> Fixtures => _fixtures.Value;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Parts;
 using Vessel.Planning;
 
@@ -18,14 +19,14 @@ internal static class CutListCsv
         _columns,
         [
             .. plan.Assembly.Parts.Select(part => Piece(part, plan)),
-            .. plan.Sheets.SelectMany(Sheet),
+            .. plan.Sheets.SelectMany(sheet => Sheet(sheet, plan.Assembly.Design.Shop.Stock)),
             .. plan.Bars.Select(Bar),
-            .. BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Select(Bought),
+            .. BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Select(item => Bought(item, plan.Assembly.Design.Quantity)),
         ]);
 
     private static CsvCell[] Piece(Part part, Plan plan) =>
     [
-        part.Name, part.Quantity, part.Stock.Form, part.Material.Name, part.Stock.Length, part.Stock.Width, part.Stock.Wall,
+        part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name, part.Stock.Length, part.Stock.Width, part.Stock.Wall,
         part.Stock.Mass, part.Mass, StockWords.From(part, plan), default,
         part.Kind switch
         {
@@ -38,7 +39,7 @@ internal static class CutListCsv
         },
     ];
 
-    private static IEnumerable<CsvCell[]> Sheet(SheetStock stock)
+    private static IEnumerable<CsvCell[]> Sheet(SheetStock stock, StockShop shop)
     {
         var nest = stock.Nest;
         yield return
@@ -50,7 +51,8 @@ internal static class CutListCsv
         {
             yield return
             [
-                StockWords.Name(nest), 1, "or a remnant", nest.Material.Name, rectangle.Sheet.Length, rectangle.Sheet.Width, nest.Thickness,
+                StockWords.Name(nest), 1, "or a remnant", nest.Material.Name, shop.Bought(rectangle.Sheet.Length, shop.SheetLength),
+                shop.Bought(rectangle.Sheet.Width, shop.SheetWidth), nest.Thickness,
                 rectangle.Mass, default, default, Percent(rectangle.Utilisation), "the smallest rectangle found, margins and spacing kept; grain along its length",
             ];
         }
@@ -64,6 +66,6 @@ internal static class CutListCsv
 
     private static double Percent(double share) => Math.Round(100 * share, 1);
 
-    private static CsvCell[] Bought(BoughtItem item) =>
-        [item.Name, item.Quantity, "bought", default, default, default, default, default, item.Mass, default, default, item.What];
+    private static CsvCell[] Bought(BoughtItem item, int vessels) =>
+        [item.Name, vessels * item.Quantity, "bought", default, default, default, default, default, vessels * item.Mass, default, default, item.What];
 }

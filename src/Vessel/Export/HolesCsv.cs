@@ -10,10 +10,13 @@ public static class HolesCsv
     private static readonly ImmutableArray<string> _columns =
     [
         "number", "x_mm", "y_mm", "polar_radius_mm", "polar_angle_deg", "outside_arc_mm", "outside_height_mm",
-        "diameter_mm", "depth", "thread", "tap_drill_mm", "made_by", "purpose",
+        "diameter_mm", "size", "drill_at_mm", "depth", "thread", "tap_drill_mm", "made_by", "purpose",
     ];
 
-    /// <summary>x, y and the polar pair are from the flat's origin.</summary>
+    /// <summary>
+    /// x, y and the polar pair are from the flat's origin. A window or slot has a size in place of a diameter, and the places of the drill that
+    /// makes its corners or ends.
+    /// </summary>
     public static void Write(Part part, Stream to) => Csv.Write(to, _columns, Holes(part).Select(Row));
 
     /// <summary>Those of fields are made one by one as they are written.</summary>
@@ -38,23 +41,13 @@ public static class HolesCsv
         Turns.ToDegrees(hole.Center.Angle),
         hole.OnOutside?.U,
         hole.OnOutside?.V,
-        hole.Diameter,
+        hole.Shape is null ? hole.Diameter : default(double?),
+        hole.Shape?.Text(NoteText.Length),
+        hole.Shape is null ? null : string.Join("; ", hole.ToolPlaces.Select(at => $"{NoteText.Length(at.U)} {NoteText.Length(at.V)}")),
         hole.Depth is { } depth ? depth : "through",
         hole.Thread?.Thread,
         hole.Thread?.TapDrill,
-        MadeBy(hole.Made, hole.Diameter),
+        HoleWords.MadeBy(hole),
         hole.Purpose,
     ];
-
-    /// <summary>In words.</summary>
-    internal static string MadeBy(HoleMethod made, double diameter) => made switch
-    {
-        HoleMethod.Drill => "drill",
-        HoleMethod.StepDrill when diameter > HoleMethods.StepDrillReach => "hole saw, or cut and file: too large for a step drill",
-        HoleMethod.StepDrill => "step drill",
-        HoleMethod.HoleSaw => "hole saw",
-        HoleMethod.CutOrFile => "cut or file",
-        HoleMethod.DrillAndTap => "drill and tap",
-        _ => throw new ArgumentException($"no such way to make a hole: {made}"),
-    };
 }

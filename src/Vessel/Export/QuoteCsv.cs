@@ -3,7 +3,7 @@ using Vessel.Planning;
 
 namespace Vessel.Export;
 
-/// <summary>quote.csv: what the vessel costs at the shop's own prices; a last line names what has none.</summary>
+/// <summary>quote.csv: what the vessel costs at the shop's own prices; the total names what has none; margin, tax and what each of several comes to follow it.</summary>
 internal static class QuoteCsv
 {
     private static readonly ImmutableArray<string> _columns =
@@ -24,5 +24,7 @@ internal static class QuoteCsv
                 quote.NotPriced.IsEmpty ? "total" : $"total without {string.Join(", ", quote.NotPriced)}", default, default, default,
                 quote.Currency, .. TimesCsv.Rounded(quote.Hand), .. TimesCsv.Rounded(quote.Laser),
             ],
+            .. quote.AfterTotal.Select(sum => (CsvCell[])
+                [sum.What, default, default, default, quote.Currency, .. TimesCsv.Rounded(sum.Hand), .. TimesCsv.Rounded(sum.Laser)]),
         ]);
 }

@@ -17,7 +17,7 @@ internal static class StepsCsv
 
     private static CsvCell[] Row(Step step, (Estimate Hand, Estimate Laser) time) =>
     [
-        step.Number, step.Kind.ToString().ToLowerInvariant(), step.Task.Weld?.Joint.Number, string.Join(" ", step.Task.Parts), step.What,
+        step.Number, step.Kind.ToString().ToLowerInvariant(), step.Task.Welds, string.Join(" ", step.Task.Parts), step.What,
         .. TimesCsv.Rounded(time.Hand), .. TimesCsv.Rounded(time.Laser),
     ];
 }

@@ -23,7 +23,7 @@ public static class Acceptance
             design.Accepted.Take(i).Any(a => a.Code == accepted.Code),
             [.. findings.Where(f => f.Code == accepted.Code)]))
             .OfType<Fault>()
-            .Select(fault => fault with { At = design.PlaceOf(fault.Path) })
+            .Select(fault => fault with { At = design.PlaceOf(fault.Path).Span })
             .OrderBy(fault => (fault.At!.Value.Setting, fault.At.Value.Line, fault.At.Value.Column)),
     ];
 

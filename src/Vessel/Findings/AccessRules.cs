@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
 
@@ -28,10 +29,14 @@ internal static class AccessRules
             $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(torch.CupDiameter)} mm) and rod along {missing} % "
             + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access, assembly)}.",
             [new("reached share", access.ReachedShare, 1, string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
-            assembly.Design.PlaceOf(joint.Path));
+            assembly.Design.PlaceOf(Key(joint)));
     }
 
-    private static string Remedy(TorchAccess access, Assembly assembly) => WeldRoles.Of(access.Joint, assembly.Design) switch
+    private static string Key(Joint joint) => joint.Role is WeldRole.DiscHold or WeldRole.SleeveHold or WeldRole.CapHold
+        ? WeldNumbers.Fixing(joint.Owner)
+        : joint.Owner;
+
+    private static string Remedy(TorchAccess access, Assembly assembly) => access.Joint.Role switch
     {
         WeldRole.DiscHold => "move the disc nearer to the open end, or hold it with screws or a press fit (fixed)",
         WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim => "widen the room round it, or hold it otherwise (fixed)",

@@ -7,7 +7,7 @@ namespace Vessel.Findings;
 public static class Assessment
 {
     /// <summary>With what the day's work shows.</summary>
-    public static ImmutableArray<Finding> Of(Plan plan) => [.. Of(plan.Assembly), .. AccessRules.Of(plan)];
+    public static ImmutableArray<Finding> Of(Plan plan) => [.. Of(plan.Assembly), .. AccessRules.Of(plan), .. FixtureRules.Of(plan)];
 
     public static ImmutableArray<Finding> Of(Assembly assembly) =>
     [
@@ -30,6 +30,7 @@ public static class Assessment
         .. SaddleRules.Of(assembly),
         .. PlateRules.Of(assembly),
         .. StrapRules.Of(assembly),
+        .. FlangeRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),
         .. RoomRules.Of(assembly),

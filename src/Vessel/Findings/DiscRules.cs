@@ -18,7 +18,7 @@ internal static class DiscRules
             if (disc.Fixed == Fixing.Loose)
                 yield return Loose(disc, design);
             if (Touching(disc.Name, InternalHost.Name(disc.Fits), disc.Material.Family, InternalHost.Material(disc.Fits, design).Family) is { } unlike)
-                yield return unlike with { Parts = [Slug.Of(disc.Name), .. InternalHost.Ids(disc, design)], At = design.PlaceOf($"{disc.Path}.material") };
+                yield return unlike with { Parts = [Slug.Of(disc.Name), .. InternalHost.Ids(disc, design)], Place = design.PlaceOf($"{disc.Path}.material") };
         }
 
         foreach (var packing in design.Inside.Packings)
@@ -70,7 +70,7 @@ internal static class DiscRules
         foreach (var (name, ids, family) in touched)
         {
             if (Touching(packing.Name, name, packing.Family, family) is { } unlike)
-                yield return unlike with { Parts = ids, At = design.PlaceOf($"{packing.Path}.material") };
+                yield return unlike with { Parts = ids, Place = design.PlaceOf($"{packing.Path}.material") };
         }
     }
 

@@ -59,6 +59,8 @@ public static class FindingCodes
     public const string InsertBeforePort = "insert-before-port";
     public const string NoRoomAtPort = "no-room-at-port";
     public const string NoMockup = "no-mock-up";
+    public const string NoFixture = "no-fixture";
+    public const string FlangeTooShort = "flange-too-short";
     public const string PrintNotSplit = "print-not-split";
     public const string NameNotPrinted = "name-not-printed";
 
@@ -93,6 +95,8 @@ public static class FindingCodes
         new(PackingWithoutScreen, "Packing has no disc on one side: loose media can leave.", "Put it between two discs."),
         new(NoRoomAtPort, "A hose as far as it runs straight, or a spanner, has no room at its port.", "Turn, move or lengthen the port, or give the hose's true sizes (mockup.hose_wall, hose_straight)."),
         new(NoMockup, "Parts graze, cross or nearly touch, so that the outside is no clean solid: no mock-up to print is written.", "Move them apart by 0.2 mm, or leave the mock-up out."),
+        new(NoFixture, "A port's fixture to print is left out: there is no room for it, or what is welded by then is in its way.", "Hold the port by measuring, move it, or tack it before its neighbour."),
+        new(FlangeTooShort, "A flange is so short for its thickness that it slips off the shoulder of a press brake's die.", "Make it longer, bend it over length and cut it back, or weld it up from strips."),
         new(PrintNotSplit, "The mock-up is so much larger than the printer's bed that it is not cut into pieces.", "Give a smaller mockup.scale, or a larger mockup.bed."),
         new(NameNotPrinted, "A port's name or a seam's number finds no free room on the mock-up, or has no letters that can be printed.", "Give a shorter name, or move the port; at a smaller mockup.scale letters take more room."),
         new(UnlikeMetals, "Two metals touch in the wet and the less noble one corrodes.", "Choose one metal for both."),

@@ -37,20 +37,12 @@ internal static class FitRules
     /// <summary>
     /// Joints whose gap the design gives, as a clearance or a root gap, rather than the way in which an end is cut. A V is opened on purpose.
     /// </summary>
-    internal static IEnumerable<WeldFigures> Given(Assembly assembly)
-    {
-        var design = assembly.Design;
-        var cut = design.Ports.Where(port => port.Joint == PortJoint.SetOn).Select(port => port.Path)
-            .Concat(design.Ports.SelectMany(port => port.Elbow is { } elbow ? Enumerable.Range(0, elbow.Mitres).Select(i => WeldNumbers.Mitre(elbow, i)) : []))
-            .Concat(design.Brackets.SelectMany(bracket => WeldNumbers.OfBracket(bracket)))
-            .ToHashSet();
-        return assembly.Welds.Where(weld =>
-            weld.GapNormal > 0 && !cut.Contains(weld.Joint.Path) && !EdgePreparation.IsBevelled(weld.Joint.Kind, weld.Joint.Wall));
-    }
+    internal static IEnumerable<WeldFigures> Given(Assembly assembly) => assembly.Welds.Where(weld =>
+        weld is { GapNormal: > 0, Joint.GapKey: not null } && !EdgePreparation.IsBevelled(weld.Joint.Kind, weld.Joint.Wall));
 
     private static Finding? GivenGap(Assembly assembly, WeldFigures weld)
     {
-        var (joint, butt) = (weld.Joint, weld.Joint.Kind == JointKind.Butt);
+        var (joint, path) = (weld.Joint, weld.Joint.GapKey!);
         if (OfCone(assembly.Design, weld) is { } lid)
         {
             var slope = weld.GapNormal - lid.Clearance;
@@ -59,20 +51,20 @@ internal static class FitRules
                 RootGap.WallOf(joint, assembly.Design),
                 weld,
                 [.. joint.Between.Distinct()],
-                (aim, most) => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; aim for {aim} mm, no more than {most} mm. "
+                limits => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; {limits}. "
                     + $"The cone alone leaves {NoteText.Length(slope)} mm of it beside the plate's square edge: chamfer that edge to the cone's slope, "
                     + "use a thinner plate, or set it on the shell's end (seat: overlay).",
                 assembly.Design.PlaceOf($"{lid.Path}.thickness"));
         }
 
-        var (key, section) = butt ? ("root_gap", joint.Path[..Math.Max(0, joint.Path.LastIndexOf('.'))]) : ("clearance", joint.Path);
+        var key = path[(path.LastIndexOf('.') + 1)..];
         return TooWide(
             assembly,
             RootGap.WallOf(joint, assembly.Design),
             weld,
             [.. joint.Between.Distinct()],
-            (aim, most) => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; aim for {aim} mm, no more than {most} mm: give a smaller {key}.",
-            assembly.Design.PlaceOf($"{section}.{key}"));
+            limits => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; {limits}: give a smaller {key}.",
+            assembly.Design.PlaceOf(path));
     }
 
     /// <summary>The inset plate of a conical end, where its clearance is no more than a lesser part of the gap.</summary>
@@ -86,9 +78,9 @@ internal static class FitRules
             site.Port.Wall,
             weld,
             [Slug.Of(site.Port.Name)],
-            (aim, most) => $"{site.Port.Name} stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
-                + $"({NoteText.Length(weld.GapAxial)} mm along the tube); aim for {aim} mm, "
-                + $"no more than {most} mm: grind it or cut it with a hole saw (cut: ground or hole_saw).",
+            limits => $"{site.Port.Name} stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
+                + $"({NoteText.Length(weld.GapAxial)} mm along the tube); {limits}: "
+                + "grind it or cut it with a hole saw (cut: ground or hole_saw).",
             assembly.Design.PlaceOf($"{site.Port.Path}.cut"));
 
     /// <summary>All mitres of an elbow are alike.</summary>
@@ -96,21 +88,21 @@ internal static class FitRules
     {
         if (site.Port is not { Elbow: { } elbow } port)
             return null;
-        var weld = assembly.Welds.First(weld => weld.Joint.Path == WeldNumbers.Mitre(elbow, 0));
+        var weld = assembly.Welds.First(weld => weld.Joint is { Role: WeldRole.MitreSeam } joint && joint.Owner == port.Path);
         return TooWide(
             assembly,
             port.Wall,
             weld,
             weld.Joint.Between,
-            (aim, most) => $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
-                + $"of the bend; aim for {aim} mm, no more than {most} mm: saw them (cut: sawn) or take more pieces.",
+            limits => $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
+                + $"of the bend; {limits}: saw them (cut: sawn) or take more pieces.",
             assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
 
     /// <summary>Null where the gap is no wider than is aimed for.</summary>
-    /// <param name="message">From what is aimed for and what is the most, mm.</param>
+    /// <param name="message">From what is aimed for and what is the most, in words.</param>
     private static Finding? TooWide(
-        Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, Func<string, string, string> message, Span? place)
+        Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, Func<string, string> message, KeyPlace place)
     {
         var shop = assembly.Design.Shop.Welding;
         var (aim, most) = (RootGap.Aim(wall, shop), RootGap.Most(wall, shop));
@@ -121,7 +113,7 @@ internal static class FitRules
             FindingCodes.GapTooWide,
             grave ? Severity.Error : Severity.Warning,
             parts,
-            message(NoteText.Length(aim), NoteText.Length(most)),
+            message(RootGap.Limits(wall, shop, NoteText.Length, "mm")),
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
             place);
     }

@@ -20,8 +20,9 @@ internal static class LigamentRules
     {
         var design = assembly.Design;
         var paths = assembly.Welds.Select(weld => RootPath.Of(weld.Joint)).ToList();
-        var attached = paths.Where(path => IsAttached(path.Joint, design)).ToList();
-        var seams = paths.Where(path => IsOfShell(path.Joint, design) || IsOfHead(path.Joint, design)).ToList();
+        var attached = paths.Where(path => path.Joint.Role == WeldRole.PortSeam || path.Joint.Role.IsOfBracket()).ToList();
+        // The crown's seam has a finding of its own.
+        var seams = paths.Where(path => path.Joint.Role.IsOfShellOrHead() && path.Joint.Role != WeldRole.CrownSeam).ToList();
         for (var i = 0; i < attached.Count; i++)
         {
             foreach (var other in attached.Take(i).Concat(seams))
@@ -48,37 +49,31 @@ internal static class LigamentRules
                 $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root to root; "
                 + $"{NoteText.Length(limit)} mm leave the toes of both a wall of plate: move one of them.",
                 [new("distance", distance, limit, "mm")],
-                design.PlaceOf(joint.Path));
+                design.PlaceOf(joint.Owner));
     }
 
     /// <summary>From the root to the weld's edge: a fillet's leg; of a butt about a wall.</summary>
     private static double Toe(Joint joint) => FilletThroat.Leg(joint.Wall);
 
-    private static bool IsAttached(Joint joint, VesselDesign design) =>
-        design.Ports.Any(port => port.Path == joint.Path) || IsOfBracket(joint, design);
-
-    private static bool IsOfBracket(Joint joint, VesselDesign design) =>
-        BracketOf(joint, design) is not null;
-
-    private static BracketDesign? BracketOf(Joint joint, VesselDesign design) =>
-        design.Brackets.FirstOrDefault(bracket => WeldNumbers.OfBracket(bracket).Contains(joint.Path));
-
     /// <summary>
     /// The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own, as has a port over a head's
     /// seam. A port at the pole ends a cone's seam.
     /// </summary>
-    private static bool MayMeet(Joint joint, Joint other, VesselDesign design) =>
-        BracketOf(joint, design) is { } bracket ? !(BracketOf(other, design) == bracket || design.Shell.CourseAt(bracket.Height).SeamPaths.Contains(other.Path))
-            : design.Ports.FirstOrDefault(port => port.Path == joint.Path) is not { } port
-                || (OverSeam.Of(design, port) is { } end ? other.Path != design.Head(end).Path
-                    : !(IsOfHead(other, design) && port is { Host: not PortHost.Shell, Place.Radius: 0 }));
+    private static bool MayMeet(Joint joint, Joint other, VesselDesign design)
+    {
+        if (joint.Role.IsOfBracket())
+            return other.Owner != joint.Owner && !(other.Role == WeldRole.LongSeam && BracketAcross(joint, other, design));
+        var port = design.Ports.Single(port => port.Path == joint.Owner);
+        return OverSeam.Of(design, port) is { } end
+            ? !(other.Role == WeldRole.HeadSeam && other.Owner == design.Head(end).Path)
+            : !(other.Role.IsOfHead() && port is { Host: not PortHost.Shell, Place.Radius: 0 });
+    }
 
-    private static bool IsOfShell(Joint joint, VesselDesign design) =>
-        WeldNumbers.IsOfShell(joint.Path, design.Shell) || joint.Path == design.Top.Path || joint.Path == design.Bottom.Path;
-
-    /// <summary>Between gores, or of a cone; the polar cap's has a finding of its own.</summary>
-    private static bool IsOfHead(Joint joint, VesselDesign design) => new[] { design.Top, design.Bottom }.Any(head =>
-        WeldNumbers.OfHead(head).Contains(joint.Path) && !(head is DishedHead { Gores: { } gores } && WeldNumbers.CapSeam(gores) == joint.Path));
+    private static bool BracketAcross(Joint joint, Joint seam, VesselDesign design)
+    {
+        var bracket = design.Brackets.Single(bracket => bracket.Path == joint.Owner);
+        return design.Shell.CourseAt(bracket.Height).SeamPaths.Contains(seam.Path);
+    }
 
     /// <summary>A joint with the root lines of what is laid of it.</summary>
     private sealed record RootPath(Joint Joint, ImmutableArray<SpaceCurve> Runs)

@@ -81,8 +81,7 @@ public static class Margins
 
     private static IEnumerable<Margin> Bracket(BracketDesign bracket, Assembly assembly)
     {
-        var weld = WeldNumbers.OfBracket(bracket).Select(path => assembly.Welds.First(weld => weld.Joint.Path == path))
-            .MaxBy(weld => weld.GapNormal)!;
+        var weld = assembly.Welds.Where(weld => weld.Joint.Owner == bracket.Path).MaxBy(weld => weld.GapNormal)!;
         var edge = bracket is SaddleBracket ? "ears" : "edge";
         if (bracket is SaddleBracket saddle)
         {

@@ -13,7 +13,7 @@ internal static class PlateRules
 
     private static IEnumerable<Finding?> Of(PlateBracket plate, Assembly assembly)
     {
-        var welds = WeldNumbers.OfBracket(plate).Select(path => assembly.Welds.First(w => w.Joint.Path == path)).ToList();
+        var welds = assembly.Welds.Where(w => w.Joint.Owner == plate.Path).ToList();
         yield return Gap(plate, assembly, welds.MaxBy(weld => weld.GapNormal)!);
         yield return Groove(plate, assembly, welds.MaxBy(weld => weld.GrooveShare)!);
         yield return Seam(plate, assembly, welds[0]);
@@ -31,8 +31,8 @@ internal static class PlateRules
             grave ? Severity.Error : Severity.Warning,
             [Slug.Of(plate.Name)],
             $"cut square, the edge of {plate.Name} touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
-            + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); aim for {NoteText.Length(aim)} mm, no more than "
-            + $"{NoteText.Length(most)} mm: bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
+            + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); {RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
+            + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
             assembly.Design.PlaceOf($"{plate.Path}.at"));

@@ -21,7 +21,7 @@ internal static class SaddleRules
     private static IEnumerable<Finding> Of(SaddleBracket bracket, Assembly assembly)
     {
         var site = SaddleSite.Of(bracket, assembly.Design);
-        var weld = assembly.Welds.First(w => w.Joint.Path == WeldNumbers.OfBracket(bracket)[0]);
+        var weld = assembly.Welds.First(w => w.Joint.Owner == bracket.Path);
         Finding?[] all =
         [
             Radius(assembly, bracket),
@@ -106,8 +106,8 @@ internal static class SaddleRules
             bracket,
             FindingCodes.EarGapTooWide,
             $"cut square, the ears of {bracket.Name} touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
-            + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); aim for {NoteText.Length(aim)} mm, no more than "
-            + $"{NoteText.Length(most)} mm: grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
+            + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); {RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
+            + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
             [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
             "ears") with
@@ -155,7 +155,7 @@ internal static class SaddleRules
             [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), Turns.ToDegrees(to + margin), "deg")],
             "at.angle") with
         {
-            At = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),
+            Place = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),
         };
     }
 

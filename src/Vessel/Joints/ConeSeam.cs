@@ -42,6 +42,11 @@ internal static class ConeSeam
             s => new(Placed(cone.Outer.At(s)), along, -sideways, sideways, Math.PI, head.RootGap, head.RootGap),
             head.Wall,
             head.Wall,
-            path);
+            path)
+        {
+            Role = WeldRole.ConeSeam,
+            Owner = head.Path,
+            GapKey = $"{head.Path}.root_gap",
+        };
     }
 }

@@ -36,6 +36,9 @@ internal static class DiscSeam
             wall,
             WeldNumbers.Fixing(disc.Path))
         {
+            Role = WeldRole.DiscHold,
+            Owner = disc.Path,
+            GapKey = $"{disc.Path}.clearance",
             Runs = disc.Fixed == Fixing.Tabs ? Tacked(radius) : [],
         };
     }

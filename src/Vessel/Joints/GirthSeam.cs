@@ -26,6 +26,8 @@ internal static class GirthSeam
             above.Wall,
             path)
         {
+            Role = WeldRole.GirthSeam,
+            Owner = vessel.Shell.Reducer!.Path,
             HeldOpen = Bevel.UsualGap(above.Wall),
         };
     }

@@ -21,6 +21,7 @@ internal static class GoreSeams
         {
             var angle = shape.Direction(i);
             yield return Butt(
+                WeldRole.GoreSeam,
                 WeldNumbers.GoreSeam(gores, i),
                 string.Create(CultureInfo.InvariantCulture, $"{Names.Gore(end)} to {Names.Gore(end)}, seam {i + 1}"),
                 [ids[(i + gores.Count - 1) % gores.Count], ids[i]],
@@ -29,14 +30,19 @@ internal static class GoreSeams
         }
 
         yield return Butt(
+            WeldRole.CrownSeam,
             WeldNumbers.CapSeam(gores),
             $"{Names.PolarCap(end)} to {Names.Gore(end)}",
             [.. Joint.Sides([.. ids.Distinct()], [cap])],
             Interval.Turn,
             t => RoundPole(site, t, strip));
 
-        Joint Butt(string path, string name, string[] between, Interval domain, Func<double, Station> along) => new(
-            welds[path], name, [.. between], JointKind.Butt, domain, [], along, head.Wall, head.Wall, path);
+        Joint Butt(WeldRole role, string path, string name, string[] between, Interval domain, Func<double, Station> along) => new(
+            welds[path], name, [.. between], JointKind.Butt, domain, [], along, head.Wall, head.Wall, path)
+        {
+            Role = role,
+            Owner = head.Path,
+        };
     }
 
     /// <summary>The path is measured by its length, so the tangent is a unit.</summary>

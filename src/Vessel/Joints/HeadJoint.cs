@@ -32,6 +32,9 @@ internal static class HeadJoint
             wall,
             head.Path)
         {
+            Role = WeldRole.HeadSeam,
+            Owner = head.Path,
+            GapKey = head is FlatHead { Seat: Seat.Inset } ? $"{head.Path}.clearance" : null,
             HeldOpen = kind == JointKind.Butt ? Bevel.UsualGap(wall) : 0,
             Vee = head is ConeHead cone ? wall * wall * Math.Tan(cone.HalfAngle / 2) : 0,
         };

@@ -19,7 +19,7 @@ internal static class InsideSeams
     {
         var into = sleeve.HangsFrom == PortHost.Top ? -1 : 1;
         return Fillet(
-            welds, WeldNumbers.Fixing(sleeve.Path), Names.Of(sleeve.HangsFrom), (Slug.Of(sleeve.Name), sleeve.Name),
+            welds, WeldRole.SleeveHold, sleeve.Path, Names.Of(sleeve.HangsFrom), (Slug.Of(sleeve.Name), sleeve.Name),
             Math.Min(sleeve.Wall, vessel.Head(sleeve.HangsFrom).Wall),
             Ring.Along(
                 sleeve.OutsideDiameter / 2, HeadSite.Of(sleeve.HangsFrom, vessel).InnerFace, Way.Outward, Way.Axial(into), 0));
@@ -44,7 +44,11 @@ internal static class InsideSeams
             Ring.Along(cap.OutsideDiameter / 2, up ? site.Plate.End : site.Plate.Start, Way.Axial(up ? -1 : 1), Way.Axial(up ? 1 : -1), 0),
             cap.Wall,
             cap.Wall,
-            WeldNumbers.Rim(cap.Path));
+            WeldNumbers.Rim(cap.Path))
+        {
+            Role = WeldRole.CapRim,
+            Owner = cap.Path,
+        };
         if (cap.Fixed == Fixing.Weld)
             yield return Hold(cap, site, vessel, welds);
     }
@@ -53,28 +57,31 @@ internal static class InsideSeams
     private static Joint Hold(CapDesign cap, CapSite site, VesselDesign vessel, WeldNumbers welds)
     {
         var (skirt, plate) = CapParts.Ids(cap);
-        var path = WeldNumbers.Fixing(cap.Path);
         if (cap.Outlet is not { } name)
         {
             return Fillet(
-                welds, path, Names.Of(cap.HangsFrom), (skirt, $"{cap.Name} skirt"),
+                welds, WeldRole.CapHold, cap.Path, Names.Of(cap.HangsFrom), (skirt, $"{cap.Name} skirt"),
                 Math.Min(cap.Wall, vessel.Head(cap.HangsFrom).Wall),
                 Ring.Along(cap.OutsideDiameter / 2, site.Skirt.End, Way.Outward, Way.Axial(-1), 0));
         }
 
         var outlet = vessel.Ports.Single(port => port.Name == name);
         return Fillet(
-            welds, path, Slug.Of(name), (plate, $"{cap.Name} plate"), Math.Min(cap.Wall, outlet.Wall),
-            Ring.Along(outlet.OuterRadius, site.Plate.End, Way.Axial(1), Way.Outward, cap.Clearance));
+            welds, WeldRole.CapHold, cap.Path, Slug.Of(name), (plate, $"{cap.Name} plate"), Math.Min(cap.Wall, outlet.Wall),
+            Ring.Along(outlet.OuterRadius, site.Plate.End, Way.Axial(1), Way.Outward, cap.Clearance)) with
+        {
+            GapKey = $"{cap.Path}.clearance",
+        };
     }
 
     private static Joint Seam(CapDesign cap, CapSite site, string skirt, WeldNumbers welds) => LongSeam.Along(
         welds[WeldNumbers.Seam(cap.Path)], $"long seam of {cap.Name} skirt", [skirt, skirt],
-        new(new(cap.OutsideDiameter / 2, site.Skirt.Start), new(cap.OutsideDiameter / 2, site.Skirt.End)), cap.SeamAngle, 0, cap.Wall, WeldNumbers.Seam(cap.Path));
+        new(new(cap.OutsideDiameter / 2, site.Skirt.Start), new(cap.OutsideDiameter / 2, site.Skirt.End)), cap.SeamAngle, 0, cap.Wall,
+        (WeldRole.SkirtSeam, WeldNumbers.Seam(cap.Path), cap.Path, null));
 
     private static Joint Fillet(
-        WeldNumbers welds, string path, string host, (string Id, string Name) part, double wall, Func<double, Station> along) => new(
-        welds[path],
+        WeldNumbers welds, WeldRole role, string owner, string host, (string Id, string Name) part, double wall, Func<double, Station> along) => new(
+        welds[WeldNumbers.Fixing(owner)],
         $"{part.Name} to {host}",
         [host, part.Id],
         JointKind.Fillet,
@@ -83,5 +90,9 @@ internal static class InsideSeams
         along,
         FilletThroat.Of(wall),
         wall,
-        path);
+        WeldNumbers.Fixing(owner))
+        {
+            Role = role,
+            Owner = owner,
+        };
 }

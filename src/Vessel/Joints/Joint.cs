@@ -58,6 +58,15 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
+    /// <summary>What it is to the vessel.</summary>
+    public required WeldRole Role { get; init; }
+
+    /// <summary>Path of the mapping of the shell's course, head, port, inside part or bracket that it belongs to.</summary>
+    public required string Owner { get; init; }
+
+    /// <summary>Path of the key whose length sets its gap; null where there is none or it comes of how an end is cut.</summary>
+    public string? GapKey { get; init; }
+
     /// <summary>See <see cref="Between"/>: the first of either side before the others.</summary>
     public static ImmutableArray<string> Sides(ImmutableArray<string> hosts, ImmutableArray<string> parts) =>
         [hosts[0], parts[0], .. hosts[1..], .. parts[1..]];

@@ -14,16 +14,19 @@ internal static class LongSeam
     {
         var ids = SheetPiece.Ids(SheetPiece.Of(course, vessel));
         return course.SeamPaths.Select((path, i) => Along(
-            welds[path], NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall, path));
+            welds[path], NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall,
+            (WeldRole.LongSeam, path, course.Path, course.RootGapPath)));
     }
 
     /// <param name="number">Of the seam, from 0.</param>
     public static string NameOf(ShellCourse course, int number) => course.Seams.Count == 1 ? $"long seam of {course.Name}"
         : string.Create(CultureInfo.InvariantCulture, $"long seam {number + 1} of {course.Name}");
 
+    /// <param name="asked">What it is, its own path, and those of the mapping that it belongs to and of the key that sets its gap.</param>
     /// <param name="line">Of the outside, upward, in the vessel's frame.</param>
     public static Joint Along(
-        string number, string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall, string path)
+        string number, string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall,
+        (WeldRole Role, string Path, string Owner, string? GapKey) asked)
     {
         var (sin, cos) = Math.SinCos(angle);
         var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
@@ -40,6 +43,11 @@ internal static class LongSeam
             z => new(At(line.A) + ((z - foot) * along), along, -sideways, sideways, Math.PI, gap, gap),
             wall,
             wall,
-            path);
+            asked.Path)
+        {
+            Role = asked.Role,
+            Owner = asked.Owner,
+            GapKey = asked.GapKey,
+        };
     }
 }

@@ -27,6 +27,8 @@ internal static class MitreSeam
             site.Port.Wall,
             WeldNumbers.Mitre(elbow, i))
         {
+            Role = WeldRole.MitreSeam,
+            Owner = site.Port.Path,
             HeldOpen = Bevel.UsualGap(site.Port.Wall),
         });
     }

@@ -34,7 +34,11 @@ internal static class PlateSeam
                 Along,
                 FilletThroat.Of(wall),
                 wall,
-                path);
+                path)
+            {
+                Role = WeldRole.BracketPlate,
+                Owner = bracket.Path,
+            };
         }
     }
 

@@ -22,7 +22,12 @@ internal static class PortSeam
             phi => At(site, end, phi),
             FilletThroat.Of(wall),
             wall,
-            port.Path);
+            port.Path)
+        {
+            Role = WeldRole.PortSeam,
+            Owner = port.Path,
+            GapKey = port.Joint == PortJoint.SetIn ? $"{port.Path}.clearance" : null,
+        };
     }
 
     private static Station At(PortSite site, TubeEnd end, double phi)

@@ -25,7 +25,11 @@ internal static class SaddleSeam
             along,
             FilletThroat.Of(wall),
             wall,
-            path);
+            path)
+        {
+            Role = WeldRole.BracketEar,
+            Owner = bracket.Path,
+        };
         var paths = WeldNumbers.OfBracket(bracket);
         if (site.AtSides)
         {

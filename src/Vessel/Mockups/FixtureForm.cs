@@ -57,10 +57,9 @@ internal sealed class FixtureForm
     public string? Hook => _isHooked && _feet.Any(foot => foot.Way != 0) ? _on.Edge : null;
 
     /// <summary>Null, with the reason, where none can stand there.</summary>
-    /// <param name="tacks">Evenly from 0.</param>
-    public static FixtureForm? Of(PortSite site, Assembly assembly, int tacks, FixtureHook hook, out string? refused)
+    public static FixtureForm? Of(PortSite site, VesselDesign vessel, FixtureTurn turn, FixtureHook hook, out string? refused)
     {
-        var (port, on) = (site.Port, FixtureBase.Of(site, assembly.Design, hook != FixtureHook.Upper));
+        var (port, on, tacks) = (site.Port, FixtureBase.Of(site, vessel, hook != FixtureHook.Upper), turn.Tacks);
         var inner = port.OuterRadius + PortFixture.Clearance;
         var sleeve = inner + SleeveWall;
         if (!on.IsShell && !site.Outside.Takes(sleeve + LeastFoot))
@@ -77,27 +76,39 @@ internal sealed class FixtureForm
         if (refused is not null)
             return null;
         var window = Math.Clamp(0.35 * room, LeastWindow, MostWindow);
+        var space = new FixtureRoom(on, turn.Neighbours, window);
+        var isTall = room - window > MostGrip;
+        var end = isTall ? highest + window + MostGrip : port.WholeLength;
+        if (space.InSleeve(sleeve, end + LipHeight) is { } struck)
+        {
+            refused = $"{struck}, which is there by then, is in the way of its sleeve";
+            return null;
+        }
+
         var spacing = Turns.Full / tacks;
         var half = Math.Min(WindowWidth / 2 / inner, 0.36 * spacing);
         var feet = Enumerable.Range(0, tacks).Select(i => new Interval((i * spacing) + half, ((i + 1) * spacing) - half))
             .Where(around => Stands(around, sleeve + LeastFoot, on))
             .ToList();
+        var free = feet.Where(around => space.UnderFoot(around, sleeve + LeastFoot) is null).ToList();
         // Both halves need one.
-        if (!feet.Exists(foot => foot.End < Math.PI + 1e-9) || !feet.Exists(foot => foot.Start > Math.PI - 1e-9))
+        if (!StandsOnBoth(free))
         {
-            refused = "its host falls away too steeply beside it, or ends too near";
+            refused = StandsOnBoth(feet)
+                ? $"{space.UnderFoot(feet.First(foot => !free.Contains(foot)), sleeve + LeastFoot)}, which is there by then, is in the way of its feet"
+                : "its host falls away too steeply beside it, or ends too near";
             return null;
         }
 
+        feet = free;
+
         var reach = Enumerable.Range(0, 11).Select(i => sleeve + FootReach - (i * (FootReach - LeastFoot) / 10))
-            .First(r => feet.TrueForAll(foot => Stands(foot, r, on)));
-        var isTall = room - window > MostGrip;
-        var end = isTall ? highest + window + MostGrip : port.WholeLength;
+            .First(r => feet.TrueForAll(foot => Stands(foot, r, on) && space.UnderFoot(foot, r) is null));
         var hasLip = !isTall && port is { Fitting: null, Elbow: null };
         double[] radii = [hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1, inner, sleeve, .. Enumerable.Range(1, FootCells).Select(i => sleeve + ((reach - sleeve) * i / FootCells))];
         ImmutableArray<Foot> all = [.. feet.Select(foot => new Foot(foot, hook != FixtureHook.None ? WayOf(foot, feet, on) : 0))];
-        // A leg may not stand on another port, nor meet the axis' own other side.
-        all = [.. all.Select(foot => foot.Way != 0 && LegMeets(foot, reach, on, assembly) ? foot with { Way = 0 } : foot)];
+        // A leg may not stand on another port.
+        all = [.. all.Select(foot => foot.Way != 0 && space.UnderLeg(foot.Way, Point2.Polar(reach, foot.Around.Start).V, Point2.Polar(reach, foot.Around.End).V) is not null ? foot with { Way = 0 } : foot)];
         return new(on, all, [.. radii], window, end, !isTall, hasLip, hook != FixtureHook.None);
     }
 
@@ -215,17 +226,6 @@ internal sealed class FixtureForm
 
     private static double Middle(Interval around) => (around.Start + around.End) / 2;
 
-    /// <summary>Whether another port of the host stands in a leg's way.</summary>
-    private static bool LegMeets(Foot foot, double reach, FixtureBase on, Assembly assembly)
-    {
-        var site = on.Site;
-        var (a, b) = (Point2.Polar(reach, foot.Around.Start), Point2.Polar(reach, foot.Around.End));
-        var (left, right) = (Math.Min(a.V, b.V), Math.Max(a.V, b.V));
-        return assembly.Sites.Where(other => other != site && other.Port.Host == site.Port.Host).Any(other =>
-        {
-            var local = site.Frame.ToLocal(other.Frame.Origin);
-            var width = other.Port.OuterRadius + 5;
-            return foot.Way * local.X > 0 && local.Y > left - width && local.Y < right + width && local.Z > -site.Port.OuterRadius - on.Vessel.Shell.OuterAt(site.Port.Place.Height);
-        });
-    }
+    private static bool StandsOnBoth(List<Interval> feet) =>
+        feet.Exists(foot => foot.End < Math.PI + 1e-9) && feet.Exists(foot => foot.Start > Math.PI - 1e-9);
 }

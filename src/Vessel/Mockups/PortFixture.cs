@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Mockups;
 
@@ -32,17 +33,19 @@ public sealed record PortFixture(PortSite Site, ImmutableArray<Mesh> Halves, boo
             + "; tack in its windows and take it off before it melts";
 
     /// <summary>One for each port, in their order; none where the design asks for none.</summary>
-    /// <param name="tacks">How many a port gets, evenly from the footprint's start.</param>
-    public static ImmutableArray<PortFixture> Of(Assembly assembly, Func<PortSite, int> tacks) => assembly.Design.Fixtures
-        ? [.. assembly.Sites.Select(site => Of(site, assembly, tacks(site)))]
+    public static ImmutableArray<PortFixture> Of(Plan plan) => plan.Assembly.Design.Fixtures
+        ? [.. plan.Assembly.Sites.Select(site => Of(site, plan.Assembly, FixtureTurn.Of(site, plan)))]
         : [];
 
-    private static PortFixture Of(PortSite site, Assembly assembly, int tacks)
+    private static PortFixture Of(PortSite site, Assembly assembly, FixtureTurn turn)
     {
         // Heights are measured from the lower edge.
         foreach (var hook in new[] { FixtureHook.Lower, FixtureHook.Upper, FixtureHook.None })
         {
-            var form = FixtureForm.Of(site, assembly, tacks, hook, out var refused);
+            // Over a rim that a head stands on by then nothing hooks.
+            if (site.Port.Host == PortHost.Shell && ((hook == FixtureHook.Lower && turn.IsBottomOn) || (hook == FixtureHook.Upper && turn.IsTopOn)))
+                continue;
+            var form = FixtureForm.Of(site, assembly.Design, turn, hook, out var refused);
             if (form is null)
                 return new(site, [], false, null, refused);
             if (hook != FixtureHook.None && form.Hook is null)

@@ -7,11 +7,11 @@ namespace Vessel.Parts;
 /// <summary>A bolt's clearance hole, round or drawn out to a slot: upward and downward unless told otherwise.</summary>
 internal static class BoltHole
 {
-    public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline, string slot = "upright slot") => new(
+    public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline, bool alongStrip = false) => new(
         number,
         bolts.Slot == 0
             ? $"bolt of {NoteText.Length(bolts.Diameter)} mm"
-            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: {slot} {NoteText.Length(bolts.HoleDiameter)} x "
+            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: {(alongStrip ? "slot along the strip" : "upright slot")} {NoteText.Length(bolts.HoleDiameter)} x "
                 + $"{NoteText.Length(bolts.HoleDiameter + bolts.Slot)} mm",
         middle,
         outline,
@@ -19,7 +19,12 @@ internal static class BoltHole
         null,
         null,
         bolts.Slot == 0 ? HoleMethods.Through(bolts.HoleDiameter) : HoleMethod.CutOrFile,
-        null);
+        null)
+    {
+        Shape = bolts.Slot == 0 ? null
+            : alongStrip ? new(bolts.HoleDiameter + bolts.Slot, bolts.HoleDiameter, bolts.HoleDiameter / 2)
+            : new(bolts.HoleDiameter, bolts.HoleDiameter + bolts.Slot, bolts.HoleDiameter / 2),
+    };
 
     /// <summary>Middles of the holes of a pattern, row by row from the lower left.</summary>
     public static ImmutableArray<Point2> Places(BoltsDesign bolts, Point2 middle) =>

@@ -96,7 +96,10 @@ internal static class CapParts
 
     private static Hole Middle(CapDesign cap, double diameter, Loop2 outline) => new(
         1, cap.Outlet is { } outlet ? $"way for {outlet}" : "drain", default, outline, diameter, null, null,
-        HoleMethods.Through(diameter), null);
+        HoleMethods.Through(diameter), null)
+    {
+        Clearance = cap.Outlet is null ? null : cap.Clearance,
+    };
 
     private static ImmutableArray<Mark> Marks(CapDesign cap, double radius, double opening, WeldNumbers welds)
     {

@@ -74,7 +74,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         LinePiece Own(double narrow, double wide) => new(new(narrow, 0), new(wide, course.Height));
         var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
         return new(
-            new(course.SeamPath[..course.SeamPath.LastIndexOf('.')], course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap)
+            new(course.Path, course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap)
             {
                 Segments = course.Seams.Count,
             },

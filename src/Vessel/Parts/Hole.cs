@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Stock;
 
@@ -33,6 +34,15 @@ public sealed record Hole(
     HoleMethod Made,
     Point2? OnOutside)
 {
+    /// <summary>Of a window or slot; null for what one round tool makes.</summary>
+    public HoleShape? Shape { get; init; }
+
+    /// <summary>That the hole leaves all round what goes through it, mm; null where nothing does, or it may be no wider than it is.</summary>
+    public double? Clearance { get; init; }
+
+    /// <summary>Where a tool's middle goes: one place, or those of a window's corners or a slot's ends; on the part's flat, mm.</summary>
+    public ImmutableArray<Point2> ToolPlaces => Shape?.Centres(Center) ?? [Center];
+
     /// <summary>Made when the part is welded to its neighbour, through both.</summary>
     public bool IsLater { get; init; }
 }

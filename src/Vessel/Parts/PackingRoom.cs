@@ -26,6 +26,66 @@ internal static class PackingRoom
         return (Math.PI * radius * radius * (to - from)) - through;
     }
 
+    /// <summary>The end from which a tube passes on into a packing between discs of the shell; null where none does, or from both.</summary>
+    public static PortHost? EnteredFrom(PackingDesign packing, VesselDesign design) =>
+        Disc(packing.Lower ?? packing.Upper, design) is { Fits: null } ? Through(packing, design)?.From : null;
+
+    /// <summary>
+    /// Whether the discs and packings of a bore are put in from below, the uppermost first: a tube hangs down into one of its packings, from the top
+    /// or in its sleeve.
+    /// </summary>
+    /// <param name="fits">Name of the sleeve; null for the shell.</param>
+    public static bool IsFilledFromBelow(string? fits, VesselDesign design) => design.Inside.Packings
+        .Where(packing => Disc(packing.Lower ?? packing.Upper, design) is { } disc && disc.Fits == fits)
+        .Select(packing => Through(packing, design))
+        .FirstOrDefault(tube => tube is not null) is { From: PortHost.Top };
+
+    /// <summary>The disc that shuts a packing in, put in after it; null where there is none.</summary>
+    public static DiscDesign? Shutting(PackingDesign packing, VesselDesign design)
+    {
+        var (lower, upper) = (Disc(packing.Lower, design), Disc(packing.Upper, design));
+        return (lower ?? upper) is { } disc && IsFilledFromBelow(disc.Fits, design) ? lower : upper;
+    }
+
+    /// <summary>
+    /// The tube, of a port or a sleeve, that is there before the packing is stuffed round it, and the end that it comes from: of several that
+    /// which passes furthest in. In a sleeve only what comes from the sleeve's own end. Null where tubes come from both ends, or none.
+    /// </summary>
+    public static (string Name, PortHost From)? Through(PackingDesign packing, VesselDesign design)
+    {
+        if (Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
+            return null;
+        var room = HeightsOf(packing, disc, design);
+        var own = design.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits)?.HangsFrom;
+        var tubes = InsideBodies.OfPorts(design)
+            .Select(body => (Body: body, From: design.Ports.Single(port => port.Path == body.Path).Host))
+            .Concat(design.Inside.Sleeves.Where(sleeve => sleeve.Name != disc.Fits)
+                .Select(sleeve => (Body: InsideBodies.Of(design, sleeve), From: sleeve.HangsFrom)))
+            .Where(tube => (own is null || tube.From == own) && tube.Body.Rings.Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
+                && ring.Low < room.End - Ring.Hair && ring.High > room.Start + Ring.Hair))
+            .Select(tube => (tube.Body.Name, tube.From, Deep: tube.Body.Rings.Max(ring => Math.Min(ring.High, room.End) - Math.Max(ring.Low, room.Start))))
+            .OrderByDescending(tube => tube.Deep)
+            .ToList();
+        return tubes.Count > 0 && tubes.TrueForAll(tube => tube.From == tubes[0].From) ? (tubes[0].Name, tubes[0].From) : null;
+    }
+
+    /// <summary>Whether a port's tube comes through the shell into a packing.</summary>
+    public static bool IsReached(PackingDesign packing, PortDesign port, VesselDesign design)
+    {
+        if (port is not { Host: PortHost.Shell, InsideLength: > 0 } || Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
+            return false;
+        var room = HeightsOf(packing, disc, design);
+        var body = new InsideBody(packing.Path, packing.Name, [new Ring(0, InternalHost.InnerRadius(disc, design) - Ring.Hair, room.Start, room.End)]);
+        return InsideReachCheck.FirstMeeting(design, port, body) is not null;
+    }
+
+    /// <summary>From disc to disc, or to the end of the bore where there is only one.</summary>
+    private static Interval HeightsOf(PackingDesign packing, DiscDesign disc, VesselDesign design)
+    {
+        var (bore, lower, upper) = (InternalHost.Heights(disc.Fits, design), Disc(packing.Lower, design), Disc(packing.Upper, design));
+        return new(lower is null ? bore.Start : lower.Height + lower.Thickness, upper?.Height ?? bore.End);
+    }
+
     private static DiscDesign? Disc(string? name, VesselDesign design) =>
         name is null ? null : design.Inside.Discs.FirstOrDefault(disc => disc.Name == name);
 

@@ -51,6 +51,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         onOutside)
     {
         IsLater = Over is not null,
+        Clearance = Port.Joint == PortJoint.SetIn ? Port.Clearance : null,
     };
 
     /// <summary>Where the axis meets the host's inside, mm along it.</summary>

@@ -46,5 +46,8 @@ internal sealed record ShellSlot(ShellTab Tab, ShellDesign Shell)
         null,
         null,
         HoleMethod.CutOrFile,
-        new(Shell.OuterRadius * Turns.From(Place.U, 0), Place.V));
+        new(Shell.OuterRadius * Turns.From(Place.U, 0), Place.V))
+    {
+        Shape = CurveMeasures.Bounds(outline) is var box ? new(box.Width, box.Height, 0) : null,
+    };
 }

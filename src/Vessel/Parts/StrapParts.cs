@@ -37,7 +37,7 @@ internal static class StrapParts
                 Notes(site, sheet),
                 new FoldedDevelopment(sheet),
                 "neutral line of the bends, middle of the rolled band"),
-            [.. places.Select((hole, i) => BoltHole.Of(i + 1, hole.Bolts, hole.At, cut.Holes[i], "slot along the strip"))],
+            [.. places.Select((hole, i) => BoltHole.Of(i + 1, hole.Bolts, hole.At, cut.Holes[i], alongStrip: true))],
             strap.Path);
     }
 

@@ -112,6 +112,16 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
         }
     }
 
+    /// <summary>Straight lengths beside its bends, each from a bend line to the end of the strip or to the next bend line, mm, and the key that sets it.</summary>
+    public ImmutableArray<(string What, double Leg, string Key)> Flanges => Rise is null
+        ? [("an ear", LastStraight + (EarAllowance / 2), "ear")]
+        :
+        [
+            ("a foot", Strap.Feet.Length + (Quarter / 2), "feet.length"),
+            ("a leg", Leg + Quarter, "feet.stand_off"),
+            ("an ear", Strap.Ear + (Quarter / 2) + (EarAllowance / 2), "ear"),
+        ];
+
     /// <summary>The flat's place: X towards increasing angle and Y up where the band begins.</summary>
     public Frame3 Frame
     {

@@ -56,13 +56,20 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
                 WindowRow.Purpose(windows),
                 centre,
                 hole.Outline,
-                windows.IsRound ? windows.Width : Math.Max(2 * windows.Corner, HoleMethods.LeastCornerDrill),
+                windows.IsRound ? windows.Width : ShapeOf(windows, high.U - low.U).Drill,
                 null,
                 null,
                 windows.IsRound ? HoleMethods.Through(windows.Width) : HoleMethod.CutOrFile,
-                new(OuterRadius * Turns.From(hole.Angle, 0), centre.V));
+                new(OuterRadius * Turns.From(hole.Angle, 0), centre.V))
+            {
+                Shape = windows.IsRound ? null : ShapeOf(windows, high.U - low.U),
+            };
         }),
     ];
+
+    /// <param name="width">On the flat, mm.</param>
+    private static HoleShape ShapeOf(WindowsDesign windows, double width) =>
+        new(width, windows.Height, Math.Min(windows.Corner, width / 2)) { WidthOutside = windows.Width };
 
     /// <summary>Of each row: the metal that it takes out, mm3, and where that would act; several windows evenly round act on the axis.</summary>
     public IEnumerable<(double Volume, Vector3 Centre)> Taken()

@@ -16,10 +16,6 @@ public sealed record WeldNumbers(ImmutableArray<string> Paths)
     /// <summary>The key that turns a long seam and, of several, all those beside it.</summary>
     public static string Turning(string seam) => seam.EndsWith(']') ? seam[..seam.LastIndexOf('[')] : seam;
 
-    /// <summary>Whether it is a seam of the shell itself: along it, or round it between two courses.</summary>
-    public static bool IsOfShell(string path, ShellDesign shell) =>
-        LongSeams(shell).Contains(path) || shell.Reducer?.GirthPaths.Contains(path) == true;
-
     public static WeldNumbers Of(VesselDesign vessel) => new(
     [
         .. LongSeams(vessel.Shell),

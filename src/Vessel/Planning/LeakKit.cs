@@ -16,11 +16,10 @@ public sealed record LeakKit(
         design.LeakTest,
         [.. design.Ports.Select(port => (port.Name, Blank(port)))],
         [
-            .. joints.Select(joint => (Joint: joint, Role: WeldRoles.Of(joint, design)))
-                .Where(weld => weld.Role.IsWall() || weld.Role == WeldRole.BracketEar)
-                .Select(weld => (weld.Joint.Number, weld.Role.IsWall()
-                    ? $"{weld.Joint.Name}, all along"
-                    : $"{weld.Joint.Name}: its toes, where an undercut may go through")),
+            .. joints.Where(joint => joint.Role.IsWall() || joint.Role == WeldRole.BracketEar)
+                .Select(joint => (joint.Number, joint.Role.IsWall()
+                    ? $"{joint.Name}, all along"
+                    : $"{joint.Name}: its toes, where an undercut may go through")),
             .. design.Ports.Where(port => port.Thread is not null).Select(port => (port.Name, "round the blank in its thread")),
         ]);
 

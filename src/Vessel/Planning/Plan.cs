@@ -16,13 +16,13 @@ public sealed record Plan(
     public Timing Timing => _timing.Value;
 
     private readonly Lazy<ImmutableArray<SheetStock>> _sheets = new(() =>
-        [.. Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock).AsParallel().AsOrdered().Select(nest => new SheetStock(nest, NestRectangle.Of(nest)))]);
+        [.. Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock, Assembly.Design.Quantity).AsParallel().AsOrdered().Select(nest => new SheetStock(nest, NestRectangle.Of(nest)))]);
 
     /// <summary>Flats on sheets, one for each metal and thickness.</summary>
     public ImmutableArray<SheetStock> Sheets => _sheets.Value;
 
     /// <summary>Tubes and bars in stock lengths, by section.</summary>
-    public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock);
+    public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock, Assembly.Design.Quantity);
 
     /// <summary>How many tacks hold a port.</summary>
     public int TacksOf(Parts.PortSite site) => Tacks.Of(Assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path)).Places.Length;

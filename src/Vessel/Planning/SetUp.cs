@@ -29,7 +29,7 @@ public sealed record SetUp(
             Welds =
             [
                 .. assembly.Welds.Select(weld => weld.Joint)
-                    .Where(joint => joint.Path == path || joint.Path.StartsWith(path + ".", StringComparison.Ordinal))
+                    .Where(joint => joint.Path == path || joint.Owner == path)
                     .Select(joint => joint.Number),
             ],
         };

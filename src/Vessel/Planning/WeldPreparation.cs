@@ -7,7 +7,7 @@ namespace Vessel.Planning;
 /// <summary>What is done to the edges before they are tacked.</summary>
 internal static class WeldPreparation
 {
-    /// <param name="aim">Root opening to aim for, as a share of the wall.</param>
+    /// <param name="aim">Root opening to aim for, mm.</param>
     public static string Of(WeldFigures weld, double aim)
     {
         var joint = weld.Joint;
@@ -29,8 +29,8 @@ internal static class WeldPreparation
         }
 
         return isTight
-            ? $"square edges, tight; no gap over {Text(aim * joint.Wall)} mm"
-            : $"square edges, gap {gap} mm{(weld.GapNormal < aim * joint.Wall ? $", at most {Text(aim * joint.Wall)} mm" : "")}";
+            ? $"square edges, tight; no gap over {Text(aim)} mm"
+            : $"square edges, gap {gap} mm{(weld.GapNormal < aim ? $", at most {Text(aim)} mm" : "")}";
 
         string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {gap} mm";
     }

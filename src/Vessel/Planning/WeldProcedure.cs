@@ -21,7 +21,6 @@ namespace Vessel.Planning;
 /// <param name="Notes">Preheat, interpass, distortion: one line each.</param>
 public sealed record WeldProcedure(
     WeldFigures Weld,
-    WeldRole Role,
     string Preparation,
     double? LeastLeg,
     int Passes,
@@ -41,13 +40,14 @@ public sealed record WeldProcedure(
 {
     public Joint Joint => Weld.Joint;
 
+    public WeldRole Role => Joint.Role;
+
     /// <summary>Middle of the table's amps.</summary>
     public double Amps => (Settings.Low + Settings.High) / 2;
 
     public static WeldProcedure Of(WeldFigures weld, JointMetals metals, Part host, Part part, VesselDesign design)
     {
         var joint = weld.Joint;
-        var role = WeldRoles.Of(joint, design);
         var cost = WeldCost.Of(weld, metals, design);
         var family = metals.Host.Family;
         var form = joint.Kind == JointKind.Fillet ? SeamForm.Fillet : SeamForm.Butt;
@@ -63,8 +63,7 @@ public sealed record WeldProcedure(
         var after = WeldHeat.After(weld, Thermal.Of(family), heat.Likely, passes, cost.Travel.Value, fitUp, host, part);
         return new(
             weld,
-            role,
-            WeldPreparation.Of(weld, design.Shop.Welding.GapAim),
+            WeldPreparation.Of(weld, RootGap.Aim(joint.Wall, design.Shop.Welding)),
             LeastFillet.Leg(family, Math.Min(host.Thickness, part.Thickness)),
             passes,
             cost.Filler,
@@ -77,10 +76,10 @@ public sealed record WeldProcedure(
             cost.Travel,
             heat,
             metals.StrengthOf(joint),
-            family == MaterialFamily.Stainless && role.IsWall(),
+            family == MaterialFamily.Stainless && joint.Role.IsWall(),
             after > coolBelow ? coolBelow : null,
             [
-                .. new[] { cost.FillerWhy, WeldNotes.Heat(family, joint.Wall), WeldNotes.Machine(settings), WeldNotes.Distortion(role) }.OfType<string>(),
+                .. new[] { cost.FillerWhy, WeldNotes.Heat(family, joint.Wall), WeldNotes.Machine(settings), WeldNotes.Distortion(joint.Role) }.OfType<string>(),
             ]);
     }
 }

@@ -15,7 +15,7 @@ public sealed partial class DependencyTests
         ["Joints"] = ["Geometry", "Stock", "Design", "Parts"],
         ["Function"] = ["Geometry", "Stock", "Design", "Parts", "Joints"],
         ["Planning"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function"],
-        ["Mockups"] = ["Geometry", "Stock", "Design", "Parts"],
+        ["Mockups"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Planning"],
         ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups"],
         ["Starting"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings"],
         ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups", "Findings"],

@@ -28,6 +28,39 @@ public sealed class BracketFilesTests
         Assert.Contains(notes, note => note.StartsWith("OUTSIDE FACE UP", StringComparison.Ordinal));
     }
 
+    /// <summary>A nest shows each piece as its own flat does: bend lines, names and marks, turned and moved with it.</summary>
+    [Fact]
+    public void A_nest_keeps_bend_lines_names_and_marks()
+    {
+        var flats = _build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!);
+        foreach (var nest in _build.Plan.Sheets.Select(sheet => sheet.Nest))
+        {
+            DxfProbe Written(bool cutOnly)
+            {
+                using var file = new MemoryStream();
+                NestDxf.Write(nest, flats, _build.Options.Drawing with { CutOnly = cutOnly }, file);
+                return DxfProbe.Check(file.ToArray());
+            }
+
+            var (all, cut) = (Written(false), Written(true));
+            var pieces = nest.Places.Select(place => (Place: place, Flat: flats[nest.Pieces[place.Piece].Part!.Id].Flat)).ToList();
+            // All sheets of this nest but the first lie beside it, so that one sheet is looked at.
+            Assert.All(pieces, piece => Assert.Equal(0, piece.Place.Sheet));
+            var expected = pieces.SelectMany(piece => piece.Flat.Bends.Select(bend => (A: piece.Place.Of(bend.A), B: piece.Place.Of(bend.B)))).ToList();
+            var found = all.On("BEND", "LINE").Select(line => (A: line.Point(10), B: line.Point(11))).ToList();
+            Assert.Equal(expected.Count, found.Count);
+            Assert.All(expected.Zip(found), pair => Assert.True((pair.First.A - pair.Second.A).Length + (pair.First.B - pair.Second.B).Length < 1e-5));
+            Assert.Equal(
+                pieces.Sum(piece => piece.Flat.Marks.OfType<Vessel.Parts.TextMark>().Sum(text => Strokes.Of(text.Text, text.Center, text.Height, text.Angle).Count()))
+                    + nest.Places.Sum(place => flats[nest.Pieces[place.Piece].Part!.Id].Scribed.Length),
+                all.Polylines.Count(line => line.Layer == "MARK"));
+            Assert.Equal(cut.Polylines.Count(line => line.Layer == "CUT"), all.Polylines.Count(line => line.Layer == "CUT"));
+            Assert.DoesNotContain(cut.Entities, entity => entity[8] != "CUT");
+        }
+
+        Assert.Contains(_build.Plan.Sheets, sheet => sheet.Nest.Pieces.Any(piece => piece.Part!.Flat!.Bends.Length > 0));
+    }
+
     [Fact]
     public void The_summary_states_bends_welds_and_holes()
     {

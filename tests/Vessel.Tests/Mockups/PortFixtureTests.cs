@@ -89,6 +89,55 @@ public sealed class PortFixtureTests
         }
     }
 
+    private static PortDesign Tube(string name, double height, double angle = 0) => Designs.Branch(name, 32, 2, new(height, angle, 0, 0, 0));
+
+    private static Assembly Pair(double apart) =>
+        Asked(Assembly.Of(Designs.Vessel(Designs.Shell(height: 260, madeFrom: StockForm.Tube), Tube("first", 100), Tube("second", 100 + apart))));
+
+    /// <summary>
+    /// The first is tacked alone; when the second's turn comes the first stands there. Far off nothing changes, nearer the feet are shorter or fewer, too near
+    /// there is none and a finding says why; and no fixture comes nearer to the neighbour than 4 mm (5 are kept from places 3 mm apart along it).
+    /// </summary>
+    [Theory]
+    [InlineData(110, true)]
+    [InlineData(60, true)]
+    [InlineData(52, true)]
+    [InlineData(46, true)]
+    [InlineData(40, false)]
+    public void A_fixture_keeps_off_the_port_that_is_there_by_then(double apart, bool written)
+    {
+        var assembly = Pair(apart);
+        var plan = Plan.Of(assembly);
+        var fixtures = PortFixture.Of(plan);
+        var (first, second) = (assembly.Sites[0], assembly.Sites[1]);
+
+        Assert.Equal(2, fixtures[0].Halves.Length);
+        Assert.Equal(written, fixtures[1].Refused is null);
+        Assert.Equal(!written, Vessel.Findings.Assessment.Of(plan).Any(f => f.Code == Vessel.Findings.FindingCodes.NoFixture));
+        if (!written)
+        {
+            Assert.Contains("first", fixtures[1].Refused, StringComparison.Ordinal);
+            return;
+        }
+
+        foreach (var p in Form(second, assembly, HookOf(fixtures[1]))!.Halves().SelectMany(half => half.Vertices).Select(second.Frame.ToOuter).Select(first.Frame.ToLocal))
+            Assert.True(double.Hypot(p.X, p.Y) > first.Port.OuterRadius + 4 || p.Z > first.Port.Length + 4, $"{apart}: {p}");
+    }
+
+    /// <summary>Ports over both seams: the second's turn comes when both ends are on.</summary>
+    [Fact]
+    public void Nothing_hooks_over_an_edge_that_a_head_stands_on_by_then()
+    {
+        var shell = Designs.Shell(madeFrom: StockForm.Tube);
+        var design = Designs.Vessel(shell, Tube("low", 4, 0.5), Tube("high", 176, 0.5)) with { Top = Designs.Dome(shell, "top") };
+        var plan = Plan.Of(Asked(Assembly.Of(design)));
+        var turns = plan.Assembly.Sites.Select(site => FixtureTurn.Of(site, plan)).ToList();
+
+        Assert.Equal([(false, true), (true, true)], turns.Select(turn => (turn.IsTopOn, turn.IsBottomOn)));
+        Assert.DoesNotContain(PortFixture.Of(plan), fixture => fixture.Hook is { } hook && hook.Contains("lower", StringComparison.Ordinal));
+        Assert.Null(PortFixture.Of(plan)[1].Hook);
+    }
+
     [Fact]
     public void A_bed_that_is_too_small_takes_the_legs_off_first_then_all()
     {
@@ -147,8 +196,7 @@ public sealed class PortFixtureTests
             Assert.True(site.Outside.Distance(p) >= -1e-9, $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
     }
 
-    private static System.Collections.Immutable.ImmutableArray<PortFixture> Fixtures(Assembly assembly) => PortFixture.Of(
-        assembly, site => Tacks.Of(assembly.Welds.Single(w => w.Joint.Path == site.Port.Path)).Places.Length);
+    private static System.Collections.Immutable.ImmutableArray<PortFixture> Fixtures(Assembly assembly) => PortFixture.Of(Plan.Of(assembly));
 
     private static FixtureHook HookOf(PortFixture fixture) => fixture.Hook is null ? FixtureHook.None
         : fixture.Hook.Contains("upper", StringComparison.Ordinal) ? FixtureHook.Upper
@@ -157,5 +205,5 @@ public sealed class PortFixtureTests
     private static Assembly Asked(Assembly assembly) => assembly with { Design = assembly.Design with { Fixtures = true } };
 
     private static FixtureForm? Form(Vessel.Parts.PortSite site, Assembly assembly, FixtureHook hook) => FixtureForm.Of(
-        site, assembly, Tacks.Of(assembly.Welds.Single(w => w.Joint.Path == site.Port.Path)).Places.Length, hook, out _);
+        site, assembly.Design, FixtureTurn.Of(site, Plan.Of(assembly)), hook, out _);
 }

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Planning;
+using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -11,7 +12,8 @@ public sealed class QuoteTests
 
     private static readonly Plan _priced = With(Shops.Whole);
 
-    private static readonly Plan _cut = With(Shops.Whole.Replace("sheet_by: used, length_by: whole", "sheet_by: blank", StringComparison.Ordinal));
+    private static readonly Plan _cut = With(Shops.Whole.Replace("sheet_by: used, length_by: whole", "sheet_by: blank", StringComparison.Ordinal)
+        .Replace("cut_step: 50 mm, least_cut: 100 mm", "cut_step: 0 mm, least_cut: 0 mm", StringComparison.Ordinal));
 
     [Fact]
     public void Without_a_price_there_is_no_quote()
@@ -100,9 +102,77 @@ public sealed class QuoteTests
             Repository.Design(Launch), new DesignSettings(null, [$"finish={finish}"]) with { Shop = "prices: { spinning: 45, finish: 35 }" }).Value!;
         var quote = Quote.Of(Plan.Of(Compiler.Assemble(design)))!;
 
-        Assert.Equal(45, quote.Lines.Single(l => l.What == "spinning").Hand!.Value.Likely);
+        Assert.Equal(45, quote.Lines.Single(l => l.What.StartsWith("spinning of bottom", StringComparison.Ordinal)).Hand!.Value.Likely);
         Assert.Equal(line is null ? 0 : 35, quote.Lines.Where(l => l.What == line).Sum(l => l.Hand!.Value.Likely));
         Assert.Equal(45 + (line is null ? 0 : 35), quote.Hand.Likely, 1e-9);
+    }
+
+    /// <summary>A blank of half a sphere is sqrt 2 times its mean diameter of 118 mm and its flange: more than 150, less than 200.</summary>
+    [Theory]
+    [InlineData("spinnings: [{ up_to: 150 mm, price: 20 }, { up_to: 200 mm, price: 35 }], spinning: 90", 35)]
+    [InlineData("spinnings: [{ up_to: 200 mm, price: 35 }, { up_to: 150 mm, price: 20 }]", 35)]
+    [InlineData("spinnings: [{ up_to: 150 mm, price: 20 }], spinning: 90", 90)]
+    [InlineData("fittings: [{ size: dash 20, price: 18 }], fitting: 7", 18)]
+    [InlineData("fittings: [{ size: dash 16, price: 18 }], fitting: 7", 7)]
+    public void Spinning_and_fittings_are_priced_by_size(string prices, double amount) =>
+        Assert.Equal(amount, Quote.Of(With($"prices: {{ {prices} }}"))!.Hand.Likely, 1e-9);
+
+    [Fact]
+    public void A_least_charge_holds_for_each_section_and_the_laser()
+    {
+        var quote = Quote.Of(With("prices: { stainless_per_kg: 5, laser_per_minute: 1, metal_least: 1000, laser_least: 2000 }"))!;
+
+        Assert.All(quote.Lines.Where(l => l.Unit == "kg"), l => Assert.Equal(1000, l.Hand!.Value.Likely));
+        Assert.Equal(2000, quote.Lines.Single(l => l.What == "laser cutting").Laser!.Value.High);
+    }
+
+    /// <summary>Margin on the cost, tax on both.</summary>
+    [Fact]
+    public void Margin_and_tax_follow_the_total()
+    {
+        var quote = Quote.Of(With("prices: { labour_per_hour: 40, margin: 0.25, tax: 0.2 }"))!;
+        var after = quote.AfterTotal.ToDictionary(sum => sum.What, sum => sum.Hand.Likely);
+
+        Near.Relative(0.25 * quote.Hand.Likely, after["margin, 25 %"], 1e-12);
+        Near.Relative(1.25 * 0.2 * quote.Hand.Likely, after["tax, 20 %"], 1e-12);
+        Near.Relative(quote.Hand.Likely + after["margin, 25 %"] + after["tax, 20 %"], after["to be paid"], 1e-12);
+        Assert.Empty(Quote.Of(With("prices: { labour_per_hour: 40 }"))!.AfterTotal);
+    }
+
+    /// <summary>Four times the metal, the filler and the work, but one setting up; tubes and sheets are packed together.</summary>
+    [Fact]
+    public void Several_vessels_are_bought_sawn_and_priced_together()
+    {
+        const string shop = "prices: { stainless_per_kg: 5, labour_per_hour: 60, fitting: 10 }";
+        Plan Of(int count) => Plan.Of(Compiler.Assemble(Compiler.Read(
+            Repository.Design(Launch), new DesignSettings(null, [FormattableString.Invariant($"quantity={count}")]) with { Shop = shop }).Value!));
+        var (one, four) = (Of(1), Of(4));
+        var (single, batch) = (Quote.Of(one)!, Quote.Of(four)!);
+        double Labour(Quote quote) => quote.Lines.Single(l => l.What == "labour").Hand!.Value.Likely;
+
+        Assert.Equal(4 * one.Bars.Sum(bar => bar.Pieces.Length), four.Bars.Sum(bar => bar.Pieces.Length));
+        // All pieces of the section go into one length.
+        Assert.All(four.Bars, bar => Assert.Single(bar.Packing.Bars));
+        Assert.Equal(4 * one.Sheets.Sum(sheet => sheet.Nest.Pieces.Length), four.Sheets.Sum(sheet => sheet.Nest.Pieces.Length));
+        Near.Relative((4 * Labour(single)) - (3 * one.Timing.SetUp.Likely), Labour(batch), 1e-9);
+        Near.Relative(4 * single.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely), batch.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely), 1e-9);
+        Near.Relative(batch.Hand.Likely / 4, batch.AfterTotal.Single(sum => sum.What == "each of 4").Hand.Likely, 1e-12);
+    }
+
+    /// <summary>To 100 mm steps, never less than 250 mm, of each section; a bung of 26.5 mm is turned from bar of 1 1/16 in, one of 27.1 from 28.</summary>
+    [Fact]
+    public void Sizes_are_rounded_up_to_what_is_sold()
+    {
+        var plan = With("stock: { cut_step: 100 mm, least_cut: 250 mm }");
+
+        Assert.All(plan.Bars, bar =>
+        {
+            Assert.Equal(Math.Max(250, 100 * Math.Ceiling(bar.Used / 100)), bar.Bought);
+            Near.Relative(Plans.Of(Launch).Bars.Single(other => other.Diameter == bar.Diameter).Mass * bar.Bought / bar.Used, bar.Mass, 1e-9);
+        });
+        Assert.Contains(plan.Bars, bar => bar.Bought > bar.Used);
+        Assert.Equal((26, 17 * 25.4 / 16, 28), (BarSizes.Bought(26), BarSizes.Bought(26.5), BarSizes.Bought(27.1)));
+        Assert.Equal(250, BarSizes.Bought(250));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Vessel.Geometry;
+using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Tests.Support;
@@ -58,7 +59,7 @@ public sealed class SetUpTests
     {
         var plan = Plans.Of(file);
         var placed = SetUp.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
-        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
+        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
 
         Assert.Equal(placed.Count, placed.Distinct().Count());
         Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());

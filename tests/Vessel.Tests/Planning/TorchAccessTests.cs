@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
+using Vessel.Joints;
 using Vessel.Planning;
 using Vessel.Tests.Support;
 using Xunit;

@@ -82,7 +82,7 @@ public sealed class WorkOrderTests
     public void A_cap_that_hangs_from_the_outlet_is_welded_to_it_before_the_lid_is_in_the_way()
     {
         var plan = Plans.Of("shop-compressor-catch-can.yaml");
-        string Id(WeldRole role, string path) => plan.Order.Tasks.Single(t => t.Weld?.Role == role && t.Weld.Joint.Path.StartsWith(path, StringComparison.Ordinal)).Id;
+        string Id(WeldRole role, string path) => plan.Order.Tasks.Single(t => t.Weld?.Role == role && t.Weld.Path.StartsWith(path, StringComparison.Ordinal)).Id;
         var outlet = plan.Assembly.Design.Ports.Single(p => p.Name == plan.Assembly.Design.Inside.Caps[0].Outlet);
 
         Assert.Contains(plan.Order.Links, l => l.Before == Id(WeldRole.CapHold, "") && l.After == Id(WeldRole.PortSeam, outlet.Path));
@@ -112,13 +112,106 @@ public sealed class WorkOrderTests
         Assert.All(plan.Procedures, weld => Assert.Equal(
             (StepKind[])
             [
-                StepKind.Fit,
-                .. weld.Role == WeldRole.DiscHold ? Array.Empty<StepKind>() : [StepKind.Tack],
+                .. weld.Role == WeldRole.BracketEar ? Array.Empty<StepKind>() : weld.Role == WeldRole.DiscHold ? [StepKind.Fit] : [StepKind.Fit, StepKind.Tack],
                 StepKind.Weld,
                 .. weld.CoolBelow is null ? Array.Empty<StepKind>() : [StepKind.Cool],
                 StepKind.Check,
             ],
-            plan.Steps.Where(s => s.Task.Weld?.Joint == weld.Joint).Select(s => s.Kind)));
+            plan.Steps.Where(s => s.Task.Weld == weld.Joint).Select(s => s.Kind)));
+    }
+
+    /// <summary>Fitted as one, tacked as one, and only then is the first of them welded.</summary>
+    [Theory]
+    [InlineData(Launch, WeldRole.BracketEar, 2)]
+    [InlineData("grain-dryer-fuel-trap.yaml", WeldRole.BracketPlate, 2)]
+    [InlineData("sawmill-generator-breather.yaml", WeldRole.GoreSeam, 12)]
+    [InlineData("trawler-winch-breather.yaml", WeldRole.LongSeam, 2)]
+    public void What_hangs_together_is_all_tacked_before_the_first_bead(string file, WeldRole role, int count)
+    {
+        var plan = Plans.Of(file);
+        var groups = plan.Order.Tasks.Where(task => task.Tacked.Any(joint => joint.Role == role)).ToList();
+        var steps = plan.Steps.ToList();
+
+        Assert.NotEmpty(groups);
+        Assert.All(groups, group =>
+        {
+            Assert.Equal(count, group.Tacked.Length);
+            Assert.Equal([StepKind.Fit, StepKind.Tack], plan.Steps.Where(step => step.Task == group).Select(step => step.Kind));
+            var tacked = steps.FindIndex(step => step.Task == group && step.Kind == StepKind.Tack);
+            foreach (var joint in group.Tacked)
+            {
+                Assert.True(tacked < steps.FindIndex(step => step.Task.Weld == joint));
+                Assert.DoesNotContain(steps, step => step.Task.Weld == joint && step.Kind is StepKind.Fit or StepKind.Tack && step.Task.Weld == joint);
+                Assert.Contains($"{joint.Number}", plan.Steps[tacked].What, StringComparison.Ordinal);
+            }
+        });
+    }
+
+    /// <summary>A muffler for a workshop blower: wool round a perforated pipe that hangs from one end, between two plates of the shell.</summary>
+    private static string Muffler(string pipe, string inside) => $$"""
+        vessel: Muffler
+        material: mild steel
+        shell: { outside_diameter: 120, wall: 2, height: 260, made_from: sheet, seam_angle: 180 }
+        top: { shape: flat, thickness: 3, seat: inset, recess: 0, clearance: 0.2 }
+        bottom: { shape: flat, thickness: 3, seat: inset, recess: 0, clearance: 0.2 }
+        ports:
+          - { name: way in, in: shell, at: { height: 30, angle: 0 }, tube: { outside_diameter: 30, wall: 2 }, length: 40 }
+          {{pipe}}
+        inside:
+          {{inside}}
+          packing: { material: steel wool, between: [far plate, near plate], density: 90 kg/m3 }
+        """;
+
+    private const string Plates = """
+        discs:
+            - { name: far plate, fits: shell, at: { height: 70 }, thickness: 2, clearance: 0.3, fixed: weld, bore: 46, hole_diameter: 4, pitch: 9, pattern: staggered_60, margin: 4 }
+            - { name: near plate, fits: shell, at: { height: 210 }, thickness: 2, clearance: 0.3, fixed: weld, bore: 46, hole_diameter: 4, pitch: 9, pattern: staggered_60, margin: 4 }
+        """;
+
+    private static string Pipe(string end, int inside) =>
+        $"- {{ name: pipe, in: {end}, at: {{ radius: 0 }}, tube: {{ outside_diameter: 42, wall: 2 }}, length: 40, joint: set_in, inside_length: {inside} }}";
+
+    [Theory]
+    [InlineData("top", "bottom", "discs[1]", "discs[0]")]
+    [InlineData("bottom", "top", "discs[0]", "discs[1]")]
+    public void A_pipe_through_the_wool_is_there_before_the_wool_and_the_wool_before_what_shuts_it_in(string end, string other, string near, string far)
+    {
+        var plan = Plans.OfText(Muffler(Pipe(end, 200), Plates));
+        var ids = plan.Order.Tasks.Select(task => task.Id).ToList();
+        int At(string path) => ids.IndexOf(WorkTask.Welding(plan.Assembly.Welds.Single(weld => weld.Joint.Path == path).Joint.Number));
+
+        AssertKept(plan.Order);
+        Assert.True(At($"inside.{near}.fixed") < At(end));
+        Assert.True(At(end) < ids.IndexOf("fit inside.packing"));
+        Assert.True(ids.IndexOf("fit inside.packing") < At($"inside.{far}.fixed"));
+        Assert.True(At($"inside.{far}.fixed") < At(other));
+        Assert.Contains("round 'pipe'", plan.Steps.Single(step => step.Task.Id == "fit inside.packing").What, StringComparison.Ordinal);
+        Assert.Contains("stays open as vent", plan.Steps.Single(step => step.Task.Weld?.Path == other && step.Kind == StepKind.Weld).What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sleeve_through_the_wool_is_there_before_it_too()
+    {
+        var plan = Plans.OfText(Muffler("", "sleeve: { tube: { outside_diameter: 42, wall: 2 }, length: 200, hangs_from: top, fixed: weld }\n  " + Plates));
+        var ids = plan.Order.Tasks.Select(task => task.Id).ToList();
+        int At(string path) => ids.IndexOf(WorkTask.Welding(plan.Assembly.Welds.Single(weld => weld.Joint.Path == path).Joint.Number));
+
+        Assert.True(At("inside.sleeve.fixed") < At("top"));
+        Assert.True(At("top") < ids.IndexOf("fit inside.packing"));
+        Assert.True(ids.IndexOf("fit inside.packing") < At("inside.discs[0].fixed"));
+        Assert.True(At("inside.discs[0].fixed") < At("bottom"));
+    }
+
+    [Fact]
+    public void A_pipe_that_ends_above_the_wool_changes_nothing()
+    {
+        var plan = Plans.OfText(Muffler(Pipe("top", 20), Plates));
+        var ids = plan.Order.Tasks.Select(task => task.Id).ToList();
+        int At(string path) => ids.IndexOf(WorkTask.Welding(plan.Assembly.Welds.Single(weld => weld.Joint.Path == path).Joint.Number));
+
+        Assert.True(At("inside.discs[0].fixed") < ids.IndexOf("fit inside.packing"));
+        Assert.True(ids.IndexOf("fit inside.packing") < At("inside.discs[1].fixed"));
+        Assert.Equal(ids.IndexOf("leak test") - 1, At("top"));
     }
 
     /// <summary>Nothing of no size is asked for, and no range from a figure to itself.</summary>

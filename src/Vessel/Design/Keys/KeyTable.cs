@@ -107,6 +107,7 @@ public static class KeyTable
     [
         new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
         new("revision", KeyKind.Text, "Revision of the design") { Default = "A" },
+        new("quantity", KeyKind.Count, "Vessels that are made at once: bought, nested and priced together") { Default = "1", Range = new(1, 50) },
         new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
         new("material", KeyKind.Material, "Metal of every part that names none")
         {

@@ -74,10 +74,24 @@ public static class ShopKeys
         Size("sheet_width", "Of a sheet as bought", "1250 mm", new(200, 5000)),
         Size("sheet_margin", "Kept from a sheet's edges", "10 mm", new(0, 50)),
         Size("spacing", "Kept between pieces on a sheet", "5 mm", new(0.5, 50)),
+        Size("cut_step", "Steps to which tube, bar and part of a sheet are cut for sale, rounded up; 0 for none", "0 mm", new(0, 1000)),
+        Size("least_cut", "Shortest piece of tube or bar that is sold; 0 for any", "0 mm", new(0, 6000)),
     ])
     {
         MayBeEmpty = true,
     };
+
+    private static KeyMap FittingPrice { get; } = new("the price of a fitting",
+    [
+        new("size", KeyKind.Thread, "Of the fitting, as a port names it: 'dash 20'") { IsRequired = true },
+        new("price", KeyKind.Ratio, "Of one of them") { IsRequired = true, Range = MostPrice },
+    ]);
+
+    private static KeyMap SpinningPrice { get; } = new("the price of a spun head",
+    [
+        new("up_to", KeyKind.Length, "Diameter of the largest blank that it holds for") { IsRequired = true, Range = new(1, 10_000) },
+        new("price", KeyKind.Ratio, "Of one of them") { IsRequired = true, Range = MostPrice },
+    ]);
 
     public static KeyMap Prices { get; } = new("the shop's prices",
     [
@@ -89,11 +103,17 @@ public static class ShopKeys
         Price("rod_per_kg", "Of a kilogram of filler rod"),
         Price("gas_per_m3", "Of a cubic metre of argon"),
         Price("laser_per_minute", "Of a minute of the laser"),
+        Price("metal_least", "Least that is charged for each size of sheet, tube or bar"),
+        Price("laser_least", "Least that is charged for a job of the laser"),
+        new("fittings", KeyKind.List, "Of fittings by their size; others cost what 'fitting' says") { DefaultRule = "none", Map = FittingPrice },
         Price("fitting", "Of one fitting that is bought"),
         Price("packing_per_kg", "Of a kilogram of packing"),
+        new("spinnings", KeyKind.List, "Of spun heads by their blank; larger ones cost what 'spinning' says") { DefaultRule = "none", Map = SpinningPrice },
         Price("spinning", "Of one head spun from its blank"),
         Price("finish", "Of the finish of one vessel, where it is sent out"),
         Price("labour_per_hour", "Of an hour at the bench"),
+        Share("margin", "Added to the cost, as a share of it"),
+        Share("tax", "Added to cost and margin, as a share of both"),
     ])
     {
         MayBeEmpty = true,
@@ -165,7 +185,12 @@ public static class ShopKeys
     };
 
     private static Key Price(string name, string what) =>
-        new(name, KeyKind.Ratio, what) { DefaultRule = "not known", Range = new(0, 1_000_000) };
+        new(name, KeyKind.Ratio, what) { DefaultRule = "not known", Range = MostPrice };
+
+    private static KeyRange MostPrice => new(0, 1_000_000);
+
+    private static Key Share(string name, string what) =>
+        new(name, KeyKind.Ratio, what) { Default = "0", Range = new(0, 10), Source = "a choice, no figure" };
 
     private static Key Choice(string name, string what, string usual, params string[] choices) =>
         new(name, KeyKind.Choice, what) { Choices = [.. choices], Default = usual, Source = "a choice, no figure" };

@@ -21,8 +21,33 @@ public sealed record PricesShop(
     /// <summary>Whether tubes and bars are charged by whole lengths.</summary>
     public bool WholeLengths { get; init; }
 
+    /// <summary>Of fittings, by the name of their size.</summary>
+    public ImmutableDictionary<string, double> Fittings { get; init; } = ImmutableDictionary<string, double>.Empty;
+
+    /// <summary>Of spun heads: the largest blank, mm, that each price holds for, upward.</summary>
+    public ImmutableArray<(double UpTo, double Price)> Spinnings { get; init; } = [];
+
+    /// <summary>Least that is charged for each size of sheet, tube or bar.</summary>
+    public double MetalLeast { get; init; }
+
+    /// <summary>Least that is charged for a job of the laser.</summary>
+    public double LaserLeast { get; init; }
+
+    /// <summary>Added to the cost, as a share of it.</summary>
+    public double Margin { get; init; }
+
+    /// <summary>Added to cost and margin, as a share of both.</summary>
+    public double Tax { get; init; }
+
+    /// <summary>Of a fitting of that size; null where none is known.</summary>
+    public double? FittingOf(string size) => Fittings.TryGetValue(size, out var price) ? price : Fitting;
+
+    /// <summary>Of a head spun from a blank of that diameter, mm; null where none is known.</summary>
+    public double? SpinningOf(double blank) =>
+        Spinnings.Where(price => price.UpTo >= blank - 1e-9).Select(price => (double?)price.Price).FirstOrDefault() ?? Spinning;
+
     /// <summary>Whether there is no price at all.</summary>
-    public bool IsEmpty => MetalPerKilogram.IsEmpty
+    public bool IsEmpty => MetalPerKilogram.IsEmpty && Fittings.IsEmpty && Spinnings.IsEmpty
         && (RodPerKilogram ?? GasPerCubicMetre ?? LaserPerMinute ?? Fitting ?? PackingPerKilogram ?? Spinning ?? Finish ?? LabourPerHour) is null;
 
     public double? Metal(MaterialFamily family) => MetalPerKilogram.TryGetValue(family, out var price) ? price : null;
@@ -51,6 +76,13 @@ public sealed record PricesShop(
                 _ => SheetCharge.Blank,
             },
             WholeLengths = section.Text("length_by") == "whole",
+            Fittings = section.Items("fittings").Where(item => item.Thread("size") is not null)
+                .GroupBy(item => item.Thread("size")!.Name).ToImmutableDictionary(group => group.Key, group => group.Last().Number("price")),
+            Spinnings = [.. section.Items("spinnings").Select(item => (item.Number("up_to"), item.Number("price"))).OrderBy(price => price.Item1)],
+            MetalLeast = Price("metal_least") ?? 0,
+            LaserLeast = Price("laser_least") ?? 0,
+            Margin = section.Number("margin"),
+            Tax = section.Number("tax"),
         };
     }
 }

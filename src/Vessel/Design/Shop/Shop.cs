@@ -35,7 +35,22 @@ public sealed record StockShop(
     double SheetLength,
     double SheetWidth,
     double SheetMargin,
-    double Spacing);
+    double Spacing)
+{
+    /// <summary>To whole steps of which tube, bar and the rectangle of a sheet are cut off for sale, upward; 0 for none.</summary>
+    public double CutStep { get; init; }
+
+    /// <summary>Shortest piece of tube or bar that is sold.</summary>
+    public double LeastCut { get; init; }
+
+    /// <summary>What is bought where so much is needed, mm: rounded up, never less than is sold.</summary>
+    /// <param name="most">As long as the whole length or side is.</param>
+    public double Bought(double needed, double most, double least = 0)
+    {
+        var stepped = CutStep > 0 ? CutStep * Math.Ceiling((needed / CutStep) - 1e-9) : needed;
+        return Math.Min(Math.Max(stepped, least), Math.Max(needed, most));
+    }
+}
 
 /// <param name="CupDiameter">Outside, mm.</param>
 /// <param name="StickOut">From the cup's edge to the root, mm.</param>

@@ -28,7 +28,11 @@ internal static class ShopBuilder
         section.Number("sheet_length"),
         section.Number("sheet_width"),
         section.Number("sheet_margin"),
-        section.Number("spacing"));
+        section.Number("spacing"))
+    {
+        CutStep = section.Number("cut_step"),
+        LeastCut = section.Number("least_cut"),
+    };
 
     private static WeldingShop Welding(Section section) => new(
         section.Number("rod_length"),

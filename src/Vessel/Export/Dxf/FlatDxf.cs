@@ -17,10 +17,13 @@ public static class FlatDxf
             return;
         }
 
-        DxfEntity[] scribed = [.. flat.Bends.Select(bend => new DxfLine(DxfLayer.Bend, bend.A, bend.B)), .. Scribed(fitted)];
-        var drawn = cut.Then(DxfDrawing.Of(scribed));
+        var drawn = cut.Then(DxfDrawing.Of([.. Scribed(fitted)]));
         DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. Notes(flat.Notes, drawn.Bounds)])), options.Release, to);
     }
+
+    /// <summary>Bend lines and marks.</summary>
+    internal static IEnumerable<DxfEntity> Scribed(FittedFlat fitted) =>
+        fitted.Flat.Bends.Select(bend => (DxfEntity)new DxfLine(DxfLayer.Bend, bend.A, bend.B)).Concat(Marks(fitted));
 
     /// <summary>Closed outlines, the holes first: once the outer loop is cut the part may move.</summary>
     private static DxfDrawing Cut(FittedFlat fitted, DrawingOptions options)
@@ -67,7 +70,7 @@ public static class FlatDxf
             new DxfText(DxfLayer.Note, above.Min - new Point2(0, height * (2.5 + (1.6 * i))), height, line));
     }
 
-    private static IEnumerable<DxfEntity> Scribed(FittedFlat fitted)
+    private static IEnumerable<DxfEntity> Marks(FittedFlat fitted)
     {
         var curves = 0;
         return fitted.Flat.Marks.SelectMany(mark => mark switch

@@ -49,7 +49,7 @@ public static class HolesDxf
         var number = hole.Number.ToString(CultureInfo.InvariantCulture);
         return
         [
-            .. Cross(hole.Center, hole.Diameter, Overreach),
+            .. hole.ToolPlaces.SelectMany(place => Cross(place, hole.Diameter, hole.Shape is null ? Overreach : Overreach / 2)),
             .. FlatDxf.Letters(new(number, hole.Center + beside, height, 0)),
         ];
     }

@@ -20,7 +20,7 @@ public sealed record KerfRoom(string Part, double Most, Span? At)
            let chains = Chains(built, build.Options)
            where !Takes(built.Fitted!, chains, build.Options.Kerf)
            select new KerfRoom(
-               built.Part.Name, Widest(built.Fitted!, chains, build.Options.Kerf), build.Assembly.Design.PlaceOf(built.Part.Path)),
+               built.Part.Name, Widest(built.Fitted!, chains, build.Options.Kerf), build.Assembly.Design.PlaceOf(built.Part.Path).Span),
     ];
 
     private static ImmutableArray<ImmutableArray<Bulge>> Chains(BuiltPart built, BuildOptions options)

@@ -1,9 +1,10 @@
 using Vessel.Geometry;
+using Vessel.Parts;
 using Vessel.Planning;
 
 namespace Vessel.Export.Dxf;
 
-/// <summary>A nest as the cutter gets it: the sheets side by side upward, their borders as notes, the pieces' cut lines in place.</summary>
+/// <summary>A nest as the cutter gets it: the sheets side by side upward, their borders as notes, the pieces in place with their bend lines, names and marks.</summary>
 internal static class NestDxf
 {
     /// <summary>Between sheets, as a share of their width.</summary>
@@ -12,19 +13,43 @@ internal static class NestDxf
     public static void Write(Nest nest, IReadOnlyDictionary<string, FittedFlat> flats, DrawingOptions options, Stream to)
     {
         var cut = nest.Places.Aggregate(DxfDrawing.Of([]), (all, place) => all.Then(Piece(nest, place, flats)));
+        if (options.CutOnly)
+        {
+            DxfDocument.Write(cut, options.Release, to);
+            return;
+        }
+
+        DxfEntity[] scribed = [.. nest.Places.SelectMany(place => FlatDxf.Scribed(flats[nest.Pieces[place.Piece].Part!.Id]).Select(entity => Moved(entity, On(nest, place))))];
+        DxfEntity[] names = [.. nest.Places.Select(place => Named(nest.Pieces[place.Piece], On(nest, place))).OfType<DxfEntity>()];
         DxfEntity[] borders = [.. nest.UsedLength.SelectMany((used, sheet) => Border(nest, sheet, used))];
-        DxfDocument.Write(options.CutOnly ? cut : cut.Then(DxfDrawing.Of(borders)), options.Release, to);
+        DxfDocument.Write(cut.Then(DxfDrawing.Of(scribed)).Then(DxfDrawing.Of([.. names, .. borders])), options.Release, to);
+    }
+
+    /// <summary>The part's name as a note, where no mark on it says it.</summary>
+    private static DxfText? Named(NestPiece piece, Func<Point2, Point2> placed)
+    {
+        if (piece.Part!.Flat!.Marks.OfType<TextMark>().Any(mark => mark.Text.Contains(piece.Name, StringComparison.Ordinal)))
+            return null;
+        var box = piece.Outline.Select(placed).Aggregate(Box2.Empty, (all, at) => all.Join(at));
+        var height = Math.Clamp(Math.Min(box.Width, box.Height) / 12, 2.5, 6);
+        return new(DxfLayer.Note, 0.5 * (box.Min + box.Max) - new Point2(TextMark.Width(piece.Name, height) / 2, height / 2), height, piece.Name);
     }
 
     private static DxfDrawing Piece(Nest nest, NestPlace place, IReadOnlyDictionary<string, FittedFlat> flats)
     {
         var fitted = flats[nest.Pieces[place.Piece].Part!.Id];
-        var up = Up(nest, place.Sheet);
-        Point2 Placed(Point2 p) => place.Of(p) + up;
-        DxfEntity[] loops = [.. fitted.Holes.Append(fitted.Outer).Select(outline => Moved(FlatDxf.Outline(outline, DxfLayer.Cut), Placed))];
+        var placed = On(nest, place);
+        DxfEntity[] loops = [.. fitted.Holes.Append(fitted.Outer).Select(outline => Moved(FlatDxf.Outline(outline, DxfLayer.Cut), placed))];
         return fitted.Flat.Cut.Fields.Reverse().Aggregate(
             DxfDrawing.Of(loops),
-            (rest, field) => Field(field, Placed).Then(rest));
+            (rest, field) => Field(field, placed).Then(rest));
+    }
+
+    /// <summary>From a piece's own flat to its place on the sheets.</summary>
+    private static Func<Point2, Point2> On(Nest nest, NestPlace place)
+    {
+        var up = Up(nest, place.Sheet);
+        return p => place.Of(p) + up;
     }
 
     private static DxfDrawing Field(Lattice2 field, Func<Point2, Point2> placed)
@@ -40,8 +65,9 @@ internal static class NestDxf
     private static DxfEntity Moved(DxfEntity entity, Func<Point2, Point2> placed) => entity switch
     {
         DxfCircle circle => circle with { Center = placed(circle.Center) },
+        DxfLine line => line with { A = placed(line.A), B = placed(line.B) },
         DxfPolyline line => line with { Vertices = [.. line.Vertices.Select(vertex => vertex with { At = placed(vertex.At) })] },
-        _ => throw new ArgumentException($"not an outline: {entity}"),
+        _ => throw new ArgumentException($"not of a flat: {entity}"),
     };
 
     private static IEnumerable<DxfEntity> Border(Nest nest, int sheet, double used)

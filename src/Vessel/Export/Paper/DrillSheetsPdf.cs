@@ -87,10 +87,12 @@ internal static class DrillSheetsPdf
             : "Outside face up; x and y from the lower left corner of the flat.";
         if (part.Holes.Any(hole => hole.OnOutside is not null))
             yield return "Arc: round the outside from 0 deg, towards increasing angle; height: above the lower edge.";
+        foreach (var same in part.Holes.Where(hole => HoleWords.MadeBy(hole) != HoleWords.Tool(hole)).GroupBy(HoleWords.MadeBy))
+            yield return $"{string.Join(", ", same.Select(hole => hole.Number))}: {same.Key}.";
         foreach (var field in part.Fields)
         {
             yield return $"{field.Purpose}: {field.Lattice.Count} holes of {units.Both(field.Diameter)}, at least {units.Both(field.Lattice.Pitch)} apart, "
-                + $"{HolesCsv.MadeBy(field.Made, field.Diameter)}.";
+                + $"{HoleWords.Round(field.Diameter, null)}.";
         }
     }
 }

@@ -19,6 +19,9 @@ internal sealed record FlatInk(Flat Flat, double Stretch)
 
     private const double HatchLength = 2.2;
 
+    /// <summary>Of words that can still be read on paper, mm.</summary>
+    private const double LeastLetter = 1.3;
+
     /// <summary>Beyond the tool's circle, mm.</summary>
     private const double Overreach = 2;
 
@@ -50,16 +53,27 @@ internal sealed record FlatInk(Flat Flat, double Stretch)
         };
     });
 
-    /// <summary>Where the tool goes: its circle, a cross beyond it, and its number in the table of holes.</summary>
-    /// <param name="center">On the flat.</param>
-    public IEnumerable<PdfItem> Drilled(Hole hole, Point2 center)
+    /// <summary>Where the tools go: crosses beyond their circles, and the hole's number in the table of holes with its size.</summary>
+    /// <param name="here">From the part's own flat to this one.</param>
+    public IEnumerable<PdfItem> Drilled(Hole hole, Func<Point2, Point2> here)
     {
-        var (at, letter) = (On(center), Math.Clamp(hole.Diameter / 4, 1.8, 3));
-        var words = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {NoteText.Length(hole.Diameter)}");
+        var (at, letter) = (On(here(hole.Center)), Math.Clamp(hole.Diameter / 4, 1.8, 3));
+        if (hole.Shape is { } shape)
+        {
+            var size = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {(shape with { Width = shape.WidthOutside }).Text(NoteText.Length)}");
+            // Inside, clear of the hatched edge, where it can be read there; else beside.
+            var room = shape.WidthOutside - (2 * HatchLength) - 1;
+            var words = Strokes.Width(size, LeastLetter) < room
+                ? PageFrame.Fitted(size, at - new Point2(room / 2, LeastLetter / 2), 1.8, room)
+                : PdfText.Left(size, at + new Point2((shape.WidthOutside / 2) + 1.5, -0.9), 1.8);
+            return [.. hole.ToolPlaces.SelectMany(place => Cross(On(here(place)), 1.5)), words];
+        }
+
+        var text = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {NoteText.Length(hole.Diameter)}");
         // Inside where there is room for it, else beside.
-        var inside = Strokes.Width(words, letter) + 3 < hole.Diameter / 2;
+        var inside = Strokes.Width(text, letter) + 3 < hole.Diameter / 2;
         var start = inside ? at + new Point2(1.5, 1.5) : at + ((hole.Diameter / 2 * 0.75) + 1) * new Point2(1, 1);
-        return [.. Cross(at, (hole.Diameter / 2) + Overreach), PdfText.Left(words, start, letter)];
+        return [.. Cross(at, (hole.Diameter / 2) + Overreach), PdfText.Left(text, start, letter)];
     }
 
     public static IEnumerable<PdfItem> Cross(Point2 at, double arm) =>

@@ -51,6 +51,16 @@ internal static class HolePicture
 
     private static IEnumerable<PdfItem> Numbered(Hole hole, Point2 at, double scale)
     {
+        // A window's own centre is only where its number stands.
+        if (hole.Shape is not null)
+        {
+            return
+            [
+                .. hole.ToolPlaces.SelectMany(place => FlatInk.Cross(at + (scale * (place - hole.Center)), 1.2)),
+                PdfText.Middle(hole.Number.ToString(CultureInfo.InvariantCulture), at - new Point2(0, Letter / 2), Letter),
+            ];
+        }
+
         var arm = (scale * hole.Diameter / 2) + 1.5;
         var number = PdfText.Left(hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
         return [.. FlatInk.Cross(at, arm), number];

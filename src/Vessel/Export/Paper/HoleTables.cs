@@ -30,14 +30,15 @@ internal static class HoleTables
             [
                 "no", $"x {a}", $"y {a}", $"x {b}", $"y {b}",
                 .. round ? new[] { $"arc {a}", $"height {a}", $"arc {b}", $"height {b}" } : [$"radius {a}", $"radius {b}", "angle deg"],
-                $"drill {a}", $"drill {b}", "tap", "how", "for",
+                $"size {a}", $"size {b}", "tap", "how", "for",
             ],
-            [.. part.Holes.Select(hole => Row(hole, round, units))]);
+            [.. part.Holes.SelectMany(hole => Tools(hole, round, units).Prepend(Row(hole, round, units)))]);
     }
 
     private static ImmutableArray<string> Row(Hole hole, bool round, TwoUnits units)
     {
-        var (x, y, d) = (units.Of(hole.Center.U), units.Of(hole.Center.V), units.Of(hole.Diameter));
+        var (x, y) = (units.Of(hole.Center.U), units.Of(hole.Center.V));
+        var d = hole.Shape is { } shape ? (shape.Text(mm => units.Of(mm).First), shape.Text(mm => units.Of(mm).Second)) : units.Of(hole.Diameter);
         var (arc, height) = (hole.OnOutside is { } o ? units.Of(o.U) : ("", ""), hole.OnOutside is { } p ? units.Of(p.V) : ("", ""));
         var radius = units.Of(hole.Center.Length);
         return
@@ -46,8 +47,25 @@ internal static class HoleTables
             .. round
                 ? new[] { arc.Item1, height.Item1, arc.Item2, height.Item2 }
                 : [radius.First, radius.Second, TwoUnits.Degrees(hole.Center.Angle)],
-            d.First, d.Second, hole.Thread?.Thread ?? string.Empty, HolesCsv.MadeBy(hole.Made, hole.Diameter), hole.Purpose,
+            d.Item1, d.Item2, hole.Thread?.Thread ?? string.Empty, HoleWords.Tool(hole), hole.Purpose,
         ];
+    }
+
+    /// <summary>Where the drill of a window's corners or a slot's ends goes, a row each: <c>3a</c>.</summary>
+    private static IEnumerable<ImmutableArray<string>> Tools(Hole hole, bool round, TwoUnits units)
+    {
+        if (hole.Shape is not { } shape)
+            return [];
+        return hole.ToolPlaces.Select((at, i) =>
+        {
+            var (x, y, d, radius) = (units.Of(at.U), units.Of(at.V), units.Of(shape.Drill), units.Of(at.Length));
+            return (ImmutableArray<string>)
+            [
+                string.Create(CultureInfo.InvariantCulture, $"{hole.Number}{(char)('a' + i)}"), x.First, y.First, x.Second, y.Second,
+                .. round ? new[] { "", "", "", "" } : [radius.First, radius.Second, TwoUnits.Degrees(at.Angle)],
+                d.First, d.Second, "", "drill", shape.IsSlot ? $"end of {hole.Number}" : $"corner of {hole.Number}",
+            ];
+        });
     }
 
     private static PaperTable Rows(Lattice2 lattice, TwoUnits units)

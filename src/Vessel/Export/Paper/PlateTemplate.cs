@@ -24,12 +24,12 @@ internal static class PlateTemplate
                 .. ink.Cut(),
                 .. ink.Marks(),
                 .. ink.Bends(),
-                .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => ink.Drilled(hole, hole.Center)),
+                .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => ink.Drilled(hole, at => at)),
                 .. part.Fields.Where(IsDrawn).SelectMany(Punched),
             ],
             [
                 .. flat.Notes,
-                .. part.Holes.IsEmpty ? Array.Empty<string>() : ["At each centre: number in the table of holes, and the tool's diameter in mm. Punch where the cross meets."],
+                .. part.Holes.IsEmpty ? Array.Empty<string>() : ["At each hole: its number in the table of holes, and its size in mm. Punch where a cross meets."],
                 .. part.Fields.Select(field => IsDrawn(field)
                     ? $"{field.Purpose}: punch {field.Lattice.Count} crosses, drill {NoteText.Length(field.Diameter)} mm."
                     : $"{field.Purpose}: {field.Lattice.Count} holes, too many to punch by hand; see the DXF."),

@@ -45,7 +45,7 @@ internal static class WrapTemplate
                 .. words,
                 .. Clock(ink, wrapped, Upper, words),
                 .. part.Holes.Where(hole => hole.Outline is not null)
-                    .SelectMany(hole => ink.Drilled(hole, flat.From.Flatten(part.Flat!.From.Raise(hole.Center)))),
+                    .SelectMany(hole => ink.Drilled(hole, at => flat.From.Flatten(part.Flat!.From.Raise(at)))),
                 .. isCoped ? CopedEnd.Items(site!, shape!.Lower, ink, wrapped) : [],
                 .. sawn.Select(end => CopedEnd.InnerEdge(end, ink, wrapped)),
                 .. Ends(ink, flat, shape),

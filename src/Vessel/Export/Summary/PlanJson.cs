@@ -34,6 +34,8 @@ internal static class PlanJson
                 json.Put("currency", quote.Currency);
                 json.Put("hand", quote.Hand);
                 json.Put("laser", quote.Laser);
+                json.Put("vessels", quote.Vessels);
+                json.Put("paid_over_cost", quote.PaidOverCost);
                 json.List("not_priced", quote.NotPriced, json.Value);
             });
         }
@@ -114,7 +116,7 @@ internal static class PlanJson
             json.Put("step", step.Number);
             json.Put("do", step.Kind.ToString().ToLowerInvariant());
             json.Put("task", step.Task.Id);
-            json.Put("weld", step.Task.Weld?.Joint.Number);
+            json.Put("weld", step.Task.Welds);
             json.List("parts", step.Task.Parts, json.Value);
             json.Put("what", step.What);
             var (hand, laser) = plan.Timing.Of(step);

@@ -28,6 +28,8 @@ internal static class PlanSchema
             ("hand_range", Range("Of hand")),
             ("laser", Number("Likely amount, with parts cut by laser")),
             ("laser_range", Range("Of laser")),
+            ("vessels", Count("How many the amounts are for")),
+            ("paid_over_cost", Number("With margin and tax, over the amounts")),
             ("not_priced", List("Items that are in no total", Text("Line"))))),
         ("nests", List("Flats on sheets", Object("Of one metal and thickness",
             ("material", Text("Metal")),

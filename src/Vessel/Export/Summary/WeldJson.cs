@@ -68,7 +68,7 @@ internal static class WeldJson
     });
 
     private static double Lip(Joint joint, Assembly assembly) =>
-        assembly.Sites.FirstOrDefault(site => site.Port.Path == joint.Path) is { } site ? PortFit.Lip(site, assembly.Design) : 0;
+        assembly.Sites.FirstOrDefault(site => joint.Role == WeldRole.PortSeam && site.Port.Path == joint.Owner) is { } site ? PortFit.Lip(site, assembly.Design) : 0;
 
     private static void WriteStation(Joint joint, double parameter, Station at, SummaryWriter json) => json.Object(() =>
     {

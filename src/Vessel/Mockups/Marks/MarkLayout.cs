@@ -54,7 +54,7 @@ internal sealed class MarkLayout
         foreach (var course in design.Shell.Courses)
         {
             foreach (var (path, angle) in course.SeamPaths.Zip(course.Seams.Angles))
-                layout.AddSeam(course, path, angle, numbers[path]);
+                layout.AddSeam(course, course.SeamPath, angle, numbers[path]);
         }
 
         foreach (var port in plan.Ports)

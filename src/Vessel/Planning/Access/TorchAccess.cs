@@ -39,7 +39,7 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
             .. order.Tasks.Where(task => task.Weld is not null).Select(task =>
             {
                 var there = order.PartsAt(task);
-                return Of(task.Weld!.Joint, [.. all.Where(body => there.Contains(body.Part))], torch, middle);
+                return Of(task.Weld!, [.. all.Where(body => there.Contains(body.Part))], torch, middle);
             }),
         ];
     }

@@ -11,8 +11,9 @@ namespace Vessel.Planning;
 /// <param name="Wall">mm; zero for bar.</param>
 /// <param name="Pieces">Name and length of each piece, mm.</param>
 /// <param name="StockLength">mm.</param>
-/// <param name="Used">From the bars' ends to the last cuts, kerfs included, mm: what a dealer who cuts to length would sell.</param>
-/// <param name="Mass">Of what is used, grams.</param>
+/// <param name="Used">From the bars' ends to the last cuts, kerfs included, mm.</param>
+/// <param name="Bought">What a dealer who cuts to length sells for it, mm.</param>
+/// <param name="Mass">Of what is bought so, grams.</param>
 public sealed record BarStock(
     string Form,
     Material Material,
@@ -22,6 +23,7 @@ public sealed record BarStock(
     double StockLength,
     BarPacking Packing,
     double Used,
+    double Bought,
     double Mass)
 {
     /// <summary>Of the pieces in what is used.</summary>
@@ -31,33 +33,39 @@ public sealed record BarStock(
     public double WholeUtilisation => Packing.Bars.IsEmpty ? 0 : Packed / (Packing.Bars.Length * StockLength);
 
     /// <summary>Of the lengths that are touched, whole, grams.</summary>
-    public double WholeMass => Used > 0 ? Mass / Used * Packing.Bars.Length * StockLength : 0;
+    public double WholeMass => Bought > 0 ? Mass / Bought * Packing.Bars.Length * StockLength : 0;
 
     private double Packed => Packing.Bars.Sum(bar => bar.Sum(i => Pieces[i].Length));
 
-    public static ImmutableArray<BarStock> Of(ImmutableArray<Part> parts, StockShop shop) =>
+    /// <param name="vessels">How many are made at once.</param>
+    public static ImmutableArray<BarStock> Of(ImmutableArray<Part> parts, StockShop shop, int vessels) =>
     [
         .. parts.Where(part => part.Stock.Form != "sheet")
-            .GroupBy(part => (part.Stock.Form, part.Material, part.Stock.Width, part.Stock.Wall))
+            .GroupBy(part => (part.Stock.Form, part.Material, Width: BoughtWidth(part.Stock), part.Stock.Wall))
             .OrderBy(group => group.Key.Form, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Material.Name, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Width)
             .ThenBy(group => group.Key.Wall)
-            .Select(group => Of(group.Key.Form, group.Key.Material, group.Key.Width, group.Key.Wall, [.. group], shop)),
+            .Select(group => Of(group.Key.Form, group.Key.Material, group.Key.Width, group.Key.Wall, [.. group], shop, vessels)),
     ];
 
-    private static BarStock Of(string form, Material material, double diameter, double wall, ImmutableArray<Part> parts, StockShop shop)
+    /// <summary>Bar is turned down to size; tube is bought as it is drawn.</summary>
+    private static double BoughtWidth(StockPiece piece) => piece.Form == "bar" ? BarSizes.Bought(piece.Width) : piece.Width;
+
+    private static BarStock Of(
+        string form, Material material, double diameter, double wall, ImmutableArray<Part> parts, StockShop shop, int vessels)
     {
         ImmutableArray<(string Name, double Length)> pieces =
         [
-            .. parts.SelectMany(part => Enumerable.Repeat((part.Name, part.Stock.Length), part.Quantity))
+            .. parts.SelectMany(part => Enumerable.Repeat((part.Name, part.Stock.Length), vessels * part.Quantity))
                 .OrderBy(piece => piece.Name, StringComparer.Ordinal),
         ];
         var length = form == "tube" ? shop.TubeLength : shop.BarLength;
         var packing = BarPacking.Of([.. pieces.Select(piece => piece.Length)], length - shop.GripLoss, shop.SawKerf);
-        var used = packing.Bars.Sum(bar => bar.Sum(i => pieces[i].Length + shop.SawKerf));
+        ImmutableArray<double> used = [.. packing.Bars.Select(bar => bar.Sum(i => pieces[i].Length + shop.SawKerf))];
+        var bought = used.Sum(one => shop.Bought(one, length, shop.LeastCut));
         var inner = wall > 0 ? (diameter / 2) - wall : 0;
         var section = Math.PI * ((diameter * diameter / 4) - (inner * inner));
-        return new(form, material, diameter, wall, pieces, length, packing, used, section * used * material.Density / 1000);
+        return new(form, material, diameter, wall, pieces, length, packing, used.Sum(), bought, section * bought * material.Density / 1000);
     }
 }

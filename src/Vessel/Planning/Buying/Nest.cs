@@ -33,7 +33,8 @@ public sealed record Nest(
 
     public static bool IsCutFromSheet(Part part) => part.Flat is { Kind: not FlatKind.Wrap } && part.Stock.Form == "sheet";
 
-    public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop) =>
+    /// <param name="vessels">How many are made at once.</param>
+    public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop, int vessels) =>
     [
         .. parts.Where(IsCutFromSheet)
             .GroupBy(part => (part.Material, part.Thickness))
@@ -43,7 +44,7 @@ public sealed record Nest(
                 group.Key.Material,
                 group.Key.Thickness,
                 NestSheet.Of(shop),
-                [.. group.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), part.Quantity))])),
+                [.. group.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), vessels * part.Quantity))])),
     ];
 
     /// <summary>True outlines, or bounding boxes on shelves where those come out shorter.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
 
@@ -17,6 +18,35 @@ public sealed record QuoteLine(string What, double Quantity, string Unit, double
 /// <param name="NotPriced">What has no price and is in no total.</param>
 public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Estimate Hand, Estimate Laser, ImmutableArray<string> NotPriced)
 {
+    /// <summary>How many are made at once; all amounts are for all of them.</summary>
+    public int Vessels { get; init; } = 1;
+
+    /// <summary>Added to the cost, as a share of it.</summary>
+    public double MarginShare { get; init; }
+
+    /// <summary>Added to cost and margin, as a share of both.</summary>
+    public double TaxShare { get; init; }
+
+    /// <summary>What follows the total: margin, tax, what is to be paid, and of several vessels what each comes to; none of what there is none.</summary>
+    public IEnumerable<(string What, Estimate Hand, Estimate Laser)> AfterTotal
+    {
+        get
+        {
+            (string What, Estimate Hand, Estimate Laser) Share(string what, double factor) => (what, Scaled(Hand, factor), Scaled(Laser, factor));
+            if (MarginShare > 0)
+                yield return Share(Text($"margin, {100 * MarginShare:0.##} %"), MarginShare);
+            if (TaxShare > 0)
+                yield return Share(Text($"tax, {100 * TaxShare:0.##} %"), (1 + MarginShare) * TaxShare);
+            if (MarginShare > 0 || TaxShare > 0)
+                yield return Share("to be paid", PaidOverCost);
+            if (Vessels > 1)
+                yield return Share($"each of {Vessels.ToString(CultureInfo.InvariantCulture)}", PaidOverCost / Vessels);
+        }
+    }
+
+    /// <summary>What is to be paid over the cost.</summary>
+    public double PaidOverCost => (1 + MarginShare) * (1 + TaxShare);
+
     private const double GramsPerKilogram = 1000;
 
     private const double MinutesPerHour = 60;
@@ -40,16 +70,26 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             lines,
             Timing.Sum(lines.Select(line => line.Hand)),
             Timing.Sum(lines.Select(line => line.Laser)),
-            [.. all.Where(need => need.Price is null).Select(need => need.What)]);
+            [.. all.Where(need => need.Price is null).Select(need => need.What)])
+        {
+            Vessels = plan.Assembly.Design.Quantity,
+            MarginShare = prices.Margin,
+            TaxShare = prices.Tax,
+        };
     }
 
-    private static IEnumerable<Need> Needs(Plan plan, PricesShop prices)
+    private static IEnumerable<Need> Needs(Plan plan, PricesShop prices) => [.. Metal(plan, prices), .. Work(plan, prices), .. Bought(plan, prices)];
+
+    private static IEnumerable<Need> Metal(Plan plan, PricesShop prices)
     {
         foreach (var (metal, mass) in Sheets(plan, prices.SheetBy))
         {
             yield return new(
                 Text($"{metal.Material.Name} sheet {metal.Thickness:0.##} mm, {Charged(prices.SheetBy)}"), "kg",
-                prices.Metal(metal.Material.Family), Exactly(mass / GramsPerKilogram), Exactly(mass / GramsPerKilogram));
+                prices.Metal(metal.Material.Family), Exactly(mass / GramsPerKilogram), Exactly(mass / GramsPerKilogram))
+            {
+                Least = prices.MetalLeast,
+            };
         }
 
         foreach (var bar in plan.Bars)
@@ -57,49 +97,69 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             var mass = Exactly((prices.WholeLengths ? bar.WholeMass : bar.Mass) / GramsPerKilogram);
             var size = bar.Wall > 0 ? Text($"{bar.Diameter:0.##} x {bar.Wall:0.##}") : Text($"{bar.Diameter:0.##}");
             yield return new(
-                $"{bar.Material.Name} {bar.Form} {size} mm{(prices.WholeLengths ? ", whole lengths" : "")}", "kg", prices.Metal(bar.Material.Family), mass, mass);
+                $"{bar.Material.Name} {bar.Form} {size} mm{(prices.WholeLengths ? ", whole lengths" : "")}", "kg", prices.Metal(bar.Material.Family), mass, mass)
+            {
+                Least = prices.MetalLeast,
+            };
         }
+    }
 
+    private static IEnumerable<Need> Work(Plan plan, PricesShop prices)
+    {
+        var vessels = plan.Assembly.Design.Quantity;
         var laser = Timing.Sum(plan.Timing.Items.Where(item => item.Operation == "laser").Select(item => item.Laser));
-        yield return new("laser cutting", "min", prices.LaserPerMinute, null, laser);
+        yield return new("laser cutting", "min", prices.LaserPerMinute, null, Scaled(laser, vessels)) { Least = prices.LaserLeast };
         foreach (var rods in plan.Procedures.GroupBy(weld => weld.Filler).OrderBy(group => group.Key.Name, StringComparer.Ordinal))
         {
-            var mass = Scaled(Timing.Sum(rods.Select(weld => (Estimate?)weld.FillerMass)), 1 / GramsPerKilogram);
+            var mass = Scaled(Timing.Sum(rods.Select(weld => (Estimate?)weld.FillerMass)), vessels / GramsPerKilogram);
             yield return new($"{rods.Key.Name} rod", "kg", prices.RodPerKilogram, mass, mass);
         }
 
-        var gas = Gas(plan.Procedures.Where(weld => !weld.Settings.HasHelium), Purging(plan));
+        var gas = Scaled(Gas(plan.Procedures.Where(weld => !weld.Settings.HasHelium), Purging(plan)), vessels);
         yield return new("argon", "m3", prices.GasPerCubicMetre, gas, gas);
         // It costs several times what argon does, and no shop file has its price.
         if (plan.Procedures.Any(weld => weld.Settings.HasHelium))
             yield return new("argon/helium", "m3", null, null, null);
-        var fittings = plan.Assembly.Design.Ports.Count(port => port.Fitting is not null);
-        if (fittings > 0)
-            yield return new("fittings", "each", prices.Fitting, Exactly(fittings), Exactly(fittings));
-        var packing = BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
+        // The bench is set up once.
+        var setUp = plan.Timing.SetUp;
+        Estimate Labour(Estimate time) => Scaled(Plus(Scaled(Less(time, setUp), vessels), setUp), 1 / MinutesPerHour);
+        yield return new("labour", "h", prices.LabourPerHour, Labour(plan.Timing.Hand), Labour(Less(plan.Timing.Laser, laser)));
+    }
+
+    private static IEnumerable<Need> Bought(Plan plan, PricesShop prices)
+    {
+        var (design, vessels) = (plan.Assembly.Design, plan.Assembly.Design.Quantity);
+        foreach (var same in design.Ports.Where(port => port.Fitting is not null).GroupBy(port => port.Fitting!.Name).OrderBy(group => group.Key, StringComparer.Ordinal))
+            yield return Each($"fitting {same.Key}", prices.FittingOf(same.Key), vessels * same.Count());
+        var packing = vessels * BoughtItems.Of(design, plan.Assembly.Sites).Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
         if (packing > 0)
             yield return new("packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
-        var spun = plan.Assembly.Parts.Where(part => part.Kind == PartKind.Head).Sum(part => part.Quantity);
-        if (spun > 0)
-            yield return new("spinning", "each", prices.Spinning, Exactly(spun), Exactly(spun));
-        if (BoughtFinish.Of(plan.Assembly.Design.Finish) is { } finish)
-            yield return new(finish, "each", prices.Finish, Exactly(1), Exactly(1));
-        yield return new(
-            "labour", "h", prices.LabourPerHour, Scaled(plan.Timing.Hand, 1 / MinutesPerHour),
-            Scaled(Less(plan.Timing.Laser, laser), 1 / MinutesPerHour));
+        foreach (var spun in plan.Assembly.Parts.Where(part => part.Kind == PartKind.Head))
+            yield return Each(Text($"spinning of {spun.Name}, blank {spun.Stock.Width:0} mm"), prices.SpinningOf(spun.Stock.Width), vessels * spun.Quantity);
+        if (BoughtFinish.Of(design.Finish) is { } finish)
+            yield return Each(finish, prices.Finish, vessels);
     }
+
+    private static Need Each(string what, double? price, int count) => new(what, "each", price, Exactly(count), Exactly(count));
 
     /// <summary>Of each metal and thickness what is charged, grams.</summary>
     private static IEnumerable<((Material Material, double Thickness) Metal, double Mass)> Sheets(Plan plan, SheetCharge by) => by == SheetCharge.Blank
         ? plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").GroupBy(part => (part.Material, part.Thickness))
             .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Thickness)
-            .Select(group => (group.Key, group.Sum(part => part.Quantity * part.Stock.Mass)))
+            .Select(group => (group.Key, plan.Assembly.Design.Quantity * group.Sum(part => part.Quantity * part.Stock.Mass)))
         : plan.Sheets.Select(sheet => ((sheet.Nest.Material, sheet.Nest.Thickness), by switch
         {
-            SheetCharge.Rectangle => (sheet.Rectangle ?? sheet.Nest).Mass,
+            SheetCharge.Rectangle => sheet.Rectangle is { } one ? Cut(one, plan.Assembly.Design.Shop.Stock) : sheet.Nest.Mass,
             SheetCharge.Used => sheet.Nest.Mass,
             _ => sheet.Nest.WholeMass,
         }));
+
+    /// <summary>Of a rectangle as a dealer cuts it off, grams.</summary>
+    private static double Cut(Nest rectangle, StockShop shop)
+    {
+        var (length, width) = (rectangle.Sheet.Length, rectangle.Sheet.Width);
+        return rectangle.Mass * shop.Bought(length, shop.SheetLength) * shop.Bought(width, shop.SheetWidth) / (length * width);
+    }
 
     private static string Charged(SheetCharge by) => by switch
     {
@@ -125,6 +185,8 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
     /// <summary>The bought minutes are in a sum of their own and out of the shop's.</summary>
     private static Estimate Less(Estimate all, Estimate part) => new(all.Low - part.Low, all.Likely - part.Likely, all.High - part.High, all.Basis);
 
+    private static Estimate Plus(Estimate a, Estimate b) => new(a.Low + b.Low, a.Likely + b.Likely, a.High + b.High, a.Basis);
+
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private sealed record Need(string What, string Unit, double? Price, Estimate? Hand, Estimate? Laser)
@@ -132,6 +194,11 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         public QuoteLine Line() => new(
             What, (Hand ?? Laser)!.Value.Likely, Unit, Price!.Value, Amount(Hand), Amount(Laser));
 
-        private Estimate? Amount(Estimate? quantity) => quantity is { } q ? Scaled(q, Price!.Value) : null;
+        /// <summary>Least that is charged, in the shop's currency.</summary>
+        public double Least { get; init; }
+
+        private Estimate? Amount(Estimate? quantity) => quantity is { } q && Scaled(q, Price!.Value) is var e
+            ? e with { Low = Math.Max(Least, e.Low), Likely = Math.Max(Least, e.Likely), High = Math.Max(Least, e.High) }
+            : null;
     }
 }

@@ -33,7 +33,8 @@ public static class StockWords
         var packing = bar.Packing;
         var proven = packing.IsProven ? "no fewer can do" : Text($"at least {packing.Bound} needed");
         var tooLong = packing.TooLong.IsEmpty ? "" : $"; NO LENGTH HOLDS {string.Join(", ", packing.TooLong.Select(i => bar.Pieces[i].Name).Distinct())}";
-        return Text($"{bar.Used:0.0} mm used with kerfs; {proven}{tooLong}");
+        var bought = bar.Bought > bar.Used + 0.05 ? Text($", {bar.Bought:0} mm to be bought") : "";
+        return Text($"{bar.Used:0.0} mm used with kerfs{bought}; {proven}{tooLong}");
     }
 
     /// <summary>Which sheets or lengths the pieces of a part come from: <c>sheet 1</c>, <c>length 1 and 2</c>; null where none holds it.</summary>

@@ -9,26 +9,39 @@ namespace Vessel.Planning;
 internal sealed class OrderRules
 {
     private readonly VesselDesign _design;
-    private readonly ImmutableArray<PlannedWeld> _welds;
+    private readonly ImmutableArray<Joint> _welds;
     private readonly ImmutableHashSet<string> _ids;
 
-    private OrderRules(VesselDesign design, ImmutableArray<PlannedWeld> welds, ImmutableArray<WorkTask> tasks)
+    private OrderRules(VesselDesign design, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
     {
         (_design, _welds) = (design, welds);
         _ids = [.. tasks.Select(task => task.Id)];
     }
 
     public static ImmutableArray<WorkLink> Of(
-        VesselDesign design, ImmutableArray<PlannedWeld> welds, ImmutableArray<WorkTask> tasks)
+        VesselDesign design, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
     {
         var rules = new OrderRules(design, welds, tasks);
-        return
+        ImmutableArray<WorkLink> links =
         [
             .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
                 .SelectMany(links => links)
-                .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After))
-                .DistinctBy(link => (link.Before, link.After)),
+                .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After)),
         ];
+        return [.. links.Concat(Tacked(links, tasks)).DistinctBy(link => (link.Before, link.After))];
+    }
+
+    /// <summary>All of a group are tacked before one of them is welded, and what one of them waits for the tacks wait for.</summary>
+    private static IEnumerable<WorkLink> Tacked(ImmutableArray<WorkLink> links, ImmutableArray<WorkTask> tasks)
+    {
+        foreach (var group in tasks.Where(task => task.Kind == WorkKind.Tack))
+        {
+            var welds = group.Tacked.Select(Id).ToHashSet();
+            foreach (var weld in welds)
+                yield return new(group.Id, weld, "the first bead would pull the others out of their place");
+            foreach (var link in links.Where(link => welds.Contains(link.After) && !welds.Contains(link.Before) && link.Before != group.Id))
+                yield return link with { After = group.Id };
+        }
     }
 
     /// <summary>A part is made before anything is done with it.</summary>
@@ -42,9 +55,9 @@ internal sealed class OrderRules
         from seam in _welds.Where(weld => weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam)
         let round = WorkTasks.Rounding(seam)
         from link in new[] { new WorkLink(Id(seam), round, "the seam draws it out of round") }
-            .Concat(_welds.Where(weld => WorkTasks.Rounding(weld) != round && weld.Joint.Between.Intersect(seam.Joint.Between).Any())
+            .Concat(_welds.Where(weld => WorkTasks.Rounding(weld) != round && weld.Between.Intersect(seam.Between).Any())
                 .Select(weld => new WorkLink(round, Id(weld), "it must be round before anything is fitted to it")))
-            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Ids(disc, _design).Intersect(seam.Joint.Between).Any())
+            .Concat(_design.Inside.Discs.Where(disc => InternalHost.Ids(disc, _design).Intersect(seam.Between).Any())
                 .Select(disc => new WorkLink(round, WorkTasks.Fitting(disc.Path), "it must be round before anything is fitted to it")))
         select link;
 
@@ -53,7 +66,7 @@ internal sealed class OrderRules
     {
         var parts = Names.ShellParts(_design);
         return from girth in _welds.Where(weld => weld.Role == WeldRole.GirthSeam)
-               from after in _welds.Where(weld => weld.Role is not (WeldRole.GirthSeam or WeldRole.LongSeam) && weld.Joint.Between.Any(parts.Contains)).Select(Id)
+               from after in _welds.Where(weld => weld.Role is not (WeldRole.GirthSeam or WeldRole.LongSeam) && weld.Between.Any(parts.Contains)).Select(Id)
                    .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null).Select(disc => WorkTasks.Fitting(disc.Path)))
                select new WorkLink(Id(girth), after, "the shell is whole and straight before anything is fitted to it");
     }
@@ -78,9 +91,17 @@ internal sealed class OrderRules
     private IEnumerable<WorkLink> Shell() =>
         from first in _design.Ports.Where(port => port.Host == PortHost.Shell && OverSeam.Of(_design, port) is null)
             .SelectMany(Tasks)
-            .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null).SelectMany(Held))
+            .Concat(_design.Inside.Discs.Where(disc => disc.Fits is null && !ShutsIn(disc)).SelectMany(Held))
         from head in Ends().Select(end => At(_design.Head(end).Path))
         select new WorkLink(first, head, "its root and lip are reached from the open ends");
+
+    /// <summary>
+    /// Whether a disc of the shell is put in after the end whose tube passes into a packing: it shuts that packing in, or lies further from that end.
+    /// </summary>
+    private bool ShutsIn(DiscDesign disc) => disc.Fits is null && _design.Inside.Packings.Any(packing =>
+        PackingRoom.EnteredFrom(packing, _design) is { } from && from != WorkTasks.ClosingEnd(_design)
+        && PackingRoom.Shutting(packing, _design) is { Fits: null } last
+        && (from == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>A head is whole before it closes the shell.</summary>
     private IEnumerable<WorkLink> Heads()
@@ -166,30 +187,64 @@ internal sealed class OrderRules
         foreach (var sleeve in inside.Sleeves)
         {
             yield return new(Hold(sleeve), At(_design.Head(sleeve.HangsFrom).Path), "it goes in with its head");
-            foreach (var disc in inside.Discs.Where(disc => disc.Fits == sleeve.Name).SelectMany(Held))
-                yield return new(disc, Hold(sleeve), "its bead is reached from the sleeve's open end");
+            foreach (var disc in inside.Discs.Where(disc => disc.Fits == sleeve.Name))
+            {
+                foreach (var task in Held(disc))
+                {
+                    yield return ShutsInSleeve(disc, sleeve)
+                        ? new(task, At(_design.Head(sleeve.HangsFrom).Path), "it goes in with its head")
+                        : new(task, Hold(sleeve), "its bead is reached from the sleeve's open end");
+                }
+            }
         }
 
-        foreach (var (lower, upper) in from a in inside.Discs from b in inside.Discs where a.Fits == b.Fits && a.Height < b.Height select (a, b))
+        foreach (var link in Discs().Concat(Packings()))
+            yield return link;
+    }
+
+    /// <summary>Whether a disc of a sleeve is put in after a packing that a tube beside it passes into.</summary>
+    private bool ShutsInSleeve(DiscDesign disc, SleeveDesign sleeve) => _design.Inside.Packings.Any(packing =>
+        PackingRoom.Through(packing, _design) is not null && PackingRoom.Shutting(packing, _design) is { } last && last.Fits == sleeve.Name
+        && (sleeve.HangsFrom == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
+
+    /// <summary>In one bore the disc that lies furthest from the end that stays open comes first.</summary>
+    private IEnumerable<WorkLink> Discs()
+    {
+        var discs = _design.Inside.Discs;
+        foreach (var (lower, upper) in from a in discs from b in discs where a.Fits == b.Fits && a.Height < b.Height select (a, b))
         {
-            foreach (var first in Held(lower))
-                yield return new(first, Held(upper).First(), "from above it would be hidden by the next one");
+            var (first, then) = PackingRoom.IsFilledFromBelow(lower.Fits, _design) ? (upper, lower) : (lower, upper);
+            foreach (var held in Held(first))
+                yield return new(held, Held(then).First(), "it would be hidden by the next one");
         }
+    }
 
+    /// <summary>A packing lies on the first of its discs, round the tubes that pass into it; the other disc shuts it in.</summary>
+    private IEnumerable<WorkLink> Packings()
+    {
+        var inside = _design.Inside;
         foreach (var packing in inside.Packings)
         {
-            var stuffing = WorkTasks.Fitting(packing.Path);
-            foreach (var disc in inside.Discs)
+            var (stuffing, last) = (WorkTasks.Fitting(packing.Path), PackingRoom.Shutting(packing, _design));
+            var discs = inside.Discs.Where(disc => disc.Name == packing.Lower || disc.Name == packing.Upper).ToList();
+            foreach (var disc in discs)
             {
                 var task = Held(disc).First();
-                if (disc.Name == packing.Lower)
-                    yield return new(task, stuffing, "it lies on the lower disc");
-                if (disc.Name == packing.Upper)
-                    yield return new(stuffing, task, "the upper disc shuts it in");
+                yield return disc == last ? new(stuffing, task, "this disc shuts it in") : new(task, stuffing, "it lies against this disc");
             }
 
             foreach (var end in Ends())
-                yield return new(stuffing, At(_design.Head(end).Path), "it goes in while there is a way");
+            {
+                var head = At(_design.Head(end).Path);
+                yield return end != WorkTasks.ClosingEnd(_design) && discs.Exists(ShutsIn)
+                    ? new(head, stuffing, "it is laid round the tube that passes into it")
+                    : new(stuffing, head, "it goes in while there is a way");
+            }
+
+            if (PackingRoom.Through(packing, _design) is { } && last?.Fits is { } name && inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == name) is { } host)
+                yield return new(Hold(host), stuffing, "it is laid round the tube that passes into it");
+            foreach (var port in _design.Ports.Where(port => port.Host == PortHost.Shell && PackingRoom.IsReached(packing, port, _design)))
+                yield return new(At(port.Path), stuffing, "it is laid round the tube that passes into it");
         }
     }
 
@@ -223,7 +278,7 @@ internal sealed class OrderRules
 
     /// <summary>The task of the weld at that path; an id that no task has where there is none.</summary>
     private string At(string path) =>
-        _welds.FirstOrDefault(weld => weld.Joint.Path == path) is { } weld ? Id(weld) : $"no weld at {path}";
+        _welds.FirstOrDefault(weld => weld.Path == path) is { } weld ? Id(weld) : $"no weld at {path}";
 
-    private static string Id(PlannedWeld weld) => WorkTask.Welding(weld.Joint.Number);
+    private static string Id(Joint weld) => WorkTask.Welding(weld.Number);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
@@ -10,15 +11,22 @@ namespace Vessel.Planning;
 /// <summary>The lines of a weld.</summary>
 internal sealed class StepText(Assembly assembly, Purge purge)
 {
+    private const string Bright = "; bright metal 25 mm to each side, wiped";
+
     private readonly VesselDesign _design = assembly.Design;
 
-    public IEnumerable<(StepKind Kind, string What)> OfWeld(WeldProcedure weld)
+    /// <param name="isTacked">It was fitted and tacked with others before.</param>
+    public IEnumerable<(StepKind Kind, string What)> OfWeld(WeldProcedure weld, bool isTacked)
     {
         var joint = weld.Joint;
-        yield return (StepKind.Fit, $"{joint.Name}: {Where(weld)}{weld.Preparation}; bright metal 25 mm to each side, wiped");
-        // Short beads are their own tacks.
-        if (Tacks.Of(weld.Weld) is { Places.IsEmpty: false } tacks)
-            yield return (StepKind.Tack, tacks.Text(joint));
+        if (!isTacked)
+        {
+            yield return (StepKind.Fit, $"{joint.Name}: {Where(weld)}{weld.Preparation}{Bright}");
+            // Short beads are their own tacks.
+            if (Tacks.Of(weld.Weld) is { Places.IsEmpty: false } tacks)
+                yield return (StepKind.Tack, tacks.Text(joint));
+        }
+
         yield return (StepKind.Weld, Laid(weld));
         if (weld.CoolBelow is { } most)
         {
@@ -28,6 +36,19 @@ internal sealed class StepText(Assembly assembly, Purge purge)
 
         yield return (StepKind.Check, Checked(weld));
     }
+
+    /// <summary>Of welds that are tacked together: fitted as one, all tacked before one of them is welded.</summary>
+    public IEnumerable<(StepKind Kind, string What)> OfTacks(ImmutableArray<WeldProcedure> welds)
+    {
+        var names = string.Join(", ", welds.Select(weld => weld.Joint.Name));
+        yield return (StepKind.Fit, $"{names}: {Where(welds[0])}{OfEach(welds, weld => weld.Preparation)}{Bright}");
+        yield return (StepKind.Tack, $"{OfEach(welds, weld => Tacks.Of(weld.Weld).Text(weld.Joint))}; all of these tacks before the first of the beads");
+    }
+
+    /// <summary>Once where it is the same for all, else with each weld's number.</summary>
+    private static string OfEach(ImmutableArray<WeldProcedure> welds, Func<WeldProcedure, string> text) => welds.Select(text).Distinct().Count() == 1
+        ? $"{string.Join(" and ", welds.Select(weld => weld.Joint.Number))}: {text(welds[0])}"
+        : string.Join("; ", welds.Select(weld => $"{weld.Joint.Number}: {text(weld)}"));
 
     private string Laid(WeldProcedure weld)
     {
@@ -73,6 +94,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.MitreSeam => MitreCheck(weld),
         WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
         WeldRole.BracketPlate => "square to the shell, bolt holes by the set-up table",
+        WeldRole.ConeSeam => ConeCheck(weld),
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the circumference at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };
@@ -95,24 +117,38 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     {
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.MitreSeam => "their lines in one, bend in one plane; ",
-        WeldRole.LongSeam when Course(weld) is { Seams.Count: > 1 } course =>
-            weld.Joint.Path == course.SeamPaths[0] ? "all sheets clamped round and tacked to each other before the first seam is welded; " : "",
+        WeldRole.LongSeam when Course(weld).Seams.Count > 1 => "all sheets clamped round; ",
+        WeldRole.ConeSeam when ((ConeHead)_design.Head(EndOf(weld))).Segments > 1 => "all segments clamped round; ",
+        WeldRole.GoreSeam => "all gores against each other on a ring of the rim's size; ",
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
             $"the tabs of {bracket.Name} in their slots; weld over them, for a slot left open leaks; ",
-        WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table, both ears tacked before either is welded; ",
+        WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table; ",
         _ => "",
     };
 
     private BracketDesign? Tabbed(WeldProcedure weld) =>
-        _design.Brackets.FirstOrDefault(bracket => bracket.Tabs is not null && WeldNumbers.OfBracket(bracket).Contains(weld.Joint.Path));
+        _design.Brackets.FirstOrDefault(bracket => bracket.Tabs is not null && bracket.Path == weld.Joint.Owner);
 
     private string MitreCheck(WeldProcedure weld)
     {
-        var elbow = _design.Ports.Select(port => port.Elbow).First(elbow => elbow is not null && weld.Joint.Path.StartsWith(elbow.Path, StringComparison.Ordinal))!;
+        var elbow = _design.Ports.Single(port => port.Path == weld.Joint.Owner).Elbow!;
         return Text($"turns {Turns.ToDegrees(2 * elbow.Slant):0.0} deg by a bevel gauge; root through all round, no pinhole");
     }
+
+    /// <summary>Of several seams the rim is measured at the last.</summary>
+    private string ConeCheck(WeldProcedure weld)
+    {
+        var end = EndOf(weld);
+        var cone = (ConeHead)_design.Head(end);
+        var last = WeldNumbers.ConeSeam(cone, cone.Segments - 1) == weld.Joint.Path;
+        return last
+            ? Text($"root through all along; circumference {Turns.Full * ConeShape.Of(end, cone, _design).Outer.B.U:0.0} mm at the wide edge, outside, by tape; a straightedge lies along the cone")
+            : "root through all along; edges in line, a straightedge lies along the cone";
+    }
+
+    private PortHost EndOf(WeldProcedure weld) => _design.Top.Path == weld.Joint.Owner ? PortHost.Top : PortHost.Bottom;
 
     private string Place(WeldProcedure weld)
     {

@@ -12,9 +12,8 @@ public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<Wo
     public static WorkOrder Of(
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<Joint> joints)
     {
-        ImmutableArray<PlannedWeld> welds = [.. joints.Select(joint => new PlannedWeld(joint, WeldRoles.Of(joint, design)))];
-        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, parts, welds)];
-        return Of(tasks, OrderRules.Of(design, welds, tasks));
+        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, parts, joints)];
+        return Of(tasks, OrderRules.Of(design, joints, tasks));
     }
 
     /// <summary>

@@ -9,8 +9,11 @@ public enum WorkKind
     /// <summary>Mark, cut, roll, bend, drill one part.</summary>
     Make,
 
-    /// <summary>A weld with its fit-up, tacks, cooling and check.</summary>
+    /// <summary>A weld with its fit-up, tacks, cooling and check; without the first two where it was tacked with others.</summary>
     Weld,
+
+    /// <summary>Fit-up and tacks of welds that are all tacked before one of them is welded.</summary>
+    Tack,
 
     /// <summary>Round a rolled part over a former.</summary>
     Round,
@@ -44,18 +47,23 @@ public enum WorkKind
 /// <param name="Parts">Ids of the parts that it touches.</param>
 /// <param name="Weld">Null for all but welds.</param>
 public sealed record WorkTask(
-    string Id, WorkKind Kind, string What, int Rank, ImmutableArray<string> Parts, PlannedWeld? Weld = null)
+    string Id, WorkKind Kind, string What, int Rank, ImmutableArray<string> Parts, Joint? Weld = null)
 {
+    /// <summary>The welds that are tacked together; empty for all but <see cref="WorkKind.Tack"/>.</summary>
+    public ImmutableArray<Joint> Tacked { get; init; } = [];
+
+    /// <summary>Numbers of the welds that it is about: <c>W7 W8</c>; null for none.</summary>
+    public string? Welds => Weld?.Number ?? (Tacked.IsEmpty ? null : string.Join(' ', Tacked.Select(joint => joint.Number)));
+
     /// <summary>Whether its parts hold together from then on.</summary>
-    public bool Joins => Kind is WorkKind.Weld or WorkKind.Fit;
+    public bool Joins => Kind is WorkKind.Weld or WorkKind.Tack or WorkKind.Fit;
 
     internal static string Making(Part part) => $"make {part.Id}";
 
+    internal static string Tacking(TackGroup group) => $"tack {group.Path}";
+
     internal static string Welding(string number) => $"weld {number}";
 }
-
-/// <summary>A joint and what it is to the vessel.</summary>
-public sealed record PlannedWeld(Joint Joint, WeldRole Role);
 
 /// <summary>One task must be done before another.</summary>
 public sealed record WorkLink(string Before, string After, string Why);

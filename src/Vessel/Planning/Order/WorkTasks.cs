@@ -13,15 +13,18 @@ internal static class WorkTasks
     private const double LeastLip = 0.2;
 
     public static IEnumerable<WorkTask> Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<PlannedWeld> welds)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
     {
         foreach (var part in parts)
             yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), Ranks.Make, [part.Id]);
+        var groups = TackGroup.Of(welds);
         foreach (var weld in welds)
         {
+            if (groups.FirstOrDefault(group => group.Joints[0] == weld) is { } tacked)
+                yield return Tacking(tacked, design);
             yield return new(
-                WorkTask.Welding(weld.Joint.Number), WorkKind.Weld, weld.Joint.Name, RankOf(weld, design),
-                [.. weld.Joint.Between.Distinct()], weld);
+                WorkTask.Welding(weld.Number), WorkKind.Weld, weld.Name, RankOf(weld, design),
+                [.. weld.Between.Distinct()], weld);
             // Once for all seams of what is put together from several sheets.
             if (weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam && welds.Last(other => Rounding(other) == Rounding(weld)) == weld)
                 yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design);
@@ -51,11 +54,11 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(packing.Path), WorkKind.Fit,
-                $"stuff '{packing.Name}' in, clean and dry; press it down from '{packing.Upper}' while you weld that disc, and keep the arc off it", Ranks.Inside, []);
+                Stuffing(packing, design), Ranks.Inside, []);
         }
 
         yield return new(Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), Ranks.Clean, []);
-        yield return new(Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds.Select(weld => weld.Joint))), Ranks.Test, []);
+        yield return new(Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds)), Ranks.Test, []);
         foreach (var strap in design.Straps)
         {
             yield return new(
@@ -73,10 +76,16 @@ internal static class WorkTasks
 
     public const string Finishing = "finish";
 
-    public static string Rounding(PlannedWeld seam) => $"round {WeldNumbers.Turning(seam.Joint.Path)}";
-
+    public static string Rounding(Joint seam) => $"round {WeldNumbers.Turning(seam.Path)}";
 
     public static string Fitting(string path) => $"fit {path}";
+
+    private static WorkTask Tacking(TackGroup group, VesselDesign design) => new(
+        WorkTask.Tacking(group), WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], design),
+        [.. group.Joints.SelectMany(joint => joint.Between).Distinct()])
+    {
+        Tacked = group.Joints,
+    };
 
     public static string FittingOn(PortDesign port) => $"fitting {port.Path}";
 
@@ -86,9 +95,14 @@ internal static class WorkTasks
 
     public static string Dressing(PortDesign port) => $"dress {port.Path}";
 
-    /// <summary>Which end is welded last: the one that carries the internals, for they go in with it; else the top.</summary>
+    /// <summary>
+    /// Which end is welded last: the one across from a tube that passes into a packing, which is laid round it; else the one that carries the
+    /// internals, for they go in with it; else the top.
+    /// </summary>
     public static PortHost ClosingEnd(VesselDesign design)
     {
+        if (design.Inside.Packings.Select(packing => PackingRoom.EnteredFrom(packing, design)).FirstOrDefault(end => end is not null) is { } entered)
+            return entered == PortHost.Top ? PortHost.Bottom : PortHost.Top;
         var ends = design.Inside.Sleeves.Select(sleeve => sleeve.HangsFrom).Concat(design.Inside.Caps.Select(cap => cap.HangsFrom)).ToList();
         if (ends.Count > 0)
             return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
@@ -97,13 +111,13 @@ internal static class WorkTasks
         return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
     }
 
-    private static WorkTask Round(PlannedWeld last, ImmutableArray<PlannedWeld> seams, VesselDesign design)
+    private static WorkTask Round(Joint last, ImmutableArray<Joint> seams, VesselDesign design)
     {
-        var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Joint.Path));
+        var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Path));
         return new(
             Rounding(last), WorkKind.Round,
-            $"press {course?.Id ?? last.Joint.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
-            RankOf(last, design), [.. seams.SelectMany(seam => seam.Joint.Between).Distinct()]);
+            $"press {course?.Id ?? last.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
+            RankOf(last, design), [.. seams.SelectMany(seam => seam.Between).Distinct()]);
     }
 
     private static IEnumerable<WorkTask> OfPort(PortSite site, VesselDesign design)
@@ -141,15 +155,15 @@ internal static class WorkTasks
         ? "it seals in its taper and has no face: no deeper than the fitting needs"
         : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
 
-    private static int RankOf(PlannedWeld weld, VesselDesign design) => weld.Role switch
+        private static int RankOf(Joint weld, VesselDesign design) => weld.Role switch
     {
         WeldRole.LongSeam => Ranks.LongSeam,
         WeldRole.GirthSeam => Ranks.Girth,
-        WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
+        WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
         WeldRole.PortSeam => Ranks.Ports,
         WeldRole.MitreSeam => Ranks.Ports - 1,
         WeldRole.BracketEar or WeldRole.BracketPlate => Ranks.Bracket,
-        WeldRole.HeadSeam => weld.Joint.Path == design.Head(ClosingEnd(design)).Path ? Ranks.Close : Ranks.FirstHead,
+        WeldRole.HeadSeam => weld.Path == design.Head(ClosingEnd(design)).Path ? Ranks.Close : Ranks.FirstHead,
         _ => Ranks.Inside,
     };
 
@@ -184,6 +198,14 @@ internal static class WorkTasks
 
     /// <summary>An end that is cut square lies straight on the wrap, along its first edge.</summary>
     internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges[0] is not Line2;
+
+    private static string Stuffing(PackingDesign packing, VesselDesign design)
+    {
+        var last = PackingRoom.Shutting(packing, design)?.Name;
+        var way = last == packing.Lower ? "back" : "down";
+        var round = PackingRoom.Through(packing, design) is { } tube ? $" round '{tube.Name}'" : "";
+        return $"stuff '{packing.Name}' in{round}, clean and dry; {(last is null ? "" : $"press it {way} from '{last}' while you weld that disc, and ")}keep the arc off it";
+    }
 
     private static string Verb(Fixing fixing) => fixing switch
     {

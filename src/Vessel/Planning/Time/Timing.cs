@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Joints;
 using Vessel.Stock;
 
 namespace Vessel.Planning;
@@ -16,18 +17,23 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
         var shop = assembly.Design.Shop;
         var procedures = welds.ToDictionary(weld => weld.Joint.Number);
         var parts = assembly.Parts.ToDictionary(WorkTask.Making);
+        var tacked = order.Tasks.SelectMany(task => task.Tacked).Select(joint => joint.Number).ToHashSet();
         ImmutableArray<TimeItem> items =
         [
             Item(shop, SetUpTask, StepKind.Make, HandRates.SetUp, 1),
             .. order.Tasks.SelectMany(task => task switch
             {
                 { Kind: WorkKind.Make } => new MakeTimes(shop, parts[task.Id]).Items(),
-                { Weld: { } weld } => OfWeld(procedures[weld.Joint.Number], task, shop, purge),
+                { Weld: { } weld } => OfWeld(procedures[weld.Number], task, shop, purge, tacked.Contains(weld.Number)),
+                { Kind: WorkKind.Tack } => OfTacks([.. task.Tacked.Select(joint => procedures[joint.Number])], task, shop),
                 _ => Other(task, assembly.Design),
             }),
         ];
         return new(items, Sum(items.Select(item => item.Hand)), Sum(items.Select(item => item.Laser)));
     }
+
+    /// <summary>Of setting up the bench, once for all vessels that are made together.</summary>
+    public Estimate SetUp => Sum(Items.Where(item => item.Task == SetUpTask).Select(item => item.Hand));
 
     /// <summary>Of one step; a weld's task has several.</summary>
     public (Estimate Hand, Estimate Laser) Of(Step step)
@@ -57,11 +63,14 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
             FormattableString.Invariant($"{one.Low:0.###} to {one.High:0.###}, likely {one.Likely:0.###} {each}: {one.Basis}"));
     }
 
-    private static IEnumerable<TimeItem> OfWeld(WeldProcedure weld, WorkTask task, Shop shop, Purge purge)
+    private static IEnumerable<TimeItem> OfWeld(WeldProcedure weld, WorkTask task, Shop shop, Purge purge, bool isTacked)
     {
-        yield return Item(shop, task.Id, StepKind.Fit, HandRates.FitUp, 1);
-        if (Tacks.Of(weld.Weld).Places is { IsEmpty: false } tacks)
-            yield return Item(shop, task.Id, StepKind.Tack, HandRates.Tack, tacks.Length);
+        if (!isTacked)
+        {
+            foreach (var item in OfTacks([weld], task, shop))
+                yield return item;
+        }
+
         var arc = weld.Passes * weld.Weld.Length / weld.Travel.Value;
         yield return Fixed(task, "arc", weld.Weld.Length, new(arc, arc, arc, weld.Travel.Source));
         var share = shop.Welding.ArcShare;
@@ -77,6 +86,14 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
         if (weld.CoolBelow is not null)
             yield return Item(shop, task.Id, StepKind.Cool, HandRates.Cool, 1);
         yield return Item(shop, task.Id, StepKind.Check, HandRates.Check, 1);
+    }
+
+    private static IEnumerable<TimeItem> OfTacks(ImmutableArray<WeldProcedure> welds, WorkTask task, Shop shop)
+    {
+        yield return Item(shop, task.Id, StepKind.Fit, HandRates.FitUp, welds.Length);
+        var tacks = welds.Sum(weld => Tacks.Of(weld.Weld).Places.Length);
+        if (tacks > 0)
+            yield return Item(shop, task.Id, StepKind.Tack, HandRates.Tack, tacks);
     }
 
     private static TimeItem Fixed(WorkTask task, string operation, double quantity, Estimate time) =>

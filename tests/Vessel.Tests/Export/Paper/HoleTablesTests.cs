@@ -40,7 +40,22 @@ public sealed class HoleTablesTests
         var row = table.Header.Zip(table.Rows.Single()).ToDictionary(cell => cell.First, cell => cell.Second);
 
         Assert.Equal(("1.000", "-2.000", "25.40", "-50.80"), (row["x in"], row["y in"], row["x mm"], row["y mm"]));
-        Assert.Equal(("0.500", "12.70", "-63.4"), (row["drill in"], row["drill mm"], row["angle deg"]));
+        Assert.Equal(("0.500", "12.70", "-63.4"), (row["size in"], row["size mm"], row["angle deg"]));
+    }
+
+    [Fact]
+    public void A_window_is_followed_by_the_places_of_its_corner_drill()
+    {
+        var hole = new Hole(7, "window", new(30, 20), Loop2.Circle(new(30, 20), 1, clockwise: true), 6, null, null, HoleMethod.CutOrFile, null) { Shape = new(18, 16, 3) };
+        var table = HoleTables.Of(Flats.PartWith(Flats.Cover, hole), new(UserUnits.Millimetres)).Single();
+        string Cell(int row, string column) => table.Rows[row][table.Header.IndexOf(column)];
+
+        Assert.Equal(["7", "7a", "7b", "7c", "7d"], table.Rows.Select(row => row[0]));
+        Assert.All(table.Rows, row => Assert.Equal(table.Header.Length, row.Length));
+        Assert.Equal("18.00 x 16.00, R3.00", Cell(0, "size mm"));
+        // 9 - 3 and 8 - 3 from the middle.
+        Assert.Equal([("24.00", "15.00"), ("36.00", "15.00"), ("36.00", "25.00"), ("24.00", "25.00")], Enumerable.Range(1, 4).Select(i => (Cell(i, "x mm"), Cell(i, "y mm"))));
+        Assert.All(Enumerable.Range(1, 4), i => Assert.Equal(("6.00", "drill"), (Cell(i, "size mm"), Cell(i, "how"))));
     }
 
     [Fact]

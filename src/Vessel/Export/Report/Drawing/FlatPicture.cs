@@ -94,7 +94,7 @@ internal static class FlatPicture
         foreach (var hole in part.Holes.Where(hole => hole.Outline is not null))
         {
             var (at, radius) = (sheet.At(hole.Center), sheet.Scale * hole.Diameter / 2);
-            var text = $"{Sizes.Count(hole.Number)}: \u2300{sizes.Fine(hole.Diameter)}";
+            var text = $"{Sizes.Count(hole.Number)}: {hole.Shape?.Text(sizes.Fine) ?? $"\u2300{sizes.Fine(hole.Diameter)}"}";
             var roomy = radius > 2.5 * Sheet.TextHeight;
             // Names of ports are marked above their holes.
             var place = roomy ? new Point2(0, -radius / 2) : new Point2((radius * 0.75) + 4, (radius * 0.75) + Sheet.TextHeight);

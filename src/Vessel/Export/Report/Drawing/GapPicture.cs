@@ -15,7 +15,7 @@ internal static class GapPicture
     /// <summary>The axis goes so far beyond the highest line.</summary>
     private const double Beyond = 1.15;
 
-    public static void Draw(WeldFigures weld, double aim, double most, Sizes sizes, Html html)
+    public static void Draw(WeldFigures weld, double aim, double most, string limits, Sizes sizes, Html html)
     {
         var joint = weld.Joint;
         var top = Beyond * Math.Max(weld.GapNormal, Math.Max(aim, most));
@@ -27,7 +27,7 @@ internal static class GapPicture
             $"gap-{joint.Number}",
             $"Gap along {joint.Number}, {joint.Name}",
             $"From {sizes.Fine(weld.Stations.Min(station => station.At.GapNormal))} to {sizes.Fine(weld.GapNormal)} {sizes.Unit}, widest at "
-            + $"{Place(joint, worst, sizes)}{(joint.IsRound ? " degrees" : $" {sizes.Unit}")}; aim for {sizes.Fine(aim)}, no more than {sizes.Fine(most)} {sizes.Unit}.",
+            + $"{Place(joint, worst, sizes)}{(joint.IsRound ? " degrees" : $" {sizes.Unit}")}; {limits}.",
             () =>
             {
                 sheet.Path("axis", $"M{Sheet.P(new(0, 0))}V{Sheet.T(Height)}H{Sheet.T(Width)}");

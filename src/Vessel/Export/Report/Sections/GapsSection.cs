@@ -36,11 +36,11 @@ internal static class GapsSection
                 {
                     foreach (var weld in varying)
                     {
-                        var wall = RootGap.WallOf(weld.Joint, design);
+                        var (wall, shop) = (RootGap.WallOf(weld.Joint, design), design.Shop.Welding);
                         html.Tag("figure", () =>
                         {
                             GapPicture.Draw(
-                                weld, RootGap.Aim(wall, design.Shop.Welding), RootGap.Most(wall, design.Shop.Welding), sizes, html);
+                                weld, RootGap.Aim(wall, shop), RootGap.Most(wall, shop), RootGap.Limits(wall, shop, sizes.Fine, sizes.Unit), sizes, html);
                             html.Tag("figcaption", $"{weld.Joint.Number}, {weld.Joint.Name}: gap, {sizes.Unit}, against "
                                 + (weld.Joint.IsRound ? "the angle round the joint, degrees" : $"the length along the joint, {sizes.Unit}"));
                         });

@@ -66,13 +66,22 @@ internal static class PartsSection
         html.Table(
             $"bends-{built.Part.Id}",
             $"Bends of {built.Part.Name}, in the order in which they are drawn",
-            ["Bend", Column.Figure("K")],
+            ["Bend", $"Line, {sizes.Unit}", Column.Figure("K")],
             [
                 .. flat.Bends.Select((bend, i) => new Cell[]
                 {
-                    BendLine.Words(i + 1, bend.Angle, sizes.WithUnit(bend.InsideRadius)), Sizes.Text(bend.K, 2),
+                    BendLine.Words(i + 1, bend.Angle, sizes.WithUnit(bend.InsideRadius)), Line(bend, sizes), Sizes.Text(bend.K, 2),
                 }),
             ]);
+    }
+
+    /// <summary>Where a bend line lies on the flat, from its lower left corner.</summary>
+    private static string Line(BendLine bend, Sizes sizes)
+    {
+        var (a, b) = (bend.A, bend.B);
+        return Math.Abs(a.U - b.U) < 1e-6 ? $"x = {sizes.Length(a.U)}"
+            : Math.Abs(a.V - b.V) < 1e-6 ? $"y = {sizes.Length(a.V)}"
+            : $"({sizes.Length(a.U)}, {sizes.Length(a.V)}) to ({sizes.Length(b.U)}, {sizes.Length(b.V)})";
     }
 
     private static void WriteHoles(Part part, Sizes sizes, Html html)
@@ -84,19 +93,23 @@ internal static class PartsSection
             $"holes-{part.Id}",
             $"Holes of {part.Name}, from the flat's origin",
             [
-                "No.", "For", Column.Figure($"x, {unit}"), Column.Figure($"y, {unit}"), Column.Figure($"Diameter, {unit}"),
+                "No.", "For", Column.Figure($"x, {unit}"), Column.Figure($"y, {unit}"), Column.Figure($"Size, {unit}"),
                 "Depth", "Made by",
             ],
             [
                 .. part.Holes.Select(hole => new Cell[]
                 {
                     Sizes.Count(hole.Number), hole.Purpose, sizes.Length(hole.Center.U), sizes.Length(hole.Center.V),
-                    sizes.Fine(hole.Diameter), hole.Depth is { } depth ? sizes.WithUnit(depth) : "through",
-                    HolesCsv.MadeBy(hole.Made, hole.Diameter)
+                    hole.Shape?.Text(sizes.Fine) ?? sizes.Fine(hole.Diameter), hole.Depth is { } depth ? sizes.WithUnit(depth) : "through",
+                    HoleWords.MadeBy(hole) + Corners(hole, sizes)
                         + (hole.Thread is { } thread ? $" {thread.Thread}, tap drill {sizes.Fine(thread.TapDrill)} {unit}" : string.Empty),
                 }),
             ]);
     }
+
+    /// <summary>Where the drill of a window or slot goes.</summary>
+    private static string Corners(Hole hole, Sizes sizes) => hole.Shape is null ? string.Empty
+        : $"; x and y of the drill: {string.Join(", ", hole.ToolPlaces.Select(at => $"{sizes.Length(at.U)} and {sizes.Length(at.V)}"))}";
 
     private static void WritePatterns(Part part, Sizes sizes, Html html)
     {
@@ -104,7 +117,7 @@ internal static class PartsSection
         {
             html.Tag("p", $"{field.Purpose}: {Sizes.Count(field.Lattice.Count)} holes of {sizes.Fine(field.Diameter)} {sizes.Unit} at a "
                 + $"pitch of {sizes.Fine(field.Lattice.Pitch)} {sizes.Unit}, {Kind(field.Lattice)}, "
-                + $"{HolesCsv.MadeBy(field.Made, field.Diameter)}. Each one's place is in the table of holes among the files.");
+                + $"{HoleWords.Round(field.Diameter, null)}. Each one's place is in the table of holes among the files.");
         }
     }
 

@@ -32,10 +32,10 @@ internal static class StepsSection
             html.Tag("strong", step.Kind.ToString());
             html.Text($" {step.What}");
         });
-        if (step.Task.Weld is { } weld)
+        foreach (var weld in step.Task.Weld is { } one ? [one] : step.Task.Tacked)
         {
             html.Text(" ");
-            html.Link($"#weld-{weld.Joint.Number}", weld.Joint.Number);
+            html.Link($"#weld-{weld.Number}", weld.Number);
         }
     }
 }

@@ -38,7 +38,7 @@ internal static class TimeSection
 
     private static void WriteQuote(Quote quote, Html html) => html.Table(
         "quote-table",
-        $"At the shop's prices{(quote.Currency.Length > 0 ? $", {quote.Currency}" : string.Empty)}"
+        $"At the shop's prices{(quote.Vessels > 1 ? $", for {Sizes.Count(quote.Vessels)} vessels" : string.Empty)}{(quote.Currency.Length > 0 ? $", {quote.Currency}" : string.Empty)}"
         + (quote.NotPriced.IsEmpty ? string.Empty : $"; without a price and in no total: {string.Join(", ", quote.NotPriced)}"),
         ["What", Column.Figure("Quantity"), "Unit", Column.Figure("Price"), "By hand", "Likely", "By laser", "Likely"],
         [
@@ -48,6 +48,7 @@ internal static class TimeSection
                 Span(line.Hand), Likely(line.Hand), Span(line.Laser), Likely(line.Laser),
             ]),
             ["total", null, null, null, Span(quote.Hand), Likely(quote.Hand), Span(quote.Laser), Likely(quote.Laser)],
+            .. quote.AfterTotal.Select(sum => (Cell[])[sum.What, null, null, null, Span(sum.Hand), Likely(sum.Hand), Span(sum.Laser), Likely(sum.Laser)]),
         ],
         hasTotal: true);
 

@@ -1,0 +1,17 @@
+using Vessel.Design;
+using Vessel.Mockups;
+using Vessel.Planning;
+
+namespace Vessel.Findings;
+
+/// <summary>Ports that get no fixture to print, though the design asks for them.</summary>
+internal static class FixtureRules
+{
+    public static IEnumerable<Finding> Of(Plan plan) => PortFixture.Of(plan).Where(fixture => fixture.Refused is not null).Select(fixture => new Finding(
+        FindingCodes.NoFixture,
+        Severity.Note,
+        [Slug.Of(fixture.Site.Port.Name)],
+        $"{fixture.Site.Port.Name} gets no printed fixture: {fixture.Refused}; hold it by measuring, or move it.",
+        [],
+        plan.Assembly.Design.PlaceOf("fixtures")));
+}

@@ -1,0 +1,69 @@
+namespace Vessel.Joints;
+
+/// <summary>What a weld is to the vessel; decides when it is laid and what to heed.</summary>
+public enum WeldRole
+{
+    /// <summary>Up the rolled shell.</summary>
+    LongSeam,
+
+    /// <summary>Round the shell, between two of its courses.</summary>
+    GirthSeam,
+
+    /// <summary>Up a rolled cone that closes an end, or between two of its segments.</summary>
+    ConeSeam,
+
+    /// <summary>Between two gores.</summary>
+    GoreSeam,
+
+    /// <summary>Round the polar cap of a head of gores.</summary>
+    CrownSeam,
+
+    /// <summary>Between a head and the shell.</summary>
+    HeadSeam,
+
+    /// <summary>Round a port, on its host's outside.</summary>
+    PortSeam,
+
+    /// <summary>Round a port's tube, between two pieces of its elbow.</summary>
+    MitreSeam,
+
+    /// <summary>Up the rolled skirt of a cap.</summary>
+    SkirtSeam,
+
+    /// <summary>Between a cap's plate and skirt.</summary>
+    CapRim,
+
+    /// <summary>What holds a cap: to its head, or to the outlet's tube.</summary>
+    CapHold,
+
+    /// <summary>What holds a sleeve to its head.</summary>
+    SleeveHold,
+
+    /// <summary>Round a disc, or its tacks.</summary>
+    DiscHold,
+
+    /// <summary>Along an ear of a saddle.</summary>
+    BracketEar,
+
+    /// <summary>Along a side of a plate that stands on the shell.</summary>
+    BracketPlate,
+}
+
+/// <summary>What is asked of a role.</summary>
+public static class WeldRoles
+{
+    /// <summary>Whether it closes the wall that parts the inside from the air.</summary>
+    public static bool IsWall(this WeldRole role) => role is WeldRole.PortSeam or WeldRole.MitreSeam || role.IsOfShellOrHead();
+
+    /// <summary>Whether it is a seam of the shell or of an end, rather than of what is attached to them.</summary>
+    public static bool IsOfShellOrHead(this WeldRole role) => role is WeldRole.HeadSeam || role.IsOfShell() || role.IsOfHead();
+
+    /// <summary>Whether it is a seam of the shell itself: along it, or round it between two courses.</summary>
+    public static bool IsOfShell(this WeldRole role) => role is WeldRole.LongSeam or WeldRole.GirthSeam;
+
+    /// <summary>Whether it is a seam of an end itself, welded before the end goes on the shell.</summary>
+    public static bool IsOfHead(this WeldRole role) => role is WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam;
+
+    /// <summary>Whether it holds a bracket.</summary>
+    public static bool IsOfBracket(this WeldRole role) => role is WeldRole.BracketEar or WeldRole.BracketPlate;
+}

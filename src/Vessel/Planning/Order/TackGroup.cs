@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Vessel.Joints;
+using Vessel.Parts;
+
+namespace Vessel.Planning;
+
+/// <summary>
+/// Welds that are all fitted and tacked before one of them is welded, for the first bead would pull what the others hold out of its place:
+/// both ears or sides of a bracket, the seams of a course or cone of several sheets, the gores of a head. Common practice, no source.
+/// </summary>
+/// <param name="Path">Of the bracket, or of the key that turns the seams.</param>
+/// <param name="Joints">Two or more, in the order of their numbers.</param>
+public sealed record TackGroup(string Path, ImmutableArray<Joint> Joints)
+{
+    public static ImmutableArray<TackGroup> Of(IEnumerable<Joint> joints) =>
+    [
+        .. joints.Where(joint => joint.Role is WeldRole.LongSeam or WeldRole.ConeSeam or WeldRole.GoreSeam || joint.Role.IsOfBracket())
+            .GroupBy(joint => joint.Role.IsOfBracket() ? joint.Owner : WeldNumbers.Turning(joint.Path))
+            .Where(group => group.Skip(1).Any())
+            .Select(group => new TackGroup(group.Key, [.. group])),
+    ];
+}
