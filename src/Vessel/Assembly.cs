@@ -8,15 +8,27 @@ using Vessel.Parts;
 namespace Vessel;
 
 /// <summary>The whole vessel, built: everything that findings and files are taken from.</summary>
-public sealed record Assembly(
-    VesselDesign Design,
-    ImmutableArray<PortSite> Sites,
-    ImmutableArray<Part> Parts,
-    ImmutableArray<WeldFigures> Welds,
-    Cavity Cavity,
-    Capacity Capacity)
+public sealed class Assembly(
+    VesselDesign design,
+    ImmutableArray<PortSite> sites,
+    ImmutableArray<Part> parts,
+    ImmutableArray<WeldFigures> welds,
+    Cavity cavity,
+    Capacity capacity)
 {
-    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(Design, Sites));
+    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(design, sites));
+
+    public VesselDesign Design { get; } = design;
+
+    public ImmutableArray<PortSite> Sites { get; } = sites;
+
+    public ImmutableArray<Part> Parts { get; } = parts;
+
+    public ImmutableArray<WeldFigures> Welds { get; } = welds;
+
+    public Cavity Cavity { get; } = cavity;
+
+    public Capacity Capacity { get; } = capacity;
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;

@@ -24,7 +24,7 @@ internal static class SchemaCommand
             Write(
                 parsed.GetValue(what) switch
                 {
-                    "summary" => SummarySchema.Write(),
+                    "summary" => SummaryShape.Schema(),
                     "shop" => DesignSchema.WriteShop(),
                     _ => DesignSchema.Write(),
                 },

@@ -63,21 +63,33 @@ public sealed record BuiltPart(
 }
 
 /// <summary>Everything that the files of one build are written from.</summary>
-public sealed record Build(
-    Assembly Assembly,
-    ImmutableArray<BuiltPart> Parts,
-    ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds,
-    ImmutableArray<Finding> Findings,
-    BuildOptions Options,
-    Plan Plan)
+public sealed class Build(
+    Assembly assembly,
+    ImmutableArray<BuiltPart> parts,
+    ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds,
+    ImmutableArray<Finding> findings,
+    BuildOptions options,
+    Plan plan)
 {
-    private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(Parts, Options.SectionAngle));
+    public Assembly Assembly { get; } = assembly;
 
-    private readonly Lazy<Mockup?> _mockup = new(() => Plan.Assembly.Mockup is { Obstacles: [] } plan ? Mockups.Mockup.Printed(plan) : null);
+    public ImmutableArray<BuiltPart> Parts { get; } = parts;
 
-    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(Assembly.Design));
+    public ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds { get; } = welds;
 
-    private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(Assembly));
+    public ImmutableArray<Finding> Findings { get; } = findings;
+
+    public BuildOptions Options { get; } = options;
+
+    public Plan Plan { get; } = plan;
+
+    private readonly Lazy<AxialSection> _section = new(() => AxialSection.Of(parts, options.SectionAngle));
+
+    private readonly Lazy<Mockup?> _mockup = new(() => assembly.Mockup is { Obstacles: [] } free ? Mockups.Mockup.Printed(free) : null);
+
+    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(assembly.Design));
+
+    private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(assembly));
 
     /// <summary>Whether the vessel does its work; worked out when first asked for.</summary>
     public ImmutableArray<FigureGroup> Function => _function.Value;
@@ -91,7 +103,7 @@ public sealed record Build(
     /// <summary>To print beside the mock-up, where the design asks for them.</summary>
     public ImmutableArray<MockupInternal> MockupInternals => _internals.Value;
 
-    private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(Plan));
+    private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(plan));
 
     /// <summary>One for each port where the design asks for them.</summary>
     public ImmutableArray<PortFixture> Fixtures => _fixtures.Value;

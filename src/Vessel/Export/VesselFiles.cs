@@ -50,7 +50,7 @@ public static class VesselFiles
         new("pictures/isometric.png", to => to.Write(pictures.Whole)),
         new("pictures/section.png", to => to.Write(pictures.Section)),
         new(ReportPage.FileName, to => ReportPage.Write(build, pictures, to)),
-        new("summary.json", to => SummaryJson.Write(build, to)),
+        new("summary.json", to => SummaryShape.Write(build, to)),
     ];
 
     /// <summary>On sheets as they are sold; and what a one-off needs of a remnant.</summary>

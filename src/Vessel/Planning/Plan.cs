@@ -3,20 +3,33 @@ using System.Collections.Immutable;
 namespace Vessel.Planning;
 
 /// <summary>The day's work: how each weld is laid, in what order, and what it takes. For one assembly in its shop.</summary>
-/// <param name="Procedures">In the order of the welds' numbers.</param>
-/// <param name="Purge">Of the closed vessel.</param>
-/// <param name="Order">Order constraints between tasks.</param>
-/// <param name="Steps">The day's list.</param>
-public sealed record Plan(
-    Assembly Assembly, ImmutableArray<WeldProcedure> Procedures, Purge Purge, WorkOrder Order, ImmutableArray<Step> Steps)
+/// <param name="procedures">In the order of the welds' numbers.</param>
+/// <param name="purge">Of the closed vessel.</param>
+/// <param name="order">Order constraints between tasks.</param>
+/// <param name="steps">The day's list.</param>
+public sealed class Plan(
+    Assembly assembly, ImmutableArray<WeldProcedure> procedures, Purge purge, WorkOrder order, ImmutableArray<Step> steps)
 {
-    private readonly Lazy<Timing> _timing = new(() => Timing.Of(Assembly, Order, Procedures, Purge));
+    public Assembly Assembly { get; } = assembly;
+
+    public ImmutableArray<WeldProcedure> Procedures { get; } = procedures;
+
+    public Purge Purge { get; } = purge;
+
+    public WorkOrder Order { get; } = order;
+
+    public ImmutableArray<Step> Steps { get; } = steps;
+
+    private readonly Lazy<Timing> _timing = new(() => Timing.Of(assembly, order, procedures, purge));
 
     /// <summary>How long it takes.</summary>
     public Timing Timing => _timing.Value;
 
     private readonly Lazy<ImmutableArray<SheetStock>> _sheets = new(() =>
-        [.. Nest.Of(Assembly.Parts, Assembly.Design.Shop.Stock, Assembly.Design.Quantity).AsParallel().AsOrdered().Select(nest => new SheetStock(nest, NestRectangle.Of(nest)))]);
+    [
+        .. Nest.Of(assembly.Parts, assembly.Design.Shop.Stock, assembly.Design.Quantity).AsParallel().AsOrdered()
+            .Select(nest => new SheetStock(nest, NestRectangle.Of(nest))),
+    ]);
 
     /// <summary>Flats on sheets, one for each metal and thickness.</summary>
     public ImmutableArray<SheetStock> Sheets => _sheets.Value;
@@ -30,7 +43,7 @@ public sealed record Plan(
     /// <summary>For the test at the end of the day.</summary>
     public LeakKit LeakKit => LeakKit.Of(Assembly.Design, Assembly.Welds.Select(weld => weld.Joint));
 
-    private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(Assembly, Order));
+    private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(assembly, order));
 
     /// <summary>How each weld is reached, in the order in which they are laid.</summary>
     public ImmutableArray<TorchAccess> Access => _access.Value;

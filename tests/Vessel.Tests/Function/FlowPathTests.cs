@@ -194,7 +194,7 @@ public sealed class FlowPathTests
     {
         foreach (var design in new[] { 0.01, 100_000 }.Select(blowBy => Flowing(RandomDesigns.Built(seed).Design, blowBy)))
         {
-            var groups = FunctionFigures.Of(RandomDesigns.Built(seed) with { Design = design });
+            var groups = FunctionFigures.Of(Plans.Under(design, RandomDesigns.Built(seed)));
 
             Assert.All(groups.SelectMany(group => group.Figures), figure => Assert.True(
                 figure.Value.IsFinite && figure.Value.Low <= figure.Value.Likely && figure.Value.Likely <= figure.Value.High, figure.Name));

@@ -26,7 +26,7 @@ public sealed class MountTests
     public void The_centre_of_mass_is_that_of_the_solids(string file)
     {
         var built = Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!);
-        var bare = built with { Design = built.Design with { Inside = built.Design.Inside with { Packings = [] } } };
+        var bare = Plans.Under(built.Design with { Inside = built.Design.Inside with { Packings = [] } }, built);
         var meshed = Weight.Sum(built.Parts.SelectMany(part => part.Placements.Select(at => Meshed(part, at))));
         var ours = Weight.Empty(bare);
 
@@ -255,7 +255,7 @@ public sealed class MountTests
     public void The_acceleration_comes_from_the_duty_unless_it_is_given(double? given, string? duty, bool engine, double acceleration, string? said)
     {
         var mounting = MountingDesign.Of("mounting", given, duty is null ? null : Vessel.Stock.MountDuties.Of(duty), engine);
-        var force = FunctionFigures.Of(_demo with { Design = _demo.Design with { Mounting = mounting } })
+        var force = FunctionFigures.Of(Plans.Under(_demo.Design with { Mounting = mounting }, _demo))
             .SelectMany(group => group.Figures).Single(figure => figure.Name == "mount-force");
 
         Assert.Equal(acceleration, mounting.Acceleration);
@@ -268,7 +268,7 @@ public sealed class MountTests
     public void Orders_of_the_engine_and_tests_stand_against_the_natural_frequency()
     {
         var engine = new EngineDesign("engine", 3, 3600, 0, EngineCondition.Sound);
-        var built = _demo with { Design = _demo.Design with { Flow = _demo.Design.Flow with { Engine = engine } } };
+        var built = Plans.Under(_demo.Design with { Flow = _demo.Design.Flow with { Engine = engine } }, _demo);
         var group = FunctionFigures.Of(built).Single(g => g.Name == "mounting");
         var (table, frequency) = (Assert.Single(group.Tables), Mount.Of(built).Frequency);
 
@@ -283,7 +283,7 @@ public sealed class MountTests
             Assert.Equal(speed is >= 720 and <= 3600, row.Values[3] is not null);
         });
         Assert.Contains(group.Words, word => word.Contains("first natural frequency", StringComparison.Ordinal));
-        Assert.DoesNotContain(FunctionFigures.Of(_demo with { Design = _demo.Design with { Flow = _demo.Design.Flow with { Engine = null } } })
+        Assert.DoesNotContain(FunctionFigures.Of(Plans.Under(_demo.Design with { Flow = _demo.Design.Flow with { Engine = null } }, _demo))
             .Single(g => g.Name == "mounting").Tables[0].Rows, row => row.Label.StartsWith("engine", StringComparison.Ordinal));
     }
 
@@ -302,7 +302,7 @@ public sealed class MountTests
     }
 
     private static Assembly At(double acceleration) => _at.GetOrAdd(
-        acceleration, a => _demo with { Design = _demo.Design with { Mounting = MountingDesign.Of("mounting", a, null, true) } });
+        acceleration, a => Plans.Under(_demo.Design with { Mounting = MountingDesign.Of("mounting", a, null, true) }, _demo));
 
     private static BracketLoad Load(double acceleration) => Mount.Of(At(acceleration)).Brackets[0];
 

@@ -142,7 +142,7 @@ public sealed class PortFixtureTests
     public void A_bed_that_is_too_small_takes_the_legs_off_first_then_all()
     {
         var assembly = Asked(Plans.Of(Launch).Assembly);
-        Assembly On(double bed) => assembly with { Design = assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } } };
+        Assembly On(double bed) => Assembly.Of(assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } });
 
         Assert.NotNull(Fixtures(On(220))[0].Hook);
         Assert.Null(Fixtures(On(80))[0].Hook);
@@ -202,7 +202,7 @@ public sealed class PortFixtureTests
         : fixture.Hook.Contains("upper", StringComparison.Ordinal) ? FixtureHook.Upper
         : FixtureHook.Lower;
 
-    private static Assembly Asked(Assembly assembly) => assembly with { Design = assembly.Design with { Fixtures = true } };
+    private static Assembly Asked(Assembly assembly) => Assembly.Of(assembly.Design with { Fixtures = true });
 
     private static FixtureForm? Form(Vessel.Parts.PortSite site, Assembly assembly, FixtureHook hook) => FixtureForm.Of(
         site, assembly.Design, FixtureTurn.Of(site, Plan.Of(assembly)), hook, out _);

@@ -179,7 +179,7 @@ public sealed class QuoteTests
     public void Amounts_do_not_depend_on_the_order_of_the_parts()
     {
         var assembly = _priced.Assembly;
-        var turned = Plan.Of(assembly with { Parts = [.. assembly.Parts.Reverse()], Welds = [.. assembly.Welds.Reverse()] });
+        var turned = Plan.Of(Plans.Reversed(assembly));
 
         Assert.Equal(Quote.Of(_priced)!.Hand.Likely, Quote.Of(turned)!.Hand.Likely, 1e-6);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Vessel.Design;
 using Vessel.Planning;
 
 namespace Vessel.Tests.Support;
@@ -14,4 +15,12 @@ internal static class Plans
     /// <param name="with">As path=value.</param>
     public static Plan OfText(string text, params string[] with) =>
         Plan.Of(Compiler.Assemble(Compiler.Read(text, new(null, [.. with])).Value!));
+
+    /// <summary>The same metal under another duty: what the design asks of it may differ, its shape may not.</summary>
+    public static Assembly Under(VesselDesign design, Assembly built) =>
+        new(design, built.Sites, built.Parts, built.Welds, built.Cavity, built.Capacity);
+
+    /// <summary>The same vessel with its parts and welds listed the other way round.</summary>
+    public static Assembly Reversed(Assembly assembly) => new(
+        assembly.Design, assembly.Sites, [.. assembly.Parts.Reverse()], [.. assembly.Welds.Reverse()], assembly.Cavity, assembly.Capacity);
 }

@@ -6,8 +6,10 @@ using Vessel.Parts;
 namespace Vessel.Function;
 
 /// <summary>The part of a set-in tube that stands inside; its metal takes up room.</summary>
-public sealed record StandingTube(PortSite Site)
+public sealed class StandingTube(PortSite site)
 {
+    public PortSite Site { get; } = site;
+
     private const int Turnings = 120;
 
     /// <summary>Heights over which a head's tube stands upright, from its inner end to its foot; none for a shell's.</summary>
@@ -26,26 +28,26 @@ public sealed record StandingTube(PortSite Site)
     /// <summary>From the tube's end to where each line leaves the room; at a cone's tip the room ends level.</summary>
     private readonly Lazy<Interval[]> _lines = new(() =>
     [
-        .. from start in new[] { Site.InnerEnd }
+        .. from start in new[] { site.InnerEnd }
            from depth in _depths
-           let r = Site.Port.BoreRadius + (depth.Share * (Site.Port.OuterRadius - Site.Port.BoreRadius))
+           let r = site.Port.BoreRadius + (depth.Share * (site.Port.OuterRadius - site.Port.BoreRadius))
            from i in Enumerable.Range(0, Turnings)
-           let reach = Site.Inside.Reach(r, Phi(i))
-           let end = Site.AxisRadius > 0 ? Math.Min(reach, Site.InsideAxis) : reach
+           let reach = site.Inside.Reach(r, Phi(i))
+           let end = site.AxisRadius > 0 ? Math.Min(reach, site.InsideAxis) : reach
            select new Interval(start, Math.Max(start, end)),
     ]);
 
     /// <summary>Strips of all windows: angle, lower end along the axis and length of either side, and how much of the turn they take up.</summary>
     private readonly Lazy<((double Phi, double Low, double Length) From, (double Phi, double Low, double Length) To, double Turn)[]> _windows = new(() =>
     [
-        .. from row in Site.Port.Windows
-           let strips = new WindowRow(row, Site.InnerEnd + row.Up).Strips().ToList()
+        .. from row in site.Port.Windows
+           let strips = new WindowRow(row, site.InnerEnd + row.Up).Strips().ToList()
            from i in Enumerable.Range(0, row.Count)
            from strip in strips
            let middle = row.Angle + (Turns.Full * i / row.Count)
-           let left = Side(Site, row, middle, strip.From)
-           let right = Side(Site, row, middle, strip.To)
-           select (left, right, strip.Share * row.AreaOfOne / Site.Port.OuterRadius / ((left.Length + right.Length) / 2)),
+           let left = Side(site, row, middle, strip.From)
+           let right = Side(site, row, middle, strip.To)
+           select (left, right, strip.Share * row.AreaOfOne / site.Port.OuterRadius / ((left.Length + right.Length) / 2)),
     ]);
 
     /// <summary>
