@@ -66,7 +66,7 @@ public sealed partial class OneFigureTests
 
     private static JsonElement Summary(Build build)
     {
-        using var document = JsonDocument.Parse(Written(to => SummaryJson.Write(build, to)));
+        using var document = JsonDocument.Parse(Written(to => SummaryShape.Write(build, to)));
         return document.RootElement.Clone();
     }
 
