@@ -18,6 +18,8 @@ public sealed class Assembly(
 {
     private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(design, sites));
 
+    private Mount? _mount;
+
     public VesselDesign Design { get; } = design;
 
     public ImmutableArray<PortSite> Sites { get; } = sites;
@@ -32,6 +34,9 @@ public sealed class Assembly(
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
+
+    /// <summary>How its brackets carry it; worked out when it is first asked for.</summary>
+    internal Mount Mount => LazyInitializer.EnsureInitialized(ref _mount, () => new Mount(this));
 
     /// <summary>The metals on either side of a weld and the filler between them.</summary>
     public JointMetals MetalsOf(Joint joint) => JointMetals.Of(joint, Parts, Design);

@@ -35,7 +35,7 @@ internal static class DutyRules
     }
 
     private static IEnumerable<Finding> Overloaded(Assembly assembly) =>
-        from margin in Mount.Of(assembly).Brackets.SelectMany(load => load.Margins())
+        from margin in assembly.Mount.Brackets.SelectMany(load => load.Margins())
         where margin.Margin.IsFinite && margin.Margin.Likely < MountFigures.LeastMargin
         let design = assembly.Design
         select new Finding(

@@ -25,8 +25,9 @@ public sealed class DependencyTests
 
     public static TheoryData<string> Folders => [.. _mayUse.Keys];
 
+    /// <summary>But for bodies that source generators write, which do not run here.</summary>
     [Fact]
-    public void The_compiler_binds_every_name() => Assert.Empty(SourceModel.Errors.Take(5));
+    public void The_compiler_binds_every_name() => Assert.Empty(SourceModel.Errors.Where(error => error.Id != "CS8795").Take(5));
 
     [Theory]
     [MemberData(nameof(Folders))]

@@ -65,13 +65,13 @@ public sealed class MountTests
     {
         var (once, twice) = (Load(5), Load(10));
 
-        Near.Relative(2 * Mount.Of(At(5)).Force, Mount.Of(At(10)).Force, 1e-12);
+        Near.Relative(2 * At(5).Mount.Force, At(10).Mount.Force, 1e-12);
         Near.Relative(2 * once.BoltTension.Likely, twice.BoltTension.Likely, 1e-9);
         Near.Relative(2 * once.BoltShear.Likely, twice.BoltShear.Likely, 1e-9);
         Near.Relative(2 * once.WeldStress.Likely, twice.WeldStress.Likely, 1e-9);
         Near.Relative(2 * once.MemberStress.High, twice.MemberStress.High, 1e-9);
         Near.Relative(2 * once.WallStress.Likely, twice.WallStress.Likely, 1e-9);
-        Near.Relative(Weight.Full(_demo).Mass / 1000 * 5 * 9.80665, Mount.Of(At(5)).Force, 1e-12);
+        Near.Relative(Weight.Full(_demo).Mass / 1000 * 5 * 9.80665, At(5).Mount.Force, 1e-12);
     }
 
     /// <summary>
@@ -89,7 +89,7 @@ public sealed class MountTests
             for (var j = 0; j < 80; j++)
             {
                 var (polar, round) = (Math.PI * (i + 0.5) / 40, Turns.Full * j / 80);
-                var force = Mount.Of(At(5)).Force * new Vector3(Math.Sin(polar) * Math.Cos(round), Math.Sin(polar) * Math.Sin(round), Math.Cos(polar));
+                var force = At(5).Mount.Force * new Vector3(Math.Sin(polar) * Math.Cos(round), Math.Sin(polar) * Math.Sin(round), Math.Cos(polar));
                 // Moments of the force about the pattern's middle, held by couples of n / 2 bolts over each distance.
                 var moment = arm.Cross(force);
                 worst = Math.Max(worst, (force.Z / n) + (Math.Abs(moment.X) / (bolts.Up * n / 2)) + (Math.Abs(moment.Y) / (bolts.Across * n / 2)));
@@ -104,7 +104,7 @@ public sealed class MountTests
     [MemberData(nameof(Files))]
     public void Forces_and_moments_of_all_brackets_balance_the_load(string file)
     {
-        var mount = Mount.Of(Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!));
+        var mount = Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!).Mount;
         if (mount.Brackets.IsEmpty)
             return;
         var all = mount.Brackets.Select(load => load.Shared.At(load.Spring.Welds.Centre, mount.Full.Centre)).ToList();
@@ -125,8 +125,8 @@ public sealed class MountTests
         var plate = new PlateBracket(
             "bracket[0]", "one", Designs.Stainless, 100, 0, 0, 0, 4, 90, 90, 50, 0, 30, new("bracket[0].bolts", 8, 50, 0, 0, 9, 16));
         var bare = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom") };
-        var alone = Mount.Of(Assembly.Of(bare with { Brackets = [plate] }));
-        var pair = Mount.Of(Assembly.Of(bare with { Brackets = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }));
+        var alone = Assembly.Of(bare with { Brackets = [plate] }).Mount;
+        var pair = Assembly.Of(bare with { Brackets = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
         var (one, two) = (pair.Brackets[0], pair.Brackets[1]);
 
         Near.Relative(pair.Force / 2, one.Shared.Fz.Length, 0.02);
@@ -152,7 +152,7 @@ public sealed class MountTests
 
         Assert.False(Found(design));
         Assert.True(Found(design with { Brackets = [At(0, 100)], Mounting = MountingDesign.Of("mounting", null, null, true) }));
-        var load = Mount.Of(Assembly.Of(design)).Brackets[0];
+        var load = Assembly.Of(design).Mount.Brackets[0];
         Assert.True(load.MemberStress.High > 2.5 * load.MemberStress.Likely);
     }
 
@@ -160,7 +160,7 @@ public sealed class MountTests
     public void Thicker_ears_bear_more_and_ring_higher_and_longer_ones_less()
     {
         var bracket = (SaddleBracket)_demo.Design.Brackets[0];
-        Mount With(SaddleBracket other) => Mount.Of(Assembly.Of(_demo.Design with { Brackets = [other] }));
+        Mount With(SaddleBracket other) => Assembly.Of(_demo.Design with { Brackets = [other] }).Mount;
         var (plain, thick, far) = (With(bracket), With(bracket with { Thickness = 4 }), With(bracket with { StandOff = 40 }));
         double Ears(Mount mount) => mount.Brackets[0].MemberStress.Likely;
 
@@ -184,7 +184,7 @@ public sealed class MountTests
             Brackets = [bracket],
             Mounting = MountingDesign.Of("mounting", acceleration, null, false),
         });
-        double Wall(double thickness) => Mount.Of(With(thickness, 5)).Brackets[0].WallStress.Likely;
+        double Wall(double thickness) => With(thickness, 5).Mount.Brackets[0].WallStress.Likely;
         var figures = FunctionFigures.Of(With(1, 5)).SelectMany(group => group.Figures).ToDictionary(figure => figure.Name);
         var least = figures["mount-margin"];
 
@@ -207,7 +207,7 @@ public sealed class MountTests
         var bracket = (SaddleBracket)_demo.Design.Brackets[0] with { Thickness = 4 };
         (double Share, Amount Stress) Ears(double wall)
         {
-            var load = Mount.Of(Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Brackets = [bracket] })).Brackets[0];
+            var load = Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Brackets = [bracket] }).Mount.Brackets[0];
             return ((load.MemberStress.High - load.MemberStress.Likely) / (load.MemberStress.High - load.MemberStress.Low), load.MemberStress);
         }
 
@@ -238,7 +238,7 @@ public sealed class MountTests
             Flow = new("flow", null, 870, temperature),
         };
         var built = Assembly.Of(design);
-        var load = Assert.Single(Mount.Of(built).Brackets);
+        var load = Assert.Single(built.Mount.Brackets);
         var procedures = Vessel.Planning.Plan.Of(built).Procedures.Where(weld => weld.Joint.Path.StartsWith("bracket", StringComparison.Ordinal)).ToList();
 
         Assert.All(procedures, weld => Assert.Equal(filler, weld.Filler.Name));
@@ -270,7 +270,7 @@ public sealed class MountTests
         var engine = new EngineDesign("engine", 3, 3600, 0, EngineCondition.Sound);
         var built = Plans.Under(_demo.Design with { Flow = _demo.Design.Flow with { Engine = engine } }, _demo);
         var group = FunctionFigures.Of(built).Single(g => g.Name == "mounting");
-        var (table, frequency) = (Assert.Single(group.Tables), Mount.Of(built).Frequency);
+        var (table, frequency) = (Assert.Single(group.Tables), built.Mount.Frequency);
 
         Assert.Contains(table.Rows, row => row.Label == "IACS E10, general" && row.Values[1] == 100);
         var orders = table.Rows.Where(row => row.Label.StartsWith("engine order ", StringComparison.Ordinal)).ToList();
@@ -294,7 +294,7 @@ public sealed class MountTests
     public void Steady_shaking_uses_up_the_class_of_toe_or_root()
     {
         var (built, limit) = (At(6), Math.Pow(2e6 / 1e7, 1.0 / 3));
-        var load = Mount.Of(built).Brackets[0];
+        var load = built.Mount.Brackets[0];
         var borne = FunctionFigures.Of(built).SelectMany(group => group.Figures).Single(figure => figure.Name == "fatigue-acceleration").Value.Likely;
 
         var used = new[] { 2 * borne * load.WallStress.Likely / 6 / (90 * limit), 2 * borne * load.WeldBending / 6 / (80 * limit) };
@@ -304,7 +304,7 @@ public sealed class MountTests
     private static Assembly At(double acceleration) => _at.GetOrAdd(
         acceleration, a => Plans.Under(_demo.Design with { Mounting = MountingDesign.Of("mounting", a, null, true) }, _demo));
 
-    private static BracketLoad Load(double acceleration) => Mount.Of(At(acceleration)).Brackets[0];
+    private static BracketLoad Load(double acceleration) => At(acceleration).Mount.Brackets[0];
 
     private static Vector3 OilCentre(Assembly built)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -16,11 +15,10 @@ namespace Vessel.Function;
 /// </remarks>
 internal sealed class Mount
 {
-    private static readonly ConditionalWeakTable<Assembly, Mount> _known = [];
-
     private readonly ImmutableArray<BracketSpring> _springs;
 
-    private Mount(Assembly assembly)
+    /// <summary>Costs a series a bracket: <see cref="Assembly.Mount"/> keeps it.</summary>
+    public Mount(Assembly assembly)
     {
         Full = Weight.Full(assembly);
         Force = Full.Mass * 1e-3 * assembly.Design.Mounting.Acceleration * Air.Gravity;
@@ -35,8 +33,6 @@ internal sealed class Mount
     public double Force { get; }
 
     public ImmutableArray<BracketLoad> Brackets { get; }
-
-    public static Mount Of(Assembly assembly) => _known.GetValue(assembly, built => new(built));
 
     /// <summary>Hz: the lowest of the full vessel as a mass at its centre, by how the ears are held.</summary>
     public Amount Frequency => new(Hertz(EndHold.Hinged), Hertz(EndHold.Elastic), Hertz(EndHold.Clamped));

@@ -13,7 +13,7 @@ internal static class MountFigures
 
     public static FigureGroup Of(Assembly assembly)
     {
-        var mount = Mount.Of(assembly);
+        var mount = assembly.Mount;
         var engine = assembly.Design.Flow.Engine;
         return new(
             "mounting",

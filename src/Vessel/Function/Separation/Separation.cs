@@ -4,13 +4,25 @@ using Vessel.Design;
 namespace Vessel.Function;
 
 /// <summary>What holds oil back on the gas's way, and how much of which size.</summary>
-/// <param name="Rises">Stages that take the gas upward, in its order.</param>
-/// <param name="Pads">Packings whose metal and fibre are known.</param>
-/// <param name="Jet">Diameter and distance of the inlet's jet before what it strikes, m; null where nothing stands near.</param>
-/// <param name="Swirls">The inlet stands so far off the axis that the gas turns along the wall.</param>
-internal sealed record Separation(
-    FlowPath Path, double OilDensity, ImmutableArray<FlowStage> Rises, ImmutableArray<FlowStage> Pads, (double Bore, double Away)? Jet, bool Swirls)
+/// <param name="rises">Stages that take the gas upward, in its order.</param>
+/// <param name="pads">Packings whose metal and fibre are known.</param>
+/// <param name="jet">Diameter and distance of the inlet's jet before what it strikes, m; null where nothing stands near.</param>
+/// <param name="swirls">The inlet stands so far off the axis that the gas turns along the wall.</param>
+internal sealed class Separation(
+    FlowPath path, double oilDensity, ImmutableArray<FlowStage> rises, ImmutableArray<FlowStage> pads, (double Bore, double Away)? jet, bool swirls)
 {
+    public FlowPath Path { get; } = path;
+
+    public double OilDensity { get; } = oilDensity;
+
+    public ImmutableArray<FlowStage> Rises { get; } = rises;
+
+    public ImmutableArray<FlowStage> Pads { get; } = pads;
+
+    public (double Bore, double Away)? Jet { get; } = jet;
+
+    public bool Swirls { get; } = swirls;
+
     /// <summary>Offset of the inlet over the shell's inner radius from which on the gas swirls. Common practice, no source.</summary>
     private const double LeastOffset = 0.3;
 
@@ -25,14 +37,14 @@ internal sealed record Separation(
 
     private readonly Lazy<ImmutableArray<PadCatch>> _pads = new(() =>
     [
-        .. from pad in Pads
+        .. from pad in pads
            select new PadCatch(
                StageLoss.FibreShare(pad.Packing!)!.Value,
                pad.Packing!.FibreDiameter!.Value * 1e-3,
                pad.Length * 1e-3,
-               Path.Gas.Flow!.Value.Through(flow => PadSpeed(pad, flow)),
-               OilDensity,
-               Path.Gas),
+               path.Gas.Flow!.Value.Through(flow => PadSpeed(pad, flow)),
+               oilDensity,
+               path.Gas),
     ]);
 
     public static ImmutableArray<double> Sizes { get; } = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
