@@ -102,7 +102,7 @@ internal sealed class Journal(string root)
             Directory.Delete(_taken, recursive: true);
     }
 
-    private IEnumerable<Move> Moves(FolderPlan plan)
+    private static IEnumerable<Move> Moves(FolderPlan plan)
     {
         foreach (var move in plan.SetAside)
             yield return move;

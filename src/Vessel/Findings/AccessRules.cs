@@ -27,7 +27,7 @@ internal static class AccessRules
             Severity.Error,
             [.. joint.Between.Distinct()],
             $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(torch.CupDiameter)} mm) and rod along {missing} % "
-            + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access, assembly)}.",
+            + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access)}.",
             [new("reached share", access.ReachedShare, 1, string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
             assembly.Design.PlaceOf(Key(joint)));
     }
@@ -36,7 +36,7 @@ internal static class AccessRules
         ? WeldNumbers.Fixing(joint.Owner)
         : joint.Owner;
 
-    private static string Remedy(TorchAccess access, Assembly assembly) => access.Joint.Role switch
+    private static string Remedy(TorchAccess access) => access.Joint.Role switch
     {
         WeldRole.DiscHold => "move the disc nearer to the open end, or hold it with screws or a press fit (fixed)",
         WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim => "widen the room round it, or hold it otherwise (fixed)",

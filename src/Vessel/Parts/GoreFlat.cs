@@ -6,7 +6,7 @@ namespace Vessel.Parts;
 /// <summary>What a gore is cut from: two curved sides and two straight ends, with its marks.</summary>
 internal static class GoreFlat
 {
-    public static Flat Of(PortHost end, GoreShape shape, SheetPiece piece, WeldNumbers welds)
+    public static Flat Of(GoreShape shape, SheetPiece piece, WeldNumbers welds)
     {
         var gores = shape.Gores;
         return new(

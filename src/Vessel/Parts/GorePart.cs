@@ -31,7 +31,7 @@ internal static class GorePart
             placed,
             dome.Solid,
             dome.Volume,
-            GoreFlat.Of(end, shape, piece, welds),
+            GoreFlat.Of(shape, piece, welds),
             [.. sites.Select((port, i) => port.HoleInHost(i + 1, port.On(shape.Head.Frame), null))],
             gores.Path);
     }

@@ -62,7 +62,7 @@ internal static class HoleTables
             return (ImmutableArray<string>)
             [
                 string.Create(CultureInfo.InvariantCulture, $"{hole.Number}{(char)('a' + i)}"), x.First, y.First, x.Second, y.Second,
-                .. round ? new[] { "", "", "", "" } : [radius.First, radius.Second, TwoUnits.Degrees(at.Angle)],
+                .. round ? Enumerable.Repeat(string.Empty, 4) : [radius.First, radius.Second, TwoUnits.Degrees(at.Angle)],
                 d.First, d.Second, "", "drill", shape.IsSlot ? $"end of {hole.Number}" : $"corner of {hole.Number}",
             ];
         });

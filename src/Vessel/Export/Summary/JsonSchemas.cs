@@ -9,7 +9,7 @@ internal static class JsonSchemas
     public static JsonObject Object(string description, IEnumerable<(string Name, JsonObject Schema, bool IsOptional)> fields)
     {
         var properties = new JsonObject();
-        var required = new JsonArray();
+        var required = new List<JsonNode>();
         foreach (var (name, schema, optional) in fields)
         {
             properties.Add(name, schema);
@@ -22,7 +22,7 @@ internal static class JsonSchemas
             ["description"] = description,
             ["type"] = "object",
             ["properties"] = properties,
-            ["required"] = required,
+            ["required"] = new JsonArray([.. required]),
             ["additionalProperties"] = false,
         };
     }
