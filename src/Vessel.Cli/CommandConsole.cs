@@ -21,7 +21,7 @@ internal sealed record CommandConsole(TextWriter Output, TextWriter Error, Conso
     public int Width { get; init; } = int.MaxValue;
 
     /// <summary>Where relative paths begin.</summary>
-    /// <exception cref="DirectoryNotFoundException">The folder that the process stands in is gone.</exception>
+    /// <exception cref="DirectoryNotFoundException">The folder that the process stands in is gone, or has a name that is not text.</exception>
     public string Folder { get => field ?? Here(); init; }
 
     /// <summary>What went wrong so far, apart from the design itself.</summary>
@@ -31,14 +31,19 @@ internal sealed record CommandConsole(TextWriter Output, TextWriter Error, Conso
 
     private static string Here()
     {
+        string here;
         try
         {
-            return Environment.CurrentDirectory;
+            here = Environment.CurrentDirectory;
         }
         catch (IOException gone)
         {
             throw new DirectoryNotFoundException("the folder that you stand in is gone: change to another and run again", gone);
         }
+
+        // Else another folder would be made beside it, with what could not be read replaced.
+        return Directory.Exists(here) ? here : throw new DirectoryNotFoundException(
+            $"the folder that you stand in, '{here}', is gone or has a name that is not UTF-8 text: change to another and run again");
     }
 
     /// <summary>Tells what went wrong, apart from the design itself.</summary>

@@ -43,13 +43,14 @@ internal sealed record DesignFile(string Shown, string Text)
         {
             if (Directory.Exists(file.FullName))
                 return Complain($"'{shown}' is a folder; name a file in it");
-            if (!file.Exists && shown.Contains('\uFFFD', StringComparison.Ordinal))
-                return Complain($"'{shown}' cannot be opened: its name is not UTF-8 text; rename it");
-            if (!file.Exists)
-                return Complain($"there is no file '{shown}'");
-            if (file.Length > Limits.FileBytes)
+            if (file.Exists && file.Length > Limits.FileBytes)
                 return Complain($"'{shown}' has {file.Length} bytes; a design or shop file may have {Limits.FileBytes}");
-            if (Bytes(file.FullName) is not { } bytes)
+            using var stream = file.Exists ? new(file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite) : OddlyNamed(file, shown);
+            if (stream is null && shown.Contains('\uFFFD', StringComparison.Ordinal))
+                return Complain($"'{shown}' cannot be opened: the name of the file, or of a folder above it, is not UTF-8 text; rename it");
+            if (stream is null)
+                return Complain($"there is no file '{shown}'");
+            if (Bytes(stream) is not { } bytes)
                 return Complain($"'{shown}' has more than {Limits.FileBytes} bytes; a design or shop file may have no more");
             using var reader = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: true));
             return new(shown, reader.ReadToEnd());
@@ -70,10 +71,13 @@ internal sealed record DesignFile(string Shown, string Text)
         }
     }
 
+    /// <summary>Not in a folder with such a name: a shop file in it would be missed.</summary>
+    private static FileStream? OddlyNamed(FileInfo file, string shown) =>
+        file.Name.Contains('\uFFFD', StringComparison.Ordinal) && file.Directory is { Exists: true } ? RawName.Open(shown) : null;
+
     /// <summary>Null past the limit: a pipe or a device does not tell its length, and may have no end.</summary>
-    private static MemoryStream? Bytes(string path)
+    private static MemoryStream? Bytes(FileStream stream)
     {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         var bytes = new byte[Limits.FileBytes + 1];
         var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         return length > Limits.FileBytes ? null : new(bytes, 0, length);

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using Superpower;
 using Superpower.Model;
 using Superpower.Parsers;
@@ -12,44 +10,7 @@ namespace Vessel.Design;
 /// </summary>
 internal static class ExpressionGrammar
 {
-    private static readonly ImmutableArray<(string Word, Unit Unit)> _unitWords =
-        [.. Unit.All.SelectMany(u => u.Words.Select(w => (w, u))).OrderByDescending(w => w.w.Length)];
-
     private static readonly TextParser<char> _blanks = Character.WhiteSpace.IgnoreMany().Value(' ');
-
-    private static readonly TextParser<Expression> _whole =
-        from digits in Placed(Character.Matching(char.IsAsciiDigit, "digit").AtLeastOnce())
-        select (Expression)new NumberExpression(
-            double.Parse(digits.Text, NumberStyles.None, CultureInfo.InvariantCulture), digits.Offset);
-
-    private static readonly TextParser<Expression> _fraction =
-        from over in _whole
-        from stroke in Between(Character.EqualTo('/'))
-        from under in _whole
-        select (Expression)new BinaryExpression('/', over, under, over.Offset);
-
-    private static readonly TextParser<Expression> _mixed =
-        from whole in _whole
-        from gap in Character.WhiteSpace.AtLeastOnce()
-        from part in _fraction
-        select (Expression)new BinaryExpression('+', whole, part, whole.Offset);
-
-    private static readonly TextParser<Expression> _number = Number;
-
-    private static readonly TextParser<Expression> _measure =
-        from count in _mixed.Try().Or(_fraction.Try()).Or(_number)
-        from gap in _blanks
-        from unit in (TextParser<Unit>)UnitWord
-        select (Expression)new MeasureExpression(count, unit, count.Offset);
-
-    private static readonly TextParser<Expression> _feetAndInches =
-        from feet in _measure.Where(m => ((MeasureExpression)m).Unit == Unit.Foot)
-        from gap in _blanks
-        from inches in _measure.Where(m => ((MeasureExpression)m).Unit == Unit.Inch)
-        select (Expression)new BinaryExpression('+', feet, inches, feet.Offset);
-
-    private static readonly TextParser<Expression> _literal =
-        _feetAndInches.Try().Or(_measure.Try()).Or(_mixed.Try()).Or(_number);
 
     private static readonly TextParser<Expression> _name =
         from word in Placed(Character.Letter.Or(Character.EqualTo('_'))
@@ -61,7 +22,7 @@ internal static class ExpressionGrammar
          from inner in Parse.Ref(() => _sum!)
          from close in Character.EqualTo(')')
          select inner)
-        .Or(_literal)
+        .Or(LiteralScanner.Read)
         .Or(_name));
 
     private static readonly TextParser<Expression> _signed =
@@ -125,56 +86,4 @@ internal static class ExpressionGrammar
             Lexeme(Placed(Character.In(one, other))),
             operand,
             (sign, left, right) => new BinaryExpression(sign.Text[0], left, right, sign.Offset));
-
-    /// <summary>Digits with a point; an exponent is taken only where digits follow it.</summary>
-    private static Result<Expression> Number(TextSpan input)
-    {
-        var text = input.Source!;
-        var start = input.Position.Absolute;
-        var end = start;
-        var digits = Digits(text, ref end);
-        if (end < text.Length && text[end] == '.')
-        {
-            end++;
-            digits += Digits(text, ref end);
-        }
-
-        if (digits == 0)
-            return Result.Empty<Expression>(input, ["number"]);
-        if (end < text.Length && text[end] is 'e' or 'E')
-        {
-            var power = end + 1;
-            if (power < text.Length && text[power] is '+' or '-')
-                power++;
-            if (Digits(text, ref power) > 0)
-                end = power;
-        }
-
-        var value = double.Parse(text.AsSpan(start, end - start), NumberStyles.Float, CultureInfo.InvariantCulture);
-        return Result.Value<Expression>(new NumberExpression(value, start), input, input.Skip(end - start));
-    }
-
-    private static bool GoesOn(ReadOnlySpan<char> word) =>
-        word.Length > 0 && (char.IsLetterOrDigit(word[0]) || word[0] == '_');
-
-    private static int Digits(string text, ref int at)
-    {
-        var from = at;
-        while (at < text.Length && char.IsAsciiDigit(text[at]))
-            at++;
-        return at - from;
-    }
-
-    /// <summary>The longest unit that stands here and is not the beginning of a longer word.</summary>
-    private static Result<Unit> UnitWord(TextSpan input)
-    {
-        var rest = input.Source.AsSpan(input.Position.Absolute);
-        foreach (var (word, unit) in _unitWords)
-        {
-            if (rest.StartsWith(word, StringComparison.Ordinal) && !GoesOn(rest[word.Length..]))
-                return Result.Value(unit, input, input.Skip(word.Length));
-        }
-
-        return Result.Empty<Unit>(input, ["unit"]);
-    }
 }
