@@ -3,10 +3,14 @@ namespace Vessel.Geometry;
 /// <summary>Fills a wall with rows of quadrilaterals, each cut along its shorter diagonal.</summary>
 internal static class WallMesher
 {
-    private const int MostRows = 64;
-
-    /// <summary>Doublings of pieces that stand off, at most.</summary>
+    /// <summary>Halvings of rows and of pieces that stand off, at most.</summary>
     private const int MostPasses = 12;
+
+    /// <summary>
+    /// Of the chord, that a row may use up between its two sides. The rest is left to the pieces along it, so that halving them always
+    /// ends: one shorter than the rest stands off no more.
+    /// </summary>
+    private const double RowShare = 0.5;
 
     /// <summary>Where a row or a piece is looked at, as shares of it.</summary>
     private static readonly double[] _shares = [0.25, 0.5, 0.75];
@@ -21,9 +25,8 @@ internal static class WallMesher
     {
         var (a, b) = (mesh.RingOf(wall.A), mesh.RingOf(wall.B));
         var rows = new List<List<int>> { a.ConvertAll(p => p.Vertex) };
-        var count = Rows(wall, a.ConvertAll(p => p.Parameter), accuracy.Chord);
-        for (var j = 1; j < count; j++)
-            rows.Add(a.ConvertAll(p => mesh.AddVertex(wall.At(p.Parameter, (double)j / count))));
+        foreach (var w in Levels(wall, a.ConvertAll(p => p.Parameter), accuracy.Chord)[1..^1])
+            rows.Add(a.ConvertAll(p => mesh.AddVertex(wall.At(p.Parameter, w))));
         rows.Add(b.ConvertAll(p => p.Vertex));
         // The skin on edge A is there already; the wall runs against it.
         var forward = !mesh.Runs(rows[0][0], rows[0][1]);
@@ -51,9 +54,9 @@ internal static class WallMesher
             var open = new bool[refined.Count - 1];
             foreach (var wall in walls)
             {
-                var rows = Rows(wall, refined, chord);
+                var levels = Levels(wall, refined, chord);
                 for (var i = 0; i < open.Length; i++)
-                    open[i] |= StandsOff(wall, refined[i], refined[i + 1], rows, chord);
+                    open[i] |= StandsOff(wall, refined[i], refined[i + 1], levels, chord);
             }
 
             if (!open.Contains(true))
@@ -65,20 +68,28 @@ internal static class WallMesher
         return refined;
     }
 
-    /// <summary>As many rows as keep the bulge of each within the chord; a bulge falls about with the square of the rows.</summary>
-    private static int Rows(Wall wall, List<double> parameters, double chord)
+    /// <summary>
+    /// Shares of the way from A to B between which the rows lie, from 0 to 1: halved where the wall bulges. A wall that runs out tangent
+    /// to its host bends without limit at one edge and hardly at the other.
+    /// </summary>
+    private static List<double> Levels(Wall wall, List<double> parameters, double chord)
     {
-        if (wall.Through is null)
-            return 1;
-        var bulge = parameters.Max(t => Bulge(wall, t, 0, 1));
-        var count = Math.Clamp((int)Math.Ceiling(Math.Sqrt(bulge / chord)), 1, MostRows);
-        while (count < MostRows && parameters.Exists(t =>
-            Enumerable.Range(0, count).Any(j => Bulge(wall, t, (double)j / count, (j + 1.0) / count) > chord * (1 + 1e-6))))
-        {
-            count = Math.Min(MostRows, count + 1 + (count / 4));
-        }
+        var levels = new List<double> { 0 };
+        Add(0, 1, wall.Through is null ? MostPasses : 0);
+        return levels;
 
-        return count;
+        void Add(double from, double to, int depth)
+        {
+            if (depth < MostPasses && parameters.Exists(t => Bulge(wall, t, from, to) > RowShare * chord))
+            {
+                Add(from, (from + to) / 2, depth + 1);
+                Add((from + to) / 2, to, depth + 1);
+            }
+            else
+            {
+                levels.Add(to);
+            }
+        }
     }
 
     private static double Bulge(Wall wall, double t, double from, double to)
@@ -87,15 +98,14 @@ internal static class WallMesher
         return _shares.Max(share => wall.At(t, from + (share * (to - from))).DistanceToSegment(a, b));
     }
 
-    private static bool StandsOff(Wall wall, double from, double to, int rows, double chord)
+    private static bool StandsOff(Wall wall, double from, double to, List<double> levels, double chord)
     {
         // Equal need gives pieces at the limit itself; rounding may not push them over it.
         var limit = chord * (1 + 1e-6);
         // A straight wall bends with its edges, which have been looked at.
         var along = wall.Through is null ? _middle : _shares;
-        for (var j = 0; j < rows; j++)
+        foreach (var (low, high) in levels.Zip(levels.Skip(1)))
         {
-            var (low, high) = ((double)j / rows, (j + 1.0) / rows);
             var (a, b, c, d) = (wall.At(from, low), wall.At(to, low), wall.At(to, high), wall.At(from, high));
             foreach (var t in along)
             {

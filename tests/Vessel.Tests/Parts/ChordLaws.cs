@@ -29,13 +29,16 @@ public sealed class ChordLaws
         }
     }
 
-    /// <summary>Thick, and nearly as wide as the shell: there the end climbs steeply and bends most through its wall.</summary>
+    /// <summary>Thick, and as wide as the shell or nearly so: there the end climbs steeply and bends most through its wall.</summary>
     [Theory]
     [InlineData(0.95, 0.3, 0, 0)]
     [InlineData(0.97, 0.12, 0, 0.5)]
     [InlineData(0.99, 0.25, 0, 0)]
     [InlineData(0.6, 0.3, 0.38, -0.7)]
     [InlineData(0.5, 0.45, 0.49, 0)]
+    [InlineData(1, 0.3, 0, 0.5)]
+    [InlineData(1 - 1e-6, 0.3, -1e-6, 0.35)]
+    [InlineData(0.95, 0.3, 0.05, 0.7)]
     public void A_branch_nearly_as_wide_as_its_shell_keeps_the_chord(double width, double wall, double offset, double tilt)
     {
         var radius = 55 * width;
