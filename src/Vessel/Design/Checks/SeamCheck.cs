@@ -25,7 +25,8 @@ internal static class SeamCheck
 
     private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)
     {
-        var (half, seams) = (course.RootGap / 2 / Math.Min(course.Low, course.High), course.Seams);
+        // The gap is a length on the neutral line of the flat.
+        var (half, seams) = (course.RootGap / 2 / (Math.Min(course.Low, course.High) - (course.Wall / 2)), course.Seams);
         if (!double.IsFinite(seams.First + half))
             yield break;
         var key = course.SeamPath[(course.SeamPath.LastIndexOf('.') + 1)..];
