@@ -100,7 +100,7 @@ public sealed partial class PortLimitTests
             $"in: shell, at: {{ height: 90, angle: {Text(45 * i)} }}, tube: {{ outside_diameter: 48, wall: 8 }}, length: 90")]);
         var fault = DesignReader.Read(text).Faults.First(f => f.Code == FaultCodes.PortOverSeam);
 
-        Assert.Contains("whole girth", fault.Remedy, StringComparison.Ordinal);
+        Assert.Contains("whole circumference", fault.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ public sealed class HoleFieldTests
         Assert.Equal(1 + 1 + _count, rows.Length);
         Assert.EndsWith("bore of screen", rows[1], StringComparison.Ordinal);
         Assert.StartsWith($"{_count + 1},", rows[^1], StringComparison.Ordinal);
-        Assert.EndsWith("3,through,,,drill,pattern of screen", rows[^1], StringComparison.Ordinal);
+        Assert.EndsWith("3,,,through,,,drill,pattern of screen", rows[^1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public sealed class ShellShapeTests
             Length = 4 * radius,
             Cut = EndCut.Ground,
         };
-        return Designs.Vessel(shell, Port("one", 2, 0.4, 0.2), Port("other", 4.2, -0.3, -0.1) with { Joint = PortJoint.SetIn, InsideLength = 5, Clearance = 0.2, Cut = EndCut.Square }) with
+        return Designs.Vessel(shell, Port("one", 2, 0.4, 0.2), Port("other", 4.2, -0.3, -0.1) with { Joint = PortJoint.SetIn, InsideLength = 20, Clearance = 0.2, Cut = EndCut.Square }) with
         {
             Top = Designs.Overlay("top", above + 10),
             Bottom = Designs.Overlay("bottom", below + 10),

@@ -112,7 +112,7 @@ public sealed class Bending
         var least = BendRadii.Least(Materials.Find("aluminium 3003-H18")!, 2.5);
 
         Assert.Equal(2.5, least.Value);
-        Assert.Contains("no source", least.Source, StringComparison.Ordinal);
+        Assert.Contains("[practice]", least.Source, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ internal static class MockupShape
         .Likely("mass_g", "Of plastic, likely", print => Plastic.Mass(print.Mesh))
         .Flag("fits_bed", "Upright", print => BedFit.Of(print.Mesh, Bed(print)) is not null)
         .MaybeNumber(
-            "turned_deg", "How far it is turned on the bed from the vessel's front, counter-clockwise from above; null where it does not fit",
+            "turned_deg", "Turn on the bed from the vessel's front, counter-clockwise from above; null where it does not fit",
             print => print.Turned)
         .List(
             "bed_mm", "Of the printer", print => [Bed(print).Width, Bed(print).Depth, Bed(print).Height],
