@@ -12,7 +12,7 @@ def check(folder, checks):
     for file in sorted(folder.rglob("*.dxf")):
         where = f"{folder.name}/{file.relative_to(folder)}"
         try:
-            run = subprocess.run(["ogrinfo", "-al", "-so", str(file)], capture_output=True, text=True)
+            run = subprocess.run(["ogrinfo", "-al", "-so", str(file)], capture_output=True, encoding="utf-8")
         except FileNotFoundError:
             checks.that(False, where, "ogrinfo is missing")
             continue

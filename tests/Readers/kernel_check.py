@@ -134,7 +134,7 @@ def program():
 
 
 def ask(texts):
-    run = subprocess.run([program()], input="\n".join(texts) + "\n", capture_output=True, text=True, check=True)
+    run = subprocess.run([program()], input="\n".join(texts) + "\n", capture_output=True, encoding="utf-8", check=True)
     return [float(line) for line in run.stdout.split()]
 
 

@@ -133,7 +133,7 @@ def read_pages(file, where, checks):
 
 def run(command, where, checks):
     try:
-        done = subprocess.run(command, capture_output=True, text=True, timeout=60)
+        done = subprocess.run(command, capture_output=True, encoding="utf-8", timeout=60)
     except FileNotFoundError:
         checks.that(False, where, f"{command[0]} is missing")
         return None

@@ -48,7 +48,7 @@ def program():
 
 
 def run_mesh_check(files):
-    run = subprocess.run([program(), *files], capture_output=True, text=True, check=True)
+    run = subprocess.run([program(), *files], capture_output=True, encoding="utf-8", check=True)
     return [json.loads(line) for line in run.stdout.splitlines()]
 
 

@@ -46,7 +46,7 @@ def admesh(file):
         copy.write_bytes(data)
         # Edges match exactly or not at all: nothing may be mended by nearness.
         return subprocess.run(["admesh", "--exact", "--normal-directions", str(copy)],
-                              capture_output=True, text=True, errors="replace", timeout=120, stdin=subprocess.DEVNULL)
+                              capture_output=True, encoding="utf-8", errors="replace", timeout=120, stdin=subprocess.DEVNULL)
 
 
 if __name__ == "__main__":
