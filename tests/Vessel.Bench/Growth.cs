@@ -12,7 +12,8 @@ internal static class Growth
 
     private const double Pitch = 5;
 
-    private static readonly int[] _holes = [100, 1000, 10_000, 20_000, 100_000];
+    // The last a little under what a design may have: the rim of the disc takes some more than were asked for.
+    private static readonly int[] _holes = [100, 1000, 10_000, 20_000, Vessel.Design.Limits.Holes * 9 / 10];
 
     /// <summary>
     /// What a hole costs of processors' time beyond a build of the least disc, against n log n: a column of numbers that do not rise means no faster
