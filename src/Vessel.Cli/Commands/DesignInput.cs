@@ -19,7 +19,7 @@ internal sealed class DesignInput
 
     private readonly Option<string?> _variant = new("--variant")
     {
-        Description = "Take that one of the file's variants.",
+        Description = "Build this variant of the file.",
         HelpName = "NAME",
     };
 

@@ -24,7 +24,7 @@ internal static class ExplainCommand
         code.CompletionSources.Add(_ => Known().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
         var of = new Option<string?>("--of")
         {
-            Description = "A design file whose figure is meant: its formula, inputs, source and range; all are listed without a name.",
+            Description = "Design file of the figure: prints its formula, inputs, source and range; without a name, lists all figures.",
             HelpName = "FILE",
         };
         var page = new Option<bool>("--page") { Description = "All codes with cause and remedy as a page of Markdown." };

@@ -25,17 +25,17 @@ internal sealed class NewCommand
 
     private readonly Option<string?> _boost = Text("--boost", "Boost above the air round it, bar (0 unless given).", "BAR");
 
-    private readonly Option<string?> _flow = Text("--flow", "Gas to let through, instead of an engine: L/min, '2 cfm'.", "FLOW");
+    private readonly Option<string?> _flow = Text("--flow", "Flow of gas, instead of an engine: L/min, or as '2 cfm'.", "FLOW");
 
     private readonly Option<string?> _hose = Text("--hose", "Outside diameter of the stubs for the hoses: mm, '1 1/4 in'; chosen unless given.", "SIZE");
 
-    private readonly Option<string?> _diameter = Text("--max-diameter", "Room for the body across (150 mm unless given).", "SIZE");
+    private readonly Option<string?> _diameter = Text("--max-diameter", "Room for the body, side to side (150 mm unless given).", "SIZE");
 
-    private readonly Option<string?> _height = Text("--max-height", "Room over all, stubs included (350 mm unless given).", "SIZE");
+    private readonly Option<string?> _height = Text("--max-height", "Room in height, stubs included (350 mm unless given).", "SIZE");
 
     private readonly Option<string?> _material = Text("--material", "Metal (stainless 304 unless given).", "NAME");
 
-    private readonly Option<string?> _mount = Text("--mount", "bracket or band (bracket unless given).", "HOW");
+    private readonly Option<string?> _mount = Text("--mount", "Way of hanging it: bracket (unless given) or band.", "HOW");
 
     private readonly Option<string?> _capacity = Text(
         "--capacity", "Oil to hold between drains, L, or the engine's hours between them as '50 h' (0.3 unless given).", "LITRES");

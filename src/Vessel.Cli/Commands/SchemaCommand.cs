@@ -14,7 +14,7 @@ internal static class SchemaCommand
     {
         var what = new Argument<string>("what")
         {
-            Description = "design (unless given): of a design file; shop: of a shop file; summary: of summary.json.",
+            Description = "Schema of a design file (design, unless given), of a shop file (shop) or of summary.json (summary).",
             DefaultValueFactory = _ => "design",
         };
         what.AcceptOnlyFromAmong("design", "shop", "summary");

@@ -34,7 +34,7 @@ internal static class DiscRules
         FindingCodes.LooseDisc,
         Severity.Note,
         [Slug.Of(disc.Name)],
-        $"{disc.Name} lies loose: it rattles and can turn over; fix it (fixed: weld, tabs, screws or press) unless something else holds it.",
+        $"'{disc.Name}' lies loose: it rattles and can turn over; fix it (fixed: weld, tabs, screws or press) unless something else holds it.",
         [],
         design.PlaceOf($"{disc.Path}.fixed"));
 
@@ -50,7 +50,7 @@ internal static class DiscRules
             FindingCodes.PackingWithoutScreen,
             Severity.Warning,
             [],
-            $"{packing.Name} has no screen {open}: loose media can leave the vessel with gas or oil and reach the engine; "
+            $"'{packing.Name}' has no screen {open}: loose media can leave the vessel with gas or oil and reach the engine; "
             + "put it between two discs.",
             [],
             design.PlaceOf(packing.Path));

@@ -26,8 +26,8 @@ internal static class DutyRules
                 Severity.Warning,
                 site is null ? [] : [DipstickDesign.Name],
                 site is null
-                    ? $"no dipstick is made: {stick.Port} does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
-                    : $"the dipstick in {stick.Port} ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
+                    ? $"no dipstick is made: '{stick.Port}' does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
+                    : $"the dipstick in '{stick.Port}' ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
                     + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
                 [new("least shown", least / 1e3, assembly.Capacity.Usable / 2e3, "ml")],
                 assembly.Design.PlaceOf($"{stick.Path}.in"));
@@ -62,7 +62,7 @@ internal static class DutyRules
                 [],
                 $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
                 + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
-                + ": this is no vessel for pressure; 200 to 300 mbar finds every leak [practice].",
+                + ": this is not a pressure vessel; 200 to 300 mbar finds every leak [practice].",
                 [new("test pressure", given.Pressure / PascalsPerMillibar, LeakTest.Directive / PascalsPerMillibar, "mbar")],
                 design.PlaceOf($"{given.Path}.pressure"));
         }
@@ -111,7 +111,7 @@ internal static class DutyRules
         {
             yield return TooSmall(
                 assembly, usable < gathered.Likely ? Severity.Warning : Severity.Note, usable < gathered.Likely ? gathered.Likely : gathered.High,
-                $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather where it holds {FigureText.Of(usable)} L to the first spill or seal: drain it "
+                $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to the first spill or seal: drain it "
                 + $"every {Whole(needs.Lasts(usable)!.Value.Low)} hours until it shows how fast it fills, or make it larger.");
         }
     }

@@ -78,7 +78,7 @@ internal static class FitRules
             site.Port.Wall,
             weld,
             [Slug.Of(site.Port.Name)],
-            limits => $"{site.Port.Name} stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
+            limits => $"'{site.Port.Name}' stands off the {Names.Of(site.Port.Host)} by up to {NoteText.Length(weld.GapNormal)} mm "
                 + $"({NoteText.Length(weld.GapAxial)} mm along the tube); {limits}: "
                 + "grind it or cut it with a hole saw (cut: ground or hole_saw).",
             assembly.Design.PlaceOf($"{site.Port.Path}.cut"));
@@ -94,7 +94,7 @@ internal static class FitRules
             port.Wall,
             weld,
             weld.Joint.Between,
-            limits => $"cut square through the wall the mitres of {port.Name}'s elbow open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
+            limits => $"cut square through the wall the mitres of the elbow of '{port.Name}' open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
                 + $"of the bend; {limits}: saw them (cut: sawn) or take more pieces.",
             assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
@@ -127,7 +127,7 @@ internal static class FitRules
             FindingCodes.LipInBore,
             Severity.Note,
             [Names.Of(site.Port.Host), Slug.Of(site.Port.Name)],
-            $"the {Names.Of(site.Port.Host)}'s wall stands up to {NoteText.Length(lip)} mm into the bore of {site.Port.Name}: "
+            $"the {Names.Of(site.Port.Host)}'s wall stands up to {NoteText.Length(lip)} mm into the bore of '{site.Port.Name}': "
             + "dress it before the vessel is closed.",
             [new("lip", lip, LipWorthNaming, "mm")],
             assembly.Design.PlaceOf($"{site.Port.Path}.joint"));

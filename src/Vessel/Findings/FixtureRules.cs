@@ -11,7 +11,7 @@ internal static class FixtureRules
         FindingCodes.NoFixture,
         Severity.Note,
         [Slug.Of(fixture.Site.Port.Name)],
-        $"{fixture.Site.Port.Name} gets no printed fixture: {fixture.Refused}; hold it by measuring, or move it.",
+        $"'{fixture.Site.Port.Name}' gets no printed fixture: {fixture.Refused}; hold it by measuring, or move it.",
         [],
         plan.Assembly.Design.PlaceOf("fixtures")));
 }

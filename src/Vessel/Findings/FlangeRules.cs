@@ -17,7 +17,7 @@ internal static class FlangeRules
         foreach (var bracket in design.Brackets.OfType<SaddleBracket>())
         {
             var site = SaddleSite.Of(bracket, design);
-            yield return (bracket.Name, $"an ear of {bracket.Name}", site.ShortestEar + (site.Allowance / 2), bracket.Thickness, $"{bracket.Path}.stand_off");
+            yield return (bracket.Name, $"an ear of '{bracket.Name}'", site.ShortestEar + (site.Allowance / 2), bracket.Thickness, $"{bracket.Path}.stand_off");
         }
 
         foreach (var strap in design.Straps)

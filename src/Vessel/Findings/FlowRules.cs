@@ -20,7 +20,7 @@ internal static class FlowRules
                 FindingCodes.StageBelowInlet,
                 Severity.Warning,
                 [],
-                $"{stage.Name} leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
+                $"'{stage.Name}' leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
                 + $"up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
                 [new("open area", stage.Area, path.InletArea, "mm2")],
                 design.PlaceOf(stage.Path));
@@ -45,7 +45,7 @@ internal static class FlowRules
                 [],
                 $"from {path.From} to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
                 + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
-                + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} that is taken; most of it in {Greatest(path)}.",
+                + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} allowed; most of it in {Greatest(path)}.",
                 [new("loss", loss.Likely / PascalsPerMillibar, design.Flow.MostLoss / PascalsPerMillibar, "mbar")],
                 design.PlaceOf("flow"));
         }

@@ -113,7 +113,7 @@ internal static class GoreRules
             FindingCodes.PortNearCapSeam,
             Severity.Warning,
             [Names.PortPart(port, design), Slug.Of(port.Name)],
-            $"{port.Name} stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
+            $"'{port.Name}' stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
             + $"({NoteText.Length(limit)} mm): make the polar cap at {(isInCap ? "least" : "most")} "
             + $"{NoteText.Length(isInCap ? Math.Ceiling(width) : Math.Floor(width))} mm wide (gores.cap_diameter).",
             [new("apart", apart, limit, "mm")],

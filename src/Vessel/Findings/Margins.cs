@@ -41,14 +41,14 @@ public static class Margins
         var (port, weld) = (site.Port, Weld(site.Port.Path));
         var aim = RootGap.Aim(port.Wall, assembly.Design.Shop.Welding);
         if (port.Joint == PortJoint.SetOn)
-            yield return new(FindingCodes.GapTooWide, $"gap at {port.Name}", weld.GapNormal, aim, "mm", true);
+            yield return new(FindingCodes.GapTooWide, $"gap at '{port.Name}'", weld.GapNormal, aim, "mm", true);
         if (port.Elbow is { } elbow)
-            yield return new(FindingCodes.GapTooWide, $"gap at the mitres of {port.Name}", Weld(WeldNumbers.Mitre(elbow, 0)).GapNormal, aim, "mm", true);
+            yield return new(FindingCodes.GapTooWide, $"gap at the mitres of '{port.Name}'", Weld(WeldNumbers.Mitre(elbow, 0)).GapNormal, aim, "mm", true);
 
         yield return new(
-            FindingCodes.LipInBore, $"lip in the bore of {port.Name}", PortFit.Lip(site, assembly.Design), FitRules.LipWorthNaming, "mm", true);
+            FindingCodes.LipInBore, $"lip in the bore of '{port.Name}'", PortFit.Lip(site, assembly.Design), FitRules.LipWorthNaming, "mm", true);
         if (weld.Joint.Kind == JointKind.Fillet)
-            yield return Angle(FindingCodes.GrooveAtFlank, $"widest angle at {port.Name}", weld);
+            yield return Angle(FindingCodes.GrooveAtFlank, $"widest angle at '{port.Name}'", weld);
 
         WeldFigures Weld(string path) => assembly.Welds.Single(weld => weld.Joint.Path == path);
     }
@@ -86,15 +86,15 @@ public static class Margins
         if (bracket is SaddleBracket saddle)
         {
             yield return new(
-                FindingCodes.BendTooTight, $"inside radius of {bracket.Name}", saddle.InsideRadius,
+                FindingCodes.BendTooTight, $"inside radius of '{bracket.Name}'", saddle.InsideRadius,
                 BendRadii.Least(bracket.Material, bracket.Thickness).Value, "mm", false);
         }
 
         yield return new(
-            FindingCodes.EarGapTooWide, $"gap at the {edge} of {bracket.Name}", weld.GapNormal,
+            FindingCodes.EarGapTooWide, $"gap at the {edge} of '{bracket.Name}'", weld.GapNormal,
             RootGap.Aim(bracket.Thickness, assembly.Design.Shop.Welding), "mm", true);
         if (weld.Joint.Kind == JointKind.Fillet)
-            yield return Angle(FindingCodes.EarTooFlat, $"widest angle at the {edge} of {bracket.Name}", weld);
+            yield return Angle(FindingCodes.EarTooFlat, $"widest angle at the {edge} of '{bracket.Name}'", weld);
     }
 
     private static Margin Angle(string code, string of, WeldFigures weld) =>

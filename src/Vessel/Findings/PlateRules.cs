@@ -30,7 +30,7 @@ internal static class PlateRules
             FindingCodes.EarGapTooWide,
             grave ? Severity.Error : Severity.Warning,
             [Slug.Of(plate.Name)],
-            $"cut square, the edge of {plate.Name} touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
+            $"cut square, the edge of '{plate.Name}' touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
             + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); {RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
             + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
@@ -46,7 +46,7 @@ internal static class PlateRules
             FindingCodes.EarTooFlat,
             Severity.Warning,
             [Slug.Of(plate.Name)],
-            $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} {plate.Name} meets the shell at up to "
+            $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} '{plate.Name}' meets the shell at up to "
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
             + "bring it nearer to the vessel's middle (at.offset), make it narrower, or bevel its edge there.",
             [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
@@ -73,7 +73,7 @@ internal static class PlateRules
             Severity.Warning,
             [Slug.Of(plate.Name)],
             $"the shell's long seam at {NoteText.Degrees(Turns.From(at, 0))} deg runs "
-            + (across ? $"under {plate.Name}" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside {plate.Name}")
+            + (across ? $"under '{plate.Name}'" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside '{plate.Name}'")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
             [new("seam to plate", off * shell.OuterRadius, margin * shell.OuterRadius, "mm")],
             assembly.Design.PlaceOf(seam));

@@ -64,8 +64,8 @@ internal static class PortRules
             FindingCodes.FittingChokes,
             Severity.Warning,
             [Slug.Of(port.Name)],
-            $"the bore of {port.Fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of "
-            + $"{port.Name}'s tube ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
+            $"the bore of {port.Fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of the "
+            + $"tube of '{port.Name}' ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
             [new("share of area", share, LeastBoreShare, string.Empty)],
             design.PlaceOf($"{port.Path}.fitting"));
     }
@@ -80,7 +80,7 @@ internal static class PortRules
             FindingCodes.PortOverHeadSeam,
             late ? Severity.Warning : Severity.Note,
             [Names.PortPart(port, design), head, Slug.Of(port.Name)],
-            $"{port.Name} stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
+            $"'{port.Name}' stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
             + (late ? ". It is the seam that closes the vessel: swarf falls in, and the root is out of reach." : "."),
             [],
             design.PlaceOf($"{port.Path}.at.height"));
@@ -98,7 +98,7 @@ internal static class PortRules
             FindingCodes.HoseGripShort,
             Severity.Warning,
             [PortPieces.Ids(port)[^1]],
-            $"beyond the last mitre of {port.Name}'s elbow the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
+            $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
             + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of {NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
             [new("straight end", whole, wanted, "mm")],
             design.PlaceOf($"{elbow.Path}.end_length"));
@@ -118,7 +118,7 @@ internal static class PortRules
             FindingCodes.ElbowHoldsOil,
             Severity.Warning,
             [.. PortPieces.Ids(port).Distinct()],
-            $"{port.Name}'s elbow dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
+            $"the elbow of '{port.Name}' dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
             + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
             [new("dip", depth, port.Bore, "mm")],
             design.PlaceOf($"{elbow.Path}.direction"));
@@ -139,7 +139,7 @@ internal static class PortRules
             FindingCodes.EndShortOfInside,
             Severity.Warning,
             [Slug.Of(port.Name)],
-            $"the inner end of {port.Name}, square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
+            $"the inner end of '{port.Name}', square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
             + $"{Names.Of(port.Host)}: give an inside_length of {NoteText.Length(port.InsideLength + missing)} mm or more.",
             [new("short by", missing, limit, "mm")],
             design.PlaceOf($"{port.Path}.inside_length"));

@@ -43,7 +43,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.BendTooTight,
-            $"{bracket.Name} is bent to {NoteText.Length(bracket.InsideRadius)} mm inside; {bracket.Material.Name} of "
+            $"'{bracket.Name}' is bent to {NoteText.Length(bracket.InsideRadius)} mm inside; {bracket.Material.Name} of "
             + $"{NoteText.Length(bracket.Thickness)} mm may crack below {NoteText.Length(least.Value)} mm ({least.Source}): "
             + "give a larger inside_radius, bend across the grain, or take a softer temper.",
             [new("inside radius", bracket.InsideRadius, least.Value, "mm")],
@@ -60,7 +60,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.HoleNearBend,
-            $"a bolt hole of {bracket.Name} comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
+            $"a bolt hole of '{bracket.Name}' comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
             + $"below {NoteText.Length(limit)} mm (two thicknesses and the inside radius): bring the bolts together, widen the bracket, "
             + "or drill after bending.",
             [new("hole to bend line", distance, limit, "mm")],
@@ -78,7 +78,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.WasherNearBend,
-            $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on {bracket.Name} "
+            $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{bracket.Name}' "
             + (distance < 0 ? $"lies {NoteText.Length(-distance)} mm on a bend" : $"comes within {NoteText.Length(distance)} mm of a bend")
             + $"; keep {NoteText.Length(limit)} mm of flat beside it: bring the bolts together, or widen the bracket.",
             [new("washer to bend", distance, limit, "mm")],
@@ -105,7 +105,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.EarGapTooWide,
-            $"cut square, the ears of {bracket.Name} touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
+            $"cut square, the ears of '{bracket.Name}' touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
             + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); {RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
             + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
@@ -126,7 +126,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.EarTooFlat,
-            $"the ears of {bracket.Name} meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
+            $"the ears of '{bracket.Name}' meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
             [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
@@ -149,7 +149,7 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.SeamUnderBracket,
-            $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of {bracket.Name} "
+            $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of '{bracket.Name}' "
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
             + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
             [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), Turns.ToDegrees(to + margin), "deg")],

@@ -83,7 +83,7 @@ internal static class ShellRules
         var rolled = design.Shell.Courses.Where(course => course.IsRolled)
             .Select(course => (Ids: Names.ShellParts(course, design), Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
             .Concat(design.Inside.Caps.Where(cap => cap.MadeFrom == StockForm.Sheet)
-                .Select(cap => (Ids: ImmutableArray.Create(CapParts.Ids(cap).Skirt), Name: $"skirt of {cap.Name}", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
+                .Select(cap => (Ids: ImmutableArray.Create(CapParts.Ids(cap).Skirt), Name: $"skirt of '{cap.Name}'", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
         foreach (var (ids, name, bore, path) in rolled.Where(part => part.Bore < least))
         {
             yield return new(
@@ -110,7 +110,7 @@ internal static class ShellRules
                     FindingCodes.LargeHoleBeforeRolling,
                     Severity.Note,
                     [Names.PortPart(site.Port, assembly.Design)],
-                    $"the hole for {site.Port.Name} is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
+                    $"the hole for '{site.Port.Name}' is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
                     + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
                     [new("width", width, limit, "mm")],
                     assembly.Design.PlaceOf(site.Port.Path));

@@ -22,7 +22,7 @@ internal static class SlipRules
             FindingCodes.FitUncertain,
             Severity.Note,
             fit.Parts,
-            $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm of diameter {(pressed ? "to press" : "to slip")} against {shares}, together "
+            $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm {(pressed ? "press" : "slip")} on the diameter, but {shares} may add up to "
             + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm{(fit.Shares.Any(share => share.IsTakenUp) ? ", out of round" : "")}): measure both before cutting"
             + $"{(pressed ? ", or weld it" : $", or give a clearance of {NoteText.Length(fit.LikelySpread / 2)} mm")}.",
             [new(pressed ? "interference left" : "clearance left", left, 0, "mm")],

@@ -31,7 +31,7 @@ internal static class StrapRules
         return strap.InsideRadius >= least.Value
             ? null
             : Warning(assembly, strap, FindingCodes.BendTooTight, "inside_radius",
-                $"{strap.Name} is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
+                $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
                 + $"may crack below {NoteText.Length(least.Value)} mm ({least.Source}): give a larger inside_radius, or take a softer temper.",
                 [new("inside radius", strap.InsideRadius, least.Value, "mm")]);
     }
@@ -45,7 +45,7 @@ internal static class StrapRules
         return distance >= limit
             ? null
             : Warning(assembly, strap, FindingCodes.WasherNearBend, key,
-                $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on {strap.Name} comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
+                $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
                 + $"{NoteText.Length(limit)} mm of flat beside it: make '{key}' at least {NoteText.Length(length + (2 * (limit - distance)))} mm.",
                 [new("washer to bend", distance, limit, "mm")]);
     }
@@ -61,7 +61,7 @@ internal static class StrapRules
         var names = string.Join(", ", found.Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
         var gap = Math.PI / 2;
         return Warning(assembly, strap, FindingCodes.BeadUnderStrap, "at",
-            $"{strap.Name} lies over the bead of {names}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
+            $"'{strap.Name}' lies over the bead of {names}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
             + $"the bead lies beside it or in a gap (now at {Degrees(strap.Angle - gap)} and {Degrees(strap.Angle + gap)} deg), dress the bead flush there, "
             + $"or give a liner of {NoteText.Length(LinerShare * found.Max(Height))} mm.",
             [new("bead's height", found.Max(Height), strap.Liner / LinerShare, "mm")]);
@@ -92,7 +92,7 @@ internal static class StrapRules
         if (strap.Liner > 0 || MetalPairs.Of(strap.Material.Family, shell.Family) is not { } severity)
             return null;
         return Warning(assembly, strap, FindingCodes.UnlikeMetals, "material",
-            $"{strap.Name} of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
+            $"'{strap.Name}' of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
         {
             Severity = severity,
         };

@@ -37,10 +37,10 @@ public static class SlipFits
         var hole = 2 * site.OpeningRadius;
         var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true } : vessel.Head(port.Host) is not FlatHead;
         return new(
-            $"{port.Name} in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
+            $"'{port.Name}' in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
             [
                 drilled ? Shop($"hole in {Names.Of(port.Host)}", hole) : Laser($"hole in {Names.Of(port.Host)}", hole, site.HostWall),
-                port.Thread is null ? Tube($"{port.Name}'s outside", port.OutsideDiameter, port.Material) : Shop($"{port.Name}'s outside, turned", port.OutsideDiameter),
+                port.Thread is null ? Tube($"outside of '{port.Name}'", port.OutsideDiameter, port.Material) : Shop($"outside of '{port.Name}', turned", port.OutsideDiameter),
             ],
             $"{port.Path}.clearance");
     }
@@ -49,11 +49,11 @@ public static class SlipFits
     {
         var sleeve = vessel.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
         return new(
-            $"{disc.Name} in {sleeve?.Name ?? Names.Shell}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
+            $"'{disc.Name}' in {(sleeve is null ? Names.Shell : $"'{sleeve.Name}'")}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             2 * disc.Clearance,
             [
                 .. sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : TubeBore(sleeve.Name, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Material),
-                Laser($"{disc.Name}'s diameter", disc.OutsideDiameter, disc.Thickness),
+                Laser($"diameter of '{disc.Name}'", disc.OutsideDiameter, disc.Thickness),
             ],
             $"{disc.Path}.clearance");
     }
@@ -62,10 +62,10 @@ public static class SlipFits
     {
         var outlet = vessel.Ports.Single(port => port.Name == cap.Outlet);
         return new(
-            $"{outlet.Name} in {cap.Name}", [CapParts.Ids(cap).Plate, Slug.Of(outlet.Name)], 2 * cap.Clearance,
+            $"'{outlet.Name}' in '{cap.Name}'", [CapParts.Ids(cap).Plate, Slug.Of(outlet.Name)], 2 * cap.Clearance,
             [
-                Laser($"hole in {cap.Name}", outlet.OutsideDiameter + (2 * cap.Clearance), cap.Wall),
-                Tube($"{outlet.Name}'s outside", outlet.OutsideDiameter, outlet.Material),
+                Laser($"hole in '{cap.Name}'", outlet.OutsideDiameter + (2 * cap.Clearance), cap.Wall),
+                Tube($"outside of '{outlet.Name}'", outlet.OutsideDiameter, outlet.Material),
             ],
             $"{cap.Path}.clearance");
     }
@@ -93,10 +93,10 @@ public static class SlipFits
             new("shell's bore, by its sheet's thickness", bore, SheetTolerances.Thickness(shell.Wall), SheetTolerances.Source),
             shrinkage > 0
                 ? new(
-                    "shell's bore, by what its long seam draws in beside what the shop measured", bore, sheets * SeamScatter * shrinkage / Math.PI,
+                    "shell's bore, by its long seam's shrinkage over the shop's figure", bore, sheets * SeamScatter * shrinkage / Math.PI,
                     "half of the shop's own figure: common practice, no source")
                 : new(
-                    "shell's bore, by what its long seam draws in", bore, sheets * SeamShare * Bead.MeanWidth(shell.Wall) / Math.PI,
+                    "shell's bore, by its long seam's shrinkage", bore, sheets * SeamShare * Bead.MeanWidth(shell.Wall) / Math.PI,
                     "a tenth of the weld's mean width [practice]"),
             new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore, "ASME VIII-1, UG-80, 1 % of the diameter, not checked against the source")
             {
@@ -108,7 +108,7 @@ public static class SlipFits
     private static ImmutableArray<FitShare> TubeBore(string name, double outside, double wall, Material material)
     {
         var byWall = TubeTolerances.BoreByWall(wall);
-        return [Tube($"{name}'s outside", outside, material), new($"{name}'s wall, twice", 2 * wall, byWall.Value, byWall.Source)];
+        return [Tube($"outside of '{name}'", outside, material), new($"twice the wall of '{name}'", 2 * wall, byWall.Value, byWall.Source)];
     }
 
     private static FitShare Tube(string what, double size, Material material)

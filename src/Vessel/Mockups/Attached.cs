@@ -103,7 +103,7 @@ internal sealed record Attached(
 
     /// <summary>The bore where it meets the room inside.</summary>
     public static Attached BoreOf(PortForm port) => new(
-        port.Id, $"the bore of {port.Site.Port.Name}", port.Site.Port.Path, [Mark(port.Bore!)], [], [], default);
+        port.Id, $"the bore of '{port.Site.Port.Name}'", port.Site.Port.Path, [Mark(port.Bore!)], [], [], default);
 
     /// <summary>A drain hole on the outside or inside.</summary>
     public static Attached Of(Imprint print, DrainForm drain)

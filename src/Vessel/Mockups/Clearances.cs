@@ -112,7 +112,7 @@ internal static class Clearances
         if (gap < Obstacle.Least)
         {
             yield return new(
-                [port.Id], $"the fitting of {port.Site.Port.Name} runs into the vessel beside its tube", Math.Max(0, gap), port.Site.Port.Path);
+                [port.Id], $"the fitting of '{port.Site.Port.Name}' runs into the vessel beside its tube", Math.Max(0, gap), port.Site.Port.Path);
         }
     }
 
@@ -121,7 +121,7 @@ internal static class Clearances
         var away = TubeBodies.ElbowFromVessel(outside, port.Site);
         return away >= Obstacle.Least
             ? []
-            : [new([port.Id], $"the elbow of {port.Site.Port.Name} runs into the vessel", Math.Max(0, away), port.Site.Port.Path)];
+            : [new([port.Id], $"the elbow of '{port.Site.Port.Name}' runs into the vessel", Math.Max(0, away), port.Site.Port.Path)];
     }
 
     private static IEnumerable<Obstacle> Apart(Attached a, Attached b)

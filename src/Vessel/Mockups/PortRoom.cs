@@ -25,21 +25,21 @@ internal sealed record PortRoom(PortForm Port, string What, double Radius, doubl
         var (straight, end) = (options.HoseStraight * port.OutsideDiameter, site.Run);
         if (FittingEnvelope.Of(port) is { } fitting)
         {
-            yield return new(form, $"the spanner on {port.Name}", Spanner(fitting.AcrossFlats), end, end + fitting.Length);
+            yield return new(form, $"the spanner on '{port.Name}'", Spanner(fitting.AcrossFlats), end, end + fitting.Length);
             var beyond = end + fitting.Length;
-            yield return new(form, $"the hose on {port.Name}", port.OuterRadius + options.HoseWall, beyond, beyond + straight);
+            yield return new(form, $"the hose on '{port.Name}'", port.OuterRadius + options.HoseWall, beyond, beyond + straight);
         }
         else if (port.Thread is { } thread)
         {
             var flats = 1.5 * thread.MajorDiameter;
-            yield return new(form, $"the spanner on {port.Name}", Spanner(flats), end, end + flats);
+            yield return new(form, $"the spanner on '{port.Name}'", Spanner(flats), end, end + flats);
         }
         else
         {
             // No further than its last piece is whole all round.
             var whole = port.Elbow is { } elbow ? end - site.Legs[^1].Length + (elbow.Slope * port.OuterRadius) : end / 2;
             var covered = Math.Max(whole, end - port.OutsideDiameter);
-            yield return new(form, $"the hose on {port.Name}", port.OuterRadius + options.HoseWall, covered, end + straight);
+            yield return new(form, $"the hose on '{port.Name}'", port.OuterRadius + options.HoseWall, covered, end + straight);
         }
     }
 

@@ -16,7 +16,7 @@ internal static class WeldPreparation
         if (EdgePreparation.IsBevelled(joint.Kind, joint.Wall))
         {
             var held = joint.HeldOpen > weld.GapNormal
-                ? $"gap {Text(joint.HeldOpen)} mm; the drawing has {(isTight ? "none" : $"{gap} mm")}: the vessel comes out longer by the difference, less what the weld draws in"
+                ? $"gap {Text(joint.HeldOpen)} mm; the drawing has {(isTight ? "none" : $"{gap} mm")}: the vessel comes out longer by the difference, less the weld's shrinkage"
                 : isTight ? "edges that touch" : $"gap {gap} mm";
             return $"bevel to a V of 60 deg, root face {Text(Bevel.RootFace)} mm, {held}";
         }

@@ -82,7 +82,7 @@ public static class HandRates
 
     public static WorkRate LeakTest { get; } = Min("leak_test", "Blanking, filling, testing with film, drying", 15, 25, 45);
 
-    public static WorkRate SendOut { get; } = Min("send_out", "Packing, sending and fetching what is made elsewhere, each; days of waiting not in it", 5, 12, 30);
+    public static WorkRate SendOut { get; } = Min("send_out", "Packing, sending and fetching parts made elsewhere, each; days of waiting not in it", 5, 12, 30);
 
     public static WorkRate Passivate { get; } = Min("passivate", "Pickling, rinsing and passivating one vessel, waiting for the paste with it", 30, 60, 120);
 

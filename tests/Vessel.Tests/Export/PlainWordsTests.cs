@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Vessel.Design;
+using Vessel.Export.Summary;
 using Vessel.Findings;
 using Vessel.Tests.Support;
 using Xunit;
@@ -25,6 +27,12 @@ public sealed partial class PlainWordsTests
         (@"\bhow far\b", "the noun: distance, reach"),
         (@"\bwhat it (is called|stands in|fits|holds|hangs on|bears|clamps)\b", "the noun: name, host, capacity, load"),
         (@"\bfrom memory\b", "not checked against the source"),
+        (@"\b(gas's way|way of least resistance)\b", "gas path"),
+        (@"\bno vessel for pressure\b", "not a pressure vessel"),
+        (@"\bto the last bubble\b", "until the last bubble is out"),
+        (@"\bPoisson's number\b", "Poisson's ratio"),
+        (@"\b(aslant|heed|alike stiff)\b", "tilted; note; equally stiff"),
+        (@"\bwhat (is taken|bends it|hangs on|draws in|its long seam)\b", "the noun: limit, bending, shrinkage"),
         (@"Panasonic|YC-\d|(?<!microsoft)\.com\b", "the mark of the document in the table of sources"),
     ];
 
@@ -57,6 +65,27 @@ public sealed partial class PlainWordsTests
             .Concat(FindingCodes.All.SelectMany(code => new[] { code.Cause, code.Remedy }))
             .Concat(Vessel.Export.Report.ReportSection.All.Select(section => section.Title)),
         label => Assert.DoesNotMatch("^(What|How)\\b", label));
+
+    /// <summary>In a finding's sentence a name that the user gave stands in single quotes: a port may be called "the" or "in".</summary>
+    [Fact]
+    public void Findings_quote_the_names_that_the_user_gave() => Assert.Empty(
+        Directory.EnumerateFiles(Path.Combine(Repository.Root, "src", "Vessel", "Findings"), "*.cs")
+            .SelectMany(file => File.ReadLines(file).Index().Select(line => (Place: $"{Path.GetFileName(file)}:{line.Index + 1}", line.Item)))
+            .Where(line => BareName().IsMatch(line.Item))
+            .Select(line => $"{line.Place}: {line.Item.Trim()}"));
+
+    /// <summary>Schemas of summary.json describe a value by its noun, too.</summary>
+    [Fact]
+    public void No_description_of_the_summary_begins_as_a_question() => Assert.All(
+        Descriptions(SummaryShape.Schema()), description => Assert.DoesNotMatch("^(What|How|Why|Which)\\b", description));
+
+    private static IEnumerable<string> Descriptions(JsonNode? node) => node switch
+    {
+        JsonObject map => map.SelectMany(pair =>
+            pair is { Key: "description", Value: JsonValue text } ? [text.GetValue<string>()] : Descriptions(pair.Value)),
+        JsonArray list => list.SelectMany(Descriptions),
+        _ => [],
+    };
 
     [Theory]
     [MemberData(nameof(Repository.DesignFiles), MemberType = typeof(Repository))]
@@ -99,6 +128,9 @@ public sealed partial class PlainWordsTests
     /// <summary>An interpolation: code, no words.</summary>
     [GeneratedRegex(@"\{[^{}]*\}")]
     private static partial Regex Hole();
+
+    [GeneratedRegex(@"(?<!')\{(?:\w+\.)*(?:[pP]ort|disc|packing|cap|bracket|plate|strap|stage)\.Name\}|\{(?:\w+\.)*(?:[pP]ort|disc|packing|cap|bracket|plate|strap|stage)\.Name\}(?!')")]
+    private static partial Regex BareName();
 
     [GeneratedRegex(@"^[\w-]+")]
     private static partial Regex Words();

@@ -48,7 +48,7 @@ internal static class DutyKeys
             DefaultRule = "that of the lowest bung's fitting, or its tap drill", Range = new(1, 500),
         },
         new("length", KeyKind.Length, "Of the hose") { DefaultRule = "the head", Range = new(1, 100_000) },
-        new("depression", KeyKind.Pressure, "Pressure in the vessel below that in the sump")
+        new("depression", KeyKind.Pressure, "Suction of the vessel against the sump")
         {
             DefaultRule = "the upper bound of the loss from inlet to vent", Range = new(0, 1000),
         },

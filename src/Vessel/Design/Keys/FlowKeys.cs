@@ -39,13 +39,13 @@ internal static class FlowKeys
             DefaultRule = "the outside diameter of the inlet's tube that it is pushed over, or the bore of the inlet's fitting",
             AppliesWhen = new("hose_length", null), Range = new(1, 1000),
         },
-        new("most_loss", KeyKind.Pressure, "Greatest loss of pressure that is taken, from the hose's start, or else the inlet, to the vent")
+        new("most_loss", KeyKind.Pressure, "Greatest loss of pressure allowed, from the hose's start, or else the inlet, to the vent")
         {
             Default = "10 mbar", Range = new(0.1, 1000),
         },
         new("order", KeyKind.Texts, "Inlet, openings that the gas takes one after the other, and vent, by their names")
         {
-            DefaultRule = "as found: the way of least resistance from the first open port to the highest", Items = new(2, 50),
+            DefaultRule = "as found: the path of least resistance from the first open port to the highest", Items = new(2, 50),
         },
     ])
     {
@@ -55,7 +55,7 @@ internal static class FlowKeys
     public static KeyMap Engine { get; } = new("the engine",
     [
         new("displacement", KeyKind.Volume, "Of all cylinders") { IsRequired = true, Range = new(0.01, 1000) },
-        new("speed", KeyKind.Speed, "Speed of the greatest blow-by: its rated speed") { IsRequired = true, Range = new(50, 25_000) },
+        new("speed", KeyKind.Speed, "Speed at which it blows by most: its rated speed") { IsRequired = true, Range = new(50, 25_000) },
         new("boost", KeyKind.Pressure, "Of the charger above the air round it; 0 without one")
         {
             Default = "0 mbar", Range = new(0, 6000),

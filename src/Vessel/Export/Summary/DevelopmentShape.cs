@@ -6,7 +6,7 @@ namespace Vessel.Export.Summary;
 /// <summary>Layout of how a flat lies on its part. The origin is where the part's angle seam_deg at height 0 lies on the flat.</summary>
 internal static class DevelopmentShape
 {
-    public static Shape<Flat> Entry { get; } = new RecordShape<Flat>("How the flat lies on the part")
+    public static Shape<Flat> Entry { get; } = new RecordShape<Flat>("Place of the flat on the part")
         .Text("kind", "rolled, wrapped, folded, cone, gore, blank or plane", Kind)
         .OptionalNumber("radius_mm", "Of the surface that keeps its length", flat => flat.From switch
         {

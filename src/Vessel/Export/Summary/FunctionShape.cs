@@ -17,14 +17,14 @@ internal static class FunctionShape
             new RecordShape<Figure>("A figure")
                 .Text("name", "As explain takes it", figure => figure.Name)
                 .Text("symbol", "As in its formula", figure => figure.Symbol)
-                .Text("title", "What it is", figure => figure.Title),
+                .Text("title", "In words", figure => figure.Title),
             figure => figure.Value,
             figure => figure.Unit,
             "Likely; the same as low and high where it is exact")
         .Text("formula", "In plain text", figure => figure.Formula)
         .List("inputs", "Inputs of the formula", figure => figure.Inputs, "An input", input =>
             Value(
-                input.Text("symbol", "As in the formula", of => of.Symbol).Text("title", "What it is", of => of.Title),
+                input.Text("symbol", "As in the formula", of => of.Symbol).Text("title", "In words", of => of.Title),
                 of => of.Value,
                 of => of.Unit,
                 "Likely")

@@ -14,7 +14,7 @@ internal static class MockupShape
         .Number("scale", "Of the print to the vessel", build => Plan(build).Options.Scale)
         .Number("least_wall_mm", "Of the print", build => Plan(build).Options.Wall)
         .Choice(
-            "names", "How ports' names and long seams stand on it",
+            "names", "Style of ports' names and long seams on it",
             build => Plan(build).Options.Names switch { PrintNames.Raised => "raised", PrintNames.Sunk => "sunk", _ => "none" },
             "none", "raised", "sunk")
         .Number("letter_depth_mm", "That they stand out or in, as printed", build => Plan(build).Options.LetterDepth)
@@ -25,7 +25,7 @@ internal static class MockupShape
             .Count("fields", "Raised or sunk, that it consists of", of => of.Outlines.Length))
         .List("left_out", "Names and numbers for which there is no place", build => Plan(build).MissingMarks, "One that is left out", mark => mark
             .Text("text", "A port's name or a weld's number", of => of.Text)
-            .Text("because", "Why", of => of.Because))
+            .Text("because", "Reason", of => of.Because))
         .List("internals", "Printed beside it, where the design asks for them", Internals, "A sleeve, cap or disc", internals => internals
             .Text("name", "As in mockup/internals.3mf", of => of.One.Name)
             .Count("quantity", "Of equal ones", of => of.One.Quantity)
@@ -38,7 +38,7 @@ internal static class MockupShape
         .Texts("files", "One a half", "In the output folder", fixture => fixture.Files)
         .Flag("has_stop", "Whether it ends the tube's way out", fixture => fixture.HasStop)
         .MaybeText("hook", "The edge that its legs hook over", fixture => fixture.Hook)
-        .MaybeText("refused", "Why there is none", fixture => fixture.Refused);
+        .MaybeText("refused", "Reason why there is none", fixture => fixture.Refused);
 
     private static MockupPlan Plan(Build build) => build.Assembly.Mockup;
 

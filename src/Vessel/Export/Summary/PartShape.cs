@@ -13,7 +13,7 @@ internal static class PartShape
         .Text("kind", "Kind of part", built => built.Part.Kind.ToString().ToLowerInvariant())
         .Text("material", "Metal", built => built.Part.Material.Name)
         .Number("thickness_mm", "Of sheet or wall", built => built.Part.Thickness)
-        .Count("quantity", "How many alike", built => built.Part.Quantity)
+        .Count("quantity", "Number of equal ones", built => built.Part.Quantity)
         .Number("mass_g", "Of one", built => built.Part.Mass)
         .Number("volume_mm3", "Of its metal, exact", built => built.Part.Volume)
         .Of("files", built => PartFiles.Of(built.Part), new ItemShape<IEnumerable<(string Role, string Path)>>(
@@ -75,15 +75,15 @@ internal static class PartShape
         .Count(
             "left_to_cut", "Holes of the part that are made later, when it is formed or welded",
             built => built.Part.Holes.Count(hole => hole.Outline is null))
-        .MaybeText("governed_by", "Which face of the metal decided the cut", built => built.Part.Flat!.Governing)
+        .MaybeText("governed_by", "Face of the metal that decided the cut", built => built.Part.Flat!.Governing)
         .Of("development", built => built.Part.Flat!, DevelopmentShape.Entry)
-        .Object("fit", "How the drawing approaches the curves", built => built, fit => fit
+        .Object("fit", "Deviation of the drawing from the curves", built => built, fit => fit
             .Number("tolerance_mm", "Allowed", built => built.Tolerance)
             .Number("deviation_mm", "Reached", built => built.Figures!.DeviationMm)
             .Count("entities", "Lines and arcs", built => built.Figures!.Entities));
 
     private static RecordShape<HoleField> Pattern() => new RecordShape<HoleField>("Equal round holes")
-        .Text("purpose", "What it is for", field => field.Purpose)
+        .Text("purpose", "Purpose", field => field.Purpose)
         .Choice(
             "kind", "Arrangement", field => field.Lattice is GridLattice2 grid ? grid.Kind.ToString().ToLowerInvariant() : "rings",
             "staggered60", "staggered45", "square", "rings")

@@ -25,7 +25,7 @@ internal static class PlanShape
             .Text("currency", "Of the amounts", quote => quote.Currency)
             .Likely("hand", "Likely amount, with parts cut by hand", quote => quote.Hand)
             .Likely("laser", "Likely amount, with parts cut by laser", quote => quote.Laser)
-            .Count("vessels", "How many the amounts are for", quote => quote.Vessels)
+            .Count("vessels", "Number of vessels that the amounts are for", quote => quote.Vessels)
             .Number("paid_over_cost", "With margin and tax, over the amounts", quote => quote.PaidOverCost)
             .Texts("not_priced", "Items that are in no total", "Line", quote => quote.NotPriced))
         .List("nests", "Flats on sheets", plan => plan.Sheets, Nests())
@@ -40,7 +40,7 @@ internal static class PlanShape
                 .Text("where", "Weld's number, or port", of => of.Where)
                 .Text("what", "To look at", of => of.What)))
         .List("set_up", "Measured positions for the bench", plan => SetUp.Of(plan.Assembly), Rows())
-        .List("access", "How each weld is reached when its turn comes", plan => plan.Access, "A weld", access => access
+        .List("access", "Access to each weld when its turn comes", plan => plan.Access, "A weld", access => access
             .Text("weld", "Number", of => of.Joint.Number)
             .Number("free_share", "Of the torch's directions, 0 to 1", of => of.FreeShare)
             .Number("reached_share", "Of the stations along it that torch and rod reach, 0 to 1", of => of.ReachedShare)
@@ -50,7 +50,7 @@ internal static class PlanShape
     private static RecordShape<SheetStock> Nests() => new RecordShape<SheetStock>("Of one metal and thickness")
         .Text("material", "Metal", sheet => sheet.Nest.Material.Name)
         .Number("thickness_mm", "Of the sheet", sheet => sheet.Nest.Thickness)
-        .Count("sheets", "How many are touched", sheet => sheet.Nest.UsedLength.Length)
+        .Count("sheets", "Number of sheets that are cut into", sheet => sheet.Nest.UsedLength.Length)
         .List("used_length_mm", "Of each sheet, over its whole width", sheet => sheet.Nest.UsedLength, Items.Number("To the last piece"))
         .Number("utilisation", "Area of the outlines over the area used, 0 to 1", sheet => sheet.Nest.Utilisation)
         .Texts("too_large", "Parts that no sheet holds", "Name", sheet => sheet.Nest.TooLarge)
@@ -74,7 +74,7 @@ internal static class PlanShape
         .Number("used_mm", "Of all together, kerfs included", bar => bar.Used)
         .Number("utilisation", "Length of the pieces over the length used, 0 to 1", bar => bar.Utilisation)
         .Number("whole_utilisation", "Pieces over whole lengths, 0 to 1", bar => bar.WholeUtilisation)
-        .Count("least_lengths", "No fewer can do", bar => bar.Packing.Bound)
+        .Count("least_lengths", "No fewer will do", bar => bar.Packing.Bound)
         .Texts("too_long", "Pieces that no length holds", "Name", bar => bar.Packing.TooLong.Select(i => bar.Pieces[i].Name));
 
     private static RecordShape<SetUp> Rows() => new RecordShape<SetUp>("A row")

@@ -70,7 +70,7 @@ public static class SummaryShape
         .Texts("assumptions", "Assumptions", "One assumption", build => Assumptions.Of(build.Assembly))
         .Texts("cautions", "Cautions", "One caution", build => Cautions.Of(build.Assembly));
 
-    private static RecordShape<BuildOptions> Options() => new RecordShape<BuildOptions>("How it was built")
+    private static RecordShape<BuildOptions> Options() => new RecordShape<BuildOptions>("Options of the build")
         .Choice(
             "dxf", "Release of the drawings", options => options.Drawing.Release == Dxf.DxfRelease.R12 ? "r12" : "r2000", "r2000", "r12")
         .Flag("cut_only", "Whether each flat also comes as cut lines alone", options => options.CutOnly)
@@ -83,14 +83,14 @@ public static class SummaryShape
         .Number("angle_deg", "Greatest turn between facets", options => Turns.ToDegrees(options.Solids.Angle))
         .Choice("paper", "Of templates and drawings", options => options.Paper.Size.Name.ToLowerInvariant(), "a4", "letter")
         .Choice("weld_symbols", "On the drawing", options => options.WeldSymbols.ToString().ToLowerInvariant(), "iso", "aws")
-        .Number("paper_thickness_mm", "Of the paper that is wrapped round tubes", options => options.Paper.Thickness)
+        .Number("paper_thickness_mm", "Thickness of the paper that is wrapped round tubes", options => options.Paper.Thickness)
         .MaybeText("variant", "Variant of the design file; null for the file as it stands", options => options.Settings.Variant)
         .Texts("with", "Values set from outside the file", "As path=value", options => options.Settings.With);
 
     private static RecordShape<BoughtItem> Bought() => new RecordShape<BoughtItem>("A line of the shopping list")
-        .Text("name", "What it is for", item => item.Name)
+        .Text("name", "Purpose", item => item.Name)
         .Text("what", "Order text", item => item.What)
-        .Count("quantity", "How many", item => item.Quantity)
+        .Count("quantity", "Quantity", item => item.Quantity)
         .MaybeNumber("mass_g", "Of all together", item => item.Mass)
         .MaybeNumber("volume_ml", "Room that it fills", item => item.Volume / 1000);
 

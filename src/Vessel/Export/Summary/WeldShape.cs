@@ -52,7 +52,7 @@ internal static class WeldShape
         .Of("procedure", weld => weld.Procedure, Procedure())
         .List("stations", "Points along the seam", weld => weld.Stations, Point());
 
-    private static RecordShape<WeldProcedure> Procedure() => new RecordShape<WeldProcedure>("How it is laid: a start for a trial on scrap")
+    private static RecordShape<WeldProcedure> Procedure() => new RecordShape<WeldProcedure>("Settings of the weld: a start for a trial on scrap")
         .Text("preparation", "Of the edges", weld => weld.Preparation)
         .MaybeNumber("least_leg_mm", "Published least leg; null where none holds", weld => weld.LeastLeg)
         .Count("passes", "Beads over each other", weld => weld.Passes)
@@ -70,11 +70,11 @@ internal static class WeldShape
         .Flag("purged", "Whether the root is flooded with argon", weld => weld.Purged)
         .MaybeNumber(
             "cool_below_c", "To wait for before the next weld, degrees Celsius; null where it is that cool by then", weld => weld.CoolBelow)
-        .Texts("notes", "To heed", "A line", weld => weld.Notes);
+        .Texts("notes", "For the bench", "A line", weld => weld.Notes);
 
     private static RecordShape<AllowedLoad> Load(RecordShape<AllowedLoad> load) => load
         .Number("n_per_mm", "The least of the weld's metal and the metal beside it", of => of.Value)
-        .Text("weakest", "Which of them: a filler or a metal", of => of.By)
+        .Text("weakest", "The weaker of the two: a filler or a metal", of => of.By)
         .Text("source", "Of its stress", of => of.Source);
 
     /// <summary>A seam of one part is told by the way along it, a path round something by its angle.</summary>

@@ -38,8 +38,8 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
             where sill <= last
             select (
                 sill > stance.Lowest(port) + SameHeight
-                    ? $"{liquid} runs out through {port.Name}, over the highest place of its pipe"
-                    : $"{liquid} reaches the mouth of {port.Name} and can run out through it",
+                    ? $"{liquid} runs out through '{port.Name}', over the highest place of its pipe"
+                    : $"{liquid} reaches the mouth of '{port.Name}' and can run out through it",
                 sill);
     }
 
@@ -58,7 +58,7 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
                 // A port with windows in its tube is sealed where the last of them is, or its end.
                 var sealedHere = stance.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && stance.Highest(way) == level)
                     .Select(way => way.Name);
-                yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere)}", level);
+                yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere.Select(name => $"'{name}'"))}", level);
             }
 
             pairs = left;

@@ -22,7 +22,7 @@ internal static class CatchFigures
         if (LiquidInput.DensityFigure(design.Flow) is { } density)
             yield return density;
         yield return new(
-            "brim", "V", "room inside, less all that stands in it", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of the parts inside", [],
+            "brim", "V", "room inside, less the parts inside", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of the parts inside", [],
             "the vessel's own geometry", Validity.Always);
         yield return new(
             "fillable", "V", "fillable volume, upright", capacity.Fillable / 1e6, "L", "room by room, up to the level from which on its air cannot leave",
@@ -81,7 +81,7 @@ internal static class CatchFigures
                     new("V", "usable volume", capacity.Usable / 1e6, "L", "usable"),
                     new("q", "oil and water that gather", needs.Rate!.Value, "L/h", needs.Water is null ? "oil-gathered" : "oil-gathered, water-left"),
                 ],
-                OilCarry.Source, new("as of its inputs: drain by the low end until it has been measured", true));
+                OilCarry.Source, new("where its inputs hold; drain by the low end until it has been measured", true));
         }
     }
 
@@ -93,10 +93,10 @@ internal static class CatchFigures
             yield break;
         var weight = design.Flow.OilDensity * Air.Gravity * 1e-3;
         yield return new(
-            "blow-through", "h", $"{design.Flow.Liquid.Word} above the rim that the gas can push aside before its pressure passes what is taken", design.Flow.MostLoss / weight, "mm",
+            "blow-through", "h", $"{design.Flow.Liquid.Word} above the rim that the gas can push aside within the allowed loss", design.Flow.MostLoss / weight, "mm",
             "h = dp / (rho_p g)",
             [
-                new("dp", "greatest loss that is taken", design.Flow.MostLoss, "Pa", "flow.most_loss"),
+                new("dp", "greatest loss allowed", design.Flow.MostLoss, "Pa", "flow.most_loss"),
                 LiquidInput.Density(design.Flow),
             ],
             "hydrostatics", new("at rest: gas that bubbles through throws liquid up into the media", true));

@@ -33,7 +33,7 @@ internal static class DrainFigures
         var (bore, length) = (drain.Site.Port.Bore, drain.Length);
         var speed = OilFlow.Speed((length * 1e-3) + 0.01, bore * 1e-3, length * 1e-3, drain.Viscosity);
         yield return new(
-            "time-to-empty", "t", $"time to empty the usable volume through {drain.Port}", drain.TimeToEmpty, "min",
+            "time-to-empty", "t", $"time to empty the usable volume through '{drain.Port}'", drain.TimeToEmpty, "min",
             "t = sum of dV / (A v), rho g h = 32 mu v L / D^2 + 1.5 rho v^2 / 2",
             [
                 new("V", "usable volume", drain.Assembly.Capacity.Usable / 1e6, "L", "capacity"),
@@ -44,7 +44,7 @@ internal static class DrainFigures
             OilFlow.Source,
             new("laminar; a vent open; down to 1 mm above the mouth", OilFlow.Reynolds(speed, bore * 1e-3, drain.Viscosity) < Laminar));
         yield return new(
-            "oil-left", "V", $"{liquid.Word} that stays below the mouth of {drain.Port}", drain.Left / 1000, "ml", "volume below the mouth's lowest point, upright",
+            "oil-left", "V", $"{liquid.Word} that stays below the mouth of '{drain.Port}'", drain.Left / 1000, "ml", "volume below the mouth's lowest point, upright",
             [], "the vessel's own geometry", Validity.Always);
         if (drain.Held is not { } held)
             yield break;

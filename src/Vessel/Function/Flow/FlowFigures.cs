@@ -33,10 +33,10 @@ internal static class FlowFigures
         yield return Flow(flow, design);
         var speed = flow.Through(path.Smallest.Velocity);
         yield return new(
-            "smallest-stage", "A", $"area of the smallest stage: {path.Smallest.Name}", path.Smallest.Area, "mm2",
-            "least of the open areas along the gas's way", [], "the vessel's own geometry", Validity.Always);
+            "smallest-stage", "A", $"area of the smallest stage, '{path.Smallest.Name}'", path.Smallest.Area, "mm2",
+            "least of the open areas along the gas path", [], "the vessel's own geometry", Validity.Always);
         yield return new(
-            "greatest-speed", "v", $"speed of the gas in {path.Smallest.Name}", speed, "m/s", "v = Q / A",
+            "greatest-speed", "v", $"speed of the gas in '{path.Smallest.Name}'", speed, "m/s", "v = Q / A",
             [FlowInput(flow), new("A", "its area", path.Smallest.Area, "mm2", "smallest-stage")],
             "definition", new($"below {Fastest} m/s, where gas hardly thins out", speed.High < Fastest));
         yield return new(
@@ -86,7 +86,7 @@ internal static class FlowFigures
         var losses = flow is { } q ? path.Losses(q) : [];
         return new(
             "stages",
-            "Stages of the gas's way",
+            "Stages of the gas path",
             "stage",
             [
                 new("area_mm2", "open area", "mm2"),
@@ -115,7 +115,7 @@ internal static class FlowFigures
     private static IEnumerable<string> Words(FlowPath path, FlowDesign design)
     {
         yield return design.Order.IsEmpty
-            ? $"The gas is taken to come in at '{path.Inlet}' and to leave at '{path.Vent}' by the way of least resistance; flow.order gives another."
+            ? $"The gas is assumed to come in at '{path.Inlet}' and to leave at '{path.Vent}' by the path of least resistance; flow.order gives another."
             : "The order of the stages is the design's own (flow.order).";
         if (path.Gas.Flow is null)
             yield return "Speeds and losses need a flow: give flow.blow_by, or engine.";
@@ -123,7 +123,7 @@ internal static class FlowFigures
             + "range of the published figures. A wet or clogged medium loses more. Measure the crankcase pressure when it runs.";
         yield return "A crankcase that is choked pushes oil past its seals: do not run an engine above its maker's limit of crankcase pressure.";
         yield return path.Stages[0].Kind == StageKind.Hose
-            ? "The hose is taken as straight: bends, clamps, kinks and a valve in it come on top."
+            ? "The hose is assumed straight: bends, clamps, kinks and a valve in it add to the loss."
             : "The hose from the crankcase is not in the loss: give flow.hose_length.";
         if (path.Stages.Any(stage => stage.Packing is { } packing && StageLoss.FibreShare(packing) is null))
             yield return "No loss is calculated for a packing without a known metal and fibre diameter.";

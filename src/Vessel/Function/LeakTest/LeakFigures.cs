@@ -14,11 +14,11 @@ internal static class LeakFigures
         [.. Figures(test)],
         [],
         [
-            "This is a vented vessel, no vessel for pressure: nothing here rates it for any. The figures are of a leak test, not of a load that lasts.",
+            "This is a vented vessel, not a pressure vessel, and nothing here rates it for pressure. The figures are of a leak test, not of a lasting load.",
             "Below 15 psi (ASME VIII-1 U-1) and below 0.5 bar (directive 2014/68/EU) those rules do not apply; to be outside them says nothing about safety, and local codes come first.",
             test.Design.LeakTest.With == TestMedium.Air
                 ? "Air stores thousands of times the energy of water: test with water first. 200 to 300 mbar finds every leak [practice]."
-                : "Fill it to the last bubble before pressure comes on: air that is shut in stores the energy that water does not.",
+                : "Fill it until the last bubble is out before pressure comes on: trapped air stores the energy that water does not.",
             Fold(test),
             "Seams are taken as sound and full; the test is for finding a cold lap or a pinhole.",
         ]);
@@ -59,11 +59,11 @@ internal static class LeakFigures
             var validity = new Validity(
                 "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than calculated",
                 bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
-            FigureInput radius = new("a", "radius that is free", test.Free(head), "mm", "shell");
+            FigureInput radius = new("a", "free radius", test.Free(head), "mm", "shell");
             yield return new(
                 $"{name}-stress", "s", $"largest stress in the flat {name} at the test", test.EndStress(head), "MPa",
                 "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is free to turn",
-                [pressure, hole, radius, wall, new("nu", "Poisson's number", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
+                [pressure, hole, radius, wall, new("nu", "Poisson's ratio", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
                 $"{ThinWalls.PlateSource}; {ThinWalls.HoleSource}", validity);
             yield return new(
                 $"{name}-bends", "w", $"bulge of the flat {name} at the test", bends, "mm",
@@ -80,7 +80,7 @@ internal static class LeakFigures
             yield return Collapse(test, metal);
         yield return new(
             "vacuum-stress", "s", "largest stress in shell and ends at full vacuum", test.VacuumStress, "MPa", "the largest stress at the test times Pa / p",
-            [pressure, new("Pa", "the air's own pressure", Air.Atmosphere / PascalsPerMillibar, "mbar", "standard air")],
+            [pressure, new("Pa", "pressure of the air", Air.Atmosphere / PascalsPerMillibar, "mbar", "standard air")],
             "the formulas of shell and ends, which are linear in the pressure", new("elastic, shell and ends keep their shape", test.VacuumStress < metal.Yield));
         yield return Energy("energy-air", "energy set free if it bursts full of air", StoredEnergy.Air(design.LeakTest.Pressure, test.Volume),
             StoredEnergy.AirIsothermal(design.LeakTest.Pressure, test.Volume), "U = P V / 0.4 (1 - (Pa / P)^0.2857); at most P V ln(P / Pa)", test, pressure);
@@ -103,7 +103,7 @@ internal static class LeakFigures
         new("elastic: stress at collapse below the yield; ends that stay round", Elastic(test, metal)));
 
     private static FigureInput Hole(LeakTest test, PortHost host) =>
-        new("K", "at the edge of a port over what is away from it", test.HoleFactor(host), "", "ports");
+        new("K", "stress at the edge of a port over that away from it", test.HoleFactor(host), "", "ports");
 
     private static string Formula(HeadDesign head) => head switch
     {

@@ -37,7 +37,7 @@ public static class LeakWords
         var (test, volume) = (assembly.Design.LeakTest, LeakTest.Of(assembly).Volume);
         var (air, water) = (StoredEnergy.AirIsothermal(test.Pressure, volume), StoredEnergy.Water(test.Pressure, volume));
         return $"Leak test with {Named(test)}: full of air this vessel sets free up to {FigureText.Of(air)} J if it bursts, full of water {FigureText.Of(water, "J")}. "
-            + "Fill it with water to the last bubble first; let pressure in through a regulator with a relief valve, never straight from the shop's line; "
+            + "First fill it with water until the last bubble is out; let pressure in through a regulator with a relief valve, never straight from the shop's line; "
             + "stand clear of ends and blanks (HSE GS4).";
     }
 }

@@ -28,7 +28,7 @@ internal static class MountFigures
                 ? ["No bracket: the mounting is not calculated."]
                 : [
                     .. assembly.Design.Straps.Select(strap =>
-                        $"{strap.Name} holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, feet "
+                        $"'{strap.Name}' holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, feet "
                         + "and bolts are calculated here. Try it with more than it will meet, or let something under the vessel bear its weight."),
                     .. mount.Brackets.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
                 ]);
@@ -42,8 +42,8 @@ internal static class MountFigures
                 + "as where the bolts of the others are loose.";
         }
 
-        yield return "Stresses are for a force from any side, by elastic statics: welds as lines that are alike stiff, the shell's wall as a thin cylinder, ears "
-            + "held by what the wall gives, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to a weld are left out.";
+        yield return "Stresses are for a force from any side, by elastic statics: welds as equally stiff lines, the shell's wall as a thin cylinder, ears "
+            + "held as far as the wall holds them, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to a weld are left out.";
         if (mount.Brackets.Any(load => load.Spring is SaddleSpring))
         {
             yield return "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady "
@@ -64,7 +64,7 @@ internal static class MountFigures
         yield return new(
             "mount-margin", "", $"least margin of the mounting, in {Whose(least, brackets.Length)}", least.Margin, "", "the least of all margins of all brackets",
             [new("stress", "stress there", least.Stress, "MPa", "its own figure"), new("bears", "strength there", least.Bears, "MPa", "a table of metals")],
-            "the figures below", new("as far as they hold", brackets.All(load => load.Spring.Wall.Holds)));
+            "the figures below", new("where that figure holds", brackets.All(load => load.Spring.Wall.Holds)));
         foreach (var load in brackets)
         {
             foreach (var figure in Loads(mount, load, assembly))
@@ -154,7 +154,7 @@ internal static class MountFigures
             load.MemberStress, metal.Yield, spring.MemberFormula.Formula, [force, .. spring.MemberFormula.Inputs], metal.Source, statics);
         yield return Margin(
             "weld-margin", $"margin of the {(spring is SaddleSpring ? "ears'" : "plate's")} welds", load.WeldStress, load.Throat.Value,
-            "tau = q / a, q = F / L + (J^-1 M) x r: lines alike stiff, M the moment of F about their centre, J = sum of (r^2 - r r) ds; "
+            "tau = q / a, q = F / L + (J^-1 M) x r: lines equally stiff, M the moment of F about their centre, J = sum of (r^2 - r r) ds; "
             + "at most with 6 m / a^2, where an ear turns its fillet about the root",
             [force, new("L", "length of the welds", spring.Welds.Length, "mm", "welds"), new("a", "throat", spring.Welds.Throat, "mm", "welds")],
             load.Throat.Source, statics);

@@ -44,12 +44,12 @@ internal static class MountVibration
         double Least(double toe, Func<BracketLoad, double> wall) => mount.Brackets.Min(load =>
             Math.Min(Borne(toe, wall(load)), Borne(metal.Root, load.WeldBending)));
         return new(
-            "fatigue-acceleration", "a", "steady shaking of the vessel itself that the welds of its mounting stand for ten million cycles, amplitude",
+            "fatigue-acceleration", "a", "amplitude of steady shaking that the welds of the mounting stand for ten million cycles",
             new(
                 Least(metal.ToeLow, load => load.WallStress.High),
                 Least(metal.ToeLow, load => load.WallStress.Likely),
                 Least(metal.ToeHigh, load => load.WallStress.Low)),
-            "g", "a = 0.585 FAT / (2 s / a0), the less of the shell's face at the toe and the throat, with what bends it, at its root; 0.585 = (2 / 10)^(1/3)",
+            "g", "a = 0.585 FAT / (2 s / a0), the less of the shell's face at the toe and the throat, with its bending, at its root; 0.585 = (2 / 10)^(1/3)",
             [
                 new("FAT", "class at the toe", new(metal.ToeLow, metal.ToeLow, metal.ToeHigh), "MPa", "IIW"),
                 new("FATw", "class of the throat, bent", metal.Root, "MPa", "IIW"),
@@ -57,7 +57,7 @@ internal static class MountVibration
                 new(
                     "s", "greatest stress in the shell's wall", mount.Brackets.Select(load => load.WallStress).MaxBy(stress => stress.Likely), "MPa",
                     "wall-margin"),
-                new("sw", "greatest stress on a throat, bent", mount.Brackets.Max(load => load.WeldBending), "MPa", "weld-margin with what bends it"),
+                new("sw", "greatest stress on a throat, bent", mount.Brackets.Max(load => load.WeldBending), "MPa", "weld-margin with its bending"),
             ],
             WeldFatigue.Source,
             new("sound welds, undressed, dry; nineteen of twenty bear more; salt water about halves it", true));

@@ -45,7 +45,7 @@ internal static class SeparationFigures
         {
             var carried = separation.Carried(slowest);
             yield return new(
-                "carried-up", "d", $"largest drop that rises with the gas where it rises slowest: {slowest.Name}", carried, "um",
+                "carried-up", "d", $"largest drop that the gas carries up where it rises slowest, '{slowest.Name}'", carried, "um",
                 "v(d) = Q / A, with v from 4 g d (rho_p - rho) / 3 = C_D rho v^2, C_D = 24 / Re (1 + 0.15 Re^0.687); at most at twice that speed",
                 [q, new("A", "open area there", slowest.Area, "mm2", "stages"), oil],
                 Droplet.Source,
@@ -57,7 +57,7 @@ internal static class SeparationFigures
             var bore = separation.Jet!.Value.Bore;
             var reynolds = flow.Likely / (Math.PI / 4 * bore) * path.Gas.Density / path.Gas.Viscosity;
             yield return new(
-                "jet-cut", "d50", $"drop of which half strikes the part before {path.Inlet}", jet, "um",
+                "jet-cut", "d50", $"drop of which half strikes the part before '{path.Inlet}'", jet, "um",
                 "d50 = 0.49 sqrt(9 mu D / (rho_p v C)), v = Q / (pi D^2 / 4), C for slip; low: with the bore of a narrower fitting",
                 [
                     q,
@@ -71,7 +71,7 @@ internal static class SeparationFigures
         if (separation.SwirlCut is { } swirl)
         {
             yield return new(
-                "swirl-cut", "d50", $"drop of which the swirl from {path.Inlet} can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
+                "swirl-cut", "d50", $"drop of which the swirl from '{path.Inlet}' can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
                 "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho) C)), N = 3 turns; likely and high: 2 and 5 times that",
                 [q, oil],
                 "Lapple 1951 for cyclones (not checked against the source), used as a bound: a can with an offset inlet is no cyclone",
@@ -111,7 +111,7 @@ internal static class SeparationFigures
         var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, gas.Density);
         var load = 100 / greatest * speed;
         yield return new(
-            "pad-load", "s", $"speed of the gas in {fastest.Packing!.Name} as a share of that at which pads let liquid through", load, "%",
+            "pad-load", "s", $"speed of the gas in '{fastest.Packing!.Name}' as a share of that at which pads let liquid through", load, "%",
             "s = v / (0.107 sqrt((rho_p - rho) / rho))",
             [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
             SoudersBrown.Source,
@@ -220,10 +220,10 @@ internal static class SeparationFigures
             + "at a bed's edge. No figure here counts that, so no share of any size is certain to stay, not even where 100 % stands.";
         if (liquid.IsEngineOil)
             yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of this size "
-                + "does not catch it: it holds back splashes and what has already gathered into large drops. The slowest rise sets that cut; faster "
+                + "does not catch it: it holds back splashes and drops that are already large. The slowest rise sets that cut; faster "
                 + "stages only tear oil off again.";
         if (separation.Path.Stages.All(stage => stage.Kind != StageKind.Packing))
-            yield return "No packing stands in the gas's way: next to nothing here catches mist below 10 um.";
+            yield return "No packing stands in the gas path: next to nothing here catches mist below 10 um.";
         else if (separation.Pads.IsEmpty)
             yield return "The share that the packing catches is not known: give it a metal wool and its fibre_diameter.";
         else

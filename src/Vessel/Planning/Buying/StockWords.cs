@@ -31,7 +31,7 @@ public static class StockWords
     public static string Used(BarStock bar)
     {
         var packing = bar.Packing;
-        var proven = packing.IsProven ? "no fewer can do" : Text($"at least {packing.Bound} needed");
+        var proven = packing.IsProven ? "no fewer will do" : Text($"at least {packing.Bound} needed");
         var tooLong = packing.TooLong.IsEmpty ? "" : $"; NO LENGTH HOLDS {string.Join(", ", packing.TooLong.Select(i => bar.Pieces[i].Name).Distinct())}";
         var bought = bar.Bought > bar.Used + 0.05 ? Text($", {bar.Bought:0} mm to be bought") : "";
         return Text($"{bar.Used:0.0} mm used with kerfs{bought}; {proven}{tooLong}");

@@ -46,5 +46,5 @@ internal static class ChecksSection
         : string.Join(", ", findings
             .GroupBy(finding => (finding.Severity, Accepted: finding.AcceptedBecause is not null))
             .Select(group => $"{Sizes.Count(group.Count())} {(group.Key.Accepted ? "accepted " : string.Empty)}"
-                + group.Key.Severity.ToString().ToLowerInvariant()));
+                + group.Key.Severity.ToString().ToLowerInvariant() + (group.Count() == 1 ? "" : "s")));
 }

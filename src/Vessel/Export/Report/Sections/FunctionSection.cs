@@ -30,7 +30,7 @@ internal static class FunctionSection
                     .. group.Figures.Select(figure => new Cell[]
                     {
                         Capital(figure.Title), Digits(figure.Value.Likely),
-                        figure.Value.IsSingle ? null : $"{Digits(figure.Value.Low)} to {Digits(figure.Value.High)}", figure.Unit,
+                        Range(figure.Value), figure.Unit,
                     }),
                 ]);
         }
@@ -84,7 +84,11 @@ internal static class FunctionSection
     }
 
     private static string Told(Amount value) =>
-        value.IsSingle ? Digits(value.Likely) : $"{Digits(value.Likely)} ({Digits(value.Low)} to {Digits(value.High)})";
+        Range(value) is { } range ? $"{Digits(value.Likely)} ({range})" : Digits(value.Likely);
+
+    /// <summary>None where both ends read alike.</summary>
+    private static string? Range(Amount value) =>
+        Digits(value.Low) == Digits(value.High) ? null : $"{Digits(value.Low)} to {Digits(value.High)}";
 
     /// <summary>Three digits that count, and all before the point.</summary>
     private static string Digits(double value) =>

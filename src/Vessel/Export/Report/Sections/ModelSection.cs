@@ -59,8 +59,8 @@ internal static class ModelSection
             ("class", "stage"));
         html.Tag(
             "p",
-            "Drag to turn, two fingers or the wheel to come nearer, tap a part to choose it. By keyboard, on the picture: arrows turn, "
-            + "with Shift they move it, + and - come nearer and go back, Home starts again, Escape lets go.",
+            "Drag to turn, two fingers or the wheel to zoom, tap a part to select it. By keyboard, on the picture: arrows turn, "
+            + "with Shift they move it, + and - zoom, Home starts again, Escape clears the selection.",
             ("id", "model-help"),
             ("class", "small"));
         html.Tag(
@@ -76,7 +76,7 @@ internal static class ModelSection
 
     private static void WriteViews(Html html) => Group("Look from", html, () =>
     {
-        foreach (var (name, from) in new[] { ("Aslant", "-50 24"), ("Front", "0 0"), ("Right", "90 0"), ("Back", "180 0"), ("Left", "-90 0"), ("Above", "-90 90"), ("Below", "-90 -90") })
+        foreach (var (name, from) in new[] { ("Corner", "-50 24"), ("Front", "0 0"), ("Right", "90 0"), ("Back", "180 0"), ("Left", "-90 0"), ("Above", "-90 90"), ("Below", "-90 -90") })
             html.Tag("button", name, ("type", "button"), ("data-from", from));
     });
 
@@ -95,7 +95,7 @@ internal static class ModelSection
         foreach (var part in report.Build.Parts.Select(built => built.Part))
             Box(html, $"show-{part.Id}", Counted(part), part.Id);
         html.Tag("button", "All", ("type", "button"), ("id", "show-all"));
-        html.Tag("button", "Only the chosen one", ("type", "button"), ("id", "show-chosen"));
+        html.Tag("button", "Only the selected part", ("type", "button"), ("id", "show-chosen"));
     }, "many");
 
     private static string Counted(Part part) => part.Quantity == 1 ? part.Name : $"{part.Name} ({Sizes.Count(part.Quantity)})";

@@ -57,7 +57,7 @@ internal static class PartsSection
             var figures = built.Figures!;
             html.Tag("figcaption", $"{Kind(flat)}: {sizes.Length(figures.WidthMm)} x {sizes.Length(figures.HeightMm)} {sizes.Unit}, "
                 + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} {(figures.Pierces == 1 ? "pierce" : "pierces")}. "
-                + $"Taken on the {flat.Governing}.");
+                + $"Sized by: {flat.Governing}.");
         });
         if (FlatPicture.Leaves(built.Part))
             html.Tag("p", "The pattern has too many holes to be shown here; the drawing has them all.");
@@ -131,7 +131,7 @@ internal static class PartsSection
 
     private static string Kind(Flat flat) => flat.Kind switch
     {
-        FlatKind.Wrap => "Wrap for the tube, never to be cut from sheet",
+        FlatKind.Wrap => "Drawing to wrap round the piece, never to be cut from sheet",
         FlatKind.Blank => "Blank for forming, starting size",
         _ => "Sheet to cut",
     };

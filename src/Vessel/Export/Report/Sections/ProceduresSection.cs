@@ -26,7 +26,7 @@ internal static class ProceduresSection
             [
                 "Weld", "Edges", Column.Figure("Passes"), "Current", Column.Figure("Amps"), Column.Figure($"Tungsten, {sizes.Unit}"),
                 Column.Figure("Cup"), "Gas", Column.Figure("L/min"), Column.Figure("Heat, kJ/mm"),
-                Column.Figure("Shear it may carry, N/mm"), Column.Figure("Pull, N/mm"), "Weakest", "Root side", "Reached by torch and rod", "Heed",
+                Column.Figure("Shear it may carry, N/mm"), Column.Figure("Pull, N/mm"), "Weakest", "Root side", "Reached by torch and rod", "Notes",
             ],
             [.. welds.Select(weld => Row(weld, reached.GetValueOrDefault(weld.Joint.Number), sizes))]);
         if (report.Build.Plan.Procedures.Any(weld => weld.Purged))
@@ -55,7 +55,7 @@ internal static class ProceduresSection
     }
 
     private static string Reached(TorchAccess access, ReportContext report) =>
-        $"{Sizes.Text(100 * access.ReachedShare, 0)} %, {Sizes.Text(100 * access.FreeShare, 0)} % of the ways free"
+        $"{Sizes.Text(100 * access.ReachedShare, 0)} %, {Sizes.Text(100 * access.FreeShare, 0)} % of directions free"
         + (access.ReachedShare < 1 && access.InTheWay is { } part ? $", past {report.NameOf(part) ?? part}" : string.Empty);
 
     private static Cell[] Row(WeldProcedure weld, string? reached, Sizes sizes) =>

@@ -12,7 +12,7 @@ internal static class StepsSection
 
     private static void Write(ReportContext report, Html html)
     {
-        html.Tag("p", "Boxes to tick are for the day: they are empty again when the page is opened anew.");
+        html.Tag("p", "Ticks are not saved: the boxes are empty again when the page is reopened.");
         html.Tag(
             "ol",
             () =>

@@ -68,7 +68,9 @@ internal static class TimeSection
     private static string Hours(Estimate time) =>
         $"{Sizes.Text(time.Low / MinutesPerHour, 1)} to {Sizes.Text(time.High / MinutesPerHour, 1)} h, likely {Sizes.Text(time.Likely / MinutesPerHour, 1)} h";
 
-    private static string? Span(Estimate? e) => e is { } range ? $"{Sizes.Text(range.Low, 1)} to {Sizes.Text(range.High, 1)}" : null;
+    private static string? Span(Estimate? e) => e is not { } range ? null
+        : (Low: Sizes.Text(range.Low, 1), High: Sizes.Text(range.High, 1)) is var ends && ends.Low == ends.High ? ends.Low
+        : $"{ends.Low} to {ends.High}";
 
     private static string? Likely(Estimate? e) => e is { } range ? Sizes.Text(range.Likely, 1) : null;
 }
