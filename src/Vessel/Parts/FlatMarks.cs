@@ -41,9 +41,14 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddLine(x, from, (top ?? height) - Margin);
 
         // A letter's height of room, for an edge that rises beside the line.
-        var middle = (beside ?? bottom) + Margin + (1.5 * letter);
-        if (middle + (letter / 2) + Margin <= (above ?? top ?? height))
-            AddText(label, new(x + Margin + (TextMark.Width(label, letter) / 2), middle), letter);
+        var foot = (beside ?? bottom) + Margin + (1.5 * letter);
+        var last = (above ?? top ?? height) - Margin - (letter / 2);
+        if (foot > last)
+            return;
+        // Higher up where a hole is in the way: moved sideways the label would cross the line.
+        var places = Enumerable.Range(0, (int)((last - foot) / letter) + 1)
+            .Select(step => new Point2(x + Margin + (TextMark.Width(label, letter) / 2), foot + (step * letter))).ToList();
+        AddText(label, places.Where(place => IsFree(label, place, letter)).DefaultIfEmpty(places[0]).First(), letter);
     }
 
     public void AddLine(Point2 a, Point2 b) => _marks.Add(new LineMark(a, b));
@@ -87,6 +92,19 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddText(word, (0.5 * (from + to)) + aside, letter);
     }
 
+    private bool IsFree(string text, Point2 center, double letter)
+    {
+        var half = TextMark.Width(text, letter) / 2;
+        return center.U <= width - Margin - half && !Taken(center.V, half, letter).Any(t => t.Low < center.U && center.U < t.High);
+    }
+
+    /// <summary>Where the middle of a text that long may not lie along a level line, for holes and other texts.</summary>
+    private List<(double Low, double High)> Taken(double level, double half, double letter) =>
+        _boxes.Concat(_texts)
+            .Where(box => box.Min.V < level + (letter / 2) + (Margin / 2) && box.Max.V > level - (letter / 2) - (Margin / 2))
+            .Select(box => (Low: box.Min.U - half - Margin, High: box.Max.U + half + Margin))
+            .ToList();
+
     /// <summary>Places a text as near to its centre as edges, holes and other texts allow; none where it fits nowhere on its line.</summary>
     private void AddText(string text, Point2 center, double letter)
     {
@@ -94,10 +112,7 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         var (left, right) = (Margin + half, width - Margin - half);
         if (left > right || center.V - (letter / 2) < 0 || center.V + (letter / 2) > height)
             return;
-        var taken = _boxes.Concat(_texts)
-            .Where(box => box.Min.V < center.V + (letter / 2) + (Margin / 2) && box.Max.V > center.V - (letter / 2) - (Margin / 2))
-            .Select(box => (Low: box.Min.U - half - Margin, High: box.Max.U + half + Margin))
-            .ToList();
+        var taken = Taken(center.V, half, letter);
         var wanted = Math.Clamp(center.U, left, right);
         var places = taken
             .SelectMany(t => new[] { t.Low, t.High })

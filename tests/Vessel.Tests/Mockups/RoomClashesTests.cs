@@ -18,8 +18,8 @@ public sealed class RoomClashesTests
         var design = Designs.Vessel(
             Designs.Shell(), Designs.Branch("lower", 36, 2, new(60, 0, 0, 0, 0)), Designs.Branch("upper", 36, 2, new(60 + apart, 0, 0, 0, 0)));
 
-        var hoses = Found(design).Where(f => f.Message.StartsWith("the hose on upper", StringComparison.Ordinal)
-            && f.Message.Contains("the hose on lower", StringComparison.Ordinal)).ToList();
+        var hoses = Found(design).Where(f => f.Message.StartsWith("the hose on 'upper'", StringComparison.Ordinal)
+            && f.Message.Contains("the hose on 'lower'", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(left is null ? 0 : 1, hoses.Count);
         if (left is { } distance)

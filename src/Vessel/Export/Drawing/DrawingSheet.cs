@@ -45,7 +45,7 @@ internal static class DrawingSheet
                 .. CuttingPlane(build.Section.Angle, placed[^1]),
                 .. SheetNotes.Items(build, drawn, placed),
                 .. SheetLists.Parts(build, new(room.Min, new(title.Min.U - 4, room.Max.V))),
-                .. SheetLists.Ports(build, new(new(title.Min.U, title.Max.V + 2), room.Max)),
+                .. SheetLists.Ports(build, new(new(title.Min.U, title.Max.V + 2), room.Max - new Point2(1.5, 0))),
                 .. TitleBlock.Items(build, scale, sheet, title),
             ]);
     }

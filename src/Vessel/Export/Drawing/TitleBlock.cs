@@ -45,7 +45,7 @@ internal static class TitleBlock
             yield return PageFrame.Fitted(value, at - new Point2(0, 6.4), row == 0 ? 3.2 : 2.5, room);
         }
 
-        foreach (var item in Projection(new(box.Max.U - 10, Line(5)), thirdAngle))
+        foreach (var item in Projection(new(box.Max.U - 10, (Line(5) + box.Min.V) / 2), thirdAngle))
             yield return item;
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Planning;
 
 namespace Vessel.Export.Paper;
 
@@ -76,7 +77,7 @@ internal static class DrillSheetsPdf
             .. frame.Title(
                 $"{part.Name}: drill sheet, {part.Quantity} off",
                 $"page {sheet}",
-                $"{TemplatesPdf.VesselName(build.Assembly.Design)}; {part.Material.Name}, {NoteText.Length(part.Thickness)} mm; not to be measured"),
+                $"{TemplatesPdf.VesselName(build.Assembly.Design)}; {part.Material.Name}, {StockWords.Section(part, NoteText.Length)} mm; do not measure off the picture"),
             .. items,
         ]);
 

@@ -61,11 +61,11 @@ internal sealed record FlatInk(Flat Flat, double Stretch)
         if (hole.Shape is { } shape)
         {
             var size = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {(shape with { Width = shape.WidthOutside }).Text(NoteText.Length)}");
-            // Inside, clear of the hatched edge, where it can be read there; else beside.
+            // Inside, clear of the hatched edge, where it can be read there; else below: beside it would cross a centre line or the outline.
             var room = shape.WidthOutside - (2 * HatchLength) - 1;
             var words = Strokes.Width(size, LeastLetter) < room
                 ? PageFrame.Fitted(size, at - new Point2(room / 2, LeastLetter / 2), 1.8, room)
-                : PdfText.Left(size, at + new Point2((shape.WidthOutside / 2) + 1.5, -0.9), 1.8);
+                : PdfText.Middle(size, at - new Point2(0, (shape.Height / 2) + 2.4), 1.8);
             return [.. hole.ToolPlaces.SelectMany(place => Cross(On(here(place)), 1.5)), words];
         }
 
