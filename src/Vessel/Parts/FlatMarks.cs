@@ -92,10 +92,11 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
         AddText(word, (0.5 * (from + to)) + aside, letter);
     }
 
+    /// <summary>Whether it stands there without moving aside, the tails of its letters included.</summary>
     private bool IsFree(string text, Point2 center, double letter)
     {
         var half = TextMark.Width(text, letter) / 2;
-        return center.U <= width - Margin - half && !Taken(center.V, half, letter).Any(t => t.Low < center.U && center.U < t.High);
+        return center.U <= width - Margin - half && !Taken(center.V - (0.2 * letter), half, 1.4 * letter).Any(t => t.Low < center.U && center.U < t.High);
     }
 
     /// <summary>Where the middle of a text that long may not lie along a level line, for holes and other texts.</summary>

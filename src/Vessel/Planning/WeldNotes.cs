@@ -52,7 +52,7 @@ internal static class WeldNotes
         WeldRole.CrownSeam => "in quarters, opposite ones after each other",
         WeldRole.GirthSeam => "circumferences matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
-        WeldRole.PortSeam => "in halves from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
+        WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
         WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",
         WeldRole.CapRim or WeldRole.CapHold or WeldRole.SleeveHold => "in quarters, opposite ones after each other; check that it stands square after the tacks",
         WeldRole.DiscHold => "short beads opposite to each other; the disc buckles when it is run round at once",

@@ -29,11 +29,14 @@ internal static class WeldPreparation
         }
 
         return isTight
-            ? $"square edges, tight; no gap over {Text(aim)} mm"
-            : $"square edges, gap {gap} mm{(weld.GapNormal < aim ? $", at most {Text(aim)} mm" : "")}";
+            ? $"square edges, tight; no gap over {Tenths(aim)} mm"
+            : $"square edges, gap {gap} mm{(Tenths(weld.GapNormal) != Tenths(aim) && weld.GapNormal < aim ? $", at most {Tenths(aim)} mm" : "")}";
 
-        string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {gap} mm";
+        string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {(weld.GapNormal < 0.05 ? gap : Tenths(weld.GapNormal))} mm";
     }
+
+    /// <summary>As a feeler gauge or a wire is picked.</summary>
+    private static string Tenths(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -123,7 +123,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
         WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
-            $"the tabs of {bracket.Name} in their slots; weld over them, for a slot left open leaks; ",
+            $"the tabs of {bracket.Name} in their slots; weld over them: a slot left open leaks; ",
         WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table; ",
         _ => "",
     };

@@ -15,7 +15,7 @@ internal static class WorkText
         var iron = parts.Any(part => part.Material.Family == MaterialFamily.Stainless)
             ? "; only brushes and discs that never touched mild steel"
             : "";
-        return $"blow out, wash with a non-chlorinated solvent and dry all that closing shuts in: no swarf, no grit, no oil{iron}";
+        return $"blow out, wash with a non-chlorinated solvent and dry everything inside before it is closed: no swarf, no grit, no oil{iron}";
     }
 
     public static string Testing(LeakKit kit)
