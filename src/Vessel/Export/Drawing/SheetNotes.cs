@@ -165,12 +165,10 @@ internal static class SheetNotes
             yield return PdfStroke.Line(axis, axis + (rim * way), Pens.Chain);
             // Above its line, to be read from below or from the right.
             var along = way.U < -1e-6 || (Math.Abs(way.U) < 1e-6 && way.V < 0) ? -way : way;
-            // Clear of the outline, where a line to the right would run into the weld symbols inside it, else beyond its end.
+            // Ends inside the outline, clear of the weld symbols; right of an upright line, as the letters of the cutting plane stand on its left.
             var words = $"{NoteText.Degrees(angle)} deg";
-            var half = Strokes.Width(words, 2.2) / 2;
-            yield return Math.Abs(way.U) < 1e-6
-                ? PdfText.Middle(words, axis + ((rim + half + 1) * way), 2.2, along.Angle)
-                : PdfText.Middle(words, axis + ((rim - 4 - half) * way) + (1.8 * along.Turned), 2.2, along.Angle);
+            var side = Math.Abs(way.U) < 1e-6 ? -along.Turned : along.Turned;
+            yield return PdfText.Middle(words, axis + ((rim - 4 - (Strokes.Width(words, 2.2) / 2)) * way) + (1.8 * side), 2.2, along.Angle);
         }
     }
 
