@@ -35,7 +35,7 @@ public sealed class DependencyTests
     {
         var uses = SourceModel.AllUses.Where(use => use.From == folder && use.To != folder).ToList();
 
-        Assert.Empty(uses.Where(use => !_mayUse[folder].Contains(use.To)));
+        Assert.DoesNotContain(uses, use => !_mayUse[folder].Contains(use.To));
     }
 
     [Fact]

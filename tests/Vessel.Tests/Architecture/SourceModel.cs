@@ -25,11 +25,13 @@ internal static class SourceModel
     /// <summary>Errors that the compiler finds; without references it would bind nothing, and every law would hold.</summary>
     public static IEnumerable<Diagnostic> Errors => _library.Value.GetDiagnostics().Where(found => found.Severity == DiagnosticSeverity.Error);
 
+    private static readonly string[] _projects = ["Vessel.Geometry", "Vessel"];
+
     private static CSharpCompilation Compile()
     {
         var options = CSharpParseOptions.Default.WithLanguageVersion(LanguageVersion.Latest);
         var source = Path.Combine(Repository.Root, "src");
-        var trees = new[] { "Vessel.Geometry", "Vessel" }
+        var trees = _projects
             .SelectMany(project => Directory.EnumerateFiles(Path.Combine(source, project), "*.cs", SearchOption.AllDirectories))
             .Where(file => !file.Contains("/bin/", StringComparison.Ordinal))
             .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) || file.EndsWith(".GlobalUsings.g.cs", StringComparison.Ordinal))

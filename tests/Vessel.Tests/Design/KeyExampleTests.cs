@@ -7,8 +7,10 @@ namespace Vessel.Tests.Design;
 /// <summary>The line that a remedy shows could stand in a file: read by the table of keys, it has no fault of its own.</summary>
 public sealed class KeyExampleTests
 {
+    private static readonly bool[] _both = [false, true];
+
     public static TheoryData<string, bool> Keys() =>
-        [.. from file in new[] { false, true } from key in (file ? KeyTable.File : ShopKeys.File).Keys select new TheoryDataRow<string, bool>(key.Name, file)];
+        [.. from file in _both from key in (file ? KeyTable.File : ShopKeys.File).Keys select new TheoryDataRow<string, bool>(key.Name, file)];
 
     [Theory]
     [MemberData(nameof(Keys))]

@@ -44,6 +44,9 @@ public sealed class HandFiguresTests
     [InlineData(0.00021, "J", "under 0.01 J")]
     [InlineData(0.0123, "mm", "0.0123 mm")]
     [InlineData(0.0000435, "m/s", "0.0000435 m/s")]
-    public void A_length_or_energy_that_nobody_feels_is_not_spelled_out(double value, string unit, string written) =>
+    [InlineData(0.107, "min", "6 s")]
+    [InlineData(0.001, "min", "1 s")]
+    [InlineData(12.34, "min", "12.3 min")]
+    public void A_figure_that_nobody_feels_is_not_spelled_out(double value, string unit, string written) =>
         Assert.Equal(written, FigureText.Of(value, unit));
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
@@ -9,6 +10,10 @@ namespace Vessel.Tests.Export;
 
 public sealed class OutputFolderTests : IDisposable
 {
+    private static readonly string[] _edited = ["changed", "fresh/made", "gone", "same", "updated"];
+
+    private static readonly string[] _pair = ["flats/a", "flats/b"];
+
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -243,7 +248,7 @@ public sealed class OutputFolderTests : IDisposable
     {
         Prepare();
         Kill(step);
-        string[] changed = [.. new[] { "changed", "fresh/made", "gone", "same", "updated" }.Where(name => File.Exists(_folder[name]))];
+        string[] changed = [.. _edited.Where(name => File.Exists(_folder[name]))];
         foreach (var name in changed)
             _folder.Put(name, $"edit of {name}");
 
@@ -307,6 +312,7 @@ public sealed class OutputFolderTests : IDisposable
     }
 
     [Fact]
+    [SupportedOSPlatform("linux")]
     public void Where_the_folder_can_be_exchanged_there_is_one_step_from_old_to_new()
     {
         if (!OperatingSystem.IsLinux())
@@ -360,6 +366,7 @@ public sealed class OutputFolderTests : IDisposable
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [UnsupportedOSPlatform("windows")]
     public void Files_keep_their_rights(bool mayExchange)
     {
         if (OperatingSystem.IsWindows())
@@ -373,7 +380,7 @@ public sealed class OutputFolderTests : IDisposable
         OutputFolder.Commit(_folder.Path, [Text("flats/a", "2"), Text("flats/b", "1")], _ => { }, mayExchange);
 
         Assert.Equal("2", File.ReadAllText(_folder["flats/a"]));
-        Assert.Equal([shared, shared], new[] { "flats/a", "flats/b" }.Select(name => File.GetUnixFileMode(_folder[name])));
+        Assert.Equal([shared, shared], _pair.Select(name => File.GetUnixFileMode(_folder[name])));
         Assert.Equal(shared | UnixFileMode.UserExecute | UnixFileMode.GroupExecute, File.GetUnixFileMode(_folder["flats"]));
     }
 

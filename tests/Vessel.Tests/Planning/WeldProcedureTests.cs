@@ -125,7 +125,8 @@ public sealed class WeldProcedureTests
     {
         var joint = new Joint(
             "W1", "a ring", ["a", "b"], JointKind.Butt, Interval.Turn, [],
-            t => new(default, new(200 / Math.PI, 0, 0), Vector3.UnitX, Vector3.UnitY, Math.PI, 0, 0), 3, 3, "ring") { Role = WeldRole.GirthSeam, Owner = "ring" };
+            t => new(default, new(200 / Math.PI, 0, 0), Vector3.UnitX, Vector3.UnitY, Math.PI, 0, 0), 3, 3, "ring")
+        { Role = WeldRole.GirthSeam, Owner = "ring" };
         var weld = WeldFigures.Of(joint);
         var parts = Plans.Of("harbour-launch-breather.yaml").Assembly.Parts;
         var (large, small) = (parts[0] with { Volume = 1e9 }, parts[1] with { Volume = 1e4 });

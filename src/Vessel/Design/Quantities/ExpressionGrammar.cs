@@ -70,8 +70,6 @@ internal static class ExpressionGrammar
         from gap in _blanks
         select value;
 
-    private static TextParser<T> Between<T>(TextParser<T> parser) => _blanks.IgnoreThen(Lexeme(parser));
-
     private static TextParser<(string Text, int Offset)> Placed<T>(TextParser<T> parser) => input =>
     {
         var result = parser(input);

@@ -18,7 +18,7 @@ internal static class LiteralScanner
     {
         var (text, start) = (input.Source!, input.Position.Absolute);
         var end = start;
-        var found = FeetAndInches(text, ref end) ?? Mixed(text, ref end) ?? Number(text, ref end);
+        var found = FeetAndInches(text, ref end) ?? (Expression?)Mixed(text, ref end) ?? Number(text, ref end);
         return found is null ? Result.Empty<Expression>(input, ["number"]) : Result.Value(found, input, input.Skip(end - start));
     }
 
@@ -37,7 +37,7 @@ internal static class LiteralScanner
     private static MeasureExpression? Measure(string text, ref int at)
     {
         var (start, end) = (at, at);
-        if ((Mixed(text, ref end) ?? Fraction(text, ref end) ?? Number(text, ref end)) is not { } count)
+        if ((Mixed(text, ref end) ?? (Expression?)Fraction(text, ref end) ?? Number(text, ref end)) is not { } count)
             return null;
         end = Past(text, end);
         if (UnitWord(text, ref end) is not { } unit)
@@ -46,7 +46,7 @@ internal static class LiteralScanner
         return new(count, unit, start);
     }
 
-    private static Expression? Mixed(string text, ref int at)
+    private static BinaryExpression? Mixed(string text, ref int at)
     {
         var (start, end) = (at, at);
         if (Whole(text, ref end) is not { } whole || Past(text, end) is var part && part == end || Fraction(text, ref part) is not { } fraction)
@@ -55,7 +55,7 @@ internal static class LiteralScanner
         return new BinaryExpression('+', whole, fraction, start);
     }
 
-    private static Expression? Fraction(string text, ref int at)
+    private static BinaryExpression? Fraction(string text, ref int at)
     {
         var (start, end) = (at, at);
         if (Whole(text, ref end) is not { } over)
@@ -78,7 +78,7 @@ internal static class LiteralScanner
     }
 
     /// <summary>Digits with a point; an exponent is taken only where digits follow it.</summary>
-    private static Expression? Number(string text, ref int at)
+    private static NumberExpression? Number(string text, ref int at)
     {
         var (start, end) = (at, at);
         var digits = Digits(text, ref end);

@@ -10,15 +10,23 @@ public static class FigureText
     /// <summary>Of mm and J: below it nobody can measure or feel a figure, and its digits only look exact.</summary>
     private const double Felt = 0.01;
 
+    /// <summary>A time below it is said in seconds.</summary>
+    private const double ShortMinutes = 2;
+
     /// <summary>With its unit: <c>3.87 to 11.1 Pa, likely 5.98</c>.</summary>
     public static string Of(Amount value, string unit)
     {
+        // Six seconds, not a tenth of a minute; nobody stops a drain to a part of a second.
+        if (unit == "min" && value is { Low: > 0, High: < ShortMinutes })
+            return Of(new(Seconds(value.Low), Seconds(value.Likely), Seconds(value.High)), "s");
         var after = unit.Length == 0 ? string.Empty : unit == "%" ? " %" : $" {unit}";
         if (unit is "mm" or "J" && value is { Low: > 0, High: < Felt })
             return $"under {Of(Felt)}{after}";
         var (low, likely, high) = (Of(value.Low), Of(value.Likely), Of(value.High));
         return low == high ? $"{likely}{after}" : $"{low} to {high}{after}, likely {likely}";
     }
+
+    private static double Seconds(double minutes) => Math.Max(1, Math.Round(60 * minutes));
 
     public static string Of(double value)
     {

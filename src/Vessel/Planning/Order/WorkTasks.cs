@@ -155,7 +155,7 @@ internal static class WorkTasks
         ? "it seals in its taper and has no face: no deeper than the fitting needs"
         : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
 
-        private static int RankOf(Joint weld, VesselDesign design) => weld.Role switch
+    private static int RankOf(Joint weld, VesselDesign design) => weld.Role switch
     {
         WeldRole.LongSeam => Ranks.LongSeam,
         WeldRole.GirthSeam => Ranks.Girth,
