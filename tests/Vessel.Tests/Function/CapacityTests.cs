@@ -125,7 +125,7 @@ public sealed class CapacityTests
         var spill = Designs.Branch("spill", 32, 2, new(100, 1, 0, Math.PI / 6, 0)) with { Length = 80 };
         var built = Assembly.Of(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
 
-        Assert.Equal("oil runs out through spill, over the highest place of its pipe", built.Capacity.LimitedBy);
+        Assert.Equal("oil runs out through 'spill', over the highest place of its pipe", built.Capacity.LimitedBy);
         Near.Absolute(100 + (80 * Math.Sin(Math.PI / 6)) - (14 * Math.Cos(Math.PI / 6)), built.Capacity.Events[0].Height, 1e-9);
     }
 
