@@ -13,7 +13,7 @@ namespace Vessel.Tests.Hard;
 /// <summary>Whatever happens to a design file, the answer is a vessel or faults with their places, and no hanging.</summary>
 public sealed class MutationTests
 {
-    private const int InTheSuite = 2000;
+    private const int InTheSuite = 1000;
 
     // Of the failures, in the test's message.
     private const int Shown = 40;
