@@ -1,6 +1,5 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Vessel.Design;
 
 namespace Vessel.Export.Summary;
 
@@ -26,15 +25,11 @@ internal sealed class SummaryWriter(Stream to) : IDisposable
         _json.WriteEndObject();
     }
 
-    public void Object(string name, Action content) => Named(name, () => Object(content));
-
     public void Named(string name, Action value)
     {
         _json.WritePropertyName(name);
         value();
     }
-
-    public void List<T>(string name, IEnumerable<T> items, Action<T> each) => Named(name, () => List(items, each));
 
     public void List<T>(IEnumerable<T> items, Action<T> each)
     {
@@ -75,25 +70,4 @@ internal sealed class SummaryWriter(Stream to) : IDisposable
         else
             _json.WriteNull(name);
     }
-
-    /// <summary>The likely value under the name, and the range beside it.</summary>
-    public void Put(string name, Estimate estimate)
-    {
-        Put(name, estimate.Likely);
-        Range($"{name}_range", estimate);
-    }
-
-    public void Range(string name, Estimate estimate) => Object(name, () =>
-    {
-        Put("low", estimate.Low);
-        Put("likely", estimate.Likely);
-        Put("high", estimate.High);
-        Put("basis", estimate.Basis);
-    });
-
-    public void Limits(string name, double least, double greatest) => Object(name, () =>
-    {
-        Put("min", least);
-        Put("max", greatest);
-    });
 }
