@@ -84,7 +84,7 @@ internal static class BuildText
         return greatest == 0 ? "-" : low == high ? $"{low} mm" : $"{low} to {high} mm";
     }
 
-    private static string Stock(Parts.StockPiece piece) => piece.Form switch
+    private static string Stock(StockPiece piece) => piece.Form switch
     {
         "sheet" => Invariant($"sheet {piece.Wall:0.##} mm, {piece.Length:0.0} x {piece.Width:0.0} mm"),
         "tube" => Invariant($"tube {piece.Width:0.##} x {piece.Wall:0.##} mm, {piece.Length:0.0} mm"),

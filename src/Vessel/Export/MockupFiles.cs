@@ -44,13 +44,13 @@ internal static class MockupFiles
         if (!build.Assembly.Sites.IsEmpty)
         {
             yield return new("mockup/room.3mf", to => ThreeMfWriter.Write(
-                [.. RoomSolids.Of(plan).Select(room => new Body(room.Name, room.Mesh, [Frame3.Identity], "room to keep free", Colour.Room))], name, to));
+                [.. RoomSolids.Of(plan).Select(room => new PlacedSolid(room.Name, room.Mesh, [Frame3.Identity], "room to keep free", Colour.Room))], name, to));
         }
     }
 
-    private static List<Body> SideBySide(IEnumerable<(string Name, Mesh Mesh)> pieces)
+    private static List<PlacedSolid> SideBySide(IEnumerable<(string Name, Mesh Mesh)> pieces)
     {
-        var (bodies, from) = (new List<Body>(), 0.0);
+        var (bodies, from) = (new List<PlacedSolid>(), 0.0);
         foreach (var (name, mesh) in pieces)
         {
             bodies.Add(new(name, mesh, [Frame3.At(new(from, 0, 0))], Plastic, Colour.Plastic));

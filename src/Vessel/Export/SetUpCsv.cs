@@ -12,7 +12,7 @@ internal static class SetUpCsv
     public static void Write(Build build, Stream to)
     {
         var fixtures = build.Fixtures.ToDictionary(fixture => fixture.Site.Port.Name, fixture => fixture.Remark);
-        Csv.Write(to, _columns, SetUp.Of(build.Assembly).Select(row => Row(row, fixtures.GetValueOrDefault(row.What))));
+        Csv.Write(to, _columns, SetUpTable.Of(build.Assembly).Select(row => Row(row, fixtures.GetValueOrDefault(row.What))));
     }
 
     private static CsvCell[] Row(SetUp row, string? fixture) =>

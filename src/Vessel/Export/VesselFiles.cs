@@ -30,10 +30,10 @@ public static class VesselFiles
             [.. build.Parts.SelectMany(part => part.Part.Placements.Select(frame => (part.Mesh, frame)))],
             build.Assembly.Design.Name,
             to)),
-        new("solids/assembly.3mf", to => ThreeMfWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
-        new("solids/assembly.glb", to => GlbWriter.Write(Body.Of(build), build.Assembly.Design.Name, to)),
+        new("solids/assembly.3mf", to => ThreeMfWriter.Write(PlacedSolid.Of(build), build.Assembly.Design.Name, to)),
+        new("solids/assembly.glb", to => GlbWriter.Write(PlacedSolid.Of(build), build.Assembly.Design.Name, to)),
         new("section/assembly.3mf", to => ThreeMfWriter.Write(
-            [.. build.Section.Pieces.Select(piece => piece.Body)], build.Assembly.Design.Name, to)),
+            [.. build.Section.Pieces.Select(piece => piece.Placed)], build.Assembly.Design.Name, to)),
         new("section/assembly.dxf", to => SectionDxf.Write(build.Section, build.Assembly.Design.Name, build.Options.Drawing, to)),
         .. MockupFiles.Of(build),
         .. build.Fixtures.SelectMany(fixture => fixture.Files.Zip(fixture.Halves, (path, mesh) => new OutputFile(

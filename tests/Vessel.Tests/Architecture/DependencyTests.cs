@@ -13,14 +13,15 @@ public sealed class DependencyTests
         ["Geometry"] = [],
         ["Stock"] = [],
         ["Design"] = ["Geometry", "Stock"],
-        ["Parts"] = ["Geometry", "Stock", "Design"],
-        ["Joints"] = ["Geometry", "Stock", "Design", "Parts"],
-        ["Function"] = ["Geometry", "Stock", "Design", "Parts", "Joints", ""],
-        ["Planning"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", ""],
-        ["Mockups"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Planning", ""],
-        ["Findings"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups", ""],
-        ["Starting"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Findings", ""],
-        ["Export"] = ["Geometry", "Stock", "Design", "Parts", "Joints", "Function", "Planning", "Mockups", "Findings", ""],
+        ["Model"] = ["Geometry", "Stock", "Design"],
+        ["Parts"] = ["Geometry", "Stock", "Design", "Model"],
+        ["Joints"] = ["Geometry", "Stock", "Design", "Model", "Parts"],
+        ["Function"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", ""],
+        ["Planning"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", "Function", ""],
+        ["Mockups"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", "Planning", ""],
+        ["Findings"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", "Function", "Planning", "Mockups", ""],
+        ["Starting"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", "Function", "Findings", ""],
+        ["Export"] = ["Geometry", "Stock", "Design", "Model", "Parts", "Joints", "Function", "Planning", "Mockups", "Findings", ""],
     };
 
     public static TheoryData<string> Folders => [.. _mayUse.Keys];

@@ -15,7 +15,7 @@ public sealed class GlbWriterTests
 
     private static readonly Frame3 _turned = new(new(5, 6, 7), Vector3.UnitY, Vector3.UnitZ, Vector3.UnitX);
 
-    private static readonly Body[] _bodies =
+    private static readonly PlacedSolid[] _bodies =
     [
         new("ear", _block, [_turned, Frame3.Identity], "stainless 304", Colour.Of(MaterialFamily.Stainless)),
         new("lid", _block, [Frame3.Identity], "stainless 304", Colour.Of(MaterialFamily.Stainless)),

@@ -16,7 +16,7 @@ public sealed class ThreeMfWriterTests
 
     private static readonly Frame3 _turned = new(new(5, 6, 7), Vector3.UnitY, -Vector3.UnitX, Vector3.UnitZ);
 
-    private static readonly Body[] _bodies =
+    private static readonly PlacedSolid[] _bodies =
     [
         new("a < b", _block, [Frame3.Identity, _turned], "stainless 304", Colour.Of(MaterialFamily.Stainless)),
         new("lid", _block, [Frame3.Identity], "mild steel", Colour.Of(MaterialFamily.MildSteel)),

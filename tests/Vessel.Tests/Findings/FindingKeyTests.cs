@@ -57,8 +57,8 @@ public sealed class FindingKeyTests
         var shop = Shop.Usual.Welding;
 
         Assert.All(Enumerable.Range(1, 60).Select(i => i / 2.0), wall => Assert.True(RootGap.Aim(wall, shop) <= RootGap.Most(wall, shop)));
-        Assert.Equal("aim for 0.5 mm, no more than 1 mm", RootGap.Limits(2, shop, Vessel.Parts.NoteText.Length, "mm"));
-        Assert.Equal("no more than 1 mm", RootGap.Limits(6, shop, Vessel.Parts.NoteText.Length, "mm"));
+        Assert.Equal("aim for 0.5 mm, no more than 1 mm", RootGap.Limits(2, shop, NoteText.Length, "mm"));
+        Assert.Equal("no more than 1 mm", RootGap.Limits(6, shop, NoteText.Length, "mm"));
     }
 
     private static void AssertKeys(ImmutableArray<Finding> findings) =>

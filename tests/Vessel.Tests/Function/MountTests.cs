@@ -312,7 +312,7 @@ public sealed class MountTests
         return 1 / (full.Mass - empty.Mass) * ((full.Mass * full.Centre) - (empty.Mass * empty.Centre));
     }
 
-    private static Weight Meshed(Vessel.Parts.Part part, Frame3 at)
+    private static Weight Meshed(Part part, Frame3 at)
     {
         var mesh = Mesher.Flatten(part.Solid, new(0.2, 0.5));
         var (volume, moment) = (0.0, default(Vector3));

@@ -30,7 +30,7 @@ public sealed class NestTests
             Assert.Empty(nest.TooLarge);
         });
         Assert.Equal(
-            Plans.Of(file).Assembly.Parts.Where(p => p.Flat is { Kind: not Vessel.Parts.FlatKind.Wrap } && p.Stock.Form == "sheet").Sum(p => p.Quantity),
+            Plans.Of(file).Assembly.Parts.Where(p => p.Flat is { Kind: not FlatKind.Wrap } && p.Stock.Form == "sheet").Sum(p => p.Quantity),
             Plans.Of(file).Sheets.Sum(s => s.Nest.Places.Length));
     }
 

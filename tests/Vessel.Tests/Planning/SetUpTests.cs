@@ -23,7 +23,7 @@ public sealed class SetUpTests
     /// <summary>The arc along the outside and the height lead to the place where the port's axis meets it, with no more to be known.</summary>
     private static void Lead(Assembly assembly)
     {
-        var rows = SetUp.Of(assembly).ToDictionary(row => row.What);
+        var rows = SetUpTable.Of(assembly).ToDictionary(row => row.What);
 
         Assert.All(assembly.Sites.Where(site => site.Port.Host == Vessel.Design.PortHost.Shell), site =>
         {
@@ -47,7 +47,7 @@ public sealed class SetUpTests
         var shell = Designs.Shell(diameter, 2, 200, Vessel.Design.StockForm.Tube);
         var port = Designs.Branch("inlet", 20, 2, new(100, angle * Math.PI / 180, offset, 0, 0));
 
-        var row = SetUp.Of(Assembly.Of(Designs.Vessel(shell, port))).Single(row => row.What == "inlet");
+        var row = SetUpTable.Of(Assembly.Of(Designs.Vessel(shell, port))).Single(row => row.What == "inlet");
 
         Near.Absolute(arc, row.Arc!.Value, 1e-3);
     }
@@ -58,14 +58,14 @@ public sealed class SetUpTests
     public void Each_row_names_the_welds_that_hold_it(string file)
     {
         var plan = Plans.Of(file);
-        var placed = SetUp.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
+        var placed = SetUpTable.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
         var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
 
         Assert.Equal(placed.Count, placed.Distinct().Count());
         Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());
         Assert.All(
             plan.Assembly.Sites,
-            site => Assert.Equal(WeldNumbers.OfPort(site.Port).Select(path => plan.Procedures.Single(weld => weld.Joint.Path == path).Joint.Number), SetUp.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
+            site => Assert.Equal(WeldNumbers.OfPort(site.Port).Select(path => plan.Procedures.Single(weld => weld.Joint.Path == path).Joint.Number), SetUpTable.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
     }
 
     /// <summary>Every port is shut; every weld of the wall and every thread is looked at, and no weld inside.</summary>
@@ -89,7 +89,7 @@ public sealed class SetUpTests
     {
         var design = Plans.Of(file).Assembly.Design;
         var inside = design.Inside;
-        var rows = SetUp.Of(Plans.Of(file).Assembly).Select(row => row.What).ToList();
+        var rows = SetUpTable.Of(Plans.Of(file).Assembly).Select(row => row.What).ToList();
 
         Assert.Equal(rows.Count, rows.Distinct().Count());
         Assert.All(

@@ -129,7 +129,7 @@ public sealed class TorchAccessTests
                 Enumerable.Range(0, 4000).Any(k => depth(from + (0.05 * k * way)) > 0.05);
             bool Never(Func<Vector3, double> depth) =>
                 Enumerable.Range(0, 4000).All(k => depth(from + (0.05 * k * way)) < -0.05);
-            void Check(Obstacle body, Func<Vector3, double> depth)
+            void Check(Body body, Func<Vector3, double> depth)
             {
                 // Steps of 0.05 decide unless the ray only grazes.
                 if (Marches(depth))

@@ -131,7 +131,7 @@ public sealed class WeldProcedureTests
         var parts = Plans.Of("harbour-launch-breather.yaml").Assembly.Parts;
         var (large, small) = (parts[0] with { Volume = 1e9 }, parts[1] with { Volume = 1e4 });
 
-        double After(Vessel.Parts.Part host, Vessel.Parts.Part part) => WeldHeat.After(weld, Thermal.Of(MaterialFamily.Stainless), 1, 1, 200, 4, host, part);
+        double After(Part host, Part part) => WeldHeat.After(weld, Thermal.Of(MaterialFamily.Stainless), 1, 1, 200, 4, host, part);
 
         Assert.Equal(573, After(large, large), 0.5);
         Assert.True(After(small, small) > After(large, small));

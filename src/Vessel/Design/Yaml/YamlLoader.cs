@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
+using Mark = YamlDotNet.Core.Mark;
 
 namespace Vessel.Design;
 

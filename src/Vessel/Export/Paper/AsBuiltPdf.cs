@@ -75,7 +75,7 @@ internal static class AsBuiltPdf
         yield return ($"Measured positions, {unit} and deg; the clock runs counter-clockwise from the front, seen from above", Table(
             ["what", "welds", "from", "height", "clock", "round outside", "from axis", "depth"],
             ["height is", "clock is", "from axis is", "depth is", "by"],
-            SetUp.Of(build.Assembly).Select(row => (ImmutableArray<string>)
+            SetUpTable.Of(build.Assembly).Select(row => (ImmutableArray<string>)
             [
                 row.What, Runs(row.Welds), row.Datum, Told(row.Height), Turn(row.Clock), Told(row.Arc), Told(row.FromAxis), Told(row.Depth),
             ])));

@@ -38,7 +38,7 @@ public sealed record AxialSection(double Angle, ImmutableArray<SectionPiece> Pie
 /// <param name="Placement">Of the part, in whose frame the cut is told.</param>
 public sealed record SectionPiece(BuiltPart Of, string Name, Frame3 Placement, PlaneCut Cut)
 {
-    public Body Body => new(Name, Cut.Mesh, [Placement], Of.Part.Material.Name, Colour.Of(Of.Part.Material.Family));
+    public PlacedSolid Placed => new(Name, Cut.Mesh, [Placement], Of.Part.Material.Name, Colour.Of(Of.Part.Material.Family));
 
     /// <summary>Cut faces as the viewer sees them: x along the section's angle, y up; metal on the right.</summary>
     public IEnumerable<ImmutableArray<Point2>> Outlines =>

@@ -27,7 +27,7 @@ public static class GlbWriter
     private const int VertexLength = 12;
     private const int TriangleLength = 12;
 
-    public static void Write(IReadOnlyList<Body> bodies, string title, Stream to)
+    public static void Write(IReadOnlyList<PlacedSolid> bodies, string title, Stream to)
     {
         var binary = bodies.Sum(body => VerticesLength(body) + TrianglesLength(body));
         var json = Json(bodies, title, binary);
@@ -46,9 +46,9 @@ public static class GlbWriter
             WriteMesh(body.Mesh, to);
     }
 
-    private static long VerticesLength(Body body) => (long)VertexLength * body.Mesh.Vertices.Length;
+    private static long VerticesLength(PlacedSolid body) => (long)VertexLength * body.Mesh.Vertices.Length;
 
-    private static long TrianglesLength(Body body) => (long)TriangleLength * body.Mesh.Triangles.Length;
+    private static long TrianglesLength(PlacedSolid body) => (long)TriangleLength * body.Mesh.Triangles.Length;
 
     private static Vector3 Turned(Vector3 v) => new(v.X, v.Z, -v.Y);
 
@@ -60,7 +60,7 @@ public static class GlbWriter
         return new((float)x + 0.0, (float)y + 0.0, (float)z + 0.0);
     }
 
-    private static byte[] Json(IReadOnlyList<Body> bodies, string title, long binary)
+    private static byte[] Json(IReadOnlyList<PlacedSolid> bodies, string title, long binary)
     {
         var materials = bodies.Select(body => (body.Material, body.Colour)).Distinct().ToList();
         using var stream = new MemoryStream();
@@ -85,7 +85,7 @@ public static class GlbWriter
         return stream.ToArray();
     }
 
-    private static void WriteNodes(Utf8JsonWriter json, IReadOnlyList<Body> bodies, string title)
+    private static void WriteNodes(Utf8JsonWriter json, IReadOnlyList<PlacedSolid> bodies, string title)
     {
         var places = bodies.SelectMany((body, mesh) => body.Placements.Select((frame, number) => (
             Mesh: mesh, Frame: frame, Name: body.Placements.Length == 1 ? body.Name : $"{body.Name} {number + 1}"))).ToList();
@@ -130,7 +130,7 @@ public static class GlbWriter
         });
     }
 
-    private static void WriteBuffers(Utf8JsonWriter json, IReadOnlyList<Body> bodies, long binary)
+    private static void WriteBuffers(Utf8JsonWriter json, IReadOnlyList<PlacedSolid> bodies, long binary)
     {
         var offset = 0L;
         json.List("bufferViews", bodies.SelectMany(body => new[] { (VerticesLength(body), ArrayBuffer), (TrianglesLength(body), ElementArrayBuffer) }), view =>

@@ -25,7 +25,7 @@ public static class ThreeMfWriter
     /// <summary>The first moment that a ZIP can name: no clock in our files.</summary>
     private static readonly DateTimeOffset _noTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    public static void Write(IReadOnlyList<Body> bodies, string title, Stream to)
+    public static void Write(IReadOnlyList<PlacedSolid> bodies, string title, Stream to)
     {
         // Written to a stream that cannot seek a ZIP comes out alike everywhere: no field is filled in afterwards.
         using var zip = new ZipArchive(new ForwardStream(to), ZipArchiveMode.Create, leaveOpen: true);
@@ -44,7 +44,7 @@ public static class ThreeMfWriter
         text.Flush();
     }
 
-    private static void WriteModel(IReadOnlyList<Body> bodies, string title, XmlText text)
+    private static void WriteModel(IReadOnlyList<PlacedSolid> bodies, string title, XmlText text)
     {
         var materials = bodies.Select(body => (body.Material, body.Colour)).Distinct().ToList();
         text.Line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
@@ -69,7 +69,7 @@ public static class ThreeMfWriter
         text.Line("</model>");
     }
 
-    private static void WriteObject(Body body, int id, int material, XmlText text)
+    private static void WriteObject(PlacedSolid body, int id, int material, XmlText text)
     {
         text.Line(string.Create(
             CultureInfo.InvariantCulture,

@@ -39,7 +39,7 @@ internal static class PlanShape
             .List("points", "To look at", of => of.Points, "A place", point => point
                 .Text("where", "Weld's number, or port", of => of.Where)
                 .Text("what", "To look at", of => of.What)))
-        .List("set_up", "Measured positions for the bench", plan => SetUp.Of(plan.Assembly), Rows())
+        .List("set_up", "Measured positions for the bench", plan => SetUpTable.Of(plan.Assembly), Rows())
         .List("access", "Access to each weld when its turn comes", plan => plan.Access, "A weld", access => access
             .Text("weld", "Number", of => of.Joint.Number)
             .Number("free_share", "Of the torch's directions, 0 to 1", of => of.FreeShare)

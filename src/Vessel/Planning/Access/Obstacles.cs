@@ -9,7 +9,7 @@ internal static class Obstacles
 {
     private const int Samples = 24;
 
-    public static IEnumerable<Obstacle> Of(Assembly assembly)
+    public static IEnumerable<Body> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var course in design.Shell.Courses)
@@ -56,7 +56,7 @@ internal static class Obstacles
     private static RingBody Ring(string part, double inner, double outer, double low, double high) =>
         new(part, Frame3.Identity, inner, outer, low, high);
 
-    private static IEnumerable<Obstacle> Head(PortHost end, VesselDesign design)
+    private static IEnumerable<Body> Head(PortHost end, VesselDesign design)
     {
         var site = HeadSite.Of(end, design);
         if (design.Head(end) is FlatHead lid)
@@ -73,7 +73,7 @@ internal static class Obstacles
     }
 
     /// <summary>An elbow's pieces square at the middles of their mitres: what that adds on the inside of the bend lies within the next piece.</summary>
-    private static IEnumerable<Obstacle> Port(PortSite site)
+    private static IEnumerable<Body> Port(PortSite site)
     {
         var port = site.Port;
         var face = port.IsFlush ? site.Inside : site.Outside;
@@ -96,7 +96,7 @@ internal static class Obstacles
             new(half, site.Deepest - site.Cope.FreeLevel, plate.Thickness / 2));
     }
 
-    private static IEnumerable<Obstacle> Saddle(SaddleSite site)
+    private static IEnumerable<Body> Saddle(SaddleSite site)
     {
         var (bracket, id) = (site.Bracket, Slug.Of(site.Bracket.Name));
         var (w, h, t) = (bracket.Width / 2, bracket.PlateHeight / 2, bracket.Thickness);

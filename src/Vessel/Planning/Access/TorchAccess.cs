@@ -44,7 +44,7 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
         ];
     }
 
-    internal static TorchAccess Of(Joint joint, ImmutableArray<Obstacle> bodies, TorchShop torch, Vector3 middle)
+    internal static TorchAccess Of(Joint joint, ImmutableArray<Body> bodies, TorchShop torch, Vector3 middle)
     {
         // Where nothing changes round the axis one station stands for all.
         var isRing = joint.IsRound && bodies.All(body => body.IsCoaxial) && OnAxis(joint);
@@ -130,7 +130,7 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
         }
     }
 
-    private static string? Stopped(Vector3 from, Vector3 way, ImmutableArray<Obstacle> bodies)
+    private static string? Stopped(Vector3 from, Vector3 way, ImmutableArray<Body> bodies)
     {
         foreach (var body in bodies)
         {
@@ -142,7 +142,7 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
     }
 
     private static string? ThickStopped(
-        Station at, Vector3 way, Vector3 tangent, ImmutableArray<Obstacle> bodies, TorchShop torch)
+        Station at, Vector3 way, Vector3 tangent, ImmutableArray<Body> bodies, TorchShop torch)
     {
         var side = way.Cross(tangent).Unit();
         var other = side.Cross(way);

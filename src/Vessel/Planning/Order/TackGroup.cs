@@ -12,6 +12,9 @@ namespace Vessel.Planning;
 /// <param name="Joints">Two or more, in the order of their numbers.</param>
 public sealed record TackGroup(string Path, ImmutableArray<Joint> Joints)
 {
+    /// <summary>Id of the task in which they are tacked.</summary>
+    public string Task => $"tack {Path}";
+
     public static ImmutableArray<TackGroup> Of(IEnumerable<Joint> joints) =>
     [
         .. joints.Where(joint => joint.Role is WeldRole.LongSeam or WeldRole.ConeSeam or WeldRole.GoreSeam || joint.Role.IsOfBracket())

@@ -81,7 +81,7 @@ internal static class WorkTasks
     public static string Fitting(string path) => $"fit {path}";
 
     private static WorkTask Tacking(TackGroup group, VesselDesign design) => new(
-        WorkTask.Tacking(group), WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], design),
+        group.Task, WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], design),
         [.. group.Joints.SelectMany(joint => joint.Between).Distinct()])
     {
         Tacked = group.Joints,

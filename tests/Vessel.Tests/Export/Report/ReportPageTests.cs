@@ -70,7 +70,7 @@ public sealed class ReportPageTests
         Assert.Equal(build.Parts.Length, Rows("stock"));
         Assert.Equal(build.Welds.Length, Rows("weld-table"));
         Assert.Equal(build.Welds.Length, Rows("procedure-table"));
-        Assert.Equal(SetUp.Of(build.Assembly).Length, Rows("set-up-table"));
+        Assert.Equal(SetUpTable.Of(build.Assembly).Length, Rows("set-up-table"));
         Assert.Equal(build.Plan.Timing.Items.Select(item => item.Operation).Distinct().Count(), Rows("time-table"));
         Assert.Equal(build.Plan.Steps.Select(step => step.Kind + " " + step.What), page.All("ol").Single(list => list.Attribute("class")?.Value == "steps")
             .Elements("li").Select(item => item.Element("label")!.Value.Trim()));

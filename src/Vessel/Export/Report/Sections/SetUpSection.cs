@@ -8,14 +8,14 @@ internal static class SetUpSection
 {
     public static ReportSection Section { get; } = new("set-up", "Measured positions", Write)
     {
-        AppliesTo = report => !SetUp.Of(report.Build.Assembly).IsEmpty,
+        AppliesTo = report => !SetUpTable.Of(report.Build.Assembly).IsEmpty,
     };
 
     private static void Write(ReportContext report, Html html)
     {
         var (sizes, unit) = (report.Sizes, report.Sizes.Unit);
         string? Told(double? length) => length is { } mm ? sizes.Length(mm) : null;
-        ImmutableArray<SetUp> rows = SetUp.Of(report.Build.Assembly);
+        ImmutableArray<SetUp> rows = SetUpTable.Of(report.Build.Assembly);
         html.Table(
             "set-up-table",
             $"Lengths in {unit}; the clock runs counter-clockwise from the front, seen from above",

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 /// <summary>A window with corners, or a slot, upright on the flat; mm.</summary>
 /// <param name="Width">Along x on the flat.</param>

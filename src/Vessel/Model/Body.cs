@@ -1,14 +1,14 @@
 using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Planning;
+namespace Vessel.Model;
 
 /// <summary>
 /// The shape of a part as far as it keeps a torch away, in closed form. A closed set: <see cref="RingBody"/>,
 /// <see cref="DomeBody"/>, <see cref="ConeBody"/>, <see cref="BoxBody"/>. Openings in it are not seen.
 /// </summary>
 /// <param name="Part">Id.</param>
-internal abstract record Obstacle(string Part)
+internal abstract record Body(string Part)
 {
     /// <summary>Shapes are this much smaller than the parts, so that a ray along a face is free, mm.</summary>
     protected const double Skin = 0.01;
@@ -46,7 +46,7 @@ internal abstract record Obstacle(string Part)
 
 /// <summary>A tube, ring or disc along the Z of its frame.</summary>
 /// <param name="Inner">Radius of its bore, mm; zero for a disc.</param>
-internal sealed record RingBody(string Part, Frame3 Frame, double Inner, double Outer, double Low, double High) : Obstacle(Part)
+internal sealed record RingBody(string Part, Frame3 Frame, double Inner, double Outer, double Low, double High) : Body(Part)
 {
     public override bool IsCoaxial =>
         Math.Abs(Frame.Z.Z) > 1 - 1e-12 && Math.Abs(Frame.Origin.X) < 1e-9 && Math.Abs(Frame.Origin.Y) < 1e-9;
@@ -62,7 +62,7 @@ internal sealed record RingBody(string Part, Frame3 Frame, double Inner, double 
 }
 
 /// <summary>A head of revolution: its pole on -Z of its frame, its rim towards +Z, round everywhere (no inner corner).</summary>
-internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profile Inner) : Obstacle(Part)
+internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profile Inner) : Body(Part)
 {
     private const int Halvings = 60;
 
@@ -105,7 +105,7 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
 }
 
 /// <summary>A conical course of the shell, in the vessel's frame.</summary>
-internal sealed record ConeBody(string Part, ShellCourse Course) : Obstacle(Part)
+internal sealed record ConeBody(string Part, ShellCourse Course) : Body(Part)
 {
     /// <summary>Places looked at along the part of a ray between its edges: they lie closer than a wall.</summary>
     private const int Most = 400;
@@ -135,7 +135,7 @@ internal sealed record ConeBody(string Part, ShellCourse Course) : Obstacle(Part
 }
 
 /// <summary>A box square to its frame.</summary>
-internal sealed record BoxBody(string Part, Frame3 Frame, Vector3 Low, Vector3 High) : Obstacle(Part)
+internal sealed record BoxBody(string Part, Frame3 Frame, Vector3 Low, Vector3 High) : Body(Part)
 {
     public override bool IsCoaxial => false;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Stock;
 
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 public enum PartKind
 {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Vessel.Joints;
+namespace Vessel.Model;
 
 /// <summary>A size that a fit hangs on, and by how much it may be off.</summary>
 /// <param name="What">In words: <c>hole in top, laser cut</c>.</param>

@@ -1,4 +1,4 @@
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 /// <summary>
 /// How a shop without a laser makes a hole: twist drills to 13 mm (the usual chuck), step drills to 35 mm, hole saws to

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 
-namespace Vessel.Joints;
+namespace Vessel.Model;
 
 public enum JointKind
 {

@@ -1,4 +1,4 @@
-namespace Vessel.Joints;
+namespace Vessel.Model;
 
 /// <summary>What a weld is to the vessel; decides when it is laid and what to heed.</summary>
 public enum WeldRole

@@ -1,4 +1,4 @@
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 /// <summary>Something that is bought finished.</summary>
 /// <param name="What">To ask for in the shop: <c>stainless wool, 60 kg/m3</c>.</param>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Stock;
 
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 /// <summary>How a hole is made at the bench; a laser-cut flat has it already.</summary>
 public enum HoleMethod

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Joints;
 using Vessel.Parts;
 
-namespace Vessel.Planning;
+namespace Vessel.Model;
 
 public enum WorkKind
 {
@@ -59,8 +59,6 @@ public sealed record WorkTask(
     public bool Joins => Kind is WorkKind.Weld or WorkKind.Tack or WorkKind.Fit;
 
     internal static string Making(Part part) => $"make {part.Id}";
-
-    internal static string Tacking(TackGroup group) => $"tack {group.Path}";
 
     internal static string Welding(string number) => $"weld {number}";
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Geometry;
 
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 public enum FlatKind
 {

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Vessel.Geometry;
 
-namespace Vessel.Parts;
+namespace Vessel.Model;
 
 /// <summary>Figures as they stand in notes and messages.</summary>
 public static class NoteText
