@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Vessel.Geometry;
 
 namespace Vessel.Function;
@@ -12,7 +14,7 @@ internal sealed record ThinCylinder(double Radius, double Length, double Wall, d
 /// <param name="Angle">Radians.</param>
 /// <param name="HalfAlong">mm.</param>
 /// <param name="HalfAngle">Radians.</param>
-/// <param name="Loads">N, one for each case: X outward, Y round towards increasing angle, Z along the axis.</param>
+/// <param name="Loads">N, one for each case, eight at most: X outward, Y round towards increasing angle, Z along the axis.</param>
 internal readonly record struct CylinderPatch(double Along, double Angle, double HalfAlong, double HalfAngle, ImmutableArray<Vector3> Loads);
 
 /// <summary>Local loads on a thin cylinder by a double Fourier series of Fluegge's equations.</summary>
@@ -21,6 +23,7 @@ internal readonly record struct CylinderPatch(double Along, double Angle, double
 /// sin(m pi x / L) and cos(n phi); each pair (m, n) is a system of three equations. He reduced Donnell's form to one of the eighth order;
 /// here the three of Fluegge (Stresses in Shells) are solved as they stand, which holds for few waves round the cylinder too. u along the axis,
 /// v round it, w outward; one family is even in the angle, the other odd. Loads are spread by a bell curve, so that the series ends.
+/// What stands at one angle is summed once for all waves round, and all cases go through the sums side by side.
 /// </remarks>
 internal sealed class CylinderSeries
 {
@@ -31,93 +34,97 @@ internal sealed class CylinderSeries
     private const int MostPairs = 40_000;
 
     private readonly ThinCylinder _shell;
-    private readonly ImmutableArray<CylinderPatch> _patches;
-    private readonly ImmutableArray<(double Along, double Angle)> _places;
-    private readonly int _cases;
-    private readonly double[] _loads;
-    private readonly double[] _moves;
+    private readonly ImmutableArray<CylinderLoads> _loaded;
+    private readonly ImmutableArray<CylinderStresses> _seen;
 
-    private CylinderSeries(ThinCylinder shell, ImmutableArray<CylinderPatch> patches, ImmutableArray<(double Along, double Angle)> places, double spread)
+    /// <summary>Along, round and outward of the even family, then of the odd one.</summary>
+    private readonly Vector512<double>[] _loads = new Vector512<double>[6];
+    private readonly Vector512<double>[] _moves = new Vector512<double>[6];
+    private readonly Vector512<double>[] _give = new Vector512<double>[Vector512<double>.Count];
+
+    private CylinderSeries(
+        ThinCylinder shell, ImmutableArray<CylinderPatch> patches, ImmutableArray<(double Along, double Angle)> places, double spread)
     {
-        (_shell, _patches, _places, _cases) = (shell, patches, places, patches[0].Loads.Length);
-        (_loads, _moves) = (new double[6 * _cases], new double[6 * _cases]);
+        _shell = shell;
         // Pairs inside the ellipse: pi / 4 (Reach L / pi s) (Reach R / s).
         Spread = Math.Max(spread, Reach / 2 * Math.Sqrt(shell.Length * shell.Radius / MostPairs));
-        Give = new(_cases, _cases);
-        Stresses = new double[places.Length * 2 * 3 * _cases];
+        _loaded = [.. patches.GroupBy(patch => (patch.Angle, patch.HalfAngle)).Select(group => new CylinderLoads([.. group]))];
+        _seen = [.. places.Index().GroupBy(place => place.Item.Angle).Select(group => new CylinderStresses(
+            group.Key, [.. group.Select(place => (place.Item.Along, place.Index))]))];
     }
 
     /// <summary>Standard deviation of the bell, mm.</summary>
     public double Spread { get; }
 
     /// <summary>Work of case i's loads on case j's displacements, N mm.</summary>
-    public SmallMatrix Give { get; }
+    public SmallMatrix Give { get; private set; } = new(0, 0);
 
     /// <summary>By place, inner and outer face, along, round and shear, case; MPa.</summary>
-    public double[] Stresses { get; }
+    public double[] Stresses { get; private set; } = [];
 
     public static CylinderSeries Of(
         ThinCylinder shell, ImmutableArray<CylinderPatch> patches, ImmutableArray<(double Along, double Angle)> places, double spread)
     {
         var series = new CylinderSeries(shell, patches, places, spread);
         series.Sum();
+        series.Keep(patches[0].Loads.Length, places.Length);
         return series;
     }
 
     private void Sum()
     {
         var (most, radius) = (Reach / Spread, _shell.Radius);
-        var (loaded, seen) = (new Waves(_patches.Length), new Waves(_places.Length));
         for (var m = 0; m * Math.PI / _shell.Length <= most; m++)
         {
             var alpha = m * Math.PI / _shell.Length;
-            for (var i = 0; i < _patches.Length; i++)
-                loaded.Start(i, alpha * _patches[i].Along, _patches[i].Angle, Bell(alpha) * Sinc(alpha * _patches[i].HalfAlong));
-            for (var i = 0; i < _places.Length; i++)
-                seen.Start(i, alpha * _places[i].Along, _places[i].Angle, 1);
+            foreach (var line in _loaded)
+                line.Start(alpha, Bell(alpha));
+            foreach (var line in _seen)
+                line.Start();
             var last = radius * Math.Sqrt((most * most) - (alpha * alpha));
             for (var n = 0; n <= last; n++)
             {
-                Load(loaded, n);
+                Load(n);
                 // All along and all round alike: a stiff body's way along the axis, which nothing holds.
                 if (m > 0 || n > 0)
                 {
                     Move(alpha * radius, n, m == 0);
                     AddGive();
-                    AddStresses(seen, alpha * radius, n);
+                    AddStresses(alpha * radius, n);
                 }
 
-                loaded.Next();
-                seen.Next();
+                foreach (var line in _seen)
+                    line.Next();
             }
+
+            foreach (var line in _seen)
+                line.End(alpha);
         }
+    }
+
+    private void Keep(int cases, int places)
+    {
+        var give = MemoryMarshal.Cast<Vector512<double>, double>(_give);
+        Give = new(cases, cases);
+        for (var i = 0; i < cases; i++)
+        {
+            for (var j = 0; j < cases; j++)
+                Give[i, j] = give[(i * Vector512<double>.Count) + j];
+        }
+
+        Stresses = new double[places * CylinderStresses.OfPlace * cases];
+        foreach (var line in _seen)
+            line.Keep(Stresses, cases);
     }
 
     private double Bell(double wave) => Math.Exp(-wave * wave * Spread * Spread / 2);
 
-    private static double Sinc(double x) => Math.Abs(x) < 1e-4 ? 1 - (x * x / 6) : Math.Sin(x) / x;
-
-    /// <summary>Of each case and family: along, round, outward.</summary>
-    private void Load(Waves at, int n)
+    private void Load(int n)
     {
         Array.Clear(_loads);
         var bell = Bell(n / _shell.Radius);
-        for (var i = 0; i < _patches.Length; i++)
-        {
-            var share = bell * Sinc(n * _patches[i].HalfAngle);
-            var (even, odd) = (share * at.Cos[i], share * at.Sin[i]);
-            var (sin, cos) = (at.SinAlong[i], at.CosAlong[i]);
-            for (var j = 0; j < _cases; j++)
-            {
-                var load = _patches[i].Loads[j];
-                _loads[6 * j] += load.Z * cos * even;
-                _loads[(6 * j) + 1] += load.Y * sin * odd;
-                _loads[(6 * j) + 2] += load.X * sin * even;
-                _loads[(6 * j) + 3] += load.Z * cos * odd;
-                _loads[(6 * j) + 4] -= load.Y * sin * even;
-                _loads[(6 * j) + 5] += load.X * sin * odd;
-            }
-        }
+        foreach (var line in _loaded)
+            line.AddTo(_loads, bell, n);
     }
 
     /// <summary>Fluegge's three equations for one pair of waves.</summary>
@@ -137,33 +144,31 @@ internal sealed class CylinderSeries
         // Loads to densities of the series, over the membrane's stiffness.
         var scale = (isLevel ? 1.0 : 2) * (n == 0 ? 1 : 2) / (Turns.Full * _shell.Radius * _shell.Length)
             * _shell.Radius * _shell.Radius * (1 - (nu * nu)) / (_shell.Elasticity * _shell.Wall);
+        // Without waves along the axis there is only the axis' way.
+        var factor = isLevel ? scale / uu : scale / determinant;
         for (var i = 0; i < _loads.Length; i += 3)
         {
             var (x, y, z) = (_loads[i], _loads[i + 1], _loads[i + 2]);
-            // Without waves along the axis there is only the axis' way.
-            var factor = isLevel ? scale / uu : scale / determinant;
             _moves[i] = factor * (isLevel ? x : (a * x) + (b * y) + (c * z));
-            _moves[i + 1] = isLevel ? 0 : factor * ((b * x) + (d * y) + (e * z));
-            _moves[i + 2] = isLevel ? 0 : factor * ((c * x) + (e * y) + (f * z));
+            _moves[i + 1] = isLevel ? default : factor * ((b * x) + (d * y) + (e * z));
+            _moves[i + 2] = isLevel ? default : factor * ((c * x) + (e * y) + (f * z));
         }
     }
 
     /// <summary>The mean of each product over the surface undoes the density's factor.</summary>
     private void AddGive()
     {
-        for (var i = 0; i < _cases; i++)
+        var loads = MemoryMarshal.Cast<Vector512<double>, double>(_loads);
+        for (var i = 0; i < _give.Length; i++)
         {
-            for (var j = 0; j < _cases; j++)
-            {
-                var work = 0.0;
-                for (var c = 0; c < 6; c++)
-                    work += _loads[(6 * i) + c] * _moves[(6 * j) + c];
-                Give[i, j] += work;
-            }
+            var work = loads[i] * _moves[0];
+            for (var c = 1; c < _moves.Length; c++)
+                work += loads[(c * Vector512<double>.Count) + i] * _moves[c];
+            _give[i] += work;
         }
     }
 
-    private void AddStresses(Waves at, double l, int n)
+    private void AddStresses(double l, int n)
     {
         var (r, t, nu) = (_shell.Radius, _shell.Wall, _shell.Poisson);
         var plane = _shell.Elasticity / (1 - (nu * nu));
@@ -174,54 +179,15 @@ internal sealed class CylinderSeries
             var (alongU, alongW) = (-l / r, z * l * l / (r * r));
             var (roundV, roundW) = (n / r, (z * n * n / (r * (r + z))) + (1 / (r + z)));
             var (shearU, shearV, shearW) = (-n / (r + z), (r + z) / (r * r) * l, l * n * (z / r) * ((1 / r) + (1 / (r + z))));
-            for (var j = 0; j < _cases; j++)
+            for (var family = 0; family < 2; family++)
             {
-                for (var family = 0; family < 2; family++)
-                {
-                    var i = (6 * j) + (3 * family);
-                    var (u, v, w) = (_moves[i], _moves[i + 1], _moves[i + 2]);
-                    var (along, round) = ((alongU * u) + (alongW * w), (roundV * v) + (roundW * w));
-                    var (first, second) = (plane * (along + (nu * round)), plane * (round + (nu * along)));
-                    var third = shear * ((shearU * u) + (shearV * v) + (shearW * w));
-                    for (var place = 0; place < _places.Length; place++)
-                    {
-                        var (even, odd) = family == 0 ? (at.Cos[place], at.Sin[place]) : (at.Sin[place], -at.Cos[place]);
-                        var to = (((place * 2) + face) * 3 * _cases) + j;
-                        Stresses[to] += first * at.SinAlong[place] * even;
-                        Stresses[to + _cases] += second * at.SinAlong[place] * even;
-                        Stresses[to + (2 * _cases)] += third * at.CosAlong[place] * odd;
-                    }
-                }
+                var (u, v, w) = (_moves[3 * family], _moves[(3 * family) + 1], _moves[(3 * family) + 2]);
+                var (along, round) = ((alongU * u) + (alongW * w), (roundV * v) + (roundW * w));
+                var (first, second) = (plane * (along + (nu * round)), plane * (round + (nu * along)));
+                var third = shear * ((shearU * u) + (shearV * v) + (shearW * w));
+                foreach (var line in _seen)
+                    line.Add(face, family == 1, first, second, third);
             }
-        }
-    }
-
-    /// <summary>Sines and cosines along and round at several places, from one number of waves round to the next.</summary>
-    private sealed class Waves(int count)
-    {
-        private readonly double[] _stepCos = new double[count];
-        private readonly double[] _stepSin = new double[count];
-
-        public double[] SinAlong { get; } = new double[count];
-
-        public double[] CosAlong { get; } = new double[count];
-
-        public double[] Cos { get; } = new double[count];
-
-        public double[] Sin { get; } = new double[count];
-
-        public void Start(int i, double along, double angle, double factor)
-        {
-            var (sin, cos) = Math.SinCos(along);
-            (SinAlong[i], CosAlong[i]) = (factor * sin, factor * cos);
-            (_stepSin[i], _stepCos[i]) = Math.SinCos(angle);
-            (Cos[i], Sin[i]) = (1, 0);
-        }
-
-        public void Next()
-        {
-            for (var i = 0; i < count; i++)
-                (Cos[i], Sin[i]) = ((Cos[i] * _stepCos[i]) - (Sin[i] * _stepSin[i]), (Sin[i] * _stepCos[i]) + (Cos[i] * _stepSin[i]));
         }
     }
 }
