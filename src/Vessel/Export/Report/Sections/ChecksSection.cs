@@ -31,7 +31,7 @@ internal static class ChecksSection
         "Margins of the checks that compare a figure with a limit, the least first",
         ["Figure", Column.Figure("Is"), "Limit", Column.Figure("Left, % of the limit"), "Check"],
         [
-            .. margins.OrderBy(margin => margin.Free ?? margin.Value).Select(margin => new Cell[]
+            .. margins.OrderBy(margin => margin.Free ?? margin.Value).ThenBy(margin => margin.Of, StringComparer.Ordinal).Select(margin => new Cell[]
             {
                 margin.Of, Told(margin.Value, margin, sizes), $"{(margin.IsMost ? "at most" : "at least")} {Told(margin.Limit, margin, sizes)}",
                 margin.Free is { } free ? Sizes.Text(100 * free, 0) : null, $"{(margin.Holds ? "\u2714" : "\u25B2")} {margin.Code}",
