@@ -120,7 +120,7 @@ internal static class PortRules
             [.. PortPieces.Ids(port).Distinct()],
             $"the elbow of '{port.Name}' dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
             + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
-            [new("dip", depth, port.Bore, "mm")],
+            [new("dip", depth, LeastPocket, "mm")],
             design.PlaceOf($"{elbow.Path}.direction"));
     }
 

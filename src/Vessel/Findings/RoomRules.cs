@@ -16,7 +16,7 @@ internal static class RoomRules
             : $"{clash.Room.What} comes within {NoteText.Length(clash.Distance.End)} mm of {clash.Other}")
             + $" (a cylinder of {NoteText.Length(2 * clash.Room.Radius)} mm over {NoteText.Length(clash.Room.To - clash.Room.From)} mm along the "
             + "port's axis): turn, move or lengthen the port, or give the hose's true sizes under 'mockup'.",
-        [new("distance", clash.Distance.End, RoomClashes.Least, "mm")],
+        [new("distance", clash.Distance.Start, RoomClashes.Least, "mm")],
         assembly.Design.PlaceOf(clash.Room.Port.Site.Port.Path)));
 
     /// <summary>Below this two bodies meet, mm: the bracket within which distances are known.</summary>

@@ -18,6 +18,7 @@ internal static class StockRules
             if (ShelfNest.IsHeld(piece, sheet))
                 continue;
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
+            var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn)).MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
             var remedy = Divided(part, design, sheet) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
                 : "";
@@ -28,7 +29,7 @@ internal static class StockRules
                 $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
                 + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
                 + $"{remedy}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
-                [new("length", length, sheet.FreeLength, "mm"), new("width", wide, sheet.FreeWidth, "mm")],
+                [new("along the sheet", lain.Width, sheet.FreeLength, "mm"), new("across it", lain.Height, sheet.FreeWidth, "mm")],
                 design.PlaceOf(part.Path));
         }
     }
