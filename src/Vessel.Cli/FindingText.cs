@@ -7,7 +7,7 @@ namespace Vessel.Cli;
 /// <summary>Findings as text, one a line, gravest first, accepted ones last.</summary>
 internal static class FindingText
 {
-    public static void Write(DesignFile file, ImmutableArray<Finding> findings, TextWriter output, ConsoleStyle style)
+    public static void Write(DesignFile file, ImmutableArray<Measure> findings, TextWriter output, ConsoleStyle style)
     {
         foreach (var finding in findings.OrderBy(IsAccepted).ThenByDescending(finding => finding.Severity))
         {
@@ -18,7 +18,7 @@ internal static class FindingText
         }
     }
 
-    public static string Count(ImmutableArray<Finding> findings)
+    public static string Count(ImmutableArray<Measure> findings)
     {
         var counts = findings
             .Where(finding => !IsAccepted(finding))
@@ -30,20 +30,20 @@ internal static class FindingText
     }
 
     /// <summary>In one line: whether there is anything left that stands against cutting.</summary>
-    public static string Verdict(ImmutableArray<Finding> findings) =>
+    public static string Verdict(ImmutableArray<Measure> findings) =>
         findings.IsEmpty ? "no faults, no findings"
         : ExitCode(findings) == ExitCodes.Good ? $"no faults; {Count(findings)}"
         : $"do not cut yet: {Count(findings)}";
 
-    public static int ExitCode(ImmutableArray<Finding> findings) =>
-        findings.Any(finding => finding.Severity == Findings.Severity.Error) ? ExitCodes.GraveFindings : ExitCodes.Good;
+    public static int ExitCode(ImmutableArray<Measure> findings) =>
+        findings.Any(finding => finding.Severity == Model.Severity.Error) ? ExitCodes.GraveFindings : ExitCodes.Good;
 
-    private static bool IsAccepted(Finding finding) => finding.AcceptedBecause is not null;
+    private static bool IsAccepted(Measure finding) => finding.AcceptedBecause is not null;
 
-    private static string Severity(Finding finding, ConsoleStyle style) => finding.Severity switch
+    private static string Severity(Measure finding, ConsoleStyle style) => finding.Severity switch
     {
-        Findings.Severity.Error => style.Bad(Word(finding.Severity)),
-        Findings.Severity.Warning => style.Doubtful(Word(finding.Severity)),
+        Model.Severity.Error => style.Bad(Word(finding.Severity)),
+        Model.Severity.Warning => style.Doubtful(Word(finding.Severity)),
         _ => Word(finding.Severity),
     };
 

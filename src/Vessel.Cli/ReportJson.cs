@@ -57,7 +57,7 @@ internal static class ReportJson
         });
 
     private static void WriteReport(
-        Utf8JsonWriter json, DesignFile file, ImmutableArray<Fault> faults, ImmutableArray<Finding> findings)
+        Utf8JsonWriter json, DesignFile file, ImmutableArray<Fault> faults, ImmutableArray<Measure> findings)
     {
         json.WriteString("design", file.Shown);
         json.WriteStartArray("faults");

@@ -22,19 +22,19 @@ public static class Compiler
     public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);
 
     /// <summary>All findings, those that the design accepts marked.</summary>
-    public static ImmutableArray<Finding> Assess(Assembly assembly) => Assess(Plan.Of(assembly));
+    public static ImmutableArray<Measure> Assess(Assembly assembly) => Assess(Plan.Of(assembly));
 
-    public static ImmutableArray<Finding> Assess(Plan plan) =>
+    public static ImmutableArray<Measure> Assess(Plan plan) =>
         Acceptance.Mark(Assessment.Of(plan), plan.Assembly.Design);
 
     /// <summary>Faults of what the design accepts; nothing is written when there are any.</summary>
-    public static ImmutableArray<Fault> Misaccepted(VesselDesign design, ImmutableArray<Finding> findings) =>
+    public static ImmutableArray<Fault> Misaccepted(VesselDesign design, ImmutableArray<Measure> findings) =>
         Acceptance.Faults(findings, design);
 
     public static Build Compile(VesselDesign design, BuildOptions options)
     {
         var plan = Plan.Of(Assemble(design));
-        return Vessel.Export.Build.Of(plan, Assess(plan), options);
+        return Vessel.Export.Build.Of(plan, [.. Assessment.Measures(plan)], options);
     }
 
     /// <summary>Lazy: each file is made when it is written.</summary>

@@ -123,7 +123,7 @@ internal sealed class NewCommand
         return ExitCodes.Good;
     }
 
-    private static double? Gas(string text) => Measure.Read(KeyKind.Flow, text) is { } flow and >= 0.1 and <= 100_000 ? flow : null;
+    private static double? Gas(string text) => SingleValue.Read(KeyKind.Flow, text) is { } flow and >= 0.1 and <= 100_000 ? flow : null;
 
     private static (double Litres, string From)? Held(string text)
     {
@@ -142,7 +142,7 @@ internal sealed class NewCommand
     };
 
     private static Func<string, double?> Size(double low, double high) =>
-        text => Measure.Read(KeyKind.Length, text) is { } size && size >= low && size <= high ? size : null;
+        text => SingleValue.Read(KeyKind.Length, text) is { } size && size >= low && size <= high ? size : null;
 
     private static string Sizes(double low, double high) =>
         FormattableString.Invariant($"a size from {low} to {high} mm, as '{Math.Max(low, 32)}' or '{(low > 25 ? "6 in" : "1 1/4 in")}'");

@@ -67,7 +67,7 @@ public sealed class Build(
     Assembly assembly,
     ImmutableArray<BuiltPart> parts,
     ImmutableArray<(WeldFigures Figures, WeldCost Cost)> welds,
-    ImmutableArray<Finding> findings,
+    ImmutableArray<Measure> measures,
     BuildOptions options,
     Plan plan)
 {
@@ -77,7 +77,11 @@ public sealed class Build(
 
     public ImmutableArray<(WeldFigures Figures, WeldCost Cost)> Welds { get; } = welds;
 
-    public ImmutableArray<Finding> Findings { get; } = findings;
+    /// <summary>The measures that do not hold, those that the design accepts marked.</summary>
+    public ImmutableArray<Measure> Findings { get; } = Acceptance.Mark(Assessment.Findings(measures), assembly.Design);
+
+    /// <summary>How far figures are from their limits, whether or not they keep them.</summary>
+    public ImmutableArray<Measure> Margins { get; } = [.. measures.Where(measure => measure.Of is not null)];
 
     public BuildOptions Options { get; } = options;
 
@@ -108,10 +112,10 @@ public sealed class Build(
     /// <summary>One for each port where the design asks for them.</summary>
     public ImmutableArray<PortFixture> Fixtures => _fixtures.Value;
 
-    public static Build Of(Assembly assembly, ImmutableArray<Finding> findings, BuildOptions options) =>
-        Of(Plan.Of(assembly), findings, options);
+    public static Build Of(Assembly assembly, ImmutableArray<Measure> measures, BuildOptions options) =>
+        Of(Plan.Of(assembly), measures, options);
 
-    public static Build Of(Plan plan, ImmutableArray<Finding> findings, BuildOptions options)
+    public static Build Of(Plan plan, ImmutableArray<Measure> measures, BuildOptions options)
     {
         var assembly = plan.Assembly;
         ImmutableArray<BuiltPart> parts =
@@ -120,7 +124,7 @@ public sealed class Build(
             assembly,
             parts,
             [.. assembly.Welds.Select(weld => (weld, WeldCost.Of(weld, assembly.MetalsOf(weld.Joint), assembly.Design)))],
-            findings,
+            measures,
             options,
             plan);
     }

@@ -7,7 +7,7 @@ namespace Vessel.Findings;
 public static class Acceptance
 {
     /// <summary>The same findings; those that are accepted carry the reason.</summary>
-    public static ImmutableArray<Finding> Mark(ImmutableArray<Finding> findings, VesselDesign design) =>
+    public static ImmutableArray<Measure> Mark(ImmutableArray<Measure> findings, VesselDesign design) =>
     [
         .. findings.Select(finding => finding.Severity != Severity.Error
             && design.Accepted.FirstOrDefault(a => a.Code == finding.Code) is { } accepted
@@ -16,7 +16,7 @@ public static class Acceptance
     ];
 
     /// <summary>Acceptances of what is not there: lest one written for an old state hides a new doubt.</summary>
-    public static ImmutableArray<Fault> Faults(ImmutableArray<Finding> findings, VesselDesign design) =>
+    public static ImmutableArray<Fault> Faults(ImmutableArray<Measure> findings, VesselDesign design) =>
     [
         .. design.Accepted.Select((accepted, i) => Problem(
             accepted,
@@ -27,7 +27,7 @@ public static class Acceptance
             .OrderBy(fault => (fault.At!.Value.Setting, fault.At.Value.Line, fault.At.Value.Column)),
     ];
 
-    private static Fault? Problem(AcceptedCode accepted, bool again, ImmutableArray<Finding> found)
+    private static Fault? Problem(AcceptedCode accepted, bool again, ImmutableArray<Measure> found)
     {
         var (code, path) = (accepted.Code, $"{accepted.Path}.code");
         if (FindingCodes.All.All(known => known.Code != code))

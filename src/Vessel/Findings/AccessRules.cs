@@ -3,13 +3,14 @@ using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
 /// <summary>What cannot be welded as drawn: out of reach, or shut in.</summary>
 internal static class AccessRules
 {
-    public static IEnumerable<Finding> Of(Plan plan)
+    public static IEnumerable<Measure> Of(Plan plan)
     {
         foreach (var access in plan.Access.Where(access => access.ReachedShare < 1))
             yield return OutOfReach(access, plan.Assembly);
@@ -17,7 +18,7 @@ internal static class AccessRules
             yield return Sealed(room, plan.Assembly.Design);
     }
 
-    private static Finding OutOfReach(TorchAccess access, Assembly assembly)
+    private static Measure OutOfReach(TorchAccess access, Assembly assembly)
     {
         var joint = access.Joint;
         var missing = Math.Round(100 * (1 - access.ReachedShare));
@@ -26,9 +27,9 @@ internal static class AccessRules
             FindingCodes.JointOutOfReach,
             Severity.Error,
             [.. joint.Between.Distinct()],
-            $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(torch.CupDiameter)} mm) and rod along {missing} % "
+            () => $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(torch.CupDiameter)} mm) and rod along {missing} % "
             + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access)}.",
-            [new("reached share", access.ReachedShare, 1, string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
+            [new("reached share", access.ReachedShare, AtLeast(1), string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
             assembly.Design.PlaceOf(Key(joint)));
     }
 
@@ -65,11 +66,11 @@ internal static class AccessRules
         return cavity.Rooms.Where(room => !vented.Contains(room.Name));
     }
 
-    private static Finding Sealed(Room room, VesselDesign design) => new(
+    private static Measure Sealed(Room room, VesselDesign design) => new(
         FindingCodes.SealedRoom,
         Severity.Error,
         [],
-        $"the room {room.Name} has no way to any port: it is shut in when the vessel is welded and bursts when it is heated "
+        () => $"the room {room.Name} has no way to any port: it is shut in when the vessel is welded and bursts when it is heated "
         + "(20 to 600 degC triples the pressure); give it windows, a drain hole or a free rim.",
         [],
         design.PlaceOf("inside"));

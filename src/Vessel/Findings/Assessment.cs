@@ -3,13 +3,23 @@ using Vessel.Planning;
 
 namespace Vessel.Findings;
 
-/// <summary>All that is ill-advised about a vessel, in the order of the rules, then of the file.</summary>
+/// <summary>What the rules look at, in the order of the rules, then of the file.</summary>
 public static class Assessment
 {
-    /// <summary>With what the day's work shows.</summary>
-    public static ImmutableArray<Finding> Of(Plan plan) => [.. Of(plan.Assembly), .. AccessRules.Of(plan), .. FixtureRules.Of(plan)];
+    /// <summary>All that is ill-advised about a vessel and the work on it.</summary>
+    public static ImmutableArray<Measure> Of(Plan plan) => Findings(Measures(plan));
 
-    public static ImmutableArray<Finding> Of(Assembly assembly) =>
+    /// <summary>All that is ill-advised about a vessel.</summary>
+    public static ImmutableArray<Measure> Of(Assembly assembly) => Findings(Measures(assembly));
+
+    /// <summary>Those of the measures that do not hold.</summary>
+    public static ImmutableArray<Measure> Findings(IEnumerable<Measure> measures) => [.. measures.Where(measure => !measure.Holds)];
+
+    /// <summary>The measures of a vessel and of the work on it, whether or not they hold.</summary>
+    public static IEnumerable<Measure> Measures(Plan plan) => [.. Measures(plan.Assembly), .. AccessRules.Of(plan), .. FixtureRules.Of(plan)];
+
+    /// <summary>The measures of a vessel, whether or not they hold.</summary>
+    public static IEnumerable<Measure> Measures(Assembly assembly) =>
     [
         .. FitRules.Of(assembly),
         .. SlipRules.Of(assembly),

@@ -6,6 +6,12 @@ namespace Vessel.Findings;
 /// </summary>
 internal static class CutterLimits
 {
-    public const double Aim = 1;
-    public const double LeastHole = 0.5;
+    private const double Aim = 1;
+    private const double LeastHole = 0.5;
+
+    /// <summary>Diameter of a hole in sheet of that thickness, mm.</summary>
+    public static Allowed Hole(double thickness) => Allowed.AtLeast(Aim * thickness, LeastHole * thickness);
+
+    /// <summary>Metal between two holes in sheet of that thickness, mm.</summary>
+    public static Allowed Web(double thickness) => Allowed.AtLeast(Aim * thickness);
 }

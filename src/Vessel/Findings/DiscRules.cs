@@ -10,7 +10,7 @@ internal static class DiscRules
 {
     private static readonly ImmutableArray<string> _copper = ["copper", "brass", "bronze"];
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var disc in design.Inside.Discs)
@@ -30,15 +30,15 @@ internal static class DiscRules
         }
     }
 
-    private static Finding Loose(DiscDesign disc, VesselDesign design) => new(
+    private static Measure Loose(DiscDesign disc, VesselDesign design) => new(
         FindingCodes.LooseDisc,
         Severity.Note,
         [Slug.Of(disc.Name)],
-        $"'{disc.Name}' lies loose: it rattles and can turn over; fix it (fixed: weld, tabs, screws or press) unless something else holds it.",
+        () => $"'{disc.Name}' lies loose: it rattles and can turn over; fix it (fixed: weld, tabs, screws or press) unless something else holds it.",
         [],
         design.PlaceOf($"{disc.Path}.fixed"));
 
-    private static Finding Unscreened(PackingDesign packing, VesselDesign design)
+    private static Measure Unscreened(PackingDesign packing, VesselDesign design)
     {
         var open = packing switch
         {
@@ -50,14 +50,14 @@ internal static class DiscRules
             FindingCodes.PackingWithoutScreen,
             Severity.Warning,
             [],
-            $"'{packing.Name}' has no screen {open}: loose media can leave the vessel with gas or oil and reach the engine; "
+            () => $"'{packing.Name}' has no screen {open}: loose media can leave the vessel with gas or oil and reach the engine; "
             + "put it between two discs.",
             [],
             design.PlaceOf(packing.Path));
     }
 
     /// <summary>The packing lies on its discs and against the bore that they fit.</summary>
-    private static IEnumerable<Finding> TouchedBy(PackingDesign packing, VesselDesign design)
+    private static IEnumerable<Measure> TouchedBy(PackingDesign packing, VesselDesign design)
     {
         if (packing.Family is null && !IsCopper(packing.Material))
             yield break;
@@ -77,13 +77,13 @@ internal static class DiscRules
     /// <summary>Copper and its alloys are no stock of ours, but wool is made of them.</summary>
     private static bool IsCopper(string material) => _copper.Any(name => material.Contains(name, StringComparison.OrdinalIgnoreCase));
 
-    private static Finding? Touching(string a, string b, MaterialFamily? first, MaterialFamily? second) =>
+    private static Measure? Touching(string a, string b, MaterialFamily? first, MaterialFamily? second) =>
         MetalPairs.Of(first, second) is { } severity
             ? new(
                 FindingCodes.UnlikeMetals,
                 severity,
                 [],
-                $"{a} ({NameOf(first)}) touches {b} ({NameOf(second)}) where oil and water stand: the less noble metal corrodes; "
+                () => $"{a} ({NameOf(first)}) touches {b} ({NameOf(second)}) where oil and water stand: the less noble metal corrodes; "
                 + "choose one metal for both.",
                 [],
                 null)

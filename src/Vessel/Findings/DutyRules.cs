@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -9,87 +10,78 @@ internal static class DutyRules
 {
     private const double PascalsPerMillibar = 100;
 
-    public static IEnumerable<Finding> Of(Assembly assembly) =>
+    public static IEnumerable<Measure> Of(Assembly assembly) =>
         Overloaded(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly)).Concat(Dips(assembly));
 
     /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
-    private static IEnumerable<Finding> Dips(Assembly assembly)
+    private static IEnumerable<Measure> Dips(Assembly assembly)
     {
         if (assembly.Design.Capacity.Dipstick is not { } stick || assembly.Capacity.Events.IsEmpty)
             yield break;
         var site = DipstickSite.Of(assembly.Design, assembly.Sites);
         var least = assembly.Cavity.VolumeBelow(site?.Tip.Z ?? assembly.Cavity.Ceiling);
-        if (least > assembly.Capacity.Usable / 2)
-        {
-            yield return new(
+        yield return new(
                 FindingCodes.DipstickMissesOil,
                 Severity.Warning,
                 site is null ? [] : [DipstickDesign.Name],
-                site is null
+                () => site is null
                     ? $"no dipstick is made: '{stick.Port}' does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
                     : $"the dipstick in '{stick.Port}' ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
                     + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
-                [new("least shown", least / 1e3, assembly.Capacity.Usable / 2e3, "ml")],
+                [new("least shown", least / 1e3, AtMost(assembly.Capacity.Usable / 2e3), "ml")],
                 assembly.Design.PlaceOf($"{stick.Path}.in"));
-        }
     }
 
-    private static IEnumerable<Finding> Overloaded(Assembly assembly) =>
+    private static IEnumerable<Measure> Overloaded(Assembly assembly) =>
         from margin in assembly.Mount.Brackets.SelectMany(load => load.Margins())
-        where margin.Margin.IsFinite && margin.Margin.Likely < MountFigures.LeastMargin
+        where margin.Margin.IsFinite
         let design = assembly.Design
-        select new Finding(
+        select new Measure(
             FindingCodes.MountOverloaded,
             Severity.Warning,
             [Slug.Of(margin.Bracket.Name)],
-            $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
+            () => $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
             + $"{MountFigures.Whose(margin, design.Brackets.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
             + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
-            [new("margin", margin.Margin.Likely, MountFigures.LeastMargin, string.Empty)],
+            [new("margin", margin.Margin.Likely, AtLeast(MountFigures.LeastMargin), string.Empty)],
             design.PlaceOf(margin.Bracket.Path));
 
     private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
         : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in 'mounting: {{ duty: fixed }}')";
 
-    private static IEnumerable<Finding> Test(LeakTest test)
+    private static IEnumerable<Measure> Test(LeakTest test)
     {
         var (design, given) = (test.Design, test.Design.LeakTest);
-        if (given.Pressure > LeakTest.Directive)
-        {
-            yield return new(
+        yield return new(
                 FindingCodes.TestPressureHigh,
                 Severity.Warning,
                 [],
-                $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
+                () => $"a test at {FigureText.Of(given.Pressure / PascalsPerMillibar)} mbar passes the 500 mbar of directive 2014/68/EU"
                 + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
                 + ": this is not a pressure vessel; 200 to 300 mbar finds every leak [practice].",
-                [new("test pressure", given.Pressure / PascalsPerMillibar, LeakTest.Directive / PascalsPerMillibar, "mbar")],
+                [new("test pressure", given.Pressure / PascalsPerMillibar, AtMost(LeakTest.Directive / PascalsPerMillibar), "mbar")],
                 design.PlaceOf($"{given.Path}.pressure"));
-        }
-
-        foreach (var (what, path, stress, bears) in test.Margins().Where(margin => margin.Stress > margin.Bears))
+        foreach (var (what, path, stress, bears) in test.Margins())
         {
             yield return new(
                 FindingCodes.TestOverstress,
                 Severity.Warning,
                 [],
-                $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
+                () => $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
                 + "test at less, or take thicker metal or a dome.",
-                [new("stress", stress, bears, "MPa")],
+                [new("stress", stress, AtMost(bears), "MPa")],
                 design.PlaceOf(path));
         }
 
-        if (test.ShellCollapse is var collapse && given.Suction > collapse.Low)
-        {
-            yield return new(
+        var collapse = test.ShellCollapse;
+        yield return new(
                 FindingCodes.MayCollapse,
                 Severity.Warning,
                 [],
-                $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
+                () => $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
                 + $"{Borne(collapse.Low)} at worst, {Borne(collapse.Likely)} likely; thicken it, or stiffen it by a ring.",
-                [new("suction", given.Suction / PascalsPerMillibar, collapse.Low / PascalsPerMillibar, "mbar")],
+                [new("suction", given.Suction / PascalsPerMillibar, AtMost(collapse.Low / PascalsPerMillibar), "mbar")],
                 design.PlaceOf(design.Shell.Path));
-        }
     }
 
     /// <summary>No suction is more than full vacuum.</summary>
@@ -97,27 +89,27 @@ internal static class DutyRules
         suction < Air.Atmosphere ? $"{FigureText.Of(suction / PascalsPerMillibar)} mbar" : "full vacuum";
 
     /// <summary>A warning where what likely gathers, or what a rule book asks for, does not go in; a note where only the upper bound does not.</summary>
-    private static IEnumerable<Finding> Catches(Assembly assembly)
+    private static IEnumerable<Measure> Catches(Assembly assembly)
     {
         var usable = assembly.Capacity.Usable / 1e6;
         var needs = Catch.Of(assembly, FlowPath.Of(assembly));
-        if (needs.ByRule is { } rule && usable < rule)
+        if (needs.ByRule is { } rule)
         {
-            yield return TooSmall(assembly, Severity.Warning, rule, $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
+            yield return Holding(assembly, Severity.Warning, AtLeast(rule), () => $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
                 + $"{needs.Rule!.Name} asks for {FigureText.Of(rule)} L: make it higher or wider, or shorten the parts that hang inside.");
         }
 
-        if (needs.Gathered is { } gathered && usable < gathered.High)
+        if (needs.Gathered is { } gathered)
         {
-            yield return TooSmall(
-                assembly, usable < gathered.Likely ? Severity.Warning : Severity.Note, usable < gathered.Likely ? gathered.Likely : gathered.High,
-                $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to the first spill or seal: drain it "
+            yield return Holding(
+                assembly, Severity.Note, AtLeast(gathered.High, gathered.Likely),
+                () => $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to the first spill or seal: drain it "
                 + $"every {Whole(needs.Lasts(usable)!.Value.Low)} hours until it shows how fast it fills, or make it larger.");
         }
     }
 
-    private static Finding TooSmall(Assembly assembly, Severity severity, double needed, string text) => new(
-        FindingCodes.CatchTooSmall, severity, [], text, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"));
+    private static Measure Holding(Assembly assembly, Severity severity, Allowed needed, Func<string> words) => new(
+        FindingCodes.CatchTooSmall, severity, [], words, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"));
 
     private static string Parts(Catch needs)
     {
@@ -130,10 +122,9 @@ internal static class DutyRules
     /// <summary>Hours rounded down, so that what is said is safe.</summary>
     private static string Whole(double hours) => hours < 1 ? FigureText.Of(hours) : FigureText.Of(Math.Floor(hours));
 
-    private static IEnumerable<Finding> Drains(Assembly assembly)
+    private static IEnumerable<Measure> Drains(Assembly assembly)
     {
-        if (assembly.Design.DrainBack.Head is not { } head
-            || Drain.Of(assembly, FlowPath.Of(assembly)) is not { Held: { } held } || !double.IsFinite(held) || held < head)
+        if (assembly.Design.DrainBack.Head is not { } head || Drain.Of(assembly, FlowPath.Of(assembly)) is not { Held: { } held } || !double.IsFinite(held))
         {
             yield break;
         }
@@ -142,9 +133,9 @@ internal static class DutyRules
             FindingCodes.OilHeldUp,
             Severity.Warning,
             [],
-            $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, which has {FigureText.Of(head)} mm: it stays in the "
+            () => $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, which has {FigureText.Of(head)} mm: it stays in the "
             + "vessel while the engine runs; hang it higher, or lower its loss.",
-            [new("head held up", held, head, "mm")],
+            [new("head held up", held, AtMost(head), "mm")],
             assembly.Design.PlaceOf("drain_back"));
     }
 }

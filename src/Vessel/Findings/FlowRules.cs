@@ -1,5 +1,6 @@
 using System.Globalization;
 using Vessel.Function;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -8,7 +9,7 @@ internal static class FlowRules
 {
     private const double PascalsPerMillibar = 100;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         if (FlowPath.Of(assembly) is not { } path)
             yield break;
@@ -20,9 +21,9 @@ internal static class FlowRules
                 FindingCodes.StageBelowInlet,
                 Severity.Warning,
                 [],
-                $"'{stage.Name}' leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
+                () => $"'{stage.Name}' leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
                 + $"up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
-                [new("open area", stage.Area, path.InletArea, "mm2")],
+                [new("open area", stage.Area, AtLeast(path.InletArea), "mm2")],
                 design.PlaceOf(stage.Path));
         }
 
@@ -32,7 +33,7 @@ internal static class FlowRules
                 FindingCodes.MediaBypassed,
                 Severity.Warning,
                 [],
-                $"gas can go from '{path.Inlet}' to '{path.Vent}' past the packing: most of it will, as that way is the freer one; close it.",
+                () => $"gas can go from '{path.Inlet}' to '{path.Vent}' past the packing: most of it will, as that way is the freer one; close it.",
                 [],
                 design.PlaceOf("inside"));
         }
@@ -43,10 +44,10 @@ internal static class FlowRules
                 FindingCodes.LossTooGreat,
                 Severity.Warning,
                 [],
-                $"from {path.From} to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
+                () => $"from {path.From} to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
                 + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
                 + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} allowed; most of it in {Greatest(path)}.",
-                [new("loss", loss.Likely / PascalsPerMillibar, design.Flow.MostLoss / PascalsPerMillibar, "mbar")],
+                [new("loss", loss.Likely / PascalsPerMillibar, AtMost(design.Flow.MostLoss / PascalsPerMillibar), "mbar")],
                 design.PlaceOf("flow"));
         }
     }

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Stock;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -14,7 +15,7 @@ internal static class GoreRules
     /// <summary>Between a port and the polar cap's seam, in walls. Common practice, no source.</summary>
     private const double PortWalls = 2;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
@@ -35,7 +36,7 @@ internal static class GoreRules
         }
     }
 
-    private static Finding? Bent(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure? Bent(PortHost end, GoreShape shape, VesselDesign design)
     {
         var limit = MismatchShare * shape.Design.Wall;
         if (shape.Flat.FlatInside <= limit)
@@ -44,18 +45,18 @@ internal static class GoreRules
             FindingCodes.GoresNeedDishing,
             Severity.Warning,
             [Names.RimPart(end, design)],
-            $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} mm inside "
+            () => $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} mm inside "
             + $"the {(shape.Design is HemisphereHead ? "sphere" : "dish")} and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a butt weld takes {NoteText.Length(limit)} mm: "
             + $"dish them (the middle stretches by {NoteText.Percent(shape.Flat.Stretch)} %), use more gores, or spin the {Whole(shape)}.",
             [
-                new("middle inside", shape.Flat.FlatInside, limit, "mm"),
+                new("middle inside", shape.Flat.FlatInside, AtMost(limit), "mm"),
                 new("sides outside", shape.Flat.FlatOutside, null, "mm"),
                 new("radial error", shape.Flat.RadialError, null, string.Empty),
             ],
             design.PlaceOf($"{shape.Gores.Path}.count"));
     }
 
-    private static Finding? Stretch(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure? Stretch(PortHost end, GoreShape shape, VesselDesign design)
     {
         if (Ductility.Elongation(shape.Design.Material) is not { } elongation)
             return null;
@@ -66,14 +67,14 @@ internal static class GoreRules
             FindingCodes.GoreStretch,
             Severity.Warning,
             [Names.RimPart(end, design)],
-            $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
+            () => $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
             + $"{shape.Design.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
             + $"use more gores or a softer temper, or spin the {Whole(shape)}.",
-            [new("stretch", shape.Flat.Stretch, limit, string.Empty)],
+            [new("stretch", shape.Flat.Stretch, AtMost(limit), string.Empty)],
             design.PlaceOf($"{shape.Gores.Path}.count"));
     }
 
-    private static Finding? Crossing(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure? Crossing(PortHost end, GoreShape shape, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
@@ -89,16 +90,16 @@ internal static class GoreRules
             FindingCodes.SeamsMeet,
             Severity.Warning,
             [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
-            $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
+            () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
-            [new("apart", apart, HeadRules.SeamsApart, "mm")],
+            [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"));
     }
 
     private static string Whole(GoreShape shape) => shape.Design is HemisphereHead ? "half sphere" : "head";
 
     /// <summary>Measured along the outside, from the cap's side or from a gore's.</summary>
-    private static Finding? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
+    private static Measure? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
     {
         var (outer, isInCap) = (shape.Head.Outer, GorePorts.IsInCap(port, design));
         var footing = HeadFooting.Of(shape.Head, port)!;
@@ -113,10 +114,10 @@ internal static class GoreRules
             FindingCodes.PortNearCapSeam,
             Severity.Warning,
             [Names.PortPart(port, design), Slug.Of(port.Name)],
-            $"'{port.Name}' stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
+            () => $"'{port.Name}' stands {NoteText.Length(apart)} mm from the seam of the {Names.PolarCap(end)}, nearer than two walls "
             + $"({NoteText.Length(limit)} mm): make the polar cap at {(isInCap ? "least" : "most")} "
             + $"{NoteText.Length(isInCap ? Math.Ceiling(width) : Math.Floor(width))} mm wide (gores.cap_diameter).",
-            [new("apart", apart, limit, "mm")],
+            [new("apart", apart, AtLeast(limit), "mm")],
             design.PlaceOf($"{shape.Gores.Path}.cap_diameter"));
     }
 }

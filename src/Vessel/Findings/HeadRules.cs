@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -14,7 +15,7 @@ internal static class HeadRules
     /// <summary>Between two long seams that end at one girth, mm. Common practice, no source.</summary>
     internal const double SeamsApart = 10;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var (end, head) in new[] { (PortHost.Top, design.Top), (PortHost.Bottom, design.Bottom) })
@@ -33,7 +34,7 @@ internal static class HeadRules
         }
     }
 
-    private static Finding? Crossing(PortHost end, ConeHead cone, VesselDesign design)
+    private static Measure? Crossing(PortHost end, ConeHead cone, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
         if (shell.MadeFrom != StockForm.Sheet)
@@ -49,13 +50,13 @@ internal static class HeadRules
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
-                $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
+                () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
-                [new("apart", apart, SeamsApart, "mm")],
+                [new("apart", apart, AtLeast(SeamsApart), "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"));
     }
 
-    private static Finding? Step(PortHost end, DishedHead dome, VesselDesign design)
+    private static Measure? Step(PortHost end, DishedHead dome, VesselDesign design)
     {
         var (step, limit) = (Math.Abs(dome.Wall - design.Shell.Wall), StepShare * Math.Min(dome.Wall, design.Shell.Wall));
         if (step <= limit)
@@ -64,17 +65,17 @@ internal static class HeadRules
             FindingCodes.StepAtSeam,
             Severity.Warning,
             [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
-            $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
+            () => $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
             + "oil and takes heat unevenly: choose equal walls, or bevel the thicker one inside.",
-            [new("step", step, limit, "mm")],
+            [new("step", step, AtMost(limit), "mm")],
             design.PlaceOf($"{dome.Path}.wall"));
     }
 
-    private static Finding Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
+    private static Measure Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
         FindingCodes.BeadUnderLid,
         Severity.Note,
         [.. Names.ShellParts(end, design), Names.Of(end)],
-        $"{Names.Of(end)} sits inside the shell and meets the bead of {Seams(design.Shell.AtEnd(end).Seams)}: "
+        () => $"{Names.Of(end)} sits inside the shell and meets the bead of {Seams(design.Shell.AtEnd(end).Seams)}: "
         + "dress it flush over the plate's depth, or file a notch in the plate.",
         [],
         design.PlaceOf($"{head.Path}.seat"));
@@ -84,7 +85,7 @@ internal static class HeadRules
         ? $"the long seam at {NoteText.Degrees(seams.First)} deg"
         : $"each long seam, at {string.Join(", ", seams.Angles.Select(angle => NoteText.Degrees(Turns.From(angle, 0))))} deg";
 
-    private static Finding? Ledge(PortHost end, FlatHead lid, VesselDesign design)
+    private static Measure? Ledge(PortHost end, FlatHead lid, VesselDesign design)
     {
         var leg = FilletThroat.Leg(Math.Min(lid.Wall, design.Shell.Wall));
         var ledge = lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.AtEnd(end).OuterRadius);
@@ -95,9 +96,9 @@ internal static class HeadRules
             FindingCodes.LedgeTooNarrow,
             Severity.Warning,
             [Names.Of(end)],
-            $"{Names.Of(end)} leaves a ledge of {NoteText.Length(ledge)} mm where its fillet takes a leg of {NoteText.Length(leg)} mm: "
+            () => $"{Names.Of(end)} leaves a ledge of {NoteText.Length(ledge)} mm where its fillet takes a leg of {NoteText.Length(leg)} mm: "
             + "make the ledge zero, or at least the leg.",
-            [new("ledge", ledge, leg, "mm")],
+            [new("ledge", ledge, AtLeast(leg), "mm")],
             design.PlaceOf($"{lid.Path}.{key}"));
     }
 }

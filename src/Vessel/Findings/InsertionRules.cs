@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -11,7 +12,7 @@ namespace Vessel.Findings;
 /// </remarks>
 internal static class InsertionRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         var ways = InsideBodies.OfInside(design)
@@ -28,9 +29,9 @@ internal static class InsertionRules
                 FindingCodes.InsertBeforePort,
                 Severity.Warning,
                 [Slug.Of(name), Slug.Of(port.Name)],
-                $"'{name}' goes in from above, tried along its axis and turning about it, and does not pass the inner end of '{port.Name}': put '{port.Name}' in "
+                () => $"'{name}' goes in from above, tried along its axis and turning about it, and does not pass the inner end of '{port.Name}': put '{port.Name}' in "
                 + $"after it, or let it reach in by no more than {NoteText.Length(reach)} mm.",
-                [new("inside length", port.InsideLength, reach, "mm")],
+                [new("inside length", port.InsideLength, AtMost(reach), "mm")],
                 design.PlaceOf($"{port.Path}.inside_length"));
         }
     }

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -13,7 +14,7 @@ internal static class InsideClashRules
     /// <summary>Bounds on a distance are no further apart, mm.</summary>
     private const double Width = 0.05;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var bodies = InsideBodies.OfInside(assembly.Design).ToList();
         return
@@ -23,13 +24,13 @@ internal static class InsideClashRules
             from body in bodies
             let distance = body.Rings.Select(ring => Between(assembly.Design, port, ring)).Where(found => found is not null).MinBy(found => found!.Value.Start)
             where distance is not null
-            select new Finding(
+            select new Measure(
                 FindingCodes.InsideClash,
                 Severity.Warning,
                 [Slug.Of(port.Name), Slug.Of(body.Name)],
-                $"the inner end of '{port.Name}' comes within {NoteText.Length(distance.Value.Start)} to {NoteText.Length(distance.Value.End)} mm of "
+                () => $"the inner end of '{port.Name}' comes within {NoteText.Length(distance.Value.Start)} to {NoteText.Length(distance.Value.End)} mm of "
                 + $"'{body.Name}': a bead or a tube out of true closes that; make its inside length smaller.",
-                [new("distance", distance.Value.Start, Least, "mm")],
+                [new("distance", distance.Value.Start, AtLeast(Least), "mm")],
                 assembly.Design.PlaceOf($"{port.Path}.inside_length"));
     }
 

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -9,7 +10,7 @@ internal static class InsideRules
 {
     private const double CubicMillimetresPerMillilitre = 1000;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         foreach (var cap in assembly.Design.Inside.Caps)
         {
@@ -22,7 +23,7 @@ internal static class InsideRules
     }
 
     /// <summary>A cup fills to its lowest way out: the windows' sills, or its rim.</summary>
-    private static Finding? Trapped(CapDesign cap, VesselDesign design)
+    private static Measure? Trapped(CapDesign cap, VesselDesign design)
     {
         if (cap.Opens == CapOpening.Down || cap.DrainHole > 0 || cap.Pattern is not null)
             return null;
@@ -32,13 +33,13 @@ internal static class InsideRules
             FindingCodes.TrappedOil,
             Severity.Warning,
             [CapParts.Ids(cap).Plate],
-            $"'{cap.Name}' opens up and has no drain: it holds {NoteText.Length(volume)} ml of {design.Flow.Liquid.Word} that cannot run back and that the gas "
+            () => $"'{cap.Name}' opens up and has no drain: it holds {NoteText.Length(volume)} ml of {design.Flow.Liquid.Word} that cannot run back and that the gas "
             + "carries off; give it a drain_hole of 3 mm or more, or let it open down.",
-            [new("trapped", volume, 0, "ml")],
+            [new("trapped", volume, AtMost(0), "ml")],
             design.PlaceOf($"{cap.Path}.opens"));
     }
 
-    private static Finding? Blocked(Assembly assembly)
+    private static Measure? Blocked(Assembly assembly)
     {
         var path = GasPath.At(assembly.Cavity, double.NegativeInfinity);
         if (path.OpenPorts.Length < 2 || path.ConnectedPairs > 0)
@@ -48,7 +49,7 @@ internal static class InsideRules
             FindingCodes.GasPathBlocked,
             Severity.Error,
             [.. path.OpenPorts.Select(port => Slug.Of(port.Name))],
-            $"gas has no way between {ports}: give the cap windows, or leave the sleeve's rim free.",
+            () => $"gas has no way between {ports}: give the cap windows, or leave the sleeve's rim free.",
             [],
             assembly.Design.PlaceOf("inside"));
     }

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -16,7 +17,7 @@ internal static class LigamentRules
     /// <summary>Bounds on a distance are no further apart, mm.</summary>
     private const double Width = 0.05;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         var paths = assembly.Welds.Select(weld => RootPath.Of(weld.Joint)).ToList();
@@ -33,7 +34,7 @@ internal static class LigamentRules
         }
     }
 
-    private static Finding? Between(RootPath path, RootPath otherPath, VesselDesign design)
+    private static Measure? Between(RootPath path, RootPath otherPath, VesselDesign design)
     {
         var (joint, other) = (path.Joint, otherPath.Joint);
         var limit = Toe(joint) + Toe(other) + Math.Min(joint.Wall, other.Wall);
@@ -46,9 +47,9 @@ internal static class LigamentRules
                 FindingCodes.LigamentTooNarrow,
                 Severity.Warning,
                 [.. joint.Between.Concat(other.Between).Distinct()],
-                $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root to root; "
+                () => $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root to root; "
                 + $"{NoteText.Length(limit)} mm leave the toes of both a wall of plate: move one of them.",
-                [new("distance", distance, limit, "mm")],
+                [new("distance", distance, AtLeast(limit), "mm")],
                 design.PlaceOf(joint.Owner));
     }
 

@@ -5,47 +5,46 @@ namespace Vessel.Findings;
 /// <summary>Patterns of holes that a laser may not cut, or that leave too little between them.</summary>
 internal static class PatternRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         foreach (var part in assembly.Parts)
         {
             foreach (var field in part.Fields)
             {
-                if (Web(part, field, assembly) is { } web)
-                    yield return web;
-                if (Hole(part, field, assembly) is { } hole)
-                    yield return hole;
+                yield return Web(part, field, assembly);
+                yield return Hole(part, field, assembly);
             }
         }
     }
 
-    private static Finding? Web(Part part, HoleField field, Assembly assembly)
+    private static Measure Web(Part part, HoleField field, Assembly assembly)
     {
-        var (web, limit) = (field.Lattice.Pitch - field.Diameter, CutterLimits.Aim * part.Thickness);
-        if (web >= limit)
-            return null;
+        var web = field.Lattice.Pitch - field.Diameter;
         return new(
             FindingCodes.WebTooNarrow,
             Severity.Warning,
             [part.Id],
-            $"{NoteText.Length(web)} mm stay between the holes of {part.Name} in {NoteText.Length(part.Thickness)} mm sheet: heat warps "
+            () => $"{NoteText.Length(web)} mm stay between the holes of {part.Name} in {NoteText.Length(part.Thickness)} mm sheet: heat warps "
             + "webs below one thickness; widen the pitch, or take smaller holes or thinner sheet.",
-            [new("web", web, limit, "mm")],
-            assembly.Design.PlaceOf($"{field.Path}.pitch"));
+            [new("web", web, CutterLimits.Web(part.Thickness), "mm")],
+            assembly.Design.PlaceOf($"{field.Path}.pitch"))
+        {
+            Of = $"between holes, {field.Purpose}",
+        };
     }
 
-    private static Finding? Hole(Part part, HoleField field, Assembly assembly)
+    private static Measure Hole(Part part, HoleField field, Assembly assembly)
     {
-        if (field.Diameter >= CutterLimits.Aim * part.Thickness)
-            return null;
-        var grave = field.Diameter < CutterLimits.LeastHole * part.Thickness;
         return new(
             FindingCodes.HoleTooSmallToCut,
-            grave ? Severity.Error : Severity.Warning,
+            Severity.Warning,
             [part.Id],
-            $"the holes of {part.Name} are {NoteText.Length(field.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
+            () => $"the holes of {part.Name} are {NoteText.Length(field.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
             + "cutters ask for one thickness, none takes less than half; drill them instead, or take thinner sheet.",
-            [new("diameter", field.Diameter, (grave ? CutterLimits.LeastHole : CutterLimits.Aim) * part.Thickness, "mm")],
-            assembly.Design.PlaceOf($"{field.Path}.hole_diameter"));
+            [new("diameter", field.Diameter, CutterLimits.Hole(part.Thickness), "mm")],
+            assembly.Design.PlaceOf($"{field.Path}.hole_diameter"))
+        {
+            Of = $"holes, {field.Purpose}",
+        };
     }
 }

@@ -2,59 +2,59 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
 /// <summary>How a plate that stands on the shell fits it.</summary>
 internal static class PlateRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly) =>
-        assembly.Design.Brackets.OfType<PlateBracket>().SelectMany(plate => Of(plate, assembly)).OfType<Finding>();
+    public static IEnumerable<Measure> Of(Assembly assembly) =>
+        assembly.Design.Brackets.OfType<PlateBracket>().SelectMany(plate => Of(plate, assembly)).OfType<Measure>();
 
-    private static IEnumerable<Finding?> Of(PlateBracket plate, Assembly assembly)
+    private static IEnumerable<Measure?> Of(PlateBracket plate, Assembly assembly)
     {
         var welds = assembly.Welds.Where(w => w.Joint.Owner == plate.Path).ToList();
         yield return Gap(plate, assembly, welds.MaxBy(weld => weld.GapNormal)!);
-        yield return Groove(plate, assembly, welds.MaxBy(weld => weld.GrooveShare)!);
+        var flattest = welds.MaxBy(weld => weld.Dihedral.End)!;
+        if (flattest.Joint.Kind == JointKind.Fillet)
+            yield return Groove(plate, assembly, flattest);
         yield return Seam(plate, assembly, welds[0]);
     }
 
-    private static Finding? Gap(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    private static Measure Gap(PlateBracket plate, Assembly assembly, WeldFigures weld)
     {
         var shop = assembly.Design.Shop.Welding;
-        var (aim, most) = (RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop));
-        if (weld.GapNormal <= aim)
-            return null;
-        var grave = weld.GapNormal > most;
         return new(
             FindingCodes.EarGapTooWide,
-            grave ? Severity.Error : Severity.Warning,
+            Severity.Warning,
             [Slug.Of(plate.Name)],
-            $"cut square, the edge of '{plate.Name}' touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
+            () => $"cut square, the edge of '{plate.Name}' touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
             + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); {RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
             + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
-            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            assembly.Design.PlaceOf($"{plate.Path}.at"));
+            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            assembly.Design.PlaceOf($"{plate.Path}.at"))
+        {
+            Of = $"gap at the edge of '{plate.Name}'",
+        };
     }
 
-    private static Finding? Groove(PlateBracket plate, Assembly assembly, WeldFigures weld)
-    {
-        if (weld.GrooveShare == 0)
-            return null;
-        return new(
-            FindingCodes.EarTooFlat,
-            Severity.Warning,
-            [Slug.Of(plate.Name)],
-            $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} '{plate.Name}' meets the shell at up to "
+    private static Measure Groove(PlateBracket plate, Assembly assembly, WeldFigures weld) => new(
+        FindingCodes.EarTooFlat,
+        Severity.Warning,
+        [Slug.Of(plate.Name)],
+        () => $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} '{plate.Name}' meets the shell at up to "
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
             + "bring it nearer to the vessel's middle (at.offset), make it narrower, or bevel its edge there.",
-            [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
-            assembly.Design.PlaceOf($"{plate.Path}.at"));
-    }
+        [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), AtMost(Turns.ToDegrees(FilletThroat.GreatestAngle)), "deg")],
+        assembly.Design.PlaceOf($"{plate.Path}.at"))
+    {
+        Of = $"widest angle at the edge of '{plate.Name}'",
+    };
 
     /// <summary>The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or bulges no further.</summary>
-    private static Finding? Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    private static Measure? Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
     {
         var (shell, seam) = (assembly.Design.Shell.At(plate.Height), assembly.Design.Shell.CourseAt(plate.Height).SeamPath);
         if (shell.MadeFrom != StockForm.Sheet)
@@ -72,10 +72,10 @@ internal static class PlateRules
             FindingCodes.SeamUnderBracket,
             Severity.Warning,
             [Slug.Of(plate.Name)],
-            $"the shell's long seam at {NoteText.Degrees(Turns.From(at, 0))} deg runs "
+            () => $"the shell's long seam at {NoteText.Degrees(Turns.From(at, 0))} deg runs "
             + (across ? $"under '{plate.Name}'" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside '{plate.Name}'")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
-            [new("seam to plate", off * shell.OuterRadius, margin * shell.OuterRadius, "mm")],
+            [new("seam to plate", off * shell.OuterRadius, AtLeast(margin * shell.OuterRadius), "mm")],
             assembly.Design.PlaceOf(seam));
 
         // Half a turn away the signs may differ, too.

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -22,7 +23,7 @@ internal static class PortRules
 
     private const int Samples = 360;
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var site in assembly.Sites)
@@ -45,14 +46,14 @@ internal static class PortRules
                 FindingCodes.NoOpenPort,
                 Severity.Error,
                 [],
-                "no port is open to the air: a closed volume that is heated builds pressure (20 to 600 degC triples it) and the "
+                () => "no port is open to the air: a closed volume that is heated builds pressure (20 to 600 degC triples it) and the "
                 + "vessel is not one for pressure; add a port with a tube.",
                 [],
                 design.PlaceOf("ports"));
         }
     }
 
-    private static Finding? Chokes(PortSite site, VesselDesign design)
+    private static Measure? Chokes(PortSite site, VesselDesign design)
     {
         var port = site.Port;
         if (port.Fitting?.Bore is not { } bore)
@@ -64,14 +65,14 @@ internal static class PortRules
             FindingCodes.FittingChokes,
             Severity.Warning,
             [Slug.Of(port.Name)],
-            $"the bore of {port.Fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of the "
+            () => $"the bore of {port.Fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of the "
             + $"tube of '{port.Name}' ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
-            [new("share of area", share, LeastBoreShare, string.Empty)],
+            [new("share of area", share, AtLeast(LeastBoreShare), string.Empty)],
             design.PlaceOf($"{port.Path}.fitting"));
     }
 
     /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
-    private static Finding? Crossed(PortSite site, VesselDesign design)
+    private static Measure? Crossed(PortSite site, VesselDesign design)
     {
         if (site.Over is not { } end)
             return null;
@@ -80,14 +81,14 @@ internal static class PortRules
             FindingCodes.PortOverHeadSeam,
             late ? Severity.Warning : Severity.Note,
             [Names.PortPart(port, design), head, Slug.Of(port.Name)],
-            $"'{port.Name}' stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
+            () => $"'{port.Name}' stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
             + (late ? ". It is the seam that closes the vessel: swarf falls in, and the root is out of reach." : "."),
             [],
             design.PlaceOf($"{port.Path}.at.height"));
     }
 
     /// <summary>Whether a hose finds a tube that is whole all round beyond an elbow's last mitre.</summary>
-    private static Finding? Grip(PortSite site, VesselDesign design)
+    private static Measure? Grip(PortSite site, VesselDesign design)
     {
         if (site.Port is not { Elbow: { } elbow, Fitting: null } port)
             return null;
@@ -98,14 +99,14 @@ internal static class PortRules
             FindingCodes.HoseGripShort,
             Severity.Warning,
             [PortPieces.Ids(port)[^1]],
-            $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
+            () => $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
             + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of {NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
-            [new("straight end", whole, wanted, "mm")],
+            [new("straight end", whole, AtLeast(wanted), "mm")],
             design.PlaceOf($"{elbow.Path}.end_length"));
     }
 
     /// <summary>Whether the axis dips below both ends of the tube, so that oil stays in the elbow.</summary>
-    private static Finding? Pocket(PortSite site, VesselDesign design)
+    private static Measure? Pocket(PortSite site, VesselDesign design)
     {
         if (site.Port is not { Elbow: { } elbow } port)
             return null;
@@ -118,14 +119,14 @@ internal static class PortRules
             FindingCodes.ElbowHoldsOil,
             Severity.Warning,
             [.. PortPieces.Ids(port).Distinct()],
-            $"the elbow of '{port.Name}' dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
+            () => $"the elbow of '{port.Name}' dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
             + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
-            [new("dip", depth, LeastPocket, "mm")],
+            [new("dip", depth, AtMost(LeastPocket), "mm")],
             design.PlaceOf($"{elbow.Path}.direction"));
     }
 
     /// <summary>How far a set-in tube's square end stays short of the host's inner face at its worst place.</summary>
-    private static Finding? Short(PortSite site, VesselDesign design)
+    private static Measure? Short(PortSite site, VesselDesign design)
     {
         var port = site.Port;
         if (port.Joint == PortJoint.SetOn || port.IsFlush)
@@ -139,9 +140,9 @@ internal static class PortRules
             FindingCodes.EndShortOfInside,
             Severity.Warning,
             [Slug.Of(port.Name)],
-            $"the inner end of '{port.Name}', square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
+            () => $"the inner end of '{port.Name}', square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
             + $"{Names.Of(port.Host)}: give an inside_length of {NoteText.Length(port.InsideLength + missing)} mm or more.",
-            [new("short by", missing, limit, "mm")],
+            [new("short by", missing, AtMost(limit), "mm")],
             design.PlaceOf($"{port.Path}.inside_length"));
     }
 }

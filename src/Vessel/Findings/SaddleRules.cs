@@ -3,6 +3,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -15,73 +16,68 @@ internal static class SaddleRules
     /// <summary>A hole nearer to a bend line than so many thicknesses and the radius is drawn out. Common practice, no source.</summary>
     private const double HoleShare = 2;
 
-    public static IEnumerable<Finding> Of(Assembly assembly) =>
+    public static IEnumerable<Measure> Of(Assembly assembly) =>
         assembly.Design.Brackets.OfType<SaddleBracket>().SelectMany(bracket => Of(bracket, assembly));
 
-    private static IEnumerable<Finding> Of(SaddleBracket bracket, Assembly assembly)
+    private static IEnumerable<Measure> Of(SaddleBracket bracket, Assembly assembly)
     {
         var site = SaddleSite.Of(bracket, assembly.Design);
         var weld = assembly.Welds.First(w => w.Joint.Owner == bracket.Path);
-        Finding?[] all =
-        [
-            Radius(assembly, bracket),
-            Hole(assembly, site),
-            Washer(assembly, site),
-            Gap(assembly, site, weld),
-            Groove(assembly, site, weld),
-            Seam(assembly, site, weld),
-        ];
-        return all.OfType<Finding>();
+        yield return Radius(assembly, bracket);
+        yield return Hole(assembly, site);
+        yield return Washer(assembly, site);
+        yield return Gap(assembly, site, weld);
+        if (weld.Joint.Kind == JointKind.Fillet)
+            yield return Groove(assembly, site, weld);
+        if (Seam(assembly, site, weld) is { } seam)
+            yield return seam;
     }
 
-    private static Finding? Radius(Assembly assembly, SaddleBracket bracket)
+    private static Measure Radius(Assembly assembly, SaddleBracket bracket)
     {
         var least = BendRadii.Least(bracket.Material, bracket.Thickness);
-        if (bracket.InsideRadius >= least.Value)
-            return null;
         return Warning(
             assembly,
             bracket,
             FindingCodes.BendTooTight,
-            $"'{bracket.Name}' is bent to {NoteText.Length(bracket.InsideRadius)} mm inside; {bracket.Material.Name} of "
+            () => $"'{bracket.Name}' is bent to {NoteText.Length(bracket.InsideRadius)} mm inside; {bracket.Material.Name} of "
             + $"{NoteText.Length(bracket.Thickness)} mm may crack below {NoteText.Length(least.Value)} mm ({least.Source}): "
             + "give a larger inside_radius, bend across the grain, or take a softer temper.",
-            [new("inside radius", bracket.InsideRadius, least.Value, "mm")],
-            "inside_radius");
+            [new("inside radius", bracket.InsideRadius, AtLeast(least.Value), "mm")],
+            "inside_radius") with
+        {
+            Of = $"inside radius of '{bracket.Name}'",
+        };
     }
 
-    private static Finding? Hole(Assembly assembly, SaddleSite site)
+    private static Measure Hole(Assembly assembly, SaddleSite site)
     {
         var bracket = site.Bracket;
         var (distance, limit) = (ToBend(site) + (site.Allowance / 2), (HoleShare * bracket.Thickness) + bracket.InsideRadius);
-        if (distance >= limit)
-            return null;
         return Warning(
             assembly,
             bracket,
             FindingCodes.HoleNearBend,
-            $"a bolt hole of '{bracket.Name}' comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
+            () => $"a bolt hole of '{bracket.Name}' comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
             + $"below {NoteText.Length(limit)} mm (two thicknesses and the inside radius): bring the bolts together, widen the bracket, "
             + "or drill after bending.",
-            [new("hole to bend line", distance, limit, "mm")],
+            [new("hole to bend line", distance, AtLeast(limit), "mm")],
             "bolts");
     }
 
-    private static Finding? Washer(Assembly assembly, SaddleSite site)
+    private static Measure Washer(Assembly assembly, SaddleSite site)
     {
         var (bracket, bolts) = (site.Bracket, site.Bracket.Bolts);
         var distance = ToBend(site) - ((bolts.WasherDiameter - bolts.HoleDiameter) / 2);
         var limit = WasherShare * bracket.Thickness;
-        if (distance >= limit)
-            return null;
         return Warning(
             assembly,
             bracket,
             FindingCodes.WasherNearBend,
-            $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{bracket.Name}' "
+            () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{bracket.Name}' "
             + (distance < 0 ? $"lies {NoteText.Length(-distance)} mm on a bend" : $"comes within {NoteText.Length(distance)} mm of a bend")
             + $"; keep {NoteText.Length(limit)} mm of flat beside it: bring the bolts together, or widen the bracket.",
-            [new("washer to bend", distance, limit, "mm")],
+            [new("washer to bend", distance, AtLeast(limit), "mm")],
             "bolts");
     }
 
@@ -93,48 +89,45 @@ internal static class SaddleRules
         return (site.Straight / 2) - reach - (bolts.HoleDiameter / 2);
     }
 
-    private static Finding? Gap(Assembly assembly, SaddleSite site, WeldFigures weld)
+    private static Measure Gap(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
         var shop = assembly.Design.Shop.Welding;
-        var (aim, most) = (RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop));
-        if (weld.GapNormal <= aim)
-            return null;
-        var grave = weld.GapNormal > most;
         return Warning(
             assembly,
             bracket,
             FindingCodes.EarGapTooWide,
-            $"cut square, the ears of '{bracket.Name}' touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
+            () => $"cut square, the ears of '{bracket.Name}' touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
             + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); {RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
             + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
-            [new("gap normal", weld.GapNormal, grave ? most : aim, "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
             "ears") with
         {
-            Severity = grave ? Severity.Error : Severity.Warning,
+            Of = $"gap at the ears of '{bracket.Name}'",
         };
     }
 
-    private static Finding? Groove(Assembly assembly, SaddleSite site, WeldFigures weld)
+    private static Measure Groove(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
-        if (weld.GrooveShare == 0)
-            return null;
         var greatest = 2 * site.ShellRadius * Math.Sin(FilletThroat.GreatestAngle - (Math.PI / 2));
         return Warning(
             assembly,
             bracket,
             FindingCodes.EarTooFlat,
-            $"the ears of '{bracket.Name}' meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
+            () => $"the ears of '{bracket.Name}' meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
-            [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), Turns.ToDegrees(FilletThroat.GreatestAngle), "deg")],
-            "width");
+            [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), AtMost(Turns.ToDegrees(FilletThroat.GreatestAngle)), "deg")],
+            "width") with
+        {
+            Of = $"widest angle at the ears of '{bracket.Name}'",
+        };
     }
 
     /// <summary>Welds that cross or crowd the long seam: it must lie clear of where the ears stand by a fillet's leg.</summary>
-    private static Finding? Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
+    private static Measure? Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
         var shell = assembly.Design.Shell.At(bracket.Height);
@@ -149,17 +142,17 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.SeamUnderBracket,
-            $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of '{bracket.Name}' "
+            () => $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of '{bracket.Name}' "
             + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
             + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
-            [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), Turns.ToDegrees(to + margin), "deg")],
+            [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), AtLeast(Turns.ToDegrees(to + margin)), "deg")],
             "at.angle") with
         {
             Place = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),
         };
     }
 
-    private static Finding Warning(
-        Assembly assembly, SaddleBracket bracket, string code, string message, FindingFigure[] figures, string key) => new(
-        code, Severity.Warning, [Slug.Of(bracket.Name)], message, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"));
+    private static Measure Warning(
+        Assembly assembly, SaddleBracket bracket, string code, Func<string> words, Measured[] figures, string key) => new(
+        code, Severity.Warning, [Slug.Of(bracket.Name)], words, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"));
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -9,46 +10,40 @@ namespace Vessel.Findings;
 internal static class ShellRules
 {
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
-    internal const double MeanLineRatio = 5;
-
-    /// <summary>Inside radius over wall at a cone's tip; null for any other head.</summary>
-    internal static double? TipRatio(PortHost end, VesselDesign design) => design.Head(end) is ConeHead cone
-        ? ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall
-        : null;
+    private const double MeanLineRatio = 5;
 
     /// <summary>A cone's radius of bending is told square to its line, and least at its tip.</summary>
-    private static Finding? TightTip(PortHost end, VesselDesign design)
+    private static Measure Tip(PortHost end, ConeHead cone, VesselDesign design)
     {
-        if (TipRatio(end, design) is not { } ratio)
-            return null;
-        var cone = design.Head(end);
-        return ratio >= MeanLineRatio
-            ? null
-            : new(
-                FindingCodes.TightRoll,
-                Severity.Warning,
-                [.. Names.RimParts(end, design)],
-                $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
+        var ratio = ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall;
+        return new(
+            FindingCodes.TightRoll,
+            Severity.Warning,
+            [.. Names.RimParts(end, design)],
+            () => $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
                 + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
-                [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],
-                design.PlaceOf($"{cone.Path}.wall"));
+            [new("inside radius over wall", ratio, AtLeast(MeanLineRatio), string.Empty)],
+            design.PlaceOf($"{cone.Path}.wall"))
+        {
+            Of = $"inside radius over its wall at the tip of {Names.Of(end)}",
+        };
     }
 
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var shell = assembly.Design.Shell;
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
-            if (TightTip(end, assembly.Design) is { } tight)
-                yield return tight;
+            if (assembly.Design.Head(end) is ConeHead cone)
+                yield return Tip(end, cone, assembly.Design);
         }
 
         foreach (var wide in Rolled(assembly.Design))
             yield return wide;
         foreach (var (below, above) in shell.Courses.Zip(shell.Courses.Skip(1)))
         {
-            if (SeamsMeet(below, above, assembly.Design) is { } meet)
-                yield return meet;
+            if (below.IsRolled && above.IsRolled)
+                yield return SeamsApart(below, above, assembly.Design);
         }
 
         foreach (var course in shell.Courses.Where(course => course.IsRolled))
@@ -59,24 +54,22 @@ internal static class ShellRules
     }
 
     /// <summary>Long seams of two courses that run into each other at the girth between them.</summary>
-    private static Finding? SeamsMeet(ShellCourse below, ShellCourse above, VesselDesign design)
+    private static Measure SeamsApart(ShellCourse below, ShellCourse above, VesselDesign design)
     {
         var apart = below.High * below.Seams.Apart(above.Seams);
-        return !(below.IsRolled && above.IsRolled) || apart >= HeadRules.SeamsApart
-            ? null
-            : new(
+        return new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(below, design), .. Names.ShellParts(above, design)],
-                $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, nearer than "
+                () => $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, nearer than "
                 + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
                 + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
-                [new("apart", apart, HeadRules.SeamsApart, "mm")],
+                [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
                 design.PlaceOf(above.SeamPath));
     }
 
     /// <summary>Parts that the shop's rolls do not make: courses of the shell and skirts of caps.</summary>
-    private static IEnumerable<Finding> Rolled(VesselDesign design)
+    private static IEnumerable<Measure> Rolled(VesselDesign design)
     {
         if (design.Shop.Rolls.LeastDiameter is not { } least)
             yield break;
@@ -84,54 +77,49 @@ internal static class ShellRules
             .Select(course => (Ids: Names.ShellParts(course, design), Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
             .Concat(design.Inside.Caps.Where(cap => cap.MadeFrom == StockForm.Sheet)
                 .Select(cap => (Ids: ImmutableArray.Create(CapParts.Ids(cap).Skirt), Name: $"skirt of '{cap.Name}'", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
-        foreach (var (ids, name, bore, path) in rolled.Where(part => part.Bore < least))
+        foreach (var (ids, name, bore, path) in rolled)
         {
             yield return new(
                 FindingCodes.TighterThanRolls,
                 Severity.Warning,
                 ids,
-                $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
+                () => $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
                 + "cut it from tube, have it rolled, or bend it over a bar.",
-                [new("inside diameter", bore, least, "mm")],
+                [new("inside diameter", bore, AtLeast(least), "mm")],
                 design.PlaceOf(path));
         }
     }
 
-    private static IEnumerable<Finding> Of(ShellCourse course, Assembly assembly)
+    private static IEnumerable<Measure> Of(ShellCourse course, Assembly assembly)
     {
         // Holes of a cone are drilled when it is rolled.
         var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone && course.Shell.LargeHoles == LargeHoles.BeforeRolling && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
         foreach (var site in cut)
         {
             var (width, limit) = (2 * site.OpeningRadius, ShellOpening.LargeShare * 2 * course.Low);
-            if (width > limit)
-            {
-                yield return new(
-                    FindingCodes.LargeHoleBeforeRolling,
-                    Severity.Note,
-                    [Names.PortPart(site.Port, assembly.Design)],
-                    $"the hole for '{site.Port.Name}' is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
-                    + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
-                    [new("width", width, limit, "mm")],
-                    assembly.Design.PlaceOf(site.Port.Path));
-            }
-        }
-
-        var ratio = RollRatio(course);
-        if (ratio < MeanLineRatio)
-        {
             yield return new(
-                FindingCodes.TightRoll,
-                Severity.Warning,
-                Names.ShellParts(course, assembly.Design),
-                $"the {course.Name}'s inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
-                + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
-                [new("inside radius over wall", ratio, MeanLineRatio, string.Empty)],
-                assembly.Design.PlaceOf($"{course.Shell.Path}.wall"));
+                FindingCodes.LargeHoleBeforeRolling,
+                Severity.Note,
+                [Names.PortPart(site.Port, assembly.Design)],
+                () => $"the hole for '{site.Port.Name}' is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
+                + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
+                [new("width", width, AtMost(limit), "mm")],
+                assembly.Design.PlaceOf(site.Port.Path));
         }
-    }
 
-    /// <summary>Least inside radius over wall; of a cone square to its line, at its narrow edge.</summary>
-    internal static double RollRatio(ShellCourse course) =>
-        (course.IsCone ? Math.Min(course.Inner.A.U, course.Inner.B.U) / Math.Cos(course.HalfAngle) : course.Low - course.Wall) / course.Wall;
+        // Of a cone square to its line, at its narrow edge.
+        var radius = course.IsCone ? Math.Min(course.Inner.A.U, course.Inner.B.U) / Math.Cos(course.HalfAngle) : course.Low - course.Wall;
+        var ratio = radius / course.Wall;
+        yield return new(
+            FindingCodes.TightRoll,
+            Severity.Warning,
+            Names.ShellParts(course, assembly.Design),
+            () => $"the {course.Name}'s inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
+            + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
+            [new("inside radius over wall", ratio, AtLeast(MeanLineRatio), string.Empty)],
+            assembly.Design.PlaceOf($"{course.Shell.Path}.wall"))
+        {
+            Of = $"{course.Name}'s inside radius over its wall",
+        };
+    }
 }

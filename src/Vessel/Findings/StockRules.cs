@@ -3,13 +3,14 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
 /// <summary>Flats that are larger than the sheet that the shop buys.</summary>
 internal static class StockRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var (design, stock) = (assembly.Design, assembly.Design.Shop.Stock);
         var sheet = NestSheet.Of(stock);
@@ -26,10 +27,10 @@ internal static class StockRules
                 FindingCodes.NoSheetHolds,
                 Severity.Warning,
                 [part.Id],
-                $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
+                () => $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
                 + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
                 + $"{remedy}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
-                [new("along the sheet", lain.Width, sheet.FreeLength, "mm"), new("across it", lain.Height, sheet.FreeWidth, "mm")],
+                [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"), new("across it", lain.Height, AtMost(sheet.FreeWidth), "mm")],
                 design.PlaceOf(part.Path));
         }
     }

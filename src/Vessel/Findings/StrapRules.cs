@@ -3,6 +3,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
+using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
@@ -16,27 +17,27 @@ internal static class StrapRules
     /// <summary>A liner so many times as thick as a bead is high gives way to it. Common practice, no source.</summary>
     private const double LinerShare = 2;
 
-    public static IEnumerable<Finding> Of(Assembly assembly) => assembly.Design.Straps.SelectMany(strap => new[]
+    public static IEnumerable<Measure> Of(Assembly assembly) => assembly.Design.Straps.SelectMany(strap => new[]
     {
         Radius(assembly, strap),
         Washer(assembly, strap, strap.Bolts, strap.Ear, "ear"),
         Washer(assembly, strap, strap.Feet.Bolts, strap.Feet.Length, "feet.length"),
         Beads(assembly, strap),
         Metals(assembly, strap),
-    }).OfType<Finding>();
+    }).OfType<Measure>();
 
-    private static Finding? Radius(Assembly assembly, StrapDesign strap)
+    private static Measure? Radius(Assembly assembly, StrapDesign strap)
     {
         var least = BendRadii.Least(strap.Material, strap.Thickness);
         return strap.InsideRadius >= least.Value
             ? null
             : Warning(assembly, strap, FindingCodes.BendTooTight, "inside_radius",
-                $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
+                () => $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
                 + $"may crack below {NoteText.Length(least.Value)} mm ({least.Source}): give a larger inside_radius, or take a softer temper.",
-                [new("inside radius", strap.InsideRadius, least.Value, "mm")]);
+                [new("inside radius", strap.InsideRadius, AtLeast(least.Value), "mm")]);
     }
 
-    private static Finding? Washer(Assembly assembly, StrapDesign strap, BoltsDesign bolts, double length, string key)
+    private static Measure? Washer(Assembly assembly, StrapDesign strap, BoltsDesign bolts, double length, string key)
     {
         // Feet that carry the ears straight on have no bend beside them.
         if (key != "ear" && strap.Feet.StandOff is null)
@@ -45,13 +46,13 @@ internal static class StrapRules
         return distance >= limit
             ? null
             : Warning(assembly, strap, FindingCodes.WasherNearBend, key,
-                $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
+                () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
                 + $"{NoteText.Length(limit)} mm of flat beside it: make '{key}' at least {NoteText.Length(length + (2 * (limit - distance)))} mm.",
-                [new("washer to bend", distance, limit, "mm")]);
+                [new("washer to bend", distance, AtLeast(limit), "mm")]);
     }
 
     /// <summary>Welds of which some station's bead reaches under the band, neither in a gap nor dressed.</summary>
-    private static Finding? Beads(Assembly assembly, StrapDesign strap)
+    private static Measure? Beads(Assembly assembly, StrapDesign strap)
     {
         var shell = assembly.Design.Shell.At(strap.Height);
         var band = StrapSite.Of(strap, assembly.Design)[0].HalfBand;
@@ -61,10 +62,10 @@ internal static class StrapRules
         var names = string.Join(", ", found.Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
         var gap = Math.PI / 2;
         return Warning(assembly, strap, FindingCodes.BeadUnderStrap, "at",
-            $"'{strap.Name}' lies over the bead of {names}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
+            () => $"'{strap.Name}' lies over the bead of {names}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
             + $"the bead lies beside it or in a gap (now at {Degrees(strap.Angle - gap)} and {Degrees(strap.Angle + gap)} deg), dress the bead flush there, "
             + $"or give a liner of {NoteText.Length(LinerShare * found.Max(Height))} mm.",
-            [new("bead's height", found.Max(Height), strap.Liner / LinerShare, "mm")]);
+            [new("bead's height", found.Max(Height), AtMost(strap.Liner / LinerShare), "mm")]);
 
         double Height(WeldFigures weld) => weld.Leg.End > 0 ? weld.Leg.End : CapHeight * weld.Joint.Wall;
 
@@ -86,21 +87,21 @@ internal static class StrapRules
     }
 
     /// <summary>Bare metal on bare metal in the wet; a liner keeps them apart.</summary>
-    private static Finding? Metals(Assembly assembly, StrapDesign strap)
+    private static Measure? Metals(Assembly assembly, StrapDesign strap)
     {
         var shell = assembly.Design.Shell.Material;
         if (strap.Liner > 0 || MetalPairs.Of(strap.Material.Family, shell.Family) is not { } severity)
             return null;
         return Warning(assembly, strap, FindingCodes.UnlikeMetals, "material",
-            $"'{strap.Name}' of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
+            () => $"'{strap.Name}' of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
         {
-            Severity = severity,
+            Beyond = severity,
         };
     }
 
     private static string Degrees(double angle) => NoteText.Degrees(Turns.From(angle, 0));
 
-    private static Finding Warning(Assembly assembly, StrapDesign strap, string code, string key, string message, FindingFigure[] figures) => new(
-        code, Severity.Warning, [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))], message, [.. figures],
+    private static Measure Warning(Assembly assembly, StrapDesign strap, string code, string key, Func<string> words, Measured[] figures) => new(
+        code, Severity.Warning, [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))], words, [.. figures],
         assembly.Design.PlaceOf($"{strap.Path}.{key}"));
 }

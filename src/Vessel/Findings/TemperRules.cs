@@ -7,7 +7,7 @@ namespace Vessel.Findings;
 /// <summary>Sheet that is sold too hard to be spun or dished.</summary>
 internal static class TemperRules
 {
-    public static IEnumerable<Finding> Of(Assembly assembly)
+    public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
@@ -19,7 +19,7 @@ internal static class TemperRules
                 FindingCodes.TemperTooHard,
                 Severity.Warning,
                 isSpun ? [Names.Of(end)] : [Names.RimPart(end, design), Names.PortPart(end, design)],
-                $"{dome.Material.Name} is too hard for {(isSpun ? "spinning" : "dishing")} the {Names.Of(end)}: it "
+                () => $"{dome.Material.Name} is too hard for {(isSpun ? "spinning" : "dishing")} the {Names.Of(end)}: it "
                 + "springs back and tears; use annealed sheet (temper O), or anneal it first.",
                 [],
                 design.PlaceOf($"{dome.Path}.material"));

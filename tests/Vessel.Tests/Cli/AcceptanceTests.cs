@@ -54,7 +54,7 @@ public sealed class AcceptanceTests
     public void An_error_is_never_accepted()
     {
         var design = DesignReader.Read(Repository.Design(Pot)).Value! with { Accepted = [new("accept[0]", Known, "no matter")] };
-        Finding error = new(Known, Severity.Error, [], "it does not hold", [], null);
+        Measure error = new(Known, Severity.Error, [], () => "it does not hold", [], null);
 
         Assert.Null(Acceptance.Mark([error], design)[0].AcceptedBecause);
         Assert.Equal(FaultCodes.ErrorAccepted, Assert.Single(Acceptance.Faults([error], design)).Code);

@@ -84,7 +84,7 @@ public sealed class TerminalTests
     [InlineData(Severity.Error, "do not cut yet: 1 error")]
     [InlineData(Severity.Note, "no faults; 1 note")]
     public void The_last_line_says_whether_to_cut(Severity severity, string verdict) =>
-        Assert.Equal(verdict, FindingText.Verdict([new Finding("gap-too-wide", severity, ["shell"], "A gap.", [], null)]));
+        Assert.Equal(verdict, FindingText.Verdict([new Measure("gap-too-wide", severity, ["shell"], () => "A gap.", [], null)]));
 
     private static void Run(TextWriter output, int width, string[] args) => CommandLine.Run(
         args, new CommandConsole(output, TextWriter.Null, ConsoleStyle.Plain) { Folder = Repository.Root, Width = width });

@@ -102,7 +102,7 @@ public sealed class BracketRulesTests
     public void Every_code_stands_in_the_table() =>
         Assert.Empty(_codes.Except(FindingCodes.All.Select(code => code.Code)));
 
-    private static List<Finding> Found(VesselDesign design) =>
+    private static List<Measure> Found(VesselDesign design) =>
         [.. Compiler.Assess(Compiler.Assemble(design)).Where(finding => _codes.Contains(finding.Code))];
 
     [Theory]

@@ -96,7 +96,7 @@ public sealed class DiscRulesTests
         Assert.Equal(severity, Find(FindingCodes.HoleTooSmallToCut, Discs.Vessel([disc])).SingleOrDefault()?.Severity);
     }
 
-    private static List<Finding> Find(string code, VesselDesign design) =>
+    private static List<Measure> Find(string code, VesselDesign design) =>
         [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == code)];
 
     private static List<string> Codes(VesselDesign design) => [.. Assessment.Of(Assembly.Of(design)).Select(finding => finding.Code)];

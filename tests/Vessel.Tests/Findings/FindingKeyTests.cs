@@ -61,6 +61,6 @@ public sealed class FindingKeyTests
         Assert.Equal("no more than 1 mm", RootGap.Limits(6, shop, NoteText.Length, "mm"));
     }
 
-    private static void AssertKeys(ImmutableArray<Finding> findings) =>
+    private static void AssertKeys(ImmutableArray<Measure> findings) =>
         Assert.All(findings, finding => Assert.True(finding.Place is null || KeyPaths.Exist(finding.Place.Path), $"{finding.Code} at {finding.Place?.Path}"));
 }

@@ -9,7 +9,7 @@ namespace Vessel.Tests.Findings;
 
 public sealed class FlangeRulesTests
 {
-    private static Finding? Found(VesselDesign design) => Assessment.Of(Assembly.Of(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
+    private static Measure? Found(VesselDesign design) => Assessment.Of(Assembly.Of(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
 
     /// <summary>A die's least opening is 6 thicknesses and a flange spans half of it (a sheet-metal shop's bending guidelines): 18 mm in 6 mm plate.</summary>
     [Fact]

@@ -109,7 +109,7 @@ public sealed class GoreRulesTests
         Assert.All(findings, finding => Assert.All(finding.Parts, id => Assert.Contains(id, ids)));
     }
 
-    private static ImmutableArray<Finding> Findings(VesselDesign vessel) => Assessment.Of(Assembly.Of(vessel));
+    private static ImmutableArray<Measure> Findings(VesselDesign vessel) => Assessment.Of(Assembly.Of(vessel));
 
     private static HashSet<string> Codes(VesselDesign vessel) => [.. Findings(vessel).Select(finding => finding.Code)];
 }

@@ -23,6 +23,6 @@ public sealed class InsertionRulesTests
         var found = Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.InsertBeforePort).ToList();
 
         Assert.Equal(count, found.Count);
-        Assert.All(found, finding => Near.Absolute(3, finding.Figures[0].Limit!.Value, 1e-9));
+        Assert.All(found, finding => Near.Absolute(3, finding.Figures[0].Limit!.Value.Aim, 1e-9));
     }
 }

@@ -83,6 +83,6 @@ public sealed class LigamentRulesTests
         Near.Absolute(3, finding.Figures[0].Value, 0.05);
     }
 
-    private static List<Finding> Found(VesselDesign design) =>
+    private static List<Measure> Found(VesselDesign design) =>
         [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.LigamentTooNarrow)];
 }

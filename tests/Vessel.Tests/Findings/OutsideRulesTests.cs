@@ -100,6 +100,6 @@ public sealed class OutsideRulesTests
         return points;
     }
 
-    private static List<Finding> Found(VesselDesign design) =>
+    private static List<Measure> Found(VesselDesign design) =>
         [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.OutsideClash)];
 }

@@ -91,6 +91,6 @@ public sealed class RoomClashesTests
     [Fact]
     public void The_sound_vessel_has_room() => Assert.Empty(Found(Designs.Sound));
 
-    private static List<Finding> Found(VesselDesign design) =>
+    private static List<Measure> Found(VesselDesign design) =>
         [.. Compiler.Assess(Assembly.Of(design)).Where(f => f.Code == FindingCodes.NoRoomAtPort)];
 }

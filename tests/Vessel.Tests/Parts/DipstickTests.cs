@@ -88,7 +88,7 @@ public sealed class DipstickTests
         Assert.DoesNotContain(Assembly.Of(side).Parts, part => part.Kind == PartKind.Dipstick);
     }
 
-    private static Finding? Finding(VesselDesign design) =>
+    private static Measure? Finding(VesselDesign design) =>
         Assessment.Of(Assembly.Of(design)).FirstOrDefault(found => found.Code == FindingCodes.DipstickMissesOil);
 
     private static double Radius(Frame3 frame, double y) => frame.ToOuter(new(0, y, 0)) is var at ? double.Hypot(at.X, at.Y) : 0;

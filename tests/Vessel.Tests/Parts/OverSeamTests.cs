@@ -152,5 +152,5 @@ public sealed class OverSeamTests
         Assert.Empty(DesignCheck.Find(With(inWay with { Place = inWay.Place with { Angle = 0.5 + Math.PI } })));
     }
 
-    private static Finding? Found(Assembly vessel) => Assessment.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.PortOverHeadSeam);
+    private static Measure? Found(Assembly vessel) => Assessment.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.PortOverHeadSeam);
 }

@@ -10,7 +10,7 @@ internal sealed record ReportContext(Build Build, Sizes Sizes, StillPictures Pic
     public static ReportContext Of(Build build, StillPictures pictures) => new(build, new(build.Assembly.Design.Units), pictures);
 
     /// <summary>Gravest first, accepted ones last.</summary>
-    public ImmutableArray<Finding> Findings =>
+    public ImmutableArray<Measure> Findings =>
     [
         .. Build.Findings
             .OrderBy(finding => finding.AcceptedBecause is not null)

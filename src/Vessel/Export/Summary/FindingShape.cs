@@ -6,7 +6,7 @@ namespace Vessel.Export.Summary;
 /// <summary>Layout of one entry of summary.json's <c>findings</c>.</summary>
 internal static class FindingShape
 {
-    public static Shape<Finding> Entry { get; } = new RecordShape<Finding>("A finding")
+    public static Shape<Measure> Entry { get; } = new RecordShape<Measure>("A finding")
         .Text("code", "See explain", finding => finding.Code)
         .Choice("severity", "Severity", finding => finding.Severity.ToString().ToLowerInvariant(), "note", "warning", "error")
         .Texts("parts", "Ids of the parts", "Id", finding => finding.Parts)
@@ -16,7 +16,7 @@ internal static class FindingShape
         .List("figures", "Behind it", finding => finding.Figures, "A figure", figure => figure
             .Text("name", "In words", of => of.Name)
             .Number("value", "Its value", of => of.Value)
-            .MaybeNumber("limit", "Limit", of => of.Limit)
+            .MaybeNumber("limit", "Limit", of => of.Limit?.For(of.Value))
             .Text("unit", "Of both", of => of.Unit))
         .OptionalValue("at", finding => finding.At, new RecordShape<Span>("Where the design says it")
             .OptionalCount("setting", "Number in options.with, from 1; without it, the file", at => at.Setting > 0 ? at.Setting : null)

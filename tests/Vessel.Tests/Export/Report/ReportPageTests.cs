@@ -75,7 +75,7 @@ public sealed class ReportPageTests
         Assert.Equal(build.Plan.Steps.Select(step => step.Kind + " " + step.What), page.All("ol").Single(list => list.Attribute("class")?.Value == "steps")
             .Elements("li").Select(item => item.Element("label")!.Value.Trim()));
         Assert.Equal(FindingCodes.All.Length, Rows("check-table"));
-        Assert.Equal(Margins.Of(build.Assembly).Length, Rows("margin-table"));
+        Assert.Equal(build.Margins.Length, Rows("margin-table"));
         Assert.All(FunctionFigures.Of(build.Assembly), group =>
         {
             Assert.Equal(group.Figures.Length, Rows($"figures-{group.Name}"));
@@ -177,7 +177,7 @@ public sealed class ReportPageTests
     {
         const string evil = "</title><script>alert('1')</script><img src=x onerror=\"alert(2)\">&amp;\u0001]]>";
         var design = Tests.Support.Designs.Sound with { Name = evil, Revision = evil };
-        var finding = new Finding("gap-too-wide", Severity.Error, [evil], evil, [new(evil, 1, 2, evil)], null) { AcceptedBecause = evil };
+        var finding = new Measure("gap-too-wide", Severity.Error, [evil], () => evil, [new(evil, 1, null, evil)], null) { AcceptedBecause = evil };
         var options = _options with { ToolVersion = evil, DesignHash = evil, Settings = new DesignSettings(evil, [evil]) };
 
         var page = PageProbe.Of(Build.Of(Assembly.Of(design), [finding], options));
@@ -199,7 +199,7 @@ public sealed class ReportPageTests
     [InlineData(Severity.Warning, true, "nothing was found")]
     public void The_verdict_follows_the_gravest_finding_that_is_open(Severity severity, bool accepted, string words)
     {
-        var finding = new Finding("lip-in-bore", severity, [], "because", [], null) { AcceptedBecause = accepted ? "so it is" : null };
+        var finding = new Measure("lip-in-bore", severity, [], () => "because", [], null) { AcceptedBecause = accepted ? "so it is" : null };
 
         var page = PageProbe.Of(Build.Of(Assembly.Of(Tests.Support.Designs.Sound), [finding], _options));
 

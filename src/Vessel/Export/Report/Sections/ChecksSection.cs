@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Findings;
 
 namespace Vessel.Export.Report.Sections;
@@ -9,8 +10,8 @@ internal static class ChecksSection
 
     private static void Write(ReportContext report, Html html)
     {
-        if (Margins.Of(report.Build.Assembly) is { IsEmpty: false } margins)
-            WriteMargins([.. margins], report.Sizes, html);
+        if (!report.Build.Margins.IsEmpty)
+            WriteMargins(report.Build.Margins, report.Sizes, html);
         var found = report.Build.Findings.ToLookup(finding => finding.Code);
         html.Table(
             "check-table",
@@ -26,22 +27,25 @@ internal static class ChecksSection
             ]);
     }
 
-    private static void WriteMargins(List<Margin> margins, Sizes sizes, Html html) => html.Table(
+    private static void WriteMargins(ImmutableArray<Measure> margins, Sizes sizes, Html html) => html.Table(
         "margin-table",
         "Margins of the checks that compare a figure with a limit, the least first",
         ["Figure", Column.Figure("Is"), "Limit", Column.Figure("Left, % of the limit"), "Check"],
         [
-            .. margins.OrderBy(margin => margin.Free ?? margin.Value).ThenBy(margin => margin.Of, StringComparer.Ordinal).Select(margin => new Cell[]
-            {
-                margin.Of, Told(margin.Value, margin, sizes), $"{(margin.IsMost ? "at most" : "at least")} {Told(margin.Limit, margin, sizes)}",
-                margin.Free is { } free ? Sizes.Text(100 * free, 0) : null, $"{(margin.Holds ? "\u2714" : "\u25B2")} {margin.Code}",
-            }),
+            .. margins.OrderBy(margin => margin.Figures[0].Free ?? margin.Figures[0].Value).ThenBy(margin => margin.Of, StringComparer.Ordinal)
+                .Select(margin => Row(margin, margin.Figures[0], margin.Figures[0].Limit!.Value, sizes)),
         ]);
 
-    private static string Told(double value, Margin margin, Sizes sizes) =>
-        margin.Unit == "mm" ? $"{sizes.Fine(value)} {sizes.Unit}" : $"{Sizes.Text(value, 1)} {margin.Unit}".TrimEnd();
+    private static Cell[] Row(Measure margin, Measured figure, Allowed limit, Sizes sizes) =>
+    [
+        margin.Of, Told(figure.Value, figure, sizes), $"{(limit.IsMost ? "at most" : "at least")} {Told(limit.Aim, figure, sizes)}",
+        figure.Free is { } free ? Sizes.Text(100 * free, 0) : null, $"{(margin.Holds ? "\u2714" : "\u25B2")} {margin.Code}",
+    ];
 
-    private static string Result(List<Finding> findings) => findings.Count == 0
+    private static string Told(double value, Measured figure, Sizes sizes) =>
+        figure.Unit == "mm" ? $"{sizes.Fine(value)} {sizes.Unit}" : $"{Sizes.Text(value, 1)} {figure.Unit}".TrimEnd();
+
+    private static string Result(List<Measure> findings) => findings.Count == 0
         ? "\u2714 nothing"
         : string.Join(", ", findings
             .GroupBy(finding => (finding.Severity, Accepted: finding.AcceptedBecause is not null))

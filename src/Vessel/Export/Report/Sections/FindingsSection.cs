@@ -40,7 +40,7 @@ internal static class FindingsSection
             ("class", "findings"));
     }
 
-    private static void WriteFinding(Finding finding, ReportContext report, Html html)
+    private static void WriteFinding(Measure finding, ReportContext report, Html html)
     {
         var accepted = finding.AcceptedBecause is not null;
         var (sign, kind) = finding.Severity switch
@@ -71,7 +71,7 @@ internal static class FindingsSection
             ("class", kind));
     }
 
-    private static void WriteFigures(Finding finding, Html html)
+    private static void WriteFigures(Measure finding, Html html)
     {
         if (finding.Figures.IsEmpty)
             return;
@@ -81,14 +81,14 @@ internal static class FindingsSection
             {
                 foreach (var figure in finding.Figures)
                 {
-                    var limit = figure.Limit is { } value ? $", limit {FigureText.Of(value)} {figure.Unit}" : string.Empty;
+                    var limit = figure.Limit is { } of ? $", limit {FigureText.Of(of.For(figure.Value))} {figure.Unit}" : string.Empty;
                     html.Tag("li", $"{figure.Name} {FigureText.Of(figure.Value)} {figure.Unit}{limit}".TrimEnd());
                 }
             },
             ("class", "small"));
     }
 
-    private static void WriteSources(Finding finding, ReportContext report, Html html)
+    private static void WriteSources(Measure finding, ReportContext report, Html html)
     {
         if (finding.At is { } at)
         {
