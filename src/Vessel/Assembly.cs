@@ -2,35 +2,60 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Joints;
+using Vessel.Members;
 using Vessel.Mockups;
 using Vessel.Parts;
 
 namespace Vessel;
 
 /// <summary>The whole vessel, built: everything that findings and files are taken from.</summary>
-public sealed class Assembly(
-    VesselDesign design,
-    ImmutableArray<PortSite> sites,
-    ImmutableArray<Part> parts,
-    ImmutableArray<WeldFigures> welds,
-    Cavity cavity,
-    Capacity capacity)
+public sealed class Assembly
 {
-    private readonly Lazy<MockupPlan> _mockup = new(() => MockupPlan.Of(design, sites));
+    private readonly Lazy<MockupPlan> _mockup;
 
     private Mount? _mount;
 
-    public VesselDesign Design { get; } = design;
+    private Assembly(VesselDesign design)
+    {
+        Design = design;
+        Sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
+        Members = MemberKinds.Build(design);
+        var numbers = WeldNumbers.Of(design);
+        ImmutableArray<Part> parts = [.. VesselParts.Of(design, Sites, numbers), .. Members.SelectMany(member => member.Parts)];
+        Cavity = CavityBuilder.Build(design, Sites, parts);
+        Capacity = Capacity.Of(Cavity, design.Capacity, design.Flow.Liquid.Word);
+        // What is marked on a dipstick is known only when the capacity is.
+        Parts = [.. parts, .. Dipstick(design, Sites, Cavity, Capacity)];
+        Bought = BoughtItems.Of(design, Sites, Members);
+        Welds = [.. VesselJoints.Of(design, Sites, numbers).Select(WeldFigures.Of)];
+        _mockup = new(() => MockupPlan.Of(design, Sites));
+    }
 
-    public ImmutableArray<PortSite> Sites { get; } = sites;
+    /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
+    internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
+    {
+        (Design, Sites, Members, Parts, Welds) = (design, built.Sites, built.Members, parts, welds);
+        (Bought, Cavity, Capacity) = (built.Bought, built.Cavity, built.Capacity);
+        _mockup = new(() => MockupPlan.Of(design, Sites));
+    }
 
-    public ImmutableArray<Part> Parts { get; } = parts;
+    public VesselDesign Design { get; }
 
-    public ImmutableArray<WeldFigures> Welds { get; } = welds;
+    public ImmutableArray<PortSite> Sites { get; }
 
-    public Cavity Cavity { get; } = cavity;
+    /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
+    internal ImmutableArray<Member> Members { get; }
 
-    public Capacity Capacity { get; } = capacity;
+    public ImmutableArray<Part> Parts { get; }
+
+    /// <summary>What is bought for it finished.</summary>
+    public ImmutableArray<BoughtItem> Bought { get; }
+
+    public ImmutableArray<WeldFigures> Welds { get; }
+
+    public Cavity Cavity { get; }
+
+    public Capacity Capacity { get; }
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
@@ -41,23 +66,8 @@ public sealed class Assembly(
     /// <summary>The metals on either side of a weld and the filler between them.</summary>
     public JointMetals MetalsOf(Joint joint) => JointMetals.Of(joint, Parts, Design);
 
-    public static Assembly Of(VesselDesign design)
-    {
-        var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
-        var numbers = WeldNumbers.Of(design);
-        var parts = VesselParts.Of(design, sites, numbers);
-        var cavity = CavityBuilder.Build(design, sites, parts);
-        var capacity = Capacity.Of(cavity, design.Capacity, design.Flow.Liquid.Word);
-        return new(
-            design,
-            sites,
-            [.. parts, .. Dipstick(design, sites, cavity, capacity)],
-            [.. VesselJoints.Of(design, sites, numbers).Select(WeldFigures.Of)],
-            cavity,
-            capacity);
-    }
+    public static Assembly Of(VesselDesign design) => new(design);
 
-    /// <summary>What is marked on it is known only when the capacity is.</summary>
     private static IEnumerable<Part> Dipstick(
         VesselDesign design, ImmutableArray<PortSite> sites, Cavity cavity, Capacity capacity) =>
         DipstickSite.Of(design, sites) is { } site

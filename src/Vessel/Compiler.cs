@@ -4,6 +4,7 @@ using Vessel.Design;
 using Vessel.Export;
 using Vessel.Findings;
 using Vessel.Planning;
+using Vessel.Reading;
 
 namespace Vessel;
 

@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Vessel.Design;
+using Vessel.Reading;
 using Vessel.Export.Summary;
 
 namespace Vessel.Cli.Commands;

@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills the brackets' records from their sections; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the brackets' records from their sections; by the same rule as the whole design.</summary>
 internal static class BracketBuilder
 {
     public static ImmutableArray<BracketDesign> Build(Section file, Shop shop) =>
@@ -21,7 +21,7 @@ internal static class BracketBuilder
 
     private static SaddleBracket Saddle(Section section, Section at, Shop shop)
     {
-        var metal = DesignBuilder.Metal(section);
+        var metal = section.Metal;
         var thickness = section.Number("thickness");
         return new(
             section.Path,
@@ -47,7 +47,7 @@ internal static class BracketBuilder
         return new(
             section.Path,
             section.Text("name") ?? string.Empty,
-            DesignBuilder.Metal(section),
+            section.Metal,
             at.Number("height"),
             Turns.From(at.Number("angle"), 0),
             at.Number("offset"),

@@ -2,7 +2,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills what the vessel has to bear from its sections; see <see cref="DesignBuilder"/> for values at fault.</summary>
+/// <summary>Fills what the vessel has to bear from its sections; by the same rule as the whole design for values at fault.</summary>
 internal static class DutyBuilder
 {
     public static MountingDesign Mounting(Section section, bool hasEngine) => MountingDesign.Of(

@@ -2,7 +2,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills what flows through from its sections; see <see cref="DesignBuilder"/> for values at fault.</summary>
+/// <summary>Fills what flows through from its sections; by the same rule as the whole design for values at fault.</summary>
 internal static class FlowBuilder
 {
     public static FlowDesign Build(Section flow, Section? engine) => new(

@@ -3,7 +3,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills the heads' records; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the heads' records; by the same rule as the whole design.</summary>
 internal static class HeadBuilder
 {
     /// <summary>Radii as multiples of the outside diameter, inside: crown and knuckle.</summary>
@@ -25,12 +25,12 @@ internal static class HeadBuilder
     /// <param name="shell">As wide as the shell at that end.</param>
     private static HeadDesign Build(Section section, ShellDesign whole, PortHost end, ShellDesign shell) => section.Text("shape") switch
     {
-        "hemisphere" => new HemisphereHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
+        "hemisphere" => new HemisphereHead(section.Path, section.Metal, Wall(section, shell))
         {
             Flange = section.Number("flange"),
             Gores = Gores(section, shell),
         },
-        "ellipsoid" => new EllipsoidHead(section.Path, DesignBuilder.Metal(section), Wall(section, shell))
+        "ellipsoid" => new EllipsoidHead(section.Path, section.Metal, Wall(section, shell))
         {
             Flange = section.Number("flange"),
             Gores = Gores(section, shell),
@@ -46,7 +46,7 @@ internal static class HeadBuilder
     private static PanHead Pan(Section section)
     {
         var wall = section.Number("thickness");
-        return new(section.Path, DesignBuilder.Metal(section), wall, section.NumberOr("knuckle_radius", SpunTurn * wall))
+        return new(section.Path, section.Metal, wall, section.NumberOr("knuckle_radius", SpunTurn * wall))
         {
             Flange = section.Number("flange"),
         };
@@ -56,7 +56,7 @@ internal static class HeadBuilder
     {
         var wall = Wall(section, shell);
         return new(
-            section.Path, DesignBuilder.Metal(section), wall, section.Number("angle") / 2, section.NumberOr("nose_radius", SpunTurn * wall),
+            section.Path, section.Metal, wall, section.Number("angle") / 2, section.NumberOr("nose_radius", SpunTurn * wall),
             section.NumberOr("knuckle_radius", SpunTurn * wall))
         {
             Flange = section.Number("flange"),
@@ -70,7 +70,7 @@ internal static class HeadBuilder
         // One seam lies opposite the shell's one; more of either as far apart as may be.
         var usual = shell.Seams.Between(segments);
         return new(
-            section.Path, DesignBuilder.Metal(section), Wall(section, shell), section.Number("angle") / 2,
+            section.Path, section.Metal, Wall(section, shell), section.Number("angle") / 2,
             Turns.From(section.NumberOr("seam_angle", usual), 0), section.NumberOr("root_gap", Bevel.UsualGap(Wall(section, shell))))
         {
             Segments = segments,
@@ -83,7 +83,7 @@ internal static class HeadBuilder
         var (crown, knuckle) = Standard(name) is var (c, k)
             ? (c * shell.OutsideDiameter, k * shell.OutsideDiameter)
             : (section.Number("crown_radius"), section.Number("knuckle_radius"));
-        return new(section.Path, DesignBuilder.Metal(section), Wall(section, shell), crown, knuckle, name)
+        return new(section.Path, section.Metal, Wall(section, shell), crown, knuckle, name)
         {
             Flange = section.Number("flange"),
             Gores = Gores(section, shell),
@@ -99,7 +99,7 @@ internal static class HeadBuilder
         var outside = seat == Seat.Inset ? (2 * Bore(shell, end, recess + thickness)) - (2 * clearance)
             : section.Given.Contains("outside_diameter") ? section.Number("outside_diameter")
             : shell.AtEnd(end).OutsideDiameter;
-        return new FlatHead(section.Path, DesignBuilder.Metal(section), thickness, seat, recess, seat == Seat.Inset ? clearance : 0, outside);
+        return new FlatHead(section.Path, section.Metal, thickness, seat, recess, seat == Seat.Inset ? clearance : 0, outside);
     }
 
     /// <summary>The narrowest radius that a plate passes or stands in, down to its inner face, mm.</summary>

@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Fills the records of what stands inside from the section <c>inside</c>; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the records of what stands inside from the section <c>inside</c>; by the same rule as the whole design.</summary>
 internal static class InsideBuilder
 {
     public static InsideDesign Build(Section inside, ShellDesign shell, ImmutableArray<PortDesign> ports)
@@ -30,7 +30,7 @@ internal static class InsideBuilder
         return new CapDesign(
             section.Path,
             Name(section),
-            DesignBuilder.Metal(section),
+            section.Metal,
             section.Number("outside_diameter"),
             wall,
             // Where plate and skirt lie is not known while the way it opens is at fault.
@@ -54,7 +54,7 @@ internal static class InsideBuilder
         return new SleeveDesign(
             section.Path,
             Name(section),
-            DesignBuilder.Metal(section),
+            section.Metal,
             tube.Number("outside_diameter"),
             tube.Number("wall"),
             section.Number("length"),
@@ -73,7 +73,7 @@ internal static class InsideBuilder
         return new DiscDesign(
             section.Path,
             Name(section),
-            DesignBuilder.Metal(section),
+            section.Metal,
             sleeve is null ? null : Name(sleeve),
             height,
             thickness,

@@ -1,6 +1,6 @@
 namespace Vessel.Design;
 
-/// <summary>Fills the mock-up's record from its section; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the mock-up's record from its section; by the same rule as the whole design.</summary>
 internal static class MockupBuilder
 {
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>

@@ -23,8 +23,8 @@ public sealed record VesselDesign(
     /// <summary>In the order of the file.</summary>
     public ImmutableArray<BracketDesign> Brackets { get; init; } = [];
 
-    /// <summary>In the order of the file.</summary>
-    public ImmutableArray<StrapDesign> Straps { get; init; } = [];
+    /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
+    public ImmutableArray<MemberSpec> Members { get; init; } = [];
 
     public Finish Finish { get; init; }
 
@@ -49,6 +49,10 @@ public sealed record VesselDesign(
 
     /// <summary>Findings that the file's author takes.</summary>
     public ImmutableArray<AcceptedCode> Accepted { get; init; } = [];
+
+    /// <summary>All members of a kind, in the order of the file.</summary>
+    public IEnumerable<T> All<T>()
+        where T : MemberSpec => Members.OfType<T>();
 
     /// <summary>The head at that end of the shell.</summary>
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
@@ -151,6 +155,9 @@ public sealed record PortDesign(
 
     /// <summary>In the length of its tube that stands free inside, row by row; each is <see cref="WindowsDesign.Up"/> from the inner end.</summary>
     public ImmutableArray<WindowsDesign> Windows { get; init; } = [];
+
+    /// <summary>Path of the key of its outside diameter.</summary>
+    public string SizeKey => $"{Path}.{(Thread is null ? "tube" : "bung")}.outside_diameter";
 
     public double OuterRadius => OutsideDiameter / 2;
 

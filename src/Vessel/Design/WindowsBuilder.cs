@@ -3,7 +3,7 @@ using Vessel.Geometry;
 
 namespace Vessel.Design;
 
-/// <summary>Fills the records of a tube's rows of windows from its section; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the records of a tube's rows of windows from its section; by the same rule as the whole design.</summary>
 internal static class WindowsBuilder
 {
     /// <param name="section">Of the tube that they are cut in.</param>

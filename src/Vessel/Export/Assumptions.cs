@@ -34,12 +34,7 @@ internal static class Assumptions
             all.Add("Cone on the middle of the wall, edges cut square; its inside meets the shell's bore, and the V outside is filled.");
         if (design.Brackets.Any(bracket => bracket is SaddleBracket))
             all.Add("Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet.");
-        if (!design.Straps.IsEmpty)
-        {
-            all.Add("Strap flat: the band rolled on the middle of its sheet, bends with the K given; drawn with its gap open. It comes off the vessel and is "
-                + "left off the mock-up's print: its halves can be printed from solids/. Its clamping force is not calculated.");
-        }
-
+        all.AddRange(assembly.Members.SelectMany(member => member.Assumptions).Distinct());
         if (heads.Any(head => head is DishedHead { Gores: not null }))
             all.Add($"Gores of equal width on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
         all.Add($"Marks of sources: {string.Join("; ", Sources.Legend(Sources.All.Select(source => source.Mark)))}.");

@@ -21,7 +21,7 @@ internal static class CutListCsv
             .. plan.Assembly.Parts.Select(part => Piece(part, plan)),
             .. plan.Sheets.SelectMany(sheet => Sheet(sheet, plan.Assembly.Design.Shop.Stock)),
             .. plan.Bars.Select(Bar),
-            .. BoughtItems.Of(plan.Assembly.Design, plan.Assembly.Sites).Select(item => Bought(item, plan.Assembly.Design.Quantity)),
+            .. plan.Assembly.Bought.Select(item => Bought(item, plan.Assembly.Design.Quantity)),
         ]);
 
     private static CsvCell[] Piece(Part part, Plan plan) =>

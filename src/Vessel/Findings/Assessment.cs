@@ -39,7 +39,7 @@ public static class Assessment
         .. DutyRules.Of(assembly),
         .. SaddleRules.Of(assembly),
         .. PlateRules.Of(assembly),
-        .. StrapRules.Of(assembly),
+        .. assembly.Members.SelectMany(member => member.Measures(assembly)),
         .. FlangeRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. DiscRules.Of(assembly),

@@ -9,30 +9,20 @@ namespace Vessel.Findings;
 /// <summary>What is bent so near to an edge, or to the next bend, that no press brake holds it.</summary>
 internal static class FlangeRules
 {
-    public static IEnumerable<Measure> Of(Assembly assembly) => Flanges(assembly.Design)
-        .Select(flange => Of(flange.Part, flange.What, flange.Leg, flange.Thickness, flange.Key, assembly.Design)).OfType<Measure>();
+    public static IEnumerable<Measure> Of(Assembly assembly) => Flanges(assembly).Select(flange => Of(flange, assembly.Design)).OfType<Measure>();
 
-    /// <summary>Each from its bend line on the flat to the edge, or to the next bend line, where it is shortest, mm.</summary>
-    internal static IEnumerable<(string Part, string What, double Leg, double Thickness, string Key)> Flanges(VesselDesign design)
+    internal static IEnumerable<Flange> Flanges(Assembly assembly) =>
+    [
+        .. from bracket in assembly.Design.Brackets.OfType<SaddleBracket>()
+           let site = SaddleSite.Of(bracket, assembly.Design)
+           select new Flange(
+               bracket.Name, $"an ear of '{bracket.Name}'", site.ShortestEar + (site.Allowance / 2), bracket.Thickness, $"{bracket.Path}.stand_off"),
+        .. assembly.Members.SelectMany(member => member.Flanges),
+    ];
+
+    private static Measure? Of(Flange flange, VesselDesign design)
     {
-        foreach (var bracket in design.Brackets.OfType<SaddleBracket>())
-        {
-            var site = SaddleSite.Of(bracket, design);
-            yield return (bracket.Name, $"an ear of '{bracket.Name}'", site.ShortestEar + (site.Allowance / 2), bracket.Thickness, $"{bracket.Path}.stand_off");
-        }
-
-        foreach (var strap in design.Straps)
-        {
-            foreach (var site in StrapSite.Of(strap, design))
-            {
-                foreach (var (what, leg, key) in site.Flanges)
-                    yield return (site.Name, $"{what} of {site.Name}", leg, strap.Thickness, $"{strap.Path}.{key}");
-            }
-        }
-    }
-
-    private static Measure? Of(string part, string what, double leg, double thickness, string key, VesselDesign design)
-    {
+        var (part, what, leg, thickness, key) = flange;
         var least = BrakeDies.LeastFlange(thickness);
         if (leg >= least.Value)
             return null;

@@ -40,9 +40,6 @@ public sealed record MockupPlan
     /// <summary>Those for which there is no place.</summary>
     internal ImmutableArray<MissingMark> MissingMarks { get; private init; } = [];
 
-    /// <summary>They are no part of the print, but stand in the way.</summary>
-    internal ImmutableArray<StrapForm> Straps { get; private init; } = [];
-
     /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that brackets make with the vessel.</summary>
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
         + Brackets.Sum(bracket => bracket.Handles);
@@ -88,7 +85,6 @@ public sealed record MockupPlan
             Ports = [.. sites.Select(site => PortForm.Of(site, outside, inside, options))],
             Drains = inside is null ? [] : [.. options.DrainHoles.Select(hole => DrainForm.Of(hole, outside, inside, options.Scale))],
             Brackets = [.. design.Brackets.Select(given => BracketForm.Of(given, design, outside))],
-            Straps = [.. design.Straps.Select(strap => StrapForm.Of(strap, design))],
         };
     }
 }

@@ -28,11 +28,11 @@ internal static class OutsideClashes
 
     public static IEnumerable<OutsideClash> Of(Assembly assembly)
     {
-        List<Standing> all =
+        List<OutsideBody> all =
         [
-            .. assembly.Sites.Select(site => OfPort(site, assembly.Mockup.Outside)).OfType<Standing>(),
+            .. assembly.Sites.Select(site => OfPort(site, assembly.Mockup.Outside)).OfType<OutsideBody>(),
             .. assembly.Mockup.Brackets.Select(OfBracket),
-            .. assembly.Mockup.Straps.Select(OfStrap),
+            .. assembly.Members.Select(member => member.Outside).OfType<OutsideBody>(),
             .. Rims(assembly),
         ];
         foreach (var site in assembly.Sites.Where(site => site.Port.Elbow is not null))
@@ -60,7 +60,7 @@ internal static class OutsideClashes
     }
 
     /// <summary>Between the bodies of both, mm.</summary>
-    internal static Interval? Between(Standing a, Standing b)
+    internal static Interval? Between(OutsideBody a, OutsideBody b)
     {
         Interval? least = null;
         foreach (var one in a.Bodies)
@@ -80,7 +80,7 @@ internal static class OutsideClashes
     }
 
     /// <summary>Null where a line of its surface misses the vessel.</summary>
-    internal static Standing? OfPort(PortSite site, Profile outside)
+    internal static OutsideBody? OfPort(PortSite site, Profile outside)
     {
         var (port, frame) = (site.Port, site.Frame);
         var radius = port.OuterRadius;
@@ -102,18 +102,14 @@ internal static class OutsideClashes
         };
     }
 
-    internal static Standing OfBracket(BracketForm bracket)
+    internal static OutsideBody OfBracket(BracketForm bracket)
     {
         ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(bracket.InnerLevel)];
         return new(bracket.Id, bracket.Design.Name, bracket.Design.Path, [.. hulls.Select(hull => (hull, bracket.Sagitta))], Ball.Round(hulls));
     }
 
-    private static Standing OfStrap(StrapForm form) => new(
-        Slug.Of(StrapDesign.BackOf(form.Strap.Name)), form.Strap.Name, form.Strap.Path,
-        [.. form.Hulls.Select(hull => ((ConvexBody)hull, form.Sagitta))], Ball.Round([.. form.Hulls]));
-
     /// <summary>Flat heads that stand out over the shell.</summary>
-    private static IEnumerable<Standing> Rims(Assembly assembly)
+    private static IEnumerable<OutsideBody> Rims(Assembly assembly)
     {
         foreach (var end in (Design.PortHost[])[Design.PortHost.Top, Design.PortHost.Bottom])
         {
@@ -123,14 +119,5 @@ internal static class OutsideClashes
             var plate = new Bar(frame.Origin, frame.ToOuter(new(0, 0, head.Wall)), head.OutsideDiameter / 2);
             yield return new(Names.Of(end), $"the {Names.Of(end)}", null, [(plate, 0)], Ball.Round([plate]));
         }
-    }
-
-    /// <summary>Something on the outside as convex bodies, each with how far it may lie inside the true one, mm.</summary>
-    /// <param name="Path">Null for what others are moved away from.</param>
-    internal sealed record Standing(
-        string Id, string Name, string? Path, ImmutableArray<(ConvexBody Body, double Slack)> Bodies, Ball Around)
-    {
-        /// <summary>The head that it stands on.</summary>
-        public string? OnRim { get; init; }
     }
 }

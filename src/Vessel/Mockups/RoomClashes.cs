@@ -20,7 +20,7 @@ internal static class RoomClashes
 
     private const double Hair = 1e-6;
 
-    public static IEnumerable<RoomClash> Of(MockupPlan plan)
+    public static IEnumerable<RoomClash> Of(MockupPlan plan, IReadOnlyList<OutsideBody> standing)
     {
         var rooms = plan.Ports.SelectMany(port => PortRoom.Of(port, plan.Options)).ToList();
         var bodies = plan.Ports.Select(port => (port.Id, Attached.Of(port))).ToList();
@@ -49,10 +49,10 @@ internal static class RoomClashes
 
             if (WithVessel(room, bar, plan) is { } near)
                 yield return near;
-            foreach (var strap in plan.Straps)
+            foreach (var body in standing)
             {
-                if (Near(bar, strap.Hulls.CastArray<ConvexBody>()) is { } distance)
-                    yield return new(room, Slug.Of(StrapDesign.BackOf(strap.Strap.Name)), strap.Strap.Name, new(Math.Max(0, distance.Start - strap.Sagitta), distance.End));
+                if (Near(bar, [.. body.Bodies.Select(piece => piece.Body)]) is { } distance)
+                    yield return new(room, body.Id, body.Name, new(Math.Max(0, distance.Start - body.Bodies.Max(piece => piece.Slack)), distance.End));
             }
 
             foreach (var clash in plan.Brackets.SelectMany(bracket => WithBracket(room, bar, bracket)))

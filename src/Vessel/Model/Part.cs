@@ -57,6 +57,9 @@ public sealed record Part(
     /// <summary>Patterns of holes, on the flat; each counts its holes after <see cref="Holes"/>.</summary>
     public ImmutableArray<HoleField> Fields { get; init; } = [];
 
+    /// <summary>Where the mass of all its pieces together acts, mm in the vessel's frame; null while nobody has said so.</summary>
+    public Vector3? Centre { get; init; }
+
     /// <summary>How its ends are sawn, for the cut list; null where they are square or coped.</summary>
     public string? SawNote { get; init; }
 

@@ -58,6 +58,12 @@ public sealed record WorkTask(
     /// <summary>Whether its parts hold together from then on.</summary>
     public bool Joins => Kind is WorkKind.Weld or WorkKind.Tack or WorkKind.Fit;
 
+    public const string Cleaning = "clean";
+
+    public const string Testing = "leak test";
+
+    public const string Finishing = "finish";
+
     internal static string Making(Part part) => $"make {part.Id}";
 
     internal static string Welding(string number) => $"weld {number}";

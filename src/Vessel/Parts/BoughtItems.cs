@@ -5,7 +5,7 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>What the design asks for that is bought: fittings, screws, packing.</summary>
-public static class BoughtItems
+internal static class BoughtItems
 {
     /// <summary>For M4, mm: the medium fit of ISO 273, from memory.</summary>
     public const double ScrewHole = 4.5;
@@ -13,11 +13,11 @@ public static class BoughtItems
     private const int ScrewsPerDisc = 3;
 
     /// <summary>Fittings in the order of the ports, then screws of discs, what straps need, then packings.</summary>
-    public static ImmutableArray<BoughtItem> Of(VesselDesign design, ImmutableArray<PortSite> sites) =>
+    public static ImmutableArray<BoughtItem> Of(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members) =>
     [
         .. design.Ports.Where(port => port.Fitting is not null).Select(Fitting),
         .. design.Inside.Discs.Where(disc => disc.Fixed == Fixing.Screws).Select(Screws),
-        .. design.Straps.SelectMany(strap => OfStrap(strap, design)),
+        .. members.SelectMany(member => member.Bought),
         .. design.Inside.Packings.Select(packing => Packing(packing, design, sites)),
     ];
 
@@ -31,31 +31,6 @@ public static class BoughtItems
         null,
         null,
         disc.Path);
-
-    /// <summary>The bolts that draw it together, and its liner as one strip for each half.</summary>
-    private static IEnumerable<BoughtItem> OfStrap(StrapDesign strap, VesselDesign design)
-    {
-        var site = StrapSite.Of(strap, design)[0];
-        yield return new(
-            $"bolts of {strap.Name}",
-            site.EarBolts.Length,
-            $"bolt of {NoteText.Length(strap.Bolts.Diameter)} mm with two washers and a locking nut, to grip "
-                + $"{NoteText.Length((2 * strap.Thickness) + strap.Gap)} mm and be drawn up by {NoteText.Length(strap.Gap)} mm",
-            null,
-            null,
-            strap.Path);
-        if (strap.Liner > 0)
-        {
-            var length = 2 * site.HalfBand * (site.ShellRadius + (strap.Liner / 2));
-            yield return new(
-                $"liner of {strap.Name}",
-                2,
-                $"strip of rubber that bears oil (nitrile), {NoteText.Length(strap.Liner)} x {NoteText.Length(strap.Width)} x {NoteText.Length(length)} mm",
-                null,
-                length * strap.Width * strap.Liner,
-                strap.Path);
-        }
-    }
 
     private static BoughtItem Packing(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
     {

@@ -14,7 +14,6 @@ public static class VesselParts
         .. sites.SelectMany(site => PortPart.Build(site, welds)),
         .. Inside(vessel, welds),
         .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
-        .. vessel.Straps.SelectMany(strap => StrapParts.Of(strap, vessel)),
     ];
 
     /// <summary>Sleeves, caps and discs.</summary>

@@ -56,7 +56,7 @@ public sealed class Plan(
             .. assembly.Welds.Select(weld => WeldProcedure.Of(
                 weld, assembly.MetalsOf(weld.Joint), parts[weld.Joint.Between[0]], parts[weld.Joint.Between[1]], assembly.Design)),
         ];
-        var order = WorkOrder.Of(assembly.Design, assembly.Sites, assembly.Parts, [.. assembly.Welds.Select(weld => weld.Joint)]);
+        var order = WorkOrder.Of(assembly);
         var purge = Purge.Of(assembly);
         return new(assembly, welds, purge, order, Step.Of(order, assembly, welds, purge));
     }

@@ -32,16 +32,15 @@ public static class SetUpTable
             .. design.Inside.Caps.Select(cap => Held(Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate"), cap.Path)),
             .. design.Inside.Discs.Select(disc => Held(Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}"), disc.Path)),
             .. design.Brackets.Select(bracket => Held(Bracket(bracket, design), bracket.Path)),
-            .. design.Straps.Select(strap => OnShell(strap.Name, design.Shell, strap.Height, strap.Angle, null, strap.Feet.StandOff, FormattableString.Invariant(
-                $"middle of its back half, {strap.Low:0.##} to {strap.High:0.##} mm up; clamped, not welded{(strap.Feet.StandOff is null ? "" : "; depth is its feet's stand-off from the shell")}"))),
+            .. assembly.Members.Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
         ];
     }
 
     private static SetUp Seam(ShellCourse course, int number) => course.Shell.IsPlain
         ? OnShell(
-            course.Seams.Count == 1 ? "long seam" : LongSeam.NameOf(course, number), course.Shell, 0, course.Seams.Of(number), null, null, "up the whole height")
+            course.Seams.Count == 1 ? "long seam" : LongSeam.NameOf(course, number), course.Shell, (0, course.Seams.Of(number)), null, null, "up the whole height")
         : OnShell(
-            LongSeam.NameOf(course, number), course.Shell, course.Start, course.Seams.Of(number), null, null,
+            LongSeam.NameOf(course, number), course.Shell, (course.Start, course.Seams.Of(number)), null, null,
             FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
 
     private static SetUp Bracket(BracketDesign bracket, VesselDesign design) => bracket switch
@@ -49,13 +48,12 @@ public static class SetUpTable
         PlateBracket plate => OnShell(
             plate.Name,
             design.Shell,
-            plate.Height,
-            design.Shell.ClockAt(plate.Height, plate.Angle, plate.Offset),
+            (plate.Height, design.Shell.ClockAt(plate.Height, plate.Angle, plate.Offset)),
             plate.Offset == 0 ? null : plate.Offset,
             plate.Depth,
             FormattableString.Invariant(
                 $"middle of the coped edge; rolled {Turns.ToDegrees(plate.Roll):0.##} deg from level; parallel to the line at {Turns.ToDegrees(plate.Angle):0.##} deg; depth is its reach from the shell")),
-        SaddleBracket saddle => OnShell(saddle.Name, design.Shell, saddle.Height, saddle.Angle, null, saddle.StandOff,
+        SaddleBracket saddle => OnShell(saddle.Name, design.Shell, (saddle.Height, saddle.Angle), null, saddle.StandOff,
             "middle of the plate; depth is its stand-off from the shell"),
         _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
     };
@@ -69,7 +67,7 @@ public static class SetUpTable
         {
             var way = place.Offset == 0 ? "" : FormattableString.Invariant($"parallel to the line at {Turns.ToDegrees(place.Angle):0.##} deg; ");
             return OnShell(
-                port.Name, design.Shell, place.Height, design.Shell.ClockAt(place.Height, place.Angle, place.Offset), place.Offset, depth,
+                port.Name, design.Shell, (place.Height, design.Shell.ClockAt(place.Height, place.Angle, place.Offset)), place.Offset, depth,
                 FormattableString.Invariant($"axis at the shell's outside; {way}tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
         }
 
@@ -78,9 +76,10 @@ public static class SetUpTable
             FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}{inner}"));
     }
 
-    private static SetUp OnShell(
-        string what, ShellDesign shell, double height, double angle, double? offset, double? depth, string remark) => new(
-        what, "shell's lower edge", height, Turns.ToDegrees(Turns.From(angle, 0)), shell.OuterAt(height) * Turns.From(angle, 0), offset, depth, remark);
+    /// <summary>The line of something on the shell's outside.</summary>
+    internal static SetUp OnShell(
+        string what, ShellDesign shell, (double Height, double Angle) at, double? offset, double? depth, string remark) => new(
+        what, "shell's lower edge", at.Height, Turns.ToDegrees(Turns.From(at.Angle, 0)), shell.OuterAt(at.Height) * Turns.From(at.Angle, 0), offset, depth, remark);
 
     private static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
         new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height, remark + "; depth from the shell's upper edge");

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

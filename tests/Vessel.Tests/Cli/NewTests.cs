@@ -1,5 +1,6 @@
 using Vessel.Cli;
 using Vessel.Findings;
+using Vessel.Members.Straps;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -154,7 +155,7 @@ public sealed class NewTests
     {
         var design = Compiler.Read(Written("--mount band")).Value!;
 
-        var strap = Assert.Single(design.Straps);
+        var strap = Assert.Single(design.All<StrapDesign>());
         Assert.Empty(design.Brackets);
         var inlet = design.Ports[0];
         Assert.InRange(Math.Abs(strap.Height - inlet.Place.Height), ((strap.Width + inlet.OutsideDiameter) / 2) + 5, double.MaxValue);

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Reading;
 using Vessel.Stock;
 using Xunit;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Design;

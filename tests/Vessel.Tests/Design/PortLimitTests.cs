@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Vessel.Design;
+using Vessel.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Design;

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using FsCheck.Xunit;
 using Vessel.Design;
+using Vessel.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Design;

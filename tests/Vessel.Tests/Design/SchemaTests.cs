@@ -1,9 +1,10 @@
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
 using Json.Schema;
 using Vessel.Design;
 using Vessel.Export.Summary;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using Vessel.Design;
 using Vessel.Export.Summary;
 using Vessel.Findings;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Joints;
 using Vessel.Planning;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

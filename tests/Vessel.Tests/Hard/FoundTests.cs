@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Hard;

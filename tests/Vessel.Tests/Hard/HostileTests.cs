@@ -1,8 +1,9 @@
 using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
+using System.Text;
 using Vessel.Cli;
 using Vessel.Design;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

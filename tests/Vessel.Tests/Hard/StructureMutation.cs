@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Vessel.Design;
+using Vessel.Reading;
 
 namespace Vessel.Tests.Hard;
 

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

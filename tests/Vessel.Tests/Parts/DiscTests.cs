@@ -104,7 +104,7 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("screen", 105, Fixing.Screws)]);
 
-        var item = BoughtItems.Of(design, Sites(design)).Single();
+        var item = Assembly.Of(design).Bought.Single();
 
         Assert.Equal(3, item.Quantity);
         Assert.Contains("M4", item.What, StringComparison.Ordinal);
@@ -115,7 +115,7 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("low", 105), Discs.Screen("high", 128)], [Discs.Wool("low", "high")]);
 
-        var item = BoughtItems.Of(design, Sites(design)).Single();
+        var item = Assembly.Of(design).Bought.Single();
 
         // 106.5 to 128 across the bore of 106; a cubic metre is 1e9 mm3, a kilogram 1000 g.
         var room = 21.5 * Math.PI / 4 * 106 * 106;
@@ -130,7 +130,7 @@ public sealed class DiscTests
         var design = Discs.Vessel(
             [Discs.Screen("low", 105), Discs.Screen("high", 128, bore: 32.4)], [Discs.Wool("low", "high")], outletInside: 60);
 
-        var item = BoughtItems.Of(design, Sites(design)).Single();
+        var item = Assembly.Of(design).Bought.Single();
 
         Assert.Equal(Math.PI / 4 * ((21.5 * 106 * 106) - (11 * 32 * 32)), item.Volume!.Value, 1e-6);
     }
@@ -140,7 +140,7 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("low", 105)], [Discs.Wool("low", null)]);
 
-        Assert.Null(BoughtItems.Of(design, Sites(design)).Single().Mass);
+        Assert.Null(Assembly.Of(design).Bought.Single().Mass);
     }
 
     private static WeldFigures WeldOf(DiscDesign disc) =>

@@ -3,6 +3,7 @@ using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -4,6 +4,7 @@ using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Reading;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Joints;
+using Vessel.Members;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Tests.Support;
@@ -24,7 +25,7 @@ public sealed class WorkOrderTests
                 design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
             var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
 
-            AssertKept(WorkOrder.Of(design, sites, [], VesselJoints.Of(design, sites, WeldNumbers.Of(design))));
+            AssertKept(WorkOrder.Of(design, sites, MemberKinds.Build(design), [], VesselJoints.Of(design, sites, WeldNumbers.Of(design))));
         }
     }
 

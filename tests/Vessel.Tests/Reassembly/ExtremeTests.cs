@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Reading;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Straps;
 using Vessel.Parts;
 
 namespace Vessel.Tests.Reassembly;
@@ -21,7 +22,7 @@ internal static class OtherMeetings
         .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)],
             [.. Names.ShellParts(bracket.Height, vessel.Design).Select(id => pieces[id])])),
-        .. vessel.Design.Straps.SelectMany(strap => StrapMeetings.Of(strap, vessel.Design.Shell.At(strap.Height), pieces)),
+        .. vessel.Design.All<StrapDesign>().SelectMany(strap => StrapMeetings.Of(strap, vessel.Design.Shell.At(strap.Height), pieces)),
     ];
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));

@@ -1,5 +1,7 @@
 using Vessel.Geometry;
+using Vessel.Members.Straps;
 using Vessel.Parts;
+using Vessel.Tests.Members.Straps;
 using Vessel.Tests.Support;
 using Xunit;
 

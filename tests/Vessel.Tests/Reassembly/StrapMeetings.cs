@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Straps;
 
 namespace Vessel.Tests.Reassembly;
 

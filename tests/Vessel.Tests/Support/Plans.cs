@@ -18,9 +18,9 @@ internal static class Plans
 
     /// <summary>The same metal under another duty: what the design asks of it may differ, its shape may not.</summary>
     public static Assembly Under(VesselDesign design, Assembly built) =>
-        new(design, built.Sites, built.Parts, built.Welds, built.Cavity, built.Capacity);
+        new(built, design, built.Parts, built.Welds);
 
     /// <summary>The same vessel with its parts and welds listed the other way round.</summary>
-    public static Assembly Reversed(Assembly assembly) => new(
-        assembly.Design, assembly.Sites, [.. assembly.Parts.Reverse()], [.. assembly.Welds.Reverse()], assembly.Cavity, assembly.Capacity);
+    public static Assembly Reversed(Assembly assembly) => 
+        new(assembly, assembly.Design, [.. assembly.Parts.Reverse()], [.. assembly.Welds.Reverse()]);
 }

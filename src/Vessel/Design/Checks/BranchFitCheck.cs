@@ -40,7 +40,7 @@ internal static class BranchFitCheck
             var fits = radius <= room;
             return new Fault(
                 code,
-                fits && side > 0 ? $"{port.Path}.at.offset" : DesignCheck.SizePath(port),
+                fits && side > 0 ? $"{port.Path}.at.offset" : port.SizeKey,
                 $"{what}: offset and radius of its {which} are together more than the shell's radius there.",
                 shown.Length(side + radius),
                 $"at most {shown.Length(room)}",
@@ -61,7 +61,7 @@ internal static class BranchFitCheck
             : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", hole, room - cone.Across);
 
         Fault Misses(string code, string what, double radius, double limit) => new(
-            code, side > 0 ? $"{port.Path}.at.offset" : DesignCheck.SizePath(port), $"'{port.Name}' {what}.", shown.Length(side + radius),
+            code, side > 0 ? $"{port.Path}.at.offset" : port.SizeKey, $"'{port.Name}' {what}.", shown.Length(side + radius),
             $"less than about {shown.Length(limit)}", "Use a smaller offset, tilt or port.");
     }
 }

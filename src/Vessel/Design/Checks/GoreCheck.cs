@@ -53,7 +53,7 @@ internal static class GoreCheck
             return null;
         var places = footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole)).ToList();
         var reach = places.ConvertAll(at => 2 * GorePorts.OnMiddle(shape.Middle, at));
-        var path = port.Place.Radius > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port);
+        var path = port.Place.Radius > 0 ? $"{port.Path}.at.radius" : port.SizeKey;
         var (most, least) = (reach.Max(), reach.Min());
         if (GorePorts.IsInCap(port, gores, shape))
         {

@@ -53,7 +53,7 @@ internal static class HeadPortCheck
             radius => Fits(shape, port with { Place = port.Place with { Radius = radius } }, FewLines), port.Place.Radius);
         return new Fault(
             FaultCodes.PortOffHead,
-            most > 0 ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
+            most > 0 ? $"{port.Path}.at.radius" : port.SizeKey,
             $"'{port.Name}' does not stay on the head, one wall from its rim.",
             shown.Length(most > 0 ? port.Place.Radius : port.OutsideDiameter),
             most > 0 ? $"at most {shown.Length(most)}" : $"less than {shown.Length(2 * shape.Outer.End.U)}",
@@ -64,7 +64,7 @@ internal static class HeadPortCheck
     private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
         design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
-                FaultCodes.PortOffHead, DesignCheck.SizePath(port), $"'{port.Name}' does not stay on the head, one wall from its rim.",
+                FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
                 shown.Length(port.OutsideDiameter), $"less than {shown.Length(2 * design.Shell.AtEnd(port.Host).InnerRadius)}", "Use a smaller port.")
             : null;
 
@@ -98,7 +98,7 @@ internal static class HeadPortCheck
         var fits = wide <= room;
         return new Fault(
             FaultCodes.PortOffHead,
-            fits ? $"{port.Path}.at.radius" : DesignCheck.SizePath(port),
+            fits ? $"{port.Path}.at.radius" : port.SizeKey,
             $"'{port.Name}' does not stay {where}.",
             shown.Length(port.Place.Radius + wide),
             $"at most {shown.Length(room)}",

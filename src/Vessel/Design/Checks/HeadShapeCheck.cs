@@ -71,7 +71,7 @@ internal static class HeadShapeCheck
         // The tip is cut square to the sheet, so that its inner edge is narrower than a bore taken on the outside.
         var least = cone.Wall * Math.Cos(cone.HalfAngle);
         return port.Joint == PortJoint.SetOn && port.BoreRadius <= least
-            ? new Fault(FaultCodes.ConeTipOpen, DesignCheck.SizePath(port),
+            ? new Fault(FaultCodes.ConeTipOpen, port.SizeKey,
                 $"The bore of '{port.Name}' is too narrow for the tip of a cone so thick.", shown.Length(port.Bore),
                 $"more than {shown.Length(2 * least)}", "Make its bore wider, or use 'joint: set_in'.")
             : null;

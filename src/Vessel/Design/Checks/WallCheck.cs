@@ -36,7 +36,7 @@ internal static class WallCheck
     {
         var least = major + (2 * LeastBungWall);
         return port.OutsideDiameter <= least
-            ? new Fault(FaultCodes.BungTooThin, DesignCheck.SizePath(port),
+            ? new Fault(FaultCodes.BungTooThin, port.SizeKey,
                 $"The bung '{port.Name}' has too little metal round its {port.Thread!.Name} thread.",
                 shown.Length(port.OutsideDiameter), $"more than {shown.Length(least)}",
                 "Make its outside diameter larger, or the thread smaller.")

@@ -20,7 +20,7 @@ internal static class WeldingCautions
         yield return "Cover skin and eyes, and draw off the fume at the arc: welding fume causes cancer (IARC, group 1).";
         yield return "Grind tungsten electrodes with extraction and a mask: the dust of thoriated ones is radioactive. "
             + "Lanthanated or ceriated ones weld as well (AWS safety fact sheet on thoriated electrodes; TWI).";
-        if (IsPlatedStockLikely(design))
+        if (IsPlatedStockLikely(assembly))
         {
             yield return "Weld no zinc- or cadmium-plated bung, nut, bolt or tube: zinc brings metal fume fever, cadmium fume can kill. "
                 + "Buy bare ones (OSHA 29 CFR 1910.252(c)).";
@@ -50,6 +50,6 @@ internal static class WeldingCautions
     }
 
     /// <summary>Threaded parts and bolted mounts are often sold plated.</summary>
-    private static bool IsPlatedStockLikely(VesselDesign design) =>
-        design.Ports.Any(port => port.Thread is not null) || !design.Brackets.IsEmpty || !design.Straps.IsEmpty;
+    private static bool IsPlatedStockLikely(Assembly assembly) =>
+        assembly.Design.Ports.Any(port => port.Thread is not null) || !assembly.Design.Brackets.IsEmpty || assembly.Members.Any(member => member.IsBolted);
 }

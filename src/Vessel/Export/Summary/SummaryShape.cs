@@ -42,7 +42,7 @@ public static class SummaryShape
             .MaybeText("shop_sha256", "SHA-256 of the shop file; null without one", options => options.ShopHash))
         .Of("options", build => build.Options, Options())
         .List("parts", "In the order of the file", build => build.Parts, PartShape.Entry)
-        .List("bought", "Items bought finished", build => BoughtItems.Of(build.Assembly.Design, build.Assembly.Sites), Bought())
+        .List("bought", "Items bought finished", build => build.Assembly.Bought, Bought())
         .List("welds", "In their order of numbers", WeldEntry.Of, WeldShape.Entry)
         .List("fits", "Where one part goes into another", build => SlipFits.Of(build.Assembly.Design, build.Assembly.Sites), Fit())
         .Of(

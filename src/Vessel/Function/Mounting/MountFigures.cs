@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -15,6 +16,7 @@ internal static class MountFigures
     {
         var mount = assembly.Mount;
         var engine = assembly.Design.Flow.Engine;
+        ImmutableArray<string> words = [.. assembly.Members.SelectMany(member => member.MountingWords)];
         return new(
             "mounting",
             "Mass and mounting",
@@ -24,12 +26,10 @@ internal static class MountFigures
                 BodyGrowth(assembly),
             ],
             mount.Brackets.IsEmpty ? [] : [MountVibration.Table(mount, engine)],
-            mount.Brackets.IsEmpty && assembly.Design.Straps.IsEmpty
+            mount.Brackets.IsEmpty && words.IsEmpty
                 ? ["No bracket: the mounting is not calculated."]
                 : [
-                    .. assembly.Design.Straps.Select(strap =>
-                        $"'{strap.Name}' holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, feet "
-                        + "and bolts are calculated here. Try it with more than it will meet, or let something under the vessel bear its weight."),
+                    .. words,
                     .. mount.Brackets.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
                 ]);
     }

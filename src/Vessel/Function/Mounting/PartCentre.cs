@@ -14,7 +14,7 @@ internal static class PartCentre
     public static Vector3 Of(Part part, Assembly assembly)
     {
         var design = assembly.Design;
-        return part.Kind switch
+        return part.Centre ?? part.Kind switch
         {
             PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course => Shell(part, course, assembly),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
@@ -24,7 +24,6 @@ internal static class PartCentre
             PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
-            PartKind.Strap => StrapCentre.Of(design.Straps.SelectMany(strap => StrapSite.Of(strap, design)).First(site => Slug.Of(site.Name) == part.Id)),
             PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
             PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
             PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),

@@ -131,7 +131,7 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         var (design, vessels) = (plan.Assembly.Design, plan.Assembly.Design.Quantity);
         foreach (var same in design.Ports.Where(port => port.Fitting is not null).GroupBy(port => port.Fitting!.Name).OrderBy(group => group.Key, StringComparer.Ordinal))
             yield return Each($"fitting {same.Key}", prices.FittingOf(same.Key), vessels * same.Count());
-        var packing = vessels * BoughtItems.Of(design, plan.Assembly.Sites).Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
+        var packing = vessels * plan.Assembly.Bought.Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
         if (packing > 0)
             yield return new("packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
         foreach (var spun in plan.Assembly.Parts.Where(part => part.Kind == PartKind.Head))

@@ -19,12 +19,12 @@ internal sealed class OrderRules
     }
 
     public static ImmutableArray<WorkLink> Of(
-        VesselDesign design, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
+        VesselDesign design, ImmutableArray<Member> members, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
     {
         var rules = new OrderRules(design, welds, tasks);
         ImmutableArray<WorkLink> links =
         [
-            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks) }
+            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks), members.SelectMany(member => member.Links) }
                 .SelectMany(links => links)
                 .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After)),
         ];
@@ -80,7 +80,7 @@ internal sealed class OrderRules
         {
             new WorkLink(At(_design.Head(end).Path), task, "its hole is made through the finished seam"),
             end == WorkTasks.ClosingEnd(_design)
-                ? new WorkLink(task, WorkTasks.Testing, "it must be closed")
+                ? new WorkLink(task, WorkTask.Testing, "it must be closed")
                 : new WorkLink(task, At(_design.Head(WorkTasks.ClosingEnd(_design)).Path), "its root and lip are reached from the open end"),
         }
         select link;
@@ -254,17 +254,11 @@ internal sealed class OrderRules
         var end = WorkTasks.ClosingEnd(_design);
         var closing = At(_design.Head(end).Path);
         var late = OverSeam.All(_design).Where(over => over.End == end).SelectMany(over => Tasks(over.Port)).Append(closing).ToHashSet();
-        var straps = _design.Straps.Select(strap => WorkTasks.Fitting(strap.Path)).ToImmutableArray();
-        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && !late.Contains(task.Id) && !straps.Contains(task.Id)))
-            yield return new(task.Id, WorkTasks.Cleaning, "a closed can traps swarf");
-        yield return new(WorkTasks.Cleaning, closing, "a closed can traps swarf");
-        yield return new(closing, WorkTasks.Testing, "it must be closed");
-        yield return new(WorkTasks.Testing, WorkTasks.Finishing, "a leak is welded before it is finished");
-        foreach (var strap in straps)
-        {
-            yield return new(WorkTasks.Testing, strap, "soap film must reach the metal under it");
-            yield return new(WorkTasks.Finishing, strap, "it is clamped on the finished shell");
-        }
+        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && task.Rank <= WorkRank.Test && !late.Contains(task.Id)))
+            yield return new(task.Id, WorkTask.Cleaning, "a closed can traps swarf");
+        yield return new(WorkTask.Cleaning, closing, "a closed can traps swarf");
+        yield return new(closing, WorkTask.Testing, "it must be closed");
+        yield return new(WorkTask.Testing, WorkTask.Finishing, "a leak is welded before it is finished");
     }
 
     private static PortHost[] Ends() => [PortHost.Top, PortHost.Bottom];

@@ -9,11 +9,14 @@ namespace Vessel.Planning;
 /// <param name="Tasks">In an order that keeps every link.</param>
 public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<WorkLink> Links)
 {
-    public static WorkOrder Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<Joint> joints)
+    public static WorkOrder Of(Assembly assembly) => Of(
+        assembly.Design, assembly.Sites, assembly.Members, assembly.Parts, [.. assembly.Welds.Select(weld => weld.Joint)]);
+
+    internal static WorkOrder Of(
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts, ImmutableArray<Joint> joints)
     {
-        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, parts, joints)];
-        return Of(tasks, OrderRules.Of(design, joints, tasks));
+        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, members, parts, joints)];
+        return Of(tasks, OrderRules.Of(design, members, joints, tasks));
     }
 
     /// <summary>

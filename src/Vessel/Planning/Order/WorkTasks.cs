@@ -13,10 +13,10 @@ internal static class WorkTasks
     private const double LeastLip = 0.2;
 
     public static IEnumerable<WorkTask> Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
     {
         foreach (var part in parts)
-            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), Ranks.Make, [part.Id]);
+            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), WorkRank.Make, [part.Id]);
         var groups = TackGroup.Of(welds);
         foreach (var weld in welds)
         {
@@ -40,41 +40,30 @@ internal static class WorkTasks
         {
             yield return new(
                 Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} '{disc.Name}' into the {InternalHost.Name(disc.Fits)}",
-                Ranks.Inside, [.. InternalHost.Ids(disc, design), Slug.Of(disc.Name)]);
+                WorkRank.Inside, [.. InternalHost.Ids(disc, design), Slug.Of(disc.Name)]);
         }
 
         foreach (var sleeve in design.Inside.Sleeves.Where(sleeve => sleeve.Fixed != Fixing.Weld))
         {
             yield return new(
                 Fitting(sleeve.Path), WorkKind.Fit, $"{Verb(sleeve.Fixed)} '{sleeve.Name}' to the {Names.Of(sleeve.HangsFrom)}",
-                Ranks.Inside, [Names.Of(sleeve.HangsFrom), Slug.Of(sleeve.Name)]);
+                WorkRank.Inside, [Names.Of(sleeve.HangsFrom), Slug.Of(sleeve.Name)]);
         }
 
         foreach (var packing in design.Inside.Packings)
         {
             yield return new(
                 Fitting(packing.Path), WorkKind.Fit,
-                Stuffing(packing, design), Ranks.Inside, []);
+                Stuffing(packing, design), WorkRank.Inside, []);
         }
 
-        yield return new(Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), Ranks.Clean, []);
-        yield return new(Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds)), Ranks.Test, []);
-        foreach (var strap in design.Straps)
-        {
-            yield return new(
-                Fitting(strap.Path), WorkKind.Fit, WorkText.Clamping(strap), Ranks.Strap,
-                [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))]);
-        }
-
+        yield return new(WorkTask.Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), WorkRank.Clean, []);
+        yield return new(WorkTask.Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds)), WorkRank.Test, []);
+        foreach (var task in members.SelectMany(member => member.Tasks))
+            yield return task;
         if (design.Finish != Finish.None)
-            yield return new(Finishing, WorkKind.Finish, WorkText.Finishing(design), Ranks.Finish, []);
+            yield return new(WorkTask.Finishing, WorkKind.Finish, WorkText.Finishing(design), WorkRank.Finish, []);
     }
-
-    public const string Cleaning = "clean";
-
-    public const string Testing = "leak test";
-
-    public const string Finishing = "finish";
 
     public static string Rounding(Joint seam) => $"round {WeldNumbers.Turning(seam.Path)}";
 
@@ -126,18 +115,18 @@ internal static class WorkTasks
         if (port.Thread is { } thread)
         {
             yield return new(
-                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated", Ranks.Ports, [id]);
+                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated", WorkRank.Ports, [id]);
             yield return new(
                 Chasing(port), WorkKind.Chase,
                 $"take the plug out of '{port.Name}' when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
-                Ranks.Ports, [id]);
+                WorkRank.Ports, [id]);
         }
 
         if (port.Fitting is { } fitting)
         {
             yield return new(
                 FittingOn(port), WorkKind.Fit,
-                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the welds", Ranks.Ports - 1,
+                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the welds", WorkRank.Ports - 1,
                 [PortPieces.Ids(port)[^1]]);
         }
 
@@ -147,7 +136,7 @@ internal static class WorkTasks
             yield return new(
                 Dressing(port), WorkKind.Dress,
                 FormattableString.Invariant($"grind the lip in the bore of '{port.Name}' ({lip:0.0} mm) flush while the shell is open"),
-                Ranks.Dress, [id]);
+                WorkRank.Dress, [id]);
         }
     }
 
@@ -157,14 +146,14 @@ internal static class WorkTasks
 
     private static int RankOf(Joint weld, VesselDesign design) => weld.Role switch
     {
-        WeldRole.LongSeam => Ranks.LongSeam,
-        WeldRole.GirthSeam => Ranks.Girth,
-        WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam => Ranks.Gores,
-        WeldRole.PortSeam => Ranks.Ports,
-        WeldRole.MitreSeam => Ranks.Ports - 1,
-        WeldRole.BracketEar or WeldRole.BracketPlate => Ranks.Bracket,
-        WeldRole.HeadSeam => weld.Path == design.Head(ClosingEnd(design)).Path ? Ranks.Close : Ranks.FirstHead,
-        _ => Ranks.Inside,
+        WeldRole.LongSeam => WorkRank.LongSeam,
+        WeldRole.GirthSeam => WorkRank.Girth,
+        WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam => WorkRank.Gores,
+        WeldRole.PortSeam => WorkRank.Ports,
+        WeldRole.MitreSeam => WorkRank.Ports - 1,
+        WeldRole.BracketEar or WeldRole.BracketPlate => WorkRank.Bracket,
+        WeldRole.HeadSeam => weld.Path == design.Head(ClosingEnd(design)).Path ? WorkRank.Close : WorkRank.FirstHead,
+        _ => WorkRank.Inside,
     };
 
     private static string Making(Part part, double faceAllowance)
@@ -213,23 +202,4 @@ internal static class WorkTasks
         Fixing.Press => "press",
         _ => "lay",
     };
-
-    /// <summary>Long seam first; internals while both ends are open; ports; the closing seam last. Common practice.</summary>
-    private static class Ranks
-    {
-        public const int Make = 0;
-        public const int LongSeam = 10;
-        public const int Girth = 15;
-        public const int Gores = 20;
-        public const int Inside = 30;
-        public const int Ports = 40;
-        public const int Dress = 45;
-        public const int Bracket = 50;
-        public const int FirstHead = 60;
-        public const int Clean = 70;
-        public const int Close = 80;
-        public const int Test = 90;
-        public const int Finish = 95;
-        public const int Strap = 98;
-    }
 }

@@ -25,9 +25,6 @@ internal static class WorkText
             + "Blanks are bolted or screwed, never held by hand; mark leaks, let the pressure off, dry, weld, test again";
     }
 
-    public static string Clamping(StrapDesign strap) => FormattableString.Invariant(
-        $"clamp {strap.Name} round the shell at {strap.Height:0.##} mm, its back half at {Turns.ToDegrees(strap.Angle):0.##} deg{(strap.Liner > 0 ? ", on its liner" : "")}; draw both sides up evenly and lock the nuts: the gap must stay open. Look again after the first run");
-
     public static string Finishing(VesselDesign design) => design.Finish switch
     {
         Finish.Passivated => "pickle the heat tint off, rinse, passivate, rinse; threads and inside too. PASTE HOLDS HYDROFLUORIC ACID: acid-proof gloves, face shield, apron, "

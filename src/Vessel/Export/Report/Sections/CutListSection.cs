@@ -41,7 +41,7 @@ internal static class CutListSection
             ],
             hasTotal: true);
         WriteToBuy(report, html);
-        var bought = BoughtItems.Of(report.Build.Assembly.Design, report.Build.Assembly.Sites).ToList();
+        var bought = report.Build.Assembly.Bought.ToList();
         if (bought.Count == 0)
             return;
         html.Table(

@@ -1,19 +1,20 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Members.Straps;
 
-/// <summary>Fills the straps' records from their sections; see <see cref="DesignBuilder"/>.</summary>
+/// <summary>Fills the straps' records from their sections; see <see cref="MemberKind.Read"/>.</summary>
 internal static class StrapBuilder
 {
-    public static ImmutableArray<StrapDesign> Build(Section file, Shop shop) => [.. file.Items("strap").Select(section => One(section, shop))];
+    public static IEnumerable<StrapDesign> Build(Section file, Shop shop) => file.Items("strap").Select(section => One(section, shop));
 
     private static StrapDesign One(Section section, Shop shop)
     {
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
         var feet = section.Child("feet") ?? Section.Absent($"{section.Path}.feet");
-        var (metal, thickness) = (DesignBuilder.Metal(section), section.Number("thickness"));
+        var (metal, thickness) = (section.Metal, section.Number("thickness"));
         return new(
             section.Path,
             section.Text("name") ?? string.Empty,

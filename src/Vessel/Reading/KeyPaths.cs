@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Reading;
 
 /// <summary>Whether a path names a key that the file may have, whether or not it is written in it.</summary>
 public static class KeyPaths

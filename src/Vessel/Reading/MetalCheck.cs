@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Reading;
 
 /// <summary>Parts that are welded together and whose metals do not join.</summary>
 internal static class MetalCheck

@@ -1,8 +1,10 @@
 using Vessel.Design;
+using Vessel.Members.Straps;
 using Vessel.Parts;
 using Vessel.Stock;
+using Vessel.Tests.Support;
 
-namespace Vessel.Tests.Support;
+namespace Vessel.Tests.Members.Straps;
 
 /// <summary>Straps on a plain vessel of tube, 110 mm outside and 180 high, or whatever a test asks for.</summary>
 internal static class Straps
@@ -17,12 +19,12 @@ internal static class Straps
         var design = Vessel.Tests.Design.Designs.Good(Vessel.Tests.Design.Designs.WithHeight("180", metal: "aluminium 5052"));
         var shell = design.Shell with { OutsideDiameter = outsideDiameter };
         FlatHead Fitted(HeadDesign head) => (FlatHead)head with { OutsideDiameter = 2 * (shell.InnerRadius - ((FlatHead)head).Clearance) };
-        return design with { Shell = shell, Top = Fitted(design.Top), Bottom = Fitted(design.Bottom), Straps = [strap] };
+        return design with { Shell = shell, Top = Fitted(design.Top), Bottom = Fitted(design.Bottom), Members = [strap] };
     }
 
     /// <summary>The back half, then the front one.</summary>
     public static (StrapSite Site, Part Part)[] Halves(VesselDesign design) =>
-        [.. StrapSite.Of(design.Straps[0], design).Zip(StrapParts.Of(design.Straps[0], design))];
+        [.. new Strap(design.All<StrapDesign>().First(), design).Halves.Zip(new Strap(design.All<StrapDesign>().First(), design).Parts)];
 
     /// <summary>Of every kind that its checks let through: narrow and wide gaps, with liner and without, feet straight on and on legs.</summary>
     public static VesselDesign Random(int seed)

@@ -1,11 +1,12 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Straps;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Members.Straps;
 
 /// <summary>
 /// A strap's flats and solids against the shape that a drawing of it would show. Lengths stay below 1000 mm, so that a hundred
@@ -27,7 +28,7 @@ public sealed class StrapTests
     public void The_rolled_band_lies_on_its_liner_all_along_and_nothing_goes_nearer(int seed)
     {
         var design = Straps.Random(seed);
-        var (strap, seat) = (design.Straps[0], design.Shell.OuterRadius + design.Straps[0].Liner);
+        var (strap, seat) = (design.All<StrapDesign>().First(), design.Shell.OuterRadius + design.All<StrapDesign>().First().Liner);
         foreach (var (site, part) in Straps.Halves(design))
         {
             for (var i = 0; i <= 400; i++)
@@ -47,7 +48,7 @@ public sealed class StrapTests
     public void The_ears_of_both_halves_face_each_other_across_the_gap_with_their_holes_in_line(int seed)
     {
         var design = Straps.Random(seed);
-        var strap = design.Straps[0];
+        var strap = design.All<StrapDesign>().First();
         var (back, front) = (Straps.Halves(design)[0], Straps.Halves(design)[1]);
         var outward = new Vector3(Math.Cos(strap.Angle), Math.Sin(strap.Angle), 0);
 
@@ -69,7 +70,7 @@ public sealed class StrapTests
     public void Feet_lie_with_their_outer_faces_on_what_they_are_bolted_to(int seed)
     {
         var design = Straps.Random(seed);
-        var strap = design.Straps[0];
+        var strap = design.All<StrapDesign>().First();
         var (site, part) = Straps.Halves(design)[0];
         var outward = new Vector3(Math.Cos(strap.Angle), Math.Sin(strap.Angle), 0);
         var level = strap.Feet.StandOff is { } standOff ? design.Shell.OuterRadius + standOff : (strap.Gap / 2) + strap.Thickness;
@@ -126,13 +127,13 @@ public sealed class StrapTests
         var design = Straps.Random(seed);
         foreach (var (_, part) in Straps.Halves(design))
         {
-            var (t, k) = (part.Thickness, design.Straps[0].K);
+            var (t, k) = (part.Thickness, design.All<StrapDesign>().First().K);
             var turned = part.Flat!.Bends.Sum(bend => Math.Abs(bend.Angle));
 
             var more = part.Volume - (CurveMeasures.Area(part.Flat.Cut) * t);
 
             // Pappus; the band is rolled on the middle of the sheet and adds nothing.
-            Assert.Equal(turned * (0.5 - k) * t * t * design.Straps[0].Width, more, Rounding * part.Volume);
+            Assert.Equal(turned * (0.5 - k) * t * t * design.All<StrapDesign>().First().Width, more, Rounding * part.Volume);
         }
     }
 

@@ -1,11 +1,12 @@
 using Vessel.Design;
+using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
 using static Vessel.Model.Allowed;
 
-namespace Vessel.Findings;
+namespace Vessel.Members.Straps;
 
 /// <summary>How a strap bends, bolts and bears on the shell.</summary>
 internal static class StrapRules
@@ -17,14 +18,18 @@ internal static class StrapRules
     /// <summary>A liner so many times as thick as a bead is high gives way to it. Common practice, no source.</summary>
     private const double LinerShare = 2;
 
-    public static IEnumerable<Measure> Of(Assembly assembly) => assembly.Design.Straps.SelectMany(strap => new[]
+    public static IEnumerable<Measure> Of(Strap member, Assembly assembly)
     {
-        Radius(assembly, strap),
-        Washer(assembly, strap, strap.Bolts, strap.Ear, "ear"),
-        Washer(assembly, strap, strap.Feet.Bolts, strap.Feet.Length, "feet.length"),
-        Beads(assembly, strap),
-        Metals(assembly, strap),
-    }).OfType<Measure>();
+        var strap = member.Spec;
+        return new[]
+        {
+            Radius(assembly, strap),
+            Washer(assembly, strap, strap.Bolts, strap.Ear, "ear"),
+            Washer(assembly, strap, strap.Feet.Bolts, strap.Feet.Length, "feet.length"),
+            Beads(assembly, member),
+            Metals(assembly, strap),
+        }.OfType<Measure>();
+    }
 
     private static Measure? Radius(Assembly assembly, StrapDesign strap)
     {
@@ -52,10 +57,11 @@ internal static class StrapRules
     }
 
     /// <summary>Welds of which some station's bead reaches under the band, neither in a gap nor dressed.</summary>
-    private static Measure? Beads(Assembly assembly, StrapDesign strap)
+    private static Measure? Beads(Assembly assembly, Strap member)
     {
+        var strap = member.Spec;
         var shell = assembly.Design.Shell.At(strap.Height);
-        var band = StrapSite.Of(strap, assembly.Design)[0].HalfBand;
+        var band = member.Halves[0].HalfBand;
         var found = assembly.Welds.Where(weld => IsUnder(weld)).ToList();
         if (found.Count == 0)
             return null;

@@ -3,21 +3,20 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Mockups;
+namespace Vessel.Members.Straps;
 
-/// <summary>Both halves of a strap as convex bodies, for questions of distance. It is no part of the print: it comes off the vessel.</summary>
-internal sealed record StrapForm(StrapDesign Strap, ImmutableArray<Hull> Hulls, double Sagitta)
+/// <summary>Both halves of a strap as convex bodies, for questions of distance.</summary>
+internal static class StrapForm
 {
     /// <summary>The turn that one slice of a bend covers at most, radians.</summary>
     private const double Slice = Math.PI / 48;
 
-    public static StrapForm Of(StrapDesign strap, VesselDesign design)
+    public static OutsideBody Of(Strap strap)
     {
-        var sites = StrapSite.Of(strap, design);
-        return new(
-            strap,
-            [.. sites.SelectMany(Half)],
-            Math.Max(sites[0].OuterRadius, strap.InsideRadius + strap.Thickness) * (1 - Math.Cos(Slice / 2)));
+        var spec = strap.Spec;
+        var bulge = Math.Max(strap.Halves[0].OuterRadius, spec.InsideRadius + spec.Thickness) * (1 - Math.Cos(Slice / 2));
+        ImmutableArray<ConvexBody> hulls = [.. strap.Halves.SelectMany(Half)];
+        return new(Slug.Of(strap.Halves[0].Name), strap.Name, strap.Path, [.. hulls.Select(hull => (hull, bulge))], Ball.Round(hulls));
     }
 
     private static IEnumerable<Hull> Half(StrapSite site)

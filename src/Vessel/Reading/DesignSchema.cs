@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Vessel.Design;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Reading;
 
 /// <summary>
 /// JSON Schema (2020-12) of design and shop files, written from the table of keys. It says what can be said of a file's shape;

@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Members.Straps;
 
 /// <summary>
 /// Two half bands of sheet that are drawn together round the shell by bolts through their ears; held by friction, not welded. The back
@@ -30,7 +31,7 @@ public sealed record StrapDesign(
     double InsideRadius,
     double K,
     BoltsDesign Bolts,
-    StrapFeet Feet)
+    StrapFeet Feet) : MemberSpec(Path, Name)
 {
     /// <summary>What the half is called that carries the vessel.</summary>
     public static string BackOf(string name) => $"{name} back";

@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Members.Straps;
 
 /// <summary>The keys under <c>strap</c>.</summary>
 internal static class StrapKeys

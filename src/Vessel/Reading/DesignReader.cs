@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Reading;
 
 /// <summary>From the text of a vessel file to a checked design.</summary>
 public static class DesignReader

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Reading;
 
 /// <summary>
 /// Fills the design's records from the sections of the file. Where a value was at fault its number is NaN, and the
@@ -28,7 +30,7 @@ internal static class DesignBuilder
             places)
         {
             Brackets = BracketBuilder.Build(file, workshop),
-            Straps = StrapBuilder.Build(file, workshop),
+            Members = MemberKinds.Read(file, workshop),
             Shop = workshop,
             Finish = file.Text("finish") switch
             {
@@ -60,7 +62,7 @@ internal static class DesignBuilder
         var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
         var form = Form(section.Text("made_from"));
         var sheets = Sheets(section, "sheets", form);
-        return new ShellDesign(section.Path, Metal(section), outside, wall, section.Number("height"), form, seam, form == StockForm.Tube ? 0 : section.NumberOr("root_gap", Bevel.UsualGap(wall)))
+        return new ShellDesign(section.Path, section.Metal, outside, wall, section.Number("height"), form, seam, form == StockForm.Tube ? 0 : section.NumberOr("root_gap", Bevel.UsualGap(wall)))
         {
             Rolls = workshop.Rolls,
             Sheets = sheets,
@@ -122,7 +124,7 @@ internal static class DesignBuilder
             section.Text("name") ?? "",
             host,
             place,
-            Metal(section),
+            section.Metal,
             outside,
             bung is null ? outside - (2 * round.Number("wall")) : bung.Thread("thread")?.TapDrill ?? double.NaN,
             (bung ?? section).Number("length"),
@@ -203,13 +205,11 @@ internal static class DesignBuilder
 
     private static DipstickDesign Dipstick(Section section) => new(
         section.Path,
-        Metal(section),
+        section.Metal,
         section.Text("in") ?? string.Empty,
         section.Number("width"),
         section.Number("thickness"),
         section.Number("clear"),
         section.Number("above"));
 
-    /// <summary>Any metal stands in for one at fault: a design with a fault is not built.</summary>
-    public static Material Metal(Section section) => section.Material ?? Materials.All[0];
 }

@@ -1,4 +1,7 @@
-namespace Vessel.Design;
+using Vessel.Design;
+using Vessel.Members;
+
+namespace Vessel.Reading;
 
 /// <summary>Everything that can make the shape impossible.</summary>
 internal static class DesignCheck
@@ -35,14 +38,10 @@ internal static class DesignCheck
             .. SaddleCheck.Find(design, holes),
             .. PlateCheck.Find(design, holes),
             .. BoltCheck.Find(design),
-            .. StrapCheck.Find(design, holes),
+            .. MemberKinds.All.SelectMany(kind => kind.Faults(design, holes)),
             .. TabCheck.Find(design, holes),
             .. DipstickCheck.Find(design),
             .. LetterCheck.Find(design),
         ];
     }
-
-    /// <summary>The key of a port's outside diameter.</summary>
-    public static string SizePath(PortDesign port) =>
-        $"{port.Path}.{(port.Thread is null ? "tube" : "bung")}.outside_diameter";
 }

@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Members.Straps;
 
 /// <summary>Whether a strap lies round one cylinder of the shell, clear of its ports, and can be bent and bolted.</summary>
 internal static class StrapCheck
@@ -8,7 +9,7 @@ internal static class StrapCheck
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
         var shown = new Shown(design.Units);
-        return design.Straps.SelectMany(strap => new[]
+        return design.All<StrapDesign>().SelectMany(strap => new[]
         {
             BracketHeightCheck.Of(shown, design.Shell, (strap.Path, "strap", strap.Height), strap.Width / 2, "width"),
             Gap(shown, design.Shell.At(strap.Height), strap),

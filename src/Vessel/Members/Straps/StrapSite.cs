@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Members.Straps;
 
 /// <summary>Half of a strap: where it lies, and the sizes that follow from its design and the shell's outside.</summary>
 /// <remarks>
@@ -16,12 +17,6 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
 {
     /// <summary>A rolled band keeps its length in the middle of the sheet.</summary>
     private const double MiddleK = 0.5;
-
-    public static ImmutableArray<StrapSite> Of(StrapDesign strap, VesselDesign vessel) =>
-    [
-        new(strap, vessel.Shell.OuterAt(strap.Height), true),
-        new(strap, vessel.Shell.OuterAt(strap.Height), false),
-    ];
 
     public string Name => IsBack ? StrapDesign.BackOf(Strap.Name) : StrapDesign.FrontOf(Strap.Name);
 

@@ -1,4 +1,7 @@
-namespace Vessel.Design;
+using Vessel.Design;
+using Vessel.Members;
+
+namespace Vessel.Reading;
 
 /// <summary>Names that cannot become file names, or that two parts share.</summary>
 internal static class NameCheck
@@ -38,7 +41,7 @@ internal static class NameCheck
         {
             if (cap.Text("name") is not { } name)
                 continue;
-            foreach (var fault in Clipped(cap, name, "skirt and plate", CapDesign.SkirtOf(name), CapDesign.PlateOf(name)))
+            foreach (var fault in Clipped(cap, name, [CapDesign.SkirtOf(name), CapDesign.PlateOf(name)]))
                 yield return fault;
             // Two caps of one name are told of below, once.
             taken.TryAdd(Slug.Of(CapDesign.SkirtOf(name)), $"the skirt of {cap.Path}");
@@ -62,15 +65,16 @@ internal static class NameCheck
             }
         }
 
-        foreach (var strap in OneOrNamed(file, "strap"))
+        foreach (var (kind, member) in MemberKinds.All.SelectMany(kind => OneOrNamed(file, kind.Key.Name), (kind, member) => (kind, member)))
         {
-            if (strap.Text("name") is not { } name)
+            if (member.Text("name") is not { } name)
                 continue;
-            foreach (var fault in Clipped(strap, name, "two halves", StrapDesign.BackOf(name), StrapDesign.FrontOf(name)))
+            var parts = kind.PartsOf(name);
+            foreach (var fault in Clipped(member, name, [.. parts.Select(part => part.Name)]))
                 yield return fault;
-            // Two straps of one name are told of below, once.
-            taken.TryAdd(Slug.Of(StrapDesign.BackOf(name)), $"the back half of {strap.Path}");
-            taken.TryAdd(Slug.Of(StrapDesign.FrontOf(name)), $"the front half of {strap.Path}");
+            // Two members of one name are told of below, once.
+            foreach (var part in parts)
+                taken.TryAdd(Slug.Of(part.Name), $"{part.What} of {member.Path}");
         }
 
         foreach (var part in Parts(file))
@@ -110,7 +114,7 @@ internal static class NameCheck
     private static IEnumerable<Section> Parts(Section file)
     {
         var inside = file.Child("inside") ?? Section.Absent("inside");
-        return OneOrNamed(file, "bracket").Concat(OneOrNamed(file, "strap")).Concat(file.Items("ports"))
+        return OneOrNamed(file, "bracket").Concat(MemberKinds.All.SelectMany(kind => OneOrNamed(file, kind.Key.Name))).Concat(file.Items("ports"))
             .Concat(_mayBeNameless.SelectMany(kind => OneOrNamed(inside, kind)))
             .Concat(inside.Items("discs"));
     }
@@ -126,7 +130,7 @@ internal static class NameCheck
         var inside = file.Child("inside") ?? Section.Absent("inside");
         return _mayBeNameless.Select(kind => (Kind: kind, All: inside.Items(kind)))
             .Append((Kind: "bracket", All: file.Items("bracket")))
-            .Append((Kind: "strap", All: file.Items("strap")))
+            .Concat(MemberKinds.All.Select(kind => (Kind: kind.Key.Name, All: file.Items(kind.Key.Name))))
             .Where(kind => kind.All.Length > 1)
             .SelectMany(kind => kind.All
                 .Where(p => !p.Given.Contains("name"))
@@ -135,12 +139,13 @@ internal static class NameCheck
     }
 
     /// <summary>A name so long that what tells its parts apart is cut off.</summary>
-    private static IEnumerable<Fault> Clipped(Section whole, string name, string parts, string one, string other)
+    private static IEnumerable<Fault> Clipped(Section whole, string name, string[] parts)
     {
-        if (Slug.Of(name).Length > 0 && (Slug.Of(one) == Slug.Of(other) || Slug.Of(one) == Slug.Of(name)))
+        var slugs = parts.Select(Slug.Of).ToList();
+        if (Slug.Of(name).Length > 0 && slugs.Append(Slug.Of(name)).Distinct().Count() <= slugs.Count)
         {
             yield return new Fault(FaultCodes.NameTwice, $"{whole.Path}.name",
-                $"'{name}' is so long that its {parts} get the file name '{Slug.Of(one)}'.", name, null, "Use a shorter name.");
+                $"'{name}' is so long that its parts get the file name '{slugs[0]}'.", name, null, "Use a shorter name.");
         }
     }
 

@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Reading;
 
 /// <summary>Names of parts that are not there, or not where they would have to be.</summary>
 internal static class ReferenceCheck

@@ -1,17 +1,16 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Members.Straps;
 
 /// <summary>Both halves of a strap, each one strip of sheet, bent and rolled. A half's frame is that of its flat.</summary>
 internal static class StrapParts
 {
     private const double LetterHeight = 4;
 
-    public static ImmutableArray<Part> Of(StrapDesign strap, VesselDesign vessel) => [.. StrapSite.Of(strap, vessel).Select(Half)];
-
-    private static Part Half(StrapSite site)
+    public static Part Half(StrapSite site)
     {
         var (strap, sheet, cut) = (site.Strap, site.Sheet, site.Cut);
         var places = site.EarBolts.Select(at => (At: at, strap.Bolts)).Concat(site.FootBolts.Select(at => (At: at, strap.Feet.Bolts)));
@@ -38,7 +37,10 @@ internal static class StrapParts
                 new FoldedDevelopment(sheet),
                 "neutral line of the bends, middle of the rolled band"),
             [.. places.Select((hole, i) => BoltHole.Of(i + 1, hole.Bolts, hole.At, cut.Holes[i], alongStrip: true))],
-            strap.Path);
+            strap.Path)
+        {
+            Centre = StrapCentre.Of(site),
+        };
     }
 
     /// <summary>Without the band, which is rolled.</summary>

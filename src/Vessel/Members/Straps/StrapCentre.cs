@@ -1,7 +1,8 @@
+using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Function;
+namespace Vessel.Members.Straps;
 
 /// <summary>Where the mass of half a strap acts: on the middle line of its half, by its straight lengths and turned sections.</summary>
 internal static class StrapCentre

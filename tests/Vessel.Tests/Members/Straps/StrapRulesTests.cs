@@ -1,10 +1,11 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Members.Straps;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Findings;
+namespace Vessel.Tests.Members.Straps;
 
 public sealed class StrapRulesTests
 {
@@ -64,7 +65,7 @@ public sealed class StrapRulesTests
         var design = Straps.On(Straps.Usual);
         var other = Straps.Usual with { Path = "strap[1]", Name = "other", Height = 119 };
 
-        Assert.Equal([FindingCodes.OutsideClash], Found(design with { Straps = [Straps.Usual, other] }));
-        Assert.Empty(Found(design with { Straps = [Straps.Usual, other with { Height = 122 }] }));
+        Assert.Equal([FindingCodes.OutsideClash], Found(design with { Members = [Straps.Usual, other] }));
+        Assert.Empty(Found(design with { Members = [Straps.Usual, other with { Height = 122 }] }));
     }
 }

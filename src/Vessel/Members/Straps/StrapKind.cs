@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Vessel.Design;
+
+namespace Vessel.Members.Straps;
+
+/// <summary>Straps: two half bands that are clamped round the shell.</summary>
+internal sealed class StrapKind : MemberKind
+{
+    public override Key Key { get; } = new("strap", KeyKind.OneOrList, "Two half bands that are clamped round the shell, of which one is bolted up")
+    {
+        DefaultRule = "none", Map = StrapKeys.Strap, Items = new(0, 24),
+    };
+
+    public override IEnumerable<MemberSpec> Read(Section file, Shop shop) => StrapBuilder.Build(file, shop);
+
+    public override ImmutableArray<(string Name, string What)> PartsOf(string name) =>
+        [(StrapDesign.BackOf(name), "the back half"), (StrapDesign.FrontOf(name), "the front half")];
+
+    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => StrapCheck.Find(design, holes);
+
+    public override IEnumerable<Member> Build(VesselDesign design) => design.All<StrapDesign>().Select(strap => new Strap(strap, design));
+}

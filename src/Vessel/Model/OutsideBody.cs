@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using Vessel.Geometry;
+
+namespace Vessel.Model;
+
+/// <summary>Something on the vessel's outside as convex bodies, for questions of distance.</summary>
+/// <param name="Id">Of the part that stands for it.</param>
+/// <param name="Path">Its mapping in the file; null for what others are moved away from.</param>
+/// <param name="Bodies">Each with how far it may lie inside the true surface, mm.</param>
+/// <param name="Around">A ball that holds them all.</param>
+internal sealed record OutsideBody(
+    string Id, string Name, string? Path, ImmutableArray<(ConvexBody Body, double Slack)> Bodies, Ball Around)
+{
+    /// <summary>Id of the head that it stands on; null for none.</summary>
+    public string? OnRim { get; init; }
+}
