@@ -10,26 +10,42 @@ internal static class CapFill
     /// <summary>Points of a stretch, so that long outlines take no more than that many looks at each.</summary>
     private const int MostAlong = 64;
 
+    /// <summary>How far the points of a stretch may lie off its chord, over the wanted altitude; tried until no triangle is too thin.</summary>
+    private static readonly double[] _plays = [1.5, 1, 0.5, 0.25, 0.1, 0.05];
+
     /// <summary>Counter-clockwise triangles, like those of <see cref="PlaneFill.Between"/>; all points are used.</summary>
     /// <param name="sides">Each with what is filled on its left.</param>
-    /// <param name="least">Altitude below which a triangle is a needle, mm.</param>
-    public static List<Triangle> Between(IReadOnlyList<Point2> points, IReadOnlyList<(int From, int To)> sides, double least)
+    /// <param name="wanted">Altitude that triangles get where they can, mm.</param>
+    /// <param name="least">Altitude below which a triangle is of no use, mm: rather many below the wanted one than one below this.</param>
+    public static List<Triangle> Between(IReadOnlyList<Point2> points, IReadOnlyList<(int From, int To)> sides, double wanted, double least)
     {
-        var plain = PlaneFill.Between(points, sides).ToList();
-        if (NeedleFlips.Widen(plain, points, least) is var needles && needles == 0)
-            return plain;
-        try
+        var best = PlaneFill.Between(points, sides).ToList();
+        var needles = Needles(best);
+        for (var i = 0; i < _plays.Length && (i == 0 ? needles.Thin : needles.Useless) > 0; i++)
         {
-            var coarse = ByStretches(points, sides, 1.5 * least);
-            // The fan of a stretch that bends towards its corner by more than that is away would fold over.
-            return NeedleFlips.Widen(coarse, points, least) < needles && coarse.TrueForAll(IsUpright) ? coarse : plain;
-        }
-        catch (InvalidOperationException)
-        {
-            // The chord of a stretch met another outline.
-            return plain;
+            if (Stretched(_plays[i] * wanted) is { } coarse && Needles(coarse) is var left && left.CompareTo(needles) < 0 && coarse.TrueForAll(IsUpright))
+                (best, needles) = (coarse, left);
         }
 
+        return best;
+
+        (int Useless, int Thin) Needles(List<Triangle> triangles) =>
+            NeedleFlips.Widen(triangles, points, wanted) is var thin ? (NeedleFlips.Count(triangles, points, least), thin) : default;
+
+        List<Triangle>? Stretched(double play)
+        {
+            try
+            {
+                return ByStretches(points, sides, play);
+            }
+            catch (InvalidOperationException)
+            {
+                // The chord of a stretch met another outline.
+                return null;
+            }
+        }
+
+        // The fan of a stretch that bends towards its corner by more than that is away would fold over.
         bool IsUpright(Triangle t) => (points[t.B] - points[t.A]).Cross(points[t.C] - points[t.A]) > 0;
     }
 

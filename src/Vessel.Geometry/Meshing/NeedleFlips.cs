@@ -28,7 +28,7 @@ internal static class NeedleFlips
                     continue;
                 var far = Opposite(triangles[behind], from, to);
                 var (one, other) = (new Triangle(tip, from, far), new Triangle(tip, far, to));
-                if (Math.Min(Altitude(one), Altitude(other)) <= Math.Min(Altitude(triangles[thin]), Altitude(triangles[behind])))
+                if (Math.Min(Altitude(one, at), Altitude(other, at)) <= Math.Min(Altitude(triangles[thin], at), Altitude(triangles[behind], at)))
                     continue;
                 (triangles[thin], triangles[behind]) = (one, other);
                 Enter(thin);
@@ -41,22 +41,25 @@ internal static class NeedleFlips
             }
         }
 
-        return Enumerable.Range(0, triangles.Count).Count(IsNeedle);
+        return Count(triangles, at, least);
 
-        bool IsNeedle(int i) => Altitude(triangles[i]) < least;
+        bool IsNeedle(int i) => Altitude(triangles[i], at) < least;
 
         void Enter(int i)
         {
             foreach (var (_, from, to) in Turned(triangles[i]))
                 sides[(from, to)] = i;
         }
+    }
 
-        // Below zero where it is turned over.
-        double Altitude(Triangle t)
-        {
-            var (u, v, w) = (at[t.B] - at[t.A], at[t.C] - at[t.A], at[t.C] - at[t.B]);
-            return u.Cross(v) / Math.Max(u.Length, Math.Max(v.Length, w.Length));
-        }
+    /// <summary>How many triangles have an altitude below the least, or are turned over.</summary>
+    public static int Count(List<Triangle> triangles, IReadOnlyList<Point2> at, double least) => triangles.Count(t => Altitude(t, at) < least);
+
+    // Below zero where it is turned over.
+    private static double Altitude(Triangle t, IReadOnlyList<Point2> at)
+    {
+        var (u, v, w) = (at[t.B] - at[t.A], at[t.C] - at[t.A], at[t.C] - at[t.B]);
+        return u.Cross(v) / Math.Max(u.Length, Math.Max(v.Length, w.Length));
     }
 
     private static Triangle[] Turned(Triangle t) => [t, new(t.B, t.C, t.A), new(t.C, t.A, t.B)];

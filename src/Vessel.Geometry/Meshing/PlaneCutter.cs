@@ -280,7 +280,7 @@ internal sealed class PlaneCutter
             return [];
         var index = order.Select((vertex, i) => (vertex, i)).ToDictionary(pair => pair.vertex, pair => pair.i);
         var filled = CapFill.Between(
-            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], WantedAltitude);
+            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], WantedAltitude, LeastAltitude);
         return filled.ConvertAll(t => new Triangle(order[t.A], order[t.B], order[t.C]));
     }
 

@@ -188,6 +188,20 @@ public sealed class MockupTests
         StlWriter.Write(mesh, name, file);
     }
 
+    /// <summary>Prints of two metres whose outlines have points a few hundredths apart: of three such neighbours no triangle may be made.</summary>
+    [Theory]
+    [InlineData(4)]
+    [InlineData(242)]
+    public void A_tall_print_is_cut_without_needles(int seed)
+    {
+        var vessel = RandomDesigns.Built(seed);
+
+        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites)).Pieces;
+
+        Assert.True(pieces.Length > 1);
+        Assert.All(pieces, piece => Assert.False(piece.IsRough, piece.Name));
+    }
+
     private static bool Found(VesselDesign design) =>
         Compiler.Assess(Assembly.Of(design)).Any(f => f.Code == FindingCodes.NoMockup);
 
