@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Vessel.Export.Drawing;
 using Vessel;
 using Vessel.Design;
 using Vessel.Export;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Vessel.Export;
-using Vessel.Export.Drawing;
+using Vessel.Export.General;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 

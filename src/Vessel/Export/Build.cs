@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Drawing;
+using Vessel.Export.General;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 using Vessel.Export.Solids;

@@ -1,7 +1,7 @@
+using Vessel.Export.Drawing;
 using Vessel.Export;
 using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -22,7 +22,7 @@ public sealed class BendWordsTests
     public void A_bend_is_named_alike_on_flat_template_and_page(string words)
     {
         Assert.Contains(_bracket.Flat!.Notes, note => note.StartsWith(words, StringComparison.Ordinal));
-        Assert.Contains(PlateTemplate.Of(_bracket).SelectMany(template => template.Drawn).OfType<PdfText>(), text => text.Words == words);
+        Assert.Contains(PlateTemplate.Of(_bracket).SelectMany(template => template.Drawn).OfType<Text>(), text => text.Words == words);
         // In the picture and in the table below it.
         Assert.Equal(2, PageProbe.Of(_build).Shown.Split(words).Length - 1);
     }
@@ -30,5 +30,5 @@ public sealed class BendWordsTests
     /// <summary>Neither the colour of its cuts nor that of its marks.</summary>
     [Fact]
     public void The_layer_of_bends_has_a_colour_of_its_own() =>
-        Assert.Single(DxfLayer.All.Where(layer => layer.Colour == DxfLayer.All.Single(bend => bend.Name == DxfLayer.Bend).Colour));
+        Assert.Single(DxfLayer.All.Where(layer => layer.Colour == DxfLayer.All.Single(bend => bend.Name == "BEND").Colour));
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Tests.Support;

@@ -1,5 +1,6 @@
 using System.Text;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export;
 using Vessel.Export.Dxf;
 using Vessel.Parts;

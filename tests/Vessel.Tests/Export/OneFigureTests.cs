@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Vessel.Export.General;
 using Vessel.Export;
 using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
@@ -30,7 +31,7 @@ public sealed partial class OneFigureTests
         var caution = Assert.Single(Cautions.Of(build.Assembly), word => word.StartsWith("Leak test", StringComparison.Ordinal));
         var table = Encoding.UTF8.GetString(Written(to => LeakTestCsv.Write(build.Plan.LeakKit, to)));
         var asBuilt = string.Join('\n', new PdfProbe(Written(to => AsBuiltPdf.Write(build, to))).Pages.SelectMany(page => page.Texts).Select(text => text.Words));
-        var drawing = string.Join('\n', DrawingSheet.Of(build).Items.OfType<PdfText>().Select(text => text.Words));
+        var drawing = string.Join('\n', DrawingSheet.Of(build).Items.OfType<Text>().Select(text => text.Words));
 
         Assert.All(new[] { step, caution, table, asBuilt, drawing }, words =>
         {

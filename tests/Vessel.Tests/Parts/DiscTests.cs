@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Joints;

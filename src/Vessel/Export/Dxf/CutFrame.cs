@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 

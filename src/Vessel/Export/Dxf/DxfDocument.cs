@@ -1,3 +1,4 @@
+using Vessel.Export.Drawing;
 using System.Globalization;
 using Vessel.Geometry;
 
@@ -6,15 +7,15 @@ namespace Vessel.Export.Dxf;
 /// <summary>A whole file: the conservative set that every reader of its edition understands; millimetres.</summary>
 internal static class DxfDocument
 {
-    public static void Write(DxfDrawing drawing, DxfRelease release, Stream to)
+    public static void Write(IReadOnlyCollection<Item> items, DxfRelease release, Stream to)
     {
         using var tags = new DxfTags(to);
         var withHandles = release == DxfRelease.R2000;
         var tables = new DxfTables(tags, withHandles);
-        var bounds = drawing.Bounds.IsEmpty ? new(default, default) : drawing.Bounds;
+        var bounds = DxfEntities.Bounds(items) is { IsEmpty: false } around ? around : new(default, default);
 
         tables.Begin("HEADER");
-        WriteHeader(tags, withHandles, bounds, DxfHandles.FirstEntity + drawing.Count);
+        WriteHeader(tags, withHandles, bounds, DxfHandles.FirstEntity + items.Sum(DxfEntities.Count));
         tables.End();
         if (withHandles)
         {
@@ -25,7 +26,7 @@ internal static class DxfDocument
         tables.Write(bounds);
         tables.WriteBlocks();
         tables.Begin("ENTITIES");
-        new DxfEntities(tags, release).Write(drawing.Entities);
+        new DxfEntities(tags, release).Write(items);
         tables.End();
         if (withHandles)
             tables.WriteObjects();

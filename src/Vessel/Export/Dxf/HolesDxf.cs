@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -20,11 +21,13 @@ public static class HolesDxf
     /// <param name="fitted">The part's flat; null when it has none.</param>
     public static void Write(Part part, FittedFlat? fitted, DrawingOptions options, Stream to)
     {
-        DxfEntity[] outline = fitted is null ? [] : [FlatDxf.Outline(fitted.Outer, DxfLayer.Note)];
-        var drawn = part.Fields.Where(IsDrawn).Aggregate(
-            DxfDrawing.Of([.. outline, .. part.Holes.SelectMany(Drawn)]),
-            (rest, field) => rest.Then(DxfDrawing.Of(field.Lattice, 3, center => Cross(center, field.Diameter, FieldOverreach(field)))));
-        DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. FlatDxf.Notes(Notes(part), drawn.Bounds)])), options.Release, to);
+        Item[] drawn =
+        [
+            .. fitted is null ? Array.Empty<Item>() : [FlatDrawing.Outline(fitted.Outer, Pens.Note)],
+            .. part.Holes.SelectMany(Drawn),
+            .. part.Fields.Where(IsDrawn).Select(field => Pattern.On(field.Lattice, Tool(default, field.Diameter, FieldOverreach(field)))),
+        ];
+        DxfDocument.Write([.. drawn, .. FlatDxf.Notes(Notes(part), drawn)], options.Release, to);
     }
 
     private static ImmutableArray<string> Notes(Part part) =>
@@ -41,7 +44,7 @@ public static class HolesDxf
     /// <summary>Arms of neighbours stay apart.</summary>
     private static double FieldOverreach(HoleField field) => Math.Min(Overreach, (field.Lattice.Pitch - field.Diameter) / 4);
 
-    private static IEnumerable<DxfEntity> Drawn(Hole hole)
+    private static IEnumerable<Item> Drawn(Hole hole)
     {
         var arm = (hole.Diameter / 2) + Overreach;
         var height = Math.Clamp(hole.Diameter / 4, 2.5, 5);
@@ -49,20 +52,12 @@ public static class HolesDxf
         var number = hole.Number.ToString(CultureInfo.InvariantCulture);
         return
         [
-            .. hole.ToolPlaces.SelectMany(place => Cross(place, hole.Diameter, hole.Shape is null ? Overreach : Overreach / 2)),
-            .. FlatDxf.Letters(new(number, hole.Center + beside, height, 0)),
+            .. hole.ToolPlaces.SelectMany(place => Tool(place, hole.Diameter, hole.Shape is null ? Overreach : Overreach / 2)),
+            Text.Round(number, hole.Center + beside, height, 0, Pens.Mark),
         ];
     }
 
-    private static IEnumerable<DxfEntity> Cross(Point2 center, double diameter, double overreach)
-    {
-        var arm = (diameter / 2) + overreach;
-        var (across, up) = (new Point2(arm, 0), new Point2(0, arm));
-        return
-        [
-            new DxfLine(DxfLayer.Mark, center - across, center + across),
-            new DxfLine(DxfLayer.Mark, center - up, center + up),
-            new DxfCircle(DxfLayer.Mark, center, diameter / 2),
-        ];
-    }
+    /// <summary>A tool's circle and the cross through its middle.</summary>
+    private static ImmutableArray<Item> Tool(Point2 center, double diameter, double overreach) =>
+        [.. Stroke.Cross(center, (diameter / 2) + overreach, Pens.Mark), new Circle(center, diameter / 2, Pens.Mark)];
 }

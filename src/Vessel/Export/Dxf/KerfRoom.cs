@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Dxf;

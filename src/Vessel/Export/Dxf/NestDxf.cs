@@ -1,3 +1,4 @@
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
@@ -12,37 +13,29 @@ internal static class NestDxf
 
     public static void Write(Nest nest, IReadOnlyDictionary<string, FittedFlat> flats, DrawingOptions options, Stream to)
     {
-        var cut = nest.Places.Aggregate(DxfDrawing.Of([]), (all, place) => all.Then(Piece(nest, place, flats)));
-        if (options.CutOnly)
-        {
-            DxfDocument.Write(cut, options.Release, to);
-            return;
-        }
-
-        DxfEntity[] scribed = [.. nest.Places.SelectMany(place => FlatDxf.Scribed(flats[nest.Pieces[place.Piece].Part!.Id]).Select(entity => Moved(entity, On(nest, place))))];
-        DxfEntity[] names = [.. nest.Places.Select(place => Named(nest.Pieces[place.Piece], On(nest, place))).OfType<DxfEntity>()];
-        DxfEntity[] borders = [.. nest.UsedLength.SelectMany((used, sheet) => Border(nest, sheet, used))];
-        DxfDocument.Write(cut.Then(DxfDrawing.Of(scribed)).Then(DxfDrawing.Of([.. names, .. borders])), options.Release, to);
+        IEnumerable<Item> Placed(Func<FittedFlat, IEnumerable<Item>> drawn) => nest.Places.SelectMany(place =>
+            drawn(flats[nest.Pieces[place.Piece].Part!.Id]).Select(item => Placing.Placed(item, On(nest, place), 1, place.QuarterTurns * Math.PI / 2)));
+        var cut = Placed(flat => [.. FlatDrawing.Fields(flat), FlatDrawing.Metal(flat)]);
+        DxfDocument.Write(
+            options.CutOnly ? [.. cut] :
+            [
+                .. cut,
+                .. Placed(flat => FlatDrawing.Bends(flat.Flat).Concat(FlatDrawing.Marks(flat))),
+                .. nest.Places.Select(place => Named(nest.Pieces[place.Piece], On(nest, place))).OfType<Item>(),
+                .. nest.UsedLength.SelectMany((used, sheet) => Border(nest, sheet, used)),
+            ],
+            options.Release,
+            to);
     }
 
     /// <summary>The part's name as a note, where no mark on it says it.</summary>
-    private static DxfText? Named(NestPiece piece, Func<Point2, Point2> placed)
+    private static Text? Named(NestPiece piece, Func<Point2, Point2> placed)
     {
         if (piece.Part!.Flat!.Marks.OfType<TextMark>().Any(mark => mark.Text.Contains(piece.Name, StringComparison.Ordinal)))
             return null;
         var box = piece.Outline.Select(placed).Aggregate(Box2.Empty, (all, at) => all.Join(at));
         var height = Math.Clamp(Math.Min(box.Width, box.Height) / 12, 2.5, 6);
-        return new(DxfLayer.Note, 0.5 * (box.Min + box.Max) - new Point2(TextMark.Width(piece.Name, height) / 2, height / 2), height, piece.Name);
-    }
-
-    private static DxfDrawing Piece(Nest nest, NestPlace place, IReadOnlyDictionary<string, FittedFlat> flats)
-    {
-        var fitted = flats[nest.Pieces[place.Piece].Part!.Id];
-        var placed = On(nest, place);
-        DxfEntity[] loops = [.. fitted.Holes.Append(fitted.Outer).Select(outline => Moved(FlatDxf.Outline(outline, DxfLayer.Cut), placed))];
-        return fitted.Flat.Cut.Fields.Reverse().Aggregate(
-            DxfDrawing.Of(loops),
-            (rest, field) => Field(field, placed).Then(rest));
+        return Text.Left(piece.Name, 0.5 * (box.Min + box.Max) - new Point2(TextMark.Width(piece.Name, height) / 2, height / 2), height);
     }
 
     /// <summary>From a piece's own flat to its place on the sheets.</summary>
@@ -52,33 +45,16 @@ internal static class NestDxf
         return p => place.Of(p) + up;
     }
 
-    private static DxfDrawing Field(Lattice2 field, Func<Point2, Point2> placed)
-    {
-        var reach = new Point2(field.HoleRadius, field.HoleRadius);
-        return new(
-            field.Centers().Select(center => new DxfCircle(DxfLayer.Cut, placed(center), field.HoleRadius)),
-            field.Count,
-            field.Centers().Select(placed).Aggregate(Box2.Empty, (box, center) => box.Join(center - reach).Join(center + reach)));
-    }
-
-    /// <summary>A turn and a shift leave bulges as they are.</summary>
-    private static DxfEntity Moved(DxfEntity entity, Func<Point2, Point2> placed) => entity switch
-    {
-        DxfCircle circle => circle with { Center = placed(circle.Center) },
-        DxfLine line => line with { A = placed(line.A), B = placed(line.B) },
-        DxfPolyline line => line with { Vertices = [.. line.Vertices.Select(vertex => vertex with { At = placed(vertex.At) })] },
-        _ => throw new ArgumentException($"not of a flat: {entity}"),
-    };
-
-    private static IEnumerable<DxfEntity> Border(Nest nest, int sheet, double used)
+    private static IEnumerable<Item> Border(Nest nest, int sheet, double used)
     {
         var (up, length, width) = (Up(nest, sheet), nest.Sheet.Length, nest.Sheet.Width);
         Point2[] corners = [new(0, 0), new(length, 0), new(length, width), new(0, width)];
         for (var i = 0; i < corners.Length; i++)
-            yield return new DxfLine(DxfLayer.Note, corners[i] + up, corners[(i + 1) % corners.Length] + up);
-        yield return new DxfText(
-            DxfLayer.Note, new Point2(0, width + 5) + up, Math.Clamp(width / 60, 3, 12),
-            FormattableString.Invariant($"{nest.Material.Name} {nest.Thickness:0.##} mm, sheet {sheet + 1}, used to {used:0} mm; grain along x"));
+            yield return Stroke.Line(corners[i] + up, corners[(i + 1) % corners.Length] + up, Pens.Note);
+        yield return Text.Left(
+            FormattableString.Invariant($"{nest.Material.Name} {nest.Thickness:0.##} mm, sheet {sheet + 1}, used to {used:0} mm; grain along x"),
+            new Point2(0, width + 5) + up,
+            Math.Clamp(width / 60, 3, 12));
     }
 
     private static Point2 Up(Nest nest, int sheet) => new(0, sheet * (1 + Apart) * nest.Sheet.Width);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Export.Solids;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -20,13 +21,12 @@ internal static class SectionDxf
             .SelectMany(piece => piece.Outlines)
             .Select(Plain)
             .Where(points => points.Length > 2)
-            .Select(points => new DxfPolyline(DxfLayer.Mark, [.. points.Select(p => new Bulge(p, 0))], true))
+            .Select(points => Stroke.Through(points, Pens.Mark, closed: true))
             .ToList();
-        var drawn = DxfDrawing.Of(outlines);
         var notes = FlatDxf.Notes(
             [$"{vessel}: section at {NoteText.Degrees(section.Angle)} deg, mm", "from the vessel's axis and the shell's lower edge; not to be cut"],
-            drawn.Bounds);
-        DxfDocument.Write(drawn.Then(DxfDrawing.Of([.. notes])), options.Release, to);
+            outlines);
+        DxfDocument.Write([.. outlines, .. notes], options.Release, to);
     }
 
     /// <summary>Without the points that hardly leave the line between their neighbours.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export.Pdf;
 using Vessel.Function;
 using Vessel.Planning;
@@ -24,10 +25,10 @@ internal static class AsBuiltPdf
     public static void Write(Build build, Stream to) => PdfDocument.Write(
         $"{build.Assembly.Design.Name}: as built", $"vessel {build.Options.ToolVersion}", Pages(build), to);
 
-    private static ImmutableArray<PdfPage> Pages(Build build)
+    private static ImmutableArray<Page> Pages(Build build)
     {
         var frame = new PageFrame(build.Options.Paper.Size.Lying);
-        var (area, pages, items) = (frame.Area, new List<List<PdfItem>>(), new List<PdfItem>());
+        var (area, pages, items) = (frame.Area, new List<List<Item>>(), new List<Item>());
         var top = area.Max.V;
         foreach (var (heading, table) in Tables(build))
         {
@@ -42,7 +43,7 @@ internal static class AsBuiltPdf
                     continue;
                 }
 
-                items.Add(PdfText.Left(done == 0 ? heading : $"{heading}, continued", new(area.Min.U, top - 4), 3));
+                items.Add(Text.Left(done == 0 ? heading : $"{heading}, continued", new(area.Min.U, top - 4), 3));
                 var rows = table.Rows.Skip(done).Take(room).ToList();
                 items.AddRange(table.Items(new(area.Min.U, top - 6), area.Width, rows));
                 top -= 6 + ((rows.Count + 1) * table.RowHeight) + Gap;
@@ -53,7 +54,7 @@ internal static class AsBuiltPdf
         pages.Add(items);
         return
         [
-            .. pages.Select((page, i) => new PdfPage(
+            .. pages.Select((page, i) => new Page(
                 frame.Size.Width,
                 frame.Size.Height,
                 [

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -13,7 +13,7 @@ internal static class CopedEnd
 
     private const double Letter = 1.8;
 
-    public static IEnumerable<PdfItem> Items(PortSite site, TubeEnd end, FlatInk ink, WrappedDevelopment wrapped)
+    public static IEnumerable<Item> Items(PortSite site, TubeEnd end, FlatInk ink, WrappedDevelopment wrapped)
     {
         Point2 At(double phi, double along) => ink.On(new(wrapped.Radius * phi, along + wrapped.Lift));
         if (end.Through is not null)
@@ -25,15 +25,15 @@ internal static class CopedEnd
         {
             var (start, middle) = (At(stretch.From, end.Outer(stretch.From)), (stretch.From + stretch.To) / 2);
             var room = At(stretch.To, 0).U - start.U;
-            var tick = PdfStroke.Line(start, start - new Point2(0, 6), Pens.Thin);
+            var tick = Stroke.Line(start, start - new Point2(0, 6), Pens.Thin);
             return Strokes.Width(stretch.Edge, Letter) > room
-                ? new PdfItem[] { tick }
-                : [tick, PdfText.Middle(stretch.Edge, At(middle, end.Outer(middle)) - new Point2(0, 5), Letter)];
+                ? new Item[] { tick }
+                : [tick, Text.Middle(stretch.Edge, At(middle, end.Outer(middle)) - new Point2(0, 5), Letter)];
         });
     }
 
     /// <summary>Where the wall's inner edge ends, below the paper.</summary>
-    public static PdfItem InnerEdge(TubeEnd end, FlatInk ink, WrappedDevelopment wrapped) => new PdfStroke(
+    public static Item InnerEdge(TubeEnd end, FlatInk ink, WrappedDevelopment wrapped) => Stroke.Through(
         [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(wrapped.Start + phi) + wrapped.Lift)))],
         Pens.Hidden);
 

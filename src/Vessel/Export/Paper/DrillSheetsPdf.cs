@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Parts;
@@ -29,7 +30,7 @@ internal static class DrillSheetsPdf
             to);
     }
 
-    private static IEnumerable<PdfPage> Pages(BuiltPart built, Build build)
+    private static IEnumerable<Page> Pages(BuiltPart built, Build build)
     {
         var (part, units) = (built.Part, new TwoUnits(build.Assembly.Design.Units));
         var frame = new PageFrame(build.Options.Paper.Size);
@@ -42,7 +43,7 @@ internal static class DrillSheetsPdf
         var top = area.Max.V - height - Gap;
         foreach (var note in notes)
         {
-            items.Add(PageFrame.Fitted(note, new(area.Min.U, top - Letter), Letter, area.Width));
+            items.Add(Text.Fitted(note, new(area.Min.U, top - Letter), Letter, area.Width));
             top -= Line;
         }
 
@@ -70,7 +71,7 @@ internal static class DrillSheetsPdf
         yield return Page(frame, part, sheet, build, items);
     }
 
-    private static PdfPage Page(PageFrame frame, Part part, int sheet, Build build, List<PdfItem> items) => new(
+    private static Page Page(PageFrame frame, Part part, int sheet, Build build, List<Item> items) => new(
         frame.Size.Width,
         frame.Size.Height,
         [

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Vessel.Export.Drawing;
 using Vessel.Export.Pdf;
 using Vessel.Function;
 using Vessel.Geometry;
@@ -31,12 +32,12 @@ internal static class GaugeStripPdf
         return new(
             "dipstick: strip for a dipstick or sight tube",
             [
-                PdfStroke.Rectangle(new(default, new(Width, height)), Pens.Edge),
+                Stroke.Rectangle(new(default, new(Width, height)), Pens.Edge),
                 .. Heights(height),
                 .. GaugeScale.Of(assembly.Cavity, assembly.Capacity).SelectMany(mark => Mark(mark.Height - floor, mark.Text)),
                 .. Events(assembly.Capacity, floor),
-                PdfText.Left("ml", new(Width - 8, height + 2), 2.5),
-                PdfText.Left("mm", new(1, height + 2), 2.5),
+                Text.Left("ml", new(Width - 8, height + 2), 2.5),
+                Text.Left("mm", new(1, height + 2), 2.5),
             ],
             [
                 "Left: mm above the lowest place inside, on the vessel's axis. Right: ml held at that level, vessel upright, all rooms level.",
@@ -45,29 +46,29 @@ internal static class GaugeStripPdf
             ]);
     }
 
-    private static IEnumerable<PdfItem> Heights(double height)
+    private static IEnumerable<Item> Heights(double height)
     {
         var step = height > 2000 ? 10 : 1;
         for (var mm = 0; mm <= Math.Min(height, 20_000); mm += step)
         {
             var length = mm % (10 * step) == 0 ? 5 : mm % (5 * step) == 0 ? 3.5 : 2;
-            yield return PdfStroke.Line(new(0, mm), new(length, mm), Pens.Thin);
+            yield return Stroke.Line(new(0, mm), new(length, mm), Pens.Thin);
             if (mm > 0 && mm % (10 * step) == 0)
-                yield return PdfText.Left(mm.ToString(CultureInfo.InvariantCulture), new(5.6, mm - 1), 2);
+                yield return Text.Left(mm.ToString(CultureInfo.InvariantCulture), new(5.6, mm - 1), 2);
         }
     }
 
-    private static IEnumerable<PdfItem> Mark(double height, string text) =>
+    private static IEnumerable<Item> Mark(double height, string text) =>
     [
-        PdfStroke.Line(new(Width - 8, height), new(Width, height), Pens.Edge),
-        PdfText.Right(text, new(Width - 8.6, height - 1), 2),
+        Stroke.Line(new(Width - 8, height), new(Width, height), Pens.Edge),
+        Text.Right(text, new(Width - 8.6, height - 1), 2),
     ];
 
     /// <summary>Dashed across the strip, named beside it; those of one level stand behind each other.</summary>
-    private static IEnumerable<PdfItem> Events(Capacity capacity, double floor) =>
-        capacity.Events.GroupBy(found => Math.Round(found.Height, 1)).SelectMany(same => new PdfItem[]
+    private static IEnumerable<Item> Events(Capacity capacity, double floor) =>
+        capacity.Events.GroupBy(found => Math.Round(found.Height, 1)).SelectMany(same => new Item[]
         {
-            PdfStroke.Line(new(0, same.First().Height - floor), new(Width + 4, same.First().Height - floor), Pens.Hidden),
-            PdfText.Left(string.Join("; ", same.Select(found => found.What)), new(Width + 5, same.First().Height - floor - 1), 2),
+            Stroke.Line(new(0, same.First().Height - floor), new(Width + 4, same.First().Height - floor), Pens.Hidden),
+            Text.Left(string.Join("; ", same.Select(found => found.What)), new(Width + 5, same.First().Height - floor - 1), 2),
         });
 }

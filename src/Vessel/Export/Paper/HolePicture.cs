@@ -1,5 +1,5 @@
 using System.Globalization;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -13,12 +13,12 @@ internal static class HolePicture
     private const int MostOfField = 2000;
 
     /// <summary>The picture in the upper part of the room, and how much of its height it takes, mm.</summary>
-    public static (IEnumerable<PdfItem> Items, double Height) Of(BuiltPart built, Box2 room)
+    public static (IEnumerable<Item> Items, double Height) Of(BuiltPart built, Box2 room)
     {
         var part = built.Part;
         var lines = Outline(built).Concat(part.Fields.Where(field => field.Lattice.Count <= MostOfField).SelectMany(field =>
             field.Lattice.Centers().Select(center => Circle(center, field.Diameter, Pens.Thin)))).ToList();
-        var bounds = PdfPlacing.Bounds(lines).Join(default(Point2));
+        var bounds = Placing.Bounds(lines).Join(default(Point2));
         // Room for the numbers and the axes' ends.
         const double edge = 8;
         var scale = Scale.Largest(bounds.Width, bounds.Height, room.Width - (2 * edge), room.Height - (2 * edge));
@@ -28,16 +28,16 @@ internal static class HolePicture
         Point2 On(Point2 p) => (scale.Factor * p) + by;
         return (
             [
-                .. lines.Select(item => PdfPlacing.Placed(item, scale.Factor, by)),
+                .. lines.Select(item => Placing.Placed(item, scale.Factor, by)),
                 .. part.Holes.SelectMany(hole => Numbered(hole, On(hole.Center), scale.Factor)),
                 .. Axes(On(default)),
-                PdfText.Left($"scale {scale.Name}", new(room.Min.U, room.Max.V - Letter), Letter),
+                Text.Left($"scale {scale.Name}", new(room.Min.U, room.Max.V - Letter), Letter),
             ],
             (scale.Factor * bounds.Height) + (2 * edge));
     }
 
     /// <summary>The flat's lines; of a part that is drilled after forming, its silhouette along its axis.</summary>
-    private static IEnumerable<PdfItem> Outline(BuiltPart built)
+    private static IEnumerable<Item> Outline(BuiltPart built)
     {
         var part = built.Part;
         if (part.Flat is { } flat && part.Holes.All(hole => hole.Outline is not null))
@@ -46,10 +46,10 @@ internal static class HolePicture
         return part.Holes.Select(hole => Circle(hole.Center, hole.Diameter, Pens.Edge)).Prepend(Circle(default, 2 * radius, Pens.Edge));
     }
 
-    private static PdfStroke Circle(Point2 center, double diameter, Pen pen) =>
-        new PdfStroke([.. Chords.Of(Loop2.Circle(center, diameter / 2), 0.02)], pen, Closed: true);
+    private static Stroke Circle(Point2 center, double diameter, Pen pen) =>
+        Stroke.Through([.. Chords.Of(Loop2.Circle(center, diameter / 2), 0.02)], pen, closed: true);
 
-    private static IEnumerable<PdfItem> Numbered(Hole hole, Point2 at, double scale)
+    private static IEnumerable<Item> Numbered(Hole hole, Point2 at, double scale)
     {
         // A window's own centre is only where its number stands.
         if (hole.Shape is not null)
@@ -57,24 +57,24 @@ internal static class HolePicture
             return
             [
                 .. hole.ToolPlaces.SelectMany(place => FlatInk.Cross(at + (scale * (place - hole.Center)), 1.2)),
-                PdfText.Middle(hole.Number.ToString(CultureInfo.InvariantCulture), at - new Point2(0, Letter / 2), Letter),
+                Text.Middle(hole.Number.ToString(CultureInfo.InvariantCulture), at - new Point2(0, Letter / 2), Letter),
             ];
         }
 
         var arm = (scale * hole.Diameter / 2) + 1.5;
-        var number = PdfText.Left(hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
+        var number = Text.Left(hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
         return [.. FlatInk.Cross(at, arm), number];
     }
 
-    private static IEnumerable<PdfItem> Axes(Point2 origin)
+    private static IEnumerable<Item> Axes(Point2 origin)
     {
         const double length = 9;
         foreach (var (way, name) in new[] { (new Point2(1, 0), "x"), (new Point2(0, 1), "y") })
         {
             var tip = origin + (length * way);
-            yield return PdfStroke.Line(origin, tip, Pens.Edge);
-            yield return new PdfStroke([tip - (1.6 * way) + (0.7 * way.Turned), tip, tip - (1.6 * way) - (0.7 * way.Turned)], Pens.Edge);
-            yield return PdfText.Middle(name, tip + (1.8 * way), 2);
+            yield return Stroke.Line(origin, tip, Pens.Edge);
+            yield return Stroke.Through([tip - (1.6 * way) + (0.7 * way.Turned), tip, tip - (1.6 * way) - (0.7 * way.Turned)], Pens.Edge);
+            yield return Text.Middle(name, tip + (1.8 * way), 2);
         }
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Paper;
@@ -19,15 +19,13 @@ internal sealed record PageFrame(PaperSize Size)
     /// <summary>A scale's marks are so long, mm; every fifth or tenth longer.</summary>
     private const double Tick = 1.2;
 
-    private static readonly Pen _pen = new(0.15);
-
     /// <summary>Where the drawing may be, mm on the page.</summary>
     public Box2 Area => new(new(Margin, Margin + 14), new(Size.Width - Margin, Size.Height - Margin - 14));
 
     /// <param name="left">Of the title line: what it is.</param>
     /// <param name="right">Which sheet.</param>
     /// <param name="below">Of which vessel.</param>
-    public ImmutableArray<PdfItem> Items(string left, string right, string below) =>
+    public ImmutableArray<Item> Items(string left, string right, string below) =>
     [
         .. Title(left, right, below),
         .. Scales(new(Margin, Margin + 4)),
@@ -35,49 +33,45 @@ internal sealed record PageFrame(PaperSize Size)
     ];
 
     /// <summary>Without the scales, for what is not at its true size.</summary>
-    public ImmutableArray<PdfItem> Title(string left, string right, string below)
+    public ImmutableArray<Item> Title(string left, string right, string below)
     {
         var (top, room) = (Size.Height - Margin - 4, Size.Width - (2 * Margin));
-        var sheet = PdfText.Right(right, new(Size.Width - Margin, top), Letter);
+        var sheet = Text.Right(right, new(Size.Width - Margin, top), Letter);
         return
         [
-            Fitted(left, new(Margin, top), 4, room - sheet.Width - 5),
+            Text.Fitted(left, new(Margin, top), 4, room - sheet.Width - 5),
             sheet,
-            Fitted(below, new(Margin, top - 4.5), Letter, room),
+            Text.Fitted(below, new(Margin, top - 4.5), Letter, room),
         ];
     }
 
-    /// <summary>A text that becomes smaller where there is little room for it.</summary>
-    public static PdfText Fitted(string words, Point2 start, double height, double room) =>
-        PdfText.Left(words, start, Math.Min(height, height * room / Math.Max(room, Strokes.Width(words, height))));
-
-    private static IEnumerable<PdfItem> Demand(double left, double room) =>
+    private static IEnumerable<Item> Demand(double left, double room) =>
     [
-        Fitted("MEASURE THESE SCALES FIRST:", new(left, Margin + 7.5), 2, room),
-        Fitted("100 mm above the line, 4 in below it.", new(left, Margin + 4), 2, room),
-        Fitted("Not true? Print at 100 %, not fitted to the page.", new(left, Margin + 0.5), 2, room),
+        Text.Fitted("MEASURE THESE SCALES FIRST:", new(left, Margin + 7.5), 2, room),
+        Text.Fitted("100 mm above the line, 4 in below it.", new(left, Margin + 4), 2, room),
+        Text.Fitted("Not true? Print at 100 %, not fitted to the page.", new(left, Margin + 0.5), 2, room),
     ];
 
-    private static IEnumerable<PdfItem> Scales(Point2 at)
+    private static IEnumerable<Item> Scales(Point2 at)
     {
         const double inch = 25.4;
         var lower = at - new Point2(0, 0.6);
-        yield return PdfStroke.Line(at, at + new Point2(100, 0), _pen);
+        yield return Stroke.Line(at, at + new Point2(100, 0), Pens.Scale);
         for (var mm = 0; mm <= 100; mm++)
         {
             var length = mm % 10 == 0 ? 3 * Tick : mm % 5 == 0 ? 2 * Tick : Tick;
-            yield return PdfStroke.Line(at + new Point2(mm, 0), at + new Point2(mm, length), _pen);
+            yield return Stroke.Line(at + new Point2(mm, 0), at + new Point2(mm, length), Pens.Scale);
         }
 
-        yield return PdfStroke.Line(lower, lower + new Point2(4 * inch, 0), _pen);
+        yield return Stroke.Line(lower, lower + new Point2(4 * inch, 0), Pens.Scale);
         for (var eighth = 0; eighth <= 32; eighth++)
         {
             var length = eighth % 8 == 0 ? 3 * Tick : eighth % 4 == 0 ? 2 * Tick : Tick;
             var foot = lower + new Point2(eighth * inch / 8, 0);
-            yield return PdfStroke.Line(foot, foot - new Point2(0, length), _pen);
+            yield return Stroke.Line(foot, foot - new Point2(0, length), Pens.Scale);
         }
 
-        yield return PdfText.Left("100 mm", at + new Point2(100.8, 1.2), 1.8);
-        yield return PdfText.Left("4 in", lower + new Point2(102.4, -2.8), 1.8);
+        yield return Text.Left("100 mm", at + new Point2(100.8, 1.2), 1.8);
+        yield return Text.Left("4 in", lower + new Point2(102.4, -2.8), 1.8);
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Paper;
@@ -19,7 +19,7 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
 
     /// <param name="corner">Upper left.</param>
     /// <param name="rows">Those that are drawn.</param>
-    public IEnumerable<PdfItem> Items(Point2 corner, double width, IEnumerable<ImmutableArray<string>> rows)
+    public IEnumerable<Item> Items(Point2 corner, double width, IEnumerable<ImmutableArray<string>> rows)
     {
         var widths = Widths(width);
         var shown = rows.Prepend(Header).ToList();
@@ -31,11 +31,11 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
             foreach (var (text, column) in shown[i].Zip(widths))
             {
                 if (text.Length > 0)
-                    yield return PageFrame.Fitted(text, new(left + Pad, line + (Letter / 2)), Letter * column.Share, column.Width - (1.5 * Pad));
+                    yield return Text.Fitted(text, new(left + Pad, line + (Letter / 2)), Letter * column.Share, column.Width - (1.5 * Pad));
                 left += column.Width;
             }
 
-            yield return PdfStroke.Line(new(corner.U, line), new(right, line), i == 0 ? Pens.Edge : Pens.Pale);
+            yield return Stroke.Line(new(corner.U, line), new(right, line), i == 0 ? Pens.Edge : Pens.Pale);
         }
 
         if (!IsBoxed)
@@ -44,7 +44,7 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
         foreach (var column in widths.Select(column => column.Width).Prepend(0))
         {
             edge += column;
-            yield return PdfStroke.Line(new(edge, corner.V), new(edge, corner.V - (shown.Count * RowHeight)), Pens.Pale);
+            yield return Stroke.Line(new(edge, corner.V), new(edge, corner.V - (shown.Count * RowHeight)), Pens.Pale);
         }
     }
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -41,7 +41,7 @@ internal static class PlateTemplate
 
     private static bool IsDrawn(HoleField field) => field.Lattice.Count <= MostOfField;
 
-    private static IEnumerable<PdfItem> Punched(HoleField field) => field.Lattice.Centers().SelectMany(center =>
+    private static IEnumerable<Item> Punched(HoleField field) => field.Lattice.Centers().SelectMany(center =>
         FlatInk.Cross(center, Math.Min(field.Diameter / 2, 2)));
 
     /// <summary>
@@ -60,9 +60,9 @@ internal static class PlateTemplate
         return new(
             $"{part.Name}: gauge for the bends",
             [
-                new PdfStroke([.. Chords.Of(corner, 0.01), reach * right, reach * left], Pens.Edge, Closed: true),
-                PdfText.Middle(words, new(0, reach * right.V * 0.8), 2.5),
-                PdfText.Middle(part.Name, new(0, (reach * right.V * 0.8) - 5), 2.5),
+                Stroke.Through([.. Chords.Of(corner, 0.01), reach * right, reach * left], Pens.Edge, closed: true),
+                Text.Middle(words, new(0, reach * right.V * 0.8), 2.5),
+                Text.Middle(part.Name, new(0, (reach * right.V * 0.8) - 5), 2.5),
             ],
             [
                 $"Stick on card, cut out, hold inside the bend: turned by {NoteText.Degrees(Math.Abs(bend.Angle))} deg, so {NoteText.Degrees(inside)} deg are left between the legs.",

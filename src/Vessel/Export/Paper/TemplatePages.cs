@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Paper;
@@ -23,7 +23,7 @@ internal static class TemplatePages
     /// <summary>A pen's half width and a little more, mm.</summary>
     private const double Ink = 1;
 
-    public static IEnumerable<PdfPage> Of(Template template, PaperSize paper, string vessel)
+    public static IEnumerable<Page> Of(Template template, PaperSize paper, string vessel)
     {
         var bounds = Grown(template.Bounds);
         PaperSize[] ways = [paper, paper.Lying];
@@ -40,7 +40,7 @@ internal static class TemplatePages
         return bounds.Width <= area.Width && bounds.Height + Gap + NotesHeight(template, area) <= area.Height;
     }
 
-    private static PdfPage Single(Template template, Box2 bounds, PaperSize paper, string vessel)
+    private static Page Single(Template template, Box2 bounds, PaperSize paper, string vessel)
     {
         var frame = new PageFrame(paper);
         var area = frame.Area;
@@ -51,12 +51,12 @@ internal static class TemplatePages
             "sheet 1 of 1, true size",
             vessel,
             [
-                .. template.Drawn.Select(item => PdfPlacing.Placed(item, 1, by)),
+                .. template.Drawn.Select(item => Placing.Placed(item, 1, by)),
                 .. Notes(template.Notes, area, area.Max.V - bounds.Height - Gap),
             ]);
     }
 
-    private static IEnumerable<PdfPage> Joined(Template template, Box2 bounds, PaperSize way, PaperSize paper, string vessel)
+    private static IEnumerable<Page> Joined(Template template, Box2 bounds, PaperSize way, PaperSize paper, string vessel)
     {
         var tiling = Tiling.Of(bounds, new PageFrame(way).Area);
         if (tiling.Count > MostSheets)
@@ -80,14 +80,14 @@ internal static class TemplatePages
                 template,
                 $"sheet {tile.Number} of {tiling.Count}, true size",
                 vessel,
-                template.Drawn.SelectMany(item => PdfPlacing.Within(item, tile.Window))
+                template.Drawn.SelectMany(item => Placing.Within(item, tile.Window))
                     .Concat(TileMarks.Of(tile))
-                    .Select(item => PdfPlacing.Placed(item, 1, by)));
+                    .Select(item => Placing.Placed(item, 1, by)));
         }
     }
 
     /// <summary>Notes above, and below them the whole made smaller with the sheets' edges.</summary>
-    private static PdfPage Map(Template template, Tiling tiling, PaperSize paper, string vessel)
+    private static Page Map(Template template, Tiling tiling, PaperSize paper, string vessel)
     {
         ImmutableArray<string> notes =
         [
@@ -100,7 +100,7 @@ internal static class TemplatePages
         var below = area.Max.V - NotesHeight(notes, area) - Gap;
         var scale = Math.Min(1, Math.Min(area.Width / room.Width, (below - area.Min.V) / room.Height));
         var by = new Point2(((area.Min.U + area.Max.U - (scale * room.Width)) / 2) - (scale * room.Min.U), below - (scale * room.Max.V));
-        PdfItem Small(PdfItem item) => PdfPlacing.Placed(item, scale, by);
+        Item Small(Item item) => Placing.Placed(item, scale, by);
         return Page(
             frame,
             template,
@@ -108,16 +108,16 @@ internal static class TemplatePages
             vessel,
             [
                 .. Notes(notes, area, area.Max.V),
-                .. template.Drawn.Where(item => item is PdfStroke).Select(Small),
+                .. template.Drawn.Where(item => item is Stroke).Select(Small),
                 .. tiling.Tiles().SelectMany(tile => new[]
                 {
-                    Small(PdfStroke.Rectangle(tile.Core, Pens.PaleDashes)),
-                    PdfText.Middle($"{tile.Number}", (0.5 * scale * (tile.Core.Min + tile.Core.Max)) + by, 5),
+                    Small(Stroke.Rectangle(tile.Core, Pens.PaleDashes)),
+                    Text.Middle($"{tile.Number}", (0.5 * scale * (tile.Core.Min + tile.Core.Max)) + by, 5),
                 }),
             ]);
     }
 
-    private static PdfPage Page(PageFrame frame, Template template, string sheet, string vessel, IEnumerable<PdfItem> items) =>
+    private static Page Page(PageFrame frame, Template template, string sheet, string vessel, IEnumerable<Item> items) =>
         new(frame.Size.Width, frame.Size.Height, [.. frame.Items(template.Title, sheet, vessel), .. items]);
 
     private static double NotesHeight(Template template, Box2 area) => NotesHeight(template.Notes, area);
@@ -125,9 +125,9 @@ internal static class TemplatePages
     private static double NotesHeight(ImmutableArray<string> notes, Box2 area) =>
         Line * notes.Sum(note => Wrapped(note, area.Width).Count());
 
-    private static IEnumerable<PdfItem> Notes(ImmutableArray<string> notes, Box2 area, double top) =>
+    private static IEnumerable<Item> Notes(ImmutableArray<string> notes, Box2 area, double top) =>
         notes.SelectMany(note => Wrapped(note, area.Width))
-            .Select((line, i) => PdfText.Left(line, new(area.Min.U, top - (i * Line) - Letter), Letter));
+            .Select((line, i) => Text.Left(line, new(area.Min.U, top - (i * Line) - Letter), Letter));
 
     /// <summary>Broken at spaces; a word that is longer than a line stands alone.</summary>
     private static IEnumerable<string> Wrapped(string note, double width)

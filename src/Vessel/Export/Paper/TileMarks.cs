@@ -1,4 +1,4 @@
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Paper;
@@ -8,7 +8,7 @@ internal static class TileMarks
 {
     private const double Arm = 4;
 
-    public static IEnumerable<PdfItem> Of(Tile tile)
+    public static IEnumerable<Item> Of(Tile tile)
     {
         var core = tile.Core;
         Point2 lowerRight = new(core.Max.U, core.Min.V), upperLeft = new(core.Min.U, core.Max.V);
@@ -21,19 +21,19 @@ internal static class TileMarks
         ];
     }
 
-    private static IEnumerable<PdfItem> Joint(int? neighbour, Point2 from, Point2 to)
+    private static IEnumerable<Item> Joint(int? neighbour, Point2 from, Point2 to)
     {
         if (neighbour is not { } number)
             yield break;
-        yield return PdfStroke.Line(from, to, Pens.PaleDashes);
+        yield return Stroke.Line(from, to, Pens.PaleDashes);
         foreach (var share in new[] { 0, 0.5, 1 })
         {
             var at = from + (share * (to - from));
-            yield return PdfStroke.Line(at - new Point2(Arm, 0), at + new Point2(Arm, 0), Pens.Thin);
-            yield return PdfStroke.Line(at - new Point2(0, Arm), at + new Point2(0, Arm), Pens.Thin);
+            yield return Stroke.Line(at - new Point2(Arm, 0), at + new Point2(Arm, 0), Pens.Thin);
+            yield return Stroke.Line(at - new Point2(0, Arm), at + new Point2(0, Arm), Pens.Thin);
         }
 
         var way = (to - from).Unit();
-        yield return PdfText.Middle($"sheet {number}", from + (0.25 * (to - from)) + (2.5 * way.Turned), 2, way.Angle);
+        yield return Text.Middle($"sheet {number}", from + (0.25 * (to - from)) + (2.5 * way.Turned), 2, way.Angle);
     }
 }

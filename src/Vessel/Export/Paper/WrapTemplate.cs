@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 
@@ -34,7 +34,7 @@ internal static class WrapTemplate
         ImmutableArray<TubeEnd> sawn = shape is null ? []
             : [.. new[] { shape.Lower, shape.Upper }.Where(end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
         double Upper(double phi) => shape is null ? top.V : shape.Upper.Outer(phi) + wrapped.Lift;
-        var (words, lines) = (ink.Marks().OfType<PdfText>().ToList(), ink.Marks().OfType<PdfStroke>());
+        var (words, lines) = (ink.Marks().OfType<Text>().ToList(), ink.Marks().OfType<Stroke>());
         return new(
             $"{part.Name}: wrap round the outside",
             [
@@ -70,16 +70,16 @@ internal static class WrapTemplate
     }
 
     /// <summary>Ticks every 15 degrees along the upper edge, each with its number where no mark is in the way.</summary>
-    private static IEnumerable<PdfItem> Clock(FlatInk ink, WrappedDevelopment wrapped, Func<double, double> top, List<PdfText> words)
+    private static IEnumerable<Item> Clock(FlatInk ink, WrappedDevelopment wrapped, Func<double, double> top, List<Text> words)
     {
-        var taken = words.Select(PdfPlacing.Bounds).ToList();
+        var taken = words.Select(Placing.Bounds).ToList();
         for (var i = 0; i < ClockSteps; i++)
         {
             var angle = Turns.Full * i / ClockSteps;
             var at = ink.On(wrapped.Flatten(new(angle, top(angle) - wrapped.Lift)));
-            yield return PdfStroke.Line(at, at - new Point2(0, Tick), Pens.Thin);
-            var number = PdfText.Left(NoteText.Degrees(angle), at + new Point2(0.8, -Tick - 1 - Letter), Letter);
-            if (i % 2 == 0 && !taken.Any(box => Meet(box, PdfPlacing.Bounds(number))))
+            yield return Stroke.Line(at, at - new Point2(0, Tick), Pens.Thin);
+            var number = Text.Left(NoteText.Degrees(angle), at + new Point2(0.8, -Tick - 1 - Letter), Letter);
+            if (i % 2 == 0 && !taken.Any(box => Meet(box, Placing.Bounds(number))))
                 yield return number;
         }
     }
@@ -88,20 +88,20 @@ internal static class WrapTemplate
         a.Min.U < b.Max.U && b.Min.U < a.Max.U && a.Min.V < b.Max.V && b.Min.V < a.Max.V;
 
     /// <summary>Which way up it goes: above the upper edge, outside what is cut out.</summary>
-    private static IEnumerable<PdfItem> Ends(FlatInk ink, Flat flat, TubePiece? shape)
+    private static IEnumerable<Item> Ends(FlatInk ink, Flat flat, TubePiece? shape)
     {
         var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
         var middle = ink.On(new(bounds.Max.U / 2, bounds.Max.V + 4));
-        var words = PdfText.Middle(shape is null ? "UP" : shape.Upper.IsPlain ? "FREE END" : "TO THE FREE END: WASTE ABOVE THE LINE", middle, 3);
+        var words = Text.Middle(shape is null ? "UP" : shape.Upper.IsPlain ? "FREE END" : "TO THE FREE END: WASTE ABOVE THE LINE", middle, 3);
         yield return words;
         foreach (var side in new[] { -1, 1 })
         {
             var foot = middle + new Point2(side * ((words.Width / 2) + 4), -2.5);
             var tip = foot + new Point2(0, 5);
-            yield return PdfStroke.Line(foot, tip, Pens.Edge);
-            yield return new PdfStroke([tip + new Point2(-1.2, -2), tip, tip + new Point2(1.2, -2)], Pens.Edge);
+            yield return Stroke.Line(foot, tip, Pens.Edge);
+            yield return Stroke.Through([tip + new Point2(-1.2, -2), tip, tip + new Point2(1.2, -2)], Pens.Edge);
         }
 
-        yield return PdfText.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
+        yield return Text.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
     }
 }

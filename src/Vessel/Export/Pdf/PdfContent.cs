@@ -1,4 +1,5 @@
 using System.Text;
+using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Pdf;
@@ -16,9 +17,9 @@ internal sealed class PdfContent(PdfLetters letters)
 
     private readonly StringBuilder _code = new();
 
-    private Pen? _pen;
+    private (double Width, double Gray, Dash? Dash)? _taken;
 
-    public static byte[] Of(PdfPage page, PdfLetters letters)
+    public static byte[] Of(Page page, PdfLetters letters)
     {
         var content = new PdfContent(letters);
         content._code.Append(Numbers.Text(PointsPerMillimetre, 10)).Append(" 0 0 ")
@@ -28,36 +29,41 @@ internal sealed class PdfContent(PdfLetters letters)
         return Encoding.ASCII.GetBytes(content._code.ToString());
     }
 
-    private void Draw(PdfItem item)
+    private void Draw(Item item)
     {
         switch (item)
         {
-            case PdfStroke stroke:
-                Take(stroke.Pen);
-                Outline(stroke.Points, stroke.Closed);
-                _code.Append("S\n");
-                break;
-            case PdfFill fill:
-                _code.Append(Numbers.Text(fill.Gray, 3)).Append(" g\n");
-                foreach (var outline in fill.Outlines)
-                    Outline(outline, closed: true);
-                _code.Append("f*\n");
-                break;
-            case PdfText text:
+            case Text text:
                 Write(text);
                 break;
+            case Pattern pattern:
+                foreach (var part in pattern.Items)
+                    Draw(part);
+                break;
+            case Area { Pen.Fill: { } gray } area:
+                _code.Append(Numbers.Text(gray, 3)).Append(" g\n");
+                foreach (var outline in area.Outlines)
+                    Outline(outline);
+                _code.Append("f*\n");
+                break;
+            case Area area:
+                foreach (var outline in area.Outlines)
+                    Draw(outline);
+                break;
             default:
-                throw new ArgumentException($"no such item: {item}");
+                Take(item.Pen.Width, item.Pen.Gray, item.Pen.Dash);
+                Outline(item);
+                _code.Append("S\n");
+                break;
         }
     }
 
-    private void Write(PdfText text)
+    private void Write(Text text)
     {
-        Take(text.Pen);
-        foreach (var stroke in Strokes.From(text.Words, text.Start, text.Height, text.Angle))
-            Outline(stroke, closed: false);
+        Take(text.Thickness, text.Pen.Gray, null);
+        foreach (var line in text.Lines)
+            Outline(Stroke.Through(line, text.Pen));
         _code.Append("S\n");
-
         // Mode 3 leaves no ink; the letters of this font have none anyway.
         var right = text.Height / Strokes.UnitsHigh * Point2.Polar(1, text.Angle);
         _code.Append("BT 3 Tr /F 1 Tf ");
@@ -67,25 +73,60 @@ internal sealed class PdfContent(PdfLetters letters)
         _code.Append("Tm <").Append(letters.Coded(text.Words)).Append("> Tj ET\n");
     }
 
-    private void Take(Pen pen)
+    private void Take(double width, double gray, Dash? dash)
     {
-        if (pen == _pen)
+        if (_taken == (width, gray, dash))
             return;
-        _code.Append(Numbers.Text(pen.Width, 3)).Append(" w ").Append(Numbers.Text(pen.Gray, 3)).Append(" G ")
-            .Append('[').Append(pen.Dash?.Code).Append("] 0 d\n");
-        _pen = pen;
+        _code.Append(Numbers.Text(width, 3)).Append(" w ").Append(Numbers.Text(gray, 3)).Append(" G ")
+            .Append('[').Append(dash?.Code).Append("] 0 d\n");
+        _taken = (width, gray, dash);
     }
 
-    private void Outline(IReadOnlyList<Point2> points, bool closed)
+    private void Outline(Item item)
     {
-        for (var i = 0; i < points.Count; i++)
+        var stroke = item switch
         {
-            At(points[i]);
-            _code.Append(i == 0 ? "m\n" : "l\n");
+            Stroke own => own,
+            Circle circle => circle.AsStroke,
+            _ => throw new ArgumentException($"no outline: {item}"),
+        };
+        At(stroke.Vertices[0].At);
+        _code.Append("m\n");
+        foreach (var (i, vertex) in stroke.Vertices.Index())
+        {
+            var next = i + 1 < stroke.Vertices.Length ? stroke.Vertices[i + 1].At : stroke.Vertices[0].At;
+            if (vertex.Value != 0 && (stroke.Closed || i + 1 < stroke.Vertices.Length))
+            {
+                Curves((Arc2)vertex.To(next));
+            }
+            else if (i + 1 < stroke.Vertices.Length)
+            {
+                At(next);
+                _code.Append("l\n");
+            }
         }
 
-        if (closed)
+        if (stroke.Closed)
             _code.Append("h\n");
+    }
+
+    /// <summary>
+    /// Cubic pieces of at most an eighth of a turn, whose handles are 4/3 tan(a / 4) radii long for an angle a: they leave the arc by
+    /// 2/27 sin^6(a / 4) / cos^2(a / 4) of its radius at most, which is 4.2e-6.
+    /// </summary>
+    private void Curves(Arc2 arc)
+    {
+        var pieces = Math.Ceiling(Math.Abs(arc.Sweep) / (Math.PI / 4));
+        var step = arc.Sweep / pieces;
+        var handle = 4.0 / 3 * Math.Tan(step / 4) * arc.Radius;
+        for (var i = 0; i < pieces; i++)
+        {
+            var (from, to) = (Point2.Polar(1, arc.From + (i * step)), Point2.Polar(1, arc.From + ((i + 1) * step)));
+            At(arc.Center + (arc.Radius * from) + (handle * from.Turned));
+            At(arc.Center + (arc.Radius * to) - (handle * to.Turned));
+            At(arc.Center + (arc.Radius * to));
+            _code.Append("c\n");
+        }
     }
 
     private void At(Point2 p)

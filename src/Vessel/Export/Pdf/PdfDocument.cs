@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
+using Vessel.Export.Drawing;
 
 namespace Vessel.Export.Pdf;
 
@@ -17,7 +18,7 @@ public static class PdfDocument
 
     /// <param name="title">Shown in the window's title and read aloud.</param>
     /// <exception cref="ArgumentException">There is no page.</exception>
-    public static void Write(string title, string producer, IReadOnlyList<PdfPage> pages, Stream to)
+    public static void Write(string title, string producer, IReadOnlyList<Page> pages, Stream to)
     {
         if (pages.Count == 0)
             throw new ArgumentException("a document needs a page");

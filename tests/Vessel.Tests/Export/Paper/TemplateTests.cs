@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export;
 using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
@@ -42,11 +43,11 @@ public sealed class TemplateTests
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
         var part = ShellPart.Build(vessel, [site], WeldNumbers.Of(vessel)).Single();
-        var hole = Edges(WrapTemplate.Of(part, null, _paper)).MinBy(edge => edge.Points.Length > 4 ? PdfPlacing.Bounds(edge).Width : 1e9)!;
+        var hole = Edges(WrapTemplate.Of(part, null, _paper)).MinBy(edge => edge.Vertices.Length > 4 ? Placing.Bounds(edge).Width : 1e9)!;
         var start = vessel.Shell.SeamAngle;
         var radius = vessel.Shell.OuterRadius;
 
-        Assert.All(hole.Points, p =>
+        Assert.All(hole.Flattened(1), p =>
         {
             var angle = start + (p.U / (radius + (_paper.Thickness / 2)));
             var at = site.Frame.ToLocal(new Vector3(radius * Math.Cos(angle), radius * Math.Sin(angle), p.V));
@@ -60,14 +61,14 @@ public sealed class TemplateTests
         var (vessel, site) = Designs.Tee(50, 16, 2, 8, 0.1);
         var template = WrapTemplate.Of(PortPart.Build(site, WeldNumbers.Of(vessel))[0], site, _paper);
 
-        Assert.Equal(Turns.Full * 16.15, PdfPlacing.Bounds(Edges(template).First()).Width, Rounding);
+        Assert.Equal(Turns.Full * 16.15, Placing.Bounds(Edges(template).First()).Width, Rounding);
     }
 
     [Fact]
     public void A_gauge_leaves_the_angle_that_the_bend_leaves()
     {
         var flat = Flats.Cover with { Bends = [new(new(190, 0), new(190, 90), Turns.Full / 6, 4, 0.42)] };
-        var outline = Edges(PlateTemplate.Of(Flats.PartWith(flat)).Last()).Single().Points;
+        var outline = Edges(PlateTemplate.Of(Flats.PartWith(flat)).Last()).Single().Flattened(1);
         var (right, left) = (outline[^2] - outline[^3], outline[^1] - outline[0]);
 
         // Two legs of 50 mm beyond the round, a third of a turn apart.
@@ -111,7 +112,7 @@ public sealed class TemplateTests
     }
 
     private static Template Sheet(double width, double height) =>
-        new("a sheet", [PdfStroke.Rectangle(new(default, new(width, height)), new(0.35))], ["A note."]);
+        new("a sheet", [Stroke.Rectangle(new(default, new(width, height)), Pens.Edge)], ["A note."]);
 
     private static System.Collections.Immutable.ImmutableArray<PdfProbePage> Written(Template template, PaperSize size)
     {
@@ -120,8 +121,8 @@ public sealed class TemplateTests
         return new PdfProbe(file.ToArray()).Pages;
     }
 
-    private static IEnumerable<PdfStroke> Edges(Template template) =>
-        template.Drawn.OfType<PdfStroke>().Where(stroke => stroke is { Closed: true, Pen.Width: > 0.3 });
+    private static IEnumerable<Stroke> Edges(Template template) =>
+        template.Drawn.OfType<Stroke>().Where(stroke => stroke is { Closed: true, Pen.Width: > 0.3 });
 
     /// <summary>The points of the lower edge, laid round the tube, in the port's frame.</summary>
     private static (PortSite Site, Vector3[] Cope) Cope(double offset, double tilt)
@@ -130,7 +131,7 @@ public sealed class TemplateTests
         site = site with { Port = site.Port with { Cut = EndCut.Ground } };
         var part = PortPart.Build(site, WeldNumbers.Of(vessel))[0];
         var lift = ((WrappedDevelopment)part.Flat!.From).Lift;
-        var outline = Edges(WrapTemplate.Of(part, site, _paper)).First().Points;
+        var outline = Edges(WrapTemplate.Of(part, site, _paper)).First().Flattened(1);
         return (site, [.. outline.Where(p => p.V < site.Port.Length + lift - 1e-6).Select(p =>
         {
             var phi = p.U / (16 + (_paper.Thickness / 2));

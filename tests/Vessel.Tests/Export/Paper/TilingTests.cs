@@ -1,5 +1,5 @@
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Xunit;
 
@@ -49,10 +49,10 @@ public sealed class TilingTests
     public void A_drawing_cut_at_the_cores_is_as_long_as_before()
     {
         var room = new Box2(default, new(700, 500));
-        var lines = Scattered(room, 60).Chunk(6).Select((points, i) => new PdfStroke([.. points], new(0.2), Closed: i % 2 == 0)).ToList();
+        var lines = Scattered(room, 60).Chunk(6).Select((points, i) => Stroke.Through([.. points], Pens.Thin, closed: i % 2 == 0)).ToList();
         var cores = Tiling.Of(room, _window).Tiles().Select(tile => tile.Core);
 
-        var pieces = cores.SelectMany(core => lines.SelectMany(line => PdfPlacing.Within(line, core)));
+        var pieces = cores.SelectMany(core => lines.SelectMany(line => Placing.Within(line, core)));
 
         // Each of some hundred cuts is off by some 1e-13 of a coordinate.
         Assert.Equal(lines.Sum(Length), pieces.Sum(Length), 1e-9);
@@ -62,10 +62,10 @@ public sealed class TilingTests
     public void Nothing_is_drawn_outside_its_window()
     {
         var box = new Box2(new(100, 100), new(300, 220));
-        PdfItem[] items = [new PdfStroke([.. Scattered(new(default, new(700, 500)), 40)], new(0.2)), PdfText.Left("across the edge", new(290, 150), 8)];
+        Item[] items = [Stroke.Through([.. Scattered(new(default, new(700, 500)), 40)], Pens.Thin), Text.Left("across the edge", new(290, 150), 8)];
 
-        Assert.All(items.SelectMany(item => PdfPlacing.Within(item, box)), piece =>
-            Assert.True(Inside(PdfPlacing.Bounds(piece), box)));
+        Assert.All(items.SelectMany(item => Placing.Within(item, box)), piece =>
+            Assert.True(Inside(Placing.Bounds(piece), box)));
     }
 
     private static bool Inside(Box2 inner, Box2 outer) =>
@@ -77,10 +77,9 @@ public sealed class TilingTests
         return Enumerable.Range(0, count).Select(_ => box.Min + new Point2(random.NextDouble() * box.Width, random.NextDouble() * box.Height)).ToList();
     }
 
-    private static double Length(PdfItem item)
+    private static double Length(Item item)
     {
-        var stroke = (PdfStroke)item;
-        var points = stroke.Closed ? stroke.Points.Add(stroke.Points[0]) : stroke.Points;
-        return points.Zip(points.Skip(1)).Sum(pair => (pair.Second - pair.First).Length);
+        var stroke = (Stroke)item;
+        return stroke.Edges.Sum(CurveMeasures.Length);
     }
 }

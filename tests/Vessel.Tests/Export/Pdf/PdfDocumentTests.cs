@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Vessel.Export.Drawing;
 using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Tests.Support;
@@ -12,7 +13,7 @@ public sealed class PdfDocumentTests
     // Coordinates are written to 1e-4 mm: off by half of that in x and in y, at each end.
     private const double Rounding = 4 * 0.5e-4;
 
-    private static readonly Pen _pen = new(0.35);
+    private static readonly Pen _pen = Pens.Edge;
 
     [Fact]
     public void Every_entry_of_the_table_leads_to_its_object()
@@ -34,7 +35,7 @@ public sealed class PdfDocumentTests
     [Fact]
     public void A_page_is_as_large_as_asked()
     {
-        var page = new PdfProbe(Written(new PdfPage(215.9, 279.4, []))).Pages.Single();
+        var page = new PdfProbe(Written(new Page(215.9, 279.4, []))).Pages.Single();
 
         // A box is written to 1e-4 point.
         Assert.Equal(215.9, page.Width, 0.5e-4);
@@ -44,7 +45,7 @@ public sealed class PdfDocumentTests
     [Fact]
     public void A_line_is_as_long_on_paper_as_it_is_drawn()
     {
-        var page = Read(PdfStroke.Line(new(20.05, 10), new(20.05 + 60, 10 + 80), _pen));
+        var page = Read(Stroke.Line(new(20.05, 10), new(20.05 + 60, 10 + 80), _pen));
 
         Assert.Equal(100, page.Strokes.Single().Length, Rounding);
     }
@@ -52,7 +53,7 @@ public sealed class PdfDocumentTests
     [Fact]
     public void A_line_keeps_its_pen()
     {
-        var page = Read(PdfStroke.Line(default, new(1, 0), new(0.7, 0.25, new(4, 1.5))), PdfStroke.Line(default, new(1, 0), _pen));
+        var page = Read(Stroke.Line(default, new(1, 0), new("test", 0.7, 0.25, new(4, 1.5))), Stroke.Line(default, new(1, 0), _pen));
 
         Assert.Equal([(0.7, 0.25, "4 1.5"), (0.35, 0, "")], page.Strokes.Select(stroke => (stroke.Width, stroke.Gray, stroke.Dash)));
     }
@@ -60,7 +61,7 @@ public sealed class PdfDocumentTests
     [Fact]
     public void Text_stands_where_its_strokes_are()
     {
-        var text = PdfText.Middle("Ablauf 2x", new(50, 60), 3.5, 0.4);
+        var text = Text.Middle("Ablauf 2x", new(50, 60), 3.5, 0.4);
         var read = Read(text).Texts.Single();
 
         Assert.Equal("Ablauf 2x", read.Words);
@@ -75,7 +76,7 @@ public sealed class PdfDocumentTests
     {
         const string words = "Zb\u011Brn\u00E1 n\u00E1doba \u2300 40\u00B0 \U0001F6A2";
 
-        Assert.Equal(words, Read(PdfText.Left(words, default, 3)).Texts.Single().Words);
+        Assert.Equal(words, Read(Text.Left(words, default, 3)).Texts.Single().Words);
     }
 
     [Fact]
@@ -83,7 +84,7 @@ public sealed class PdfDocumentTests
     {
         var words = string.Concat(Enumerable.Range(0x4E00, 400).Select(i => (char)i));
 
-        Assert.Equal(400, Read(PdfText.Left(words, default, 3)).Texts.Single().Words.Length);
+        Assert.Equal(400, Read(Text.Left(words, default, 3)).Texts.Single().Words.Length);
     }
 
     [Fact]
@@ -109,11 +110,11 @@ public sealed class PdfDocumentTests
     public void Viewers_are_asked_not_to_scale() =>
         Assert.Contains("/PrintScaling /None", new PdfProbe(Written(Page())).Body(1), StringComparison.Ordinal);
 
-    private static PdfPage Page() => new(210, 297, [PdfStroke.Line(new(10, 10), new(60.5, 10), _pen), PdfText.Left("sleeve W3", new(10, 20), 4)]);
+    private static Page Page() => new(210, 297, [Stroke.Line(new(10, 10), new(60.5, 10), _pen), Text.Left("sleeve W3", new(10, 20), 4)]);
 
-    private static PdfProbePage Read(params PdfItem[] items) => new PdfProbe(Written(new PdfPage(210, 297, [.. items]))).Pages.Single();
+    private static PdfProbePage Read(params Item[] items) => new PdfProbe(Written(new Page(210, 297, [.. items]))).Pages.Single();
 
-    private static byte[] Written(params PdfPage[] pages)
+    private static byte[] Written(params Page[] pages)
     {
         using var file = new MemoryStream();
         PdfDocument.Write("A test", "vessel", pages, file);

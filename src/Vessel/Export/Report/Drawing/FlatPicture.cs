@@ -1,3 +1,4 @@
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Parts;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 

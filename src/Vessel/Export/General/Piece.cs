@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Export.Solids;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>One piece where it stands, with its sharp edges in the vessel's frame.</summary>
 /// <param name="Part">Its number in the list of parts, from zero.</param>

@@ -1,8 +1,9 @@
 using Vessel.Export.Drawing;
+using Vessel.Export.General;
 using Vessel.Geometry;
 using Xunit;
 
-namespace Vessel.Tests.Export.Drawing;
+namespace Vessel.Tests.Export.General;
 
 public sealed class HiddenLinesTests
 {

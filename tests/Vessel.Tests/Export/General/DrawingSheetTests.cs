@@ -2,33 +2,34 @@ using System.Xml.Linq;
 using Vessel.Design;
 using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
-using Vessel.Export.Pdf;
+using Vessel.Export.General;
+using Vessel.Export.Svg;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Export.Drawing;
+namespace Vessel.Tests.Export.General;
 
 public sealed class DrawingSheetTests
 {
     private static readonly Vessel.Export.Build _build = Of(WeldSymbols.Iso);
 
-    private static readonly PdfPage _page = DrawingSheet.Of(_build);
+    private static readonly Page _page = DrawingSheet.Of(_build);
 
     [Fact]
     public void Nothing_lies_off_the_sheet() => Assert.All(_page.Items, item =>
     {
-        var box = PdfPlacing.Bounds(item);
+        var box = Placing.Bounds(item);
         Assert.True(box.Min.U >= 0 && box.Min.V >= 0 && box.Max.U <= _page.Width && box.Max.V <= _page.Height, $"{item}");
     });
 
     [Fact]
     public void Every_part_has_its_balloon_once_and_every_weld_its_number()
     {
-        var words = _page.Items.OfType<PdfText>().Select(text => text.Words).ToList();
+        var words = _page.Items.OfType<Text>().Select(text => text.Words).ToList();
 
-        var balloons = _page.Items.OfType<PdfText>().Where(text => text.Height == 2.5).Select(text => text.Words).ToList();
+        var balloons = _page.Items.OfType<Text>().Where(text => text.Height == 2.5).Select(text => text.Words).ToList();
         Assert.All(Enumerable.Range(1, _build.Parts.Length), number => Assert.Single(balloons, $"{number}"));
         Assert.All(_build.Welds, weld => Assert.Contains(weld.Figures.Joint.Number, words));
     }
@@ -40,8 +41,8 @@ public sealed class DrawingSheetTests
 
         Assert.True(Height(_page, "from above") < Height(_page, "front"));
         Assert.True(Height(third, "from above") > Height(third, "front"));
-        Assert.Contains(_page.Items.OfType<PdfText>(), text => text.Words == "from the left (270 deg)");
-        Assert.Contains(third.Items.OfType<PdfText>(), text => text.Words == "from the right (90 deg)");
+        Assert.Contains(_page.Items.OfType<Text>(), text => text.Words == "from the left (270 deg)");
+        Assert.Contains(third.Items.OfType<Text>(), text => text.Words == "from the right (90 deg)");
     }
 
     [Fact]
@@ -58,19 +59,19 @@ public sealed class DrawingSheetTests
     public void The_svg_has_a_path_for_every_item_and_says_every_text()
     {
         using var file = new MemoryStream();
-        SvgWriter.Write("a \"sheet\" & more", _page, file);
+        SvgFile.Write("a \"sheet\" & more", _page, file);
         file.Position = 0;
         XNamespace svg = "http://www.w3.org/2000/svg";
         var root = XDocument.Load(file).Root!;
 
         Assert.Equal(_page.Items.Length, root.Elements(svg + "path").Count());
         Assert.Equal(
-            _page.Items.OfType<PdfText>().Select(text => text.Words),
+            _page.Items.OfType<Text>().Select(text => text.Words),
             root.Elements(svg + "path").Select(path => path.Attribute("aria-label")?.Value).OfType<string>());
         Assert.Equal("a \"sheet\" & more", root.Element(svg + "title")!.Value);
     }
 
-    private static double Height(PdfPage page, string words) => page.Items.OfType<PdfText>().Single(text => text.Words == words).Start.V;
+    private static double Height(Page page, string words) => page.Items.OfType<Text>().Single(text => text.Words == words).Start.V;
 
     private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>The four views of a vessel: three from outside, one cut through its axis.</summary>
 internal sealed record DrawnVessel(DrawnView Front, DrawnView Side, DrawnView Top, DrawnView Section)

@@ -1,6 +1,6 @@
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>
 /// Which stretches of a line nothing stands before. Exact against the facets: each that faces the viewer hides one stretch, whose

@@ -1,9 +1,9 @@
 using System.Globalization;
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>Something beside a view that points into it. A closed set: a balloon, a weld symbol.</summary>
 /// <param name="Target">Where it points, on the sheet.</param>
@@ -13,7 +13,7 @@ internal abstract record Callout(Point2 Target)
 
     /// <param name="at">On the side of the column that lies next to the view, half-way up.</param>
     /// <param name="way">+1 in a column on the right of the view, -1 on the left.</param>
-    public abstract IEnumerable<PdfItem> Items(Point2 at, int way);
+    public abstract IEnumerable<Item> Items(Point2 at, int way);
 }
 
 /// <summary>The number of a part in the list of parts.</summary>
@@ -23,14 +23,14 @@ internal sealed record Balloon(Point2 Target, int Number) : Callout(Target)
 
     public override double Height => (2 * Radius) + 1;
 
-    public override IEnumerable<PdfItem> Items(Point2 at, int way)
+    public override IEnumerable<Item> Items(Point2 at, int way)
     {
         var middle = at + new Point2(way * (Radius + 1), 0);
-        yield return PdfStroke.Line(Target, at + new Point2(way, 0), Pens.Thin);
-        yield return new PdfStroke([.. Chords.Of(Loop2.Circle(middle, Radius), 0.02)], Pens.Thin, Closed: true);
-        yield return PdfText.Middle(Number.ToString(CultureInfo.InvariantCulture), middle, 2.5);
+        yield return Stroke.Line(Target, at + new Point2(way, 0), Pens.Thin);
+        yield return Stroke.Through([.. Chords.Of(Loop2.Circle(middle, Radius), 0.02)], Pens.Thin, closed: true);
+        yield return Text.Middle(Number.ToString(CultureInfo.InvariantCulture), middle, 2.5);
         // ISO 128: a leader that ends within an outline ends with a dot.
-        yield return new PdfFill([[.. Chords.Of(Loop2.Circle(Target, 0.5), 0.02)]], 0);
+        yield return Area.Within(Chords.Of(Loop2.Circle(Target, 0.5), 0.02), Pens.Arrow);
     }
 }
 
@@ -39,20 +39,20 @@ internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol, bool Hidden
 {
     public override double Height => WeldSymbol.Height;
 
-    public override IEnumerable<PdfItem> Items(Point2 at, int way)
+    public override IEnumerable<Item> Items(Point2 at, int way)
     {
         var elbow = at + new Point2(way * 2, 0);
-        yield return PdfStroke.Line(Target, elbow, Hidden ? Pens.Hidden : Pens.Thin);
+        yield return Stroke.Line(Target, elbow, Hidden ? Pens.Hidden : Pens.Thin);
         yield return Arrow(Target, elbow - Target);
         foreach (var item in Symbol.Items(elbow, way))
             yield return item;
     }
 
     /// <summary>A slim filled head whose tip is at the place.</summary>
-    public static PdfFill Arrow(Point2 tip, Point2 from)
+    public static Area Arrow(Point2 tip, Point2 from)
     {
         var way = from.Length > 1e-9 ? from.Unit() : new(1, 0);
-        return new([[tip, tip + (2 * way) + (0.35 * way.Turned), tip + (2 * way) - (0.35 * way.Turned)]], 0);
+        return Area.Within([tip, tip + (2 * way) + (0.35 * way.Turned), tip + (2 * way) - (0.35 * way.Turned)], Pens.Arrow);
     }
 }
 
@@ -61,7 +61,7 @@ internal static class CalloutColumn
 {
     /// <param name="x">Of the column's side next to the view.</param>
     /// <param name="room">Lowest and highest place.</param>
-    public static IEnumerable<PdfItem> Items(IEnumerable<Callout> callouts, double x, int way, Interval room)
+    public static IEnumerable<Item> Items(IEnumerable<Callout> callouts, double x, int way, Interval room)
     {
         var sorted = callouts.OrderByDescending(callout => callout.Target.V).ThenBy(callout => callout.Target.U).ToList();
         var places = new double[sorted.Count];

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>Figures, balloons and weld symbols round the views.</summary>
 internal static class SheetNotes
@@ -19,7 +19,7 @@ internal static class SheetNotes
     /// <summary>Of the angle between a seam and the way one looks: a seam seen from its end is a point.</summary>
     private const double MostSteep = 0.9;
 
-    public static IEnumerable<PdfItem> Items(Build build, DrawnVessel drawn, ImmutableArray<PlacedView> placed)
+    public static IEnumerable<Item> Items(Build build, DrawnVessel drawn, ImmutableArray<PlacedView> placed)
     {
         PlacedView At(DrawnView view) => placed.Single(p => p.Drawn == view);
         var (front, side, top, section) = (At(drawn.Front), At(drawn.Side), At(drawn.Top), At(drawn.Section));
@@ -111,7 +111,7 @@ internal static class SheetNotes
     private static bool IsOpenTo(Vector3 toward, Station at) =>
         Math.Abs(at.Tangent.Dot(toward)) < MostSteep * at.Tangent.Length && (at.AlongHost + at.AlongPart).Dot(toward) > -0.1;
 
-    private static IEnumerable<PdfItem> Heights(Build build, PlacedView front, PlacedView section)
+    private static IEnumerable<Item> Heights(Build build, PlacedView front, PlacedView section)
     {
         var (design, units) = (build.Assembly.Design, new TwoUnits(build.Assembly.Design.Units));
         (double, string) Figure(PlacedView view, double z) => (view.On(new Vector3(0, 0, z)).V, units.Of(z).First);
@@ -140,17 +140,17 @@ internal static class SheetNotes
     }
 
     /// <summary>Of the lower edge, and below it of the upper one where that differs.</summary>
-    private static IEnumerable<PdfItem> Widths(Build build, PlacedView front)
+    private static IEnumerable<Item> Widths(Build build, PlacedView front)
     {
         var (shell, units) = (build.Assembly.Design.Shell, new TwoUnits(build.Assembly.Design.Units));
-        IEnumerable<PdfItem> Across(double radius, double drop, string where) => Ordinates.Across(
+        IEnumerable<Item> Across(double radius, double drop, string where) => Ordinates.Across(
             front.On(new Vector3(0, -radius, 0)), front.On(new Vector3(0, radius, 0)), front.Box.Min.V - drop, $"dia {units.Of(2 * radius).First}{where}");
         var (low, high) = (shell.OuterRadius, shell.AtEnd(Design.PortHost.Top).OuterRadius);
         return low == high ? Across(low, 7, string.Empty) : Across(low, 7, " below").Concat(Across(high, 14, " above"));
     }
 
     /// <summary>Where ports and brackets stand round the vessel, on lines from its axis.</summary>
-    private static IEnumerable<PdfItem> Angles(Build build, PlacedView top)
+    private static IEnumerable<Item> Angles(Build build, PlacedView top)
     {
         var design = build.Assembly.Design;
         var angles = build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Angle)
@@ -162,13 +162,13 @@ internal static class SheetNotes
             var way = top.Drawn.View.On(new Vector3(Math.Cos(angle), Math.Sin(angle), 0));
             var axis = top.On(default(Point2));
             var rim = Reach(axis, way, top.Box) + 3;
-            yield return PdfStroke.Line(axis, axis + (rim * way), Pens.Chain);
+            yield return Stroke.Line(axis, axis + (rim * way), Pens.Chain);
             // Above its line, to be read from below or from the right.
             var along = way.U < -1e-6 || (Math.Abs(way.U) < 1e-6 && way.V < 0) ? -way : way;
             // Ends inside the outline, clear of the weld symbols; right of an upright line, as the letters of the cutting plane stand on its left.
             var words = $"{NoteText.Degrees(angle)} deg";
             var side = Math.Abs(way.U) < 1e-6 ? -along.Turned : along.Turned;
-            yield return PdfText.Middle(words, axis + ((rim - 4 - (Strokes.Width(words, 2.2) / 2)) * way) + (1.8 * side), 2.2, along.Angle);
+            yield return Text.Middle(words, axis + ((rim - 4 - (Strokes.Width(words, 2.2) / 2)) * way) + (1.8 * side), 2.2, along.Angle);
         }
     }
 

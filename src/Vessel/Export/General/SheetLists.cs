@@ -1,19 +1,19 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>The tables of the drawing: parts by the numbers of the balloons, ports by where they stand.</summary>
 internal static class SheetLists
 {
     private const double Letter = 2;
 
-    public static IEnumerable<PdfItem> Parts(Build build, Box2 room)
+    public static IEnumerable<Item> Parts(Build build, Box2 room)
     {
         var units = new TwoUnits(build.Assembly.Design.Units);
         var unit = units.Names.First;
@@ -26,7 +26,7 @@ internal static class SheetLists
             room);
     }
 
-    public static IEnumerable<PdfItem> Ports(Build build, Box2 room)
+    public static IEnumerable<Item> Ports(Build build, Box2 room)
     {
         var units = new TwoUnits(build.Assembly.Design.Units);
         var unit = units.Names.First;
@@ -40,7 +40,7 @@ internal static class SheetLists
     }
 
     /// <summary>As many rows as there is room for; the last tells of the others.</summary>
-    private static IEnumerable<PdfItem> Fitted(string name, PaperTable table, Box2 room)
+    private static IEnumerable<Item> Fitted(string name, PaperTable table, Box2 room)
     {
         var most = (int)Math.Floor((room.Height - 7) / table.RowHeight) - 1;
         if (most < 1)
@@ -50,7 +50,7 @@ internal static class SheetLists
             : [.. table.Rows.Take(most - 1), [.. table.Header.Select((_, i) => i == 1 ? "... see cut list and summary" : string.Empty)]];
         return
         [
-            PdfText.Left(name, new(room.Min.U + 1, room.Max.V - 4), 2.5),
+            Text.Left(name, new(room.Min.U + 1, room.Max.V - 4), 2.5),
             .. table.Items(new(room.Min.U, room.Max.V - 5.5), room.Width, rows),
         ];
     }

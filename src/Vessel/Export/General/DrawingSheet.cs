@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>
 /// The sheet: front view, side view and section in a row; the view from above stands below the front view in first angle and
@@ -23,7 +23,7 @@ internal static class DrawingSheet
     /// <summary>Above and below a view for its name and lengths, mm.</summary>
     private const double Above = 11;
 
-    public static PdfPage Of(Build build)
+    public static Page Of(Build build)
     {
         var thirdAngle = build.Options.WeldSymbols == WeldSymbols.Aws;
         var sheet = (build.Options.Paper.Size == PaperSize.Letter ? PaperSize.Tabloid : PaperSize.A3).Lying;
@@ -40,7 +40,7 @@ internal static class DrawingSheet
             sheet.Width,
             sheet.Height,
             [
-                PdfStroke.Rectangle(inner, new(0.5)),
+                Stroke.Rectangle(inner, Pens.Border),
                 .. placed.SelectMany(Picture),
                 .. CuttingPlane(build.Section.Angle, placed[^1]),
                 .. SheetNotes.Items(build, drawn, placed),
@@ -87,7 +87,7 @@ internal static class DrawingSheet
     private static double Middle(IEnumerable<double> low, IEnumerable<double> high) => (low.Min() + high.Max()) / 2;
 
     /// <summary>Where the section lies, in the view from above, with arrows the way it is looked at.</summary>
-    private static IEnumerable<PdfItem> CuttingPlane(double angle, PlacedView top)
+    private static IEnumerable<Item> CuttingPlane(double angle, PlacedView top)
     {
         var view = View.Section(angle);
         var (along, look) = (top.Drawn.View.On(view.Right), -top.Drawn.View.On(view.Toward));
@@ -96,26 +96,26 @@ internal static class DrawingSheet
         foreach (var end in new[] { axis + ((reach + 2) * along), axis - ((reach + 2) * along) })
         {
             var inner = end + ((end - axis).Length > 4 ? (4 / (end - axis).Length) * (axis - end) : default);
-            yield return PdfStroke.Line(end, inner, new(0.5));
-            yield return PdfStroke.Line(end - (5 * look), end, Pens.Thin);
+            yield return Stroke.Line(end, inner, Pens.Border);
+            yield return Stroke.Line(end - (5 * look), end, Pens.Thin);
             yield return WeldCallout.Arrow(end, -look);
-            yield return PdfText.Middle("A", end - (5 * look) - (2.5 * look), 3);
+            yield return Text.Middle("A", end - (5 * look) - (2.5 * look), 3);
         }
     }
 
-    private static IEnumerable<PdfItem> Picture(PlacedView placed)
+    private static IEnumerable<Item> Picture(PlacedView placed)
     {
         foreach (var (_, outlines) in placed.Drawn.Cut)
-            yield return new PdfFill([.. outlines.Select(outline => outline.Select(placed.On).ToImmutableArray())], 0.78);
+            yield return new Area([.. outlines.Select(outline => Stroke.Through(outline.Select(placed.On), Pens.Face, closed: true))], Pens.Face);
         foreach (var (_, points) in placed.Drawn.Lines)
-            yield return new PdfStroke([.. points.Select(placed.On)], Pens.Edge);
+            yield return Stroke.Through([.. points.Select(placed.On)], Pens.Edge);
         // The vessel's axis; end on it is a point.
         var (low, high) = (placed.Box.Min.V - 3, placed.Box.Max.V + 3);
         var axis = placed.On(default(Point2));
-        yield return PdfStroke.Line(new(axis.U, low), new(axis.U, high), Pens.Chain);
+        yield return Stroke.Line(new(axis.U, low), new(axis.U, high), Pens.Chain);
         if (placed.Drawn.View == View.Top)
-            yield return PdfStroke.Line(new(placed.Box.Min.U - 3, axis.V), new(placed.Box.Max.U + 3, axis.V), Pens.Chain);
-        yield return PdfText.Left(placed.Drawn.View.Name, new(placed.Cell.Min.U + 3, placed.Cell.Max.V - 5), 2.8);
+            yield return Stroke.Line(new(placed.Box.Min.U - 3, axis.V), new(placed.Box.Max.U + 3, axis.V), Pens.Chain);
+        yield return Text.Left(placed.Drawn.View.Name, new(placed.Cell.Min.U + 3, placed.Cell.Max.V - 5), 2.8);
     }
 }
 

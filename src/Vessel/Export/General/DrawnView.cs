@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>What is seen in one view: lines of each piece, true size, and a question whether a point is seen.</summary>
 /// <param name="Lines">By the number of the part.</param>

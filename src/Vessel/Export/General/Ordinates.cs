@@ -1,8 +1,8 @@
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>Heights from one datum as figures at the ends of extension lines (ISO 129-1), and single lengths with arrows.</summary>
 internal static class Ordinates
@@ -13,7 +13,7 @@ internal static class Ordinates
 
     /// <param name="x">Where the figures begin, on the far side of the view.</param>
     /// <param name="from">Where extension lines begin, next to the view.</param>
-    public static IEnumerable<PdfItem> Items(IEnumerable<(double Place, string Text)> figures, double from, double x, Interval room)
+    public static IEnumerable<Item> Items(IEnumerable<(double Place, string Text)> figures, double from, double x, Interval room)
     {
         var sorted = figures.DistinctBy(figure => figure.Text).OrderBy(figure => figure.Place).ToList();
         var places = new double[sorted.Count];
@@ -27,25 +27,25 @@ internal static class Ordinates
         for (var i = 0; i < sorted.Count; i++)
         {
             var (y, text) = sorted[i];
-            yield return new PdfStroke(
+            yield return Stroke.Through(
                 [new(from, y), new(x - (way * 4), y), new(x - (way * 1.5), places[i]), new(x, places[i])], Pens.Thin);
             var at = new Point2(x + (way * 0.8), places[i] - (Letter / 2));
-            yield return way > 0 ? PdfText.Left(text, at, Letter) : PdfText.Right(text, at, Letter);
+            yield return way > 0 ? Text.Left(text, at, Letter) : Text.Right(text, at, Letter);
         }
     }
 
     /// <summary>A length along x below the view.</summary>
-    public static IEnumerable<PdfItem> Across(Point2 a, Point2 b, double y, string text)
+    public static IEnumerable<Item> Across(Point2 a, Point2 b, double y, string text)
     {
         var (from, to) = (new Point2(a.U, y), new Point2(b.U, y));
         return
         [
-            PdfStroke.Line(a, from - new Point2(0, 1.5), Pens.Thin),
-            PdfStroke.Line(b, to - new Point2(0, 1.5), Pens.Thin),
-            PdfStroke.Line(from, to, Pens.Thin),
+            Stroke.Line(a, from - new Point2(0, 1.5), Pens.Thin),
+            Stroke.Line(b, to - new Point2(0, 1.5), Pens.Thin),
+            Stroke.Line(from, to, Pens.Thin),
             WeldCallout.Arrow(from, to - from),
             WeldCallout.Arrow(to, from - to),
-            PdfText.Middle(text, (0.5 * (from + to)) + new Point2(0, 2), Letter),
+            Text.Middle(text, (0.5 * (from + to)) + new Point2(0, 2), Letter),
         ];
     }
 }

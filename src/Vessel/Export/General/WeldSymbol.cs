@@ -1,12 +1,12 @@
 using System.Globalization;
 using Vessel.Design;
+using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
-using Vessel.Export.Pdf;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>Whose symbols the welds bear.</summary>
 public enum WeldSymbols
@@ -59,31 +59,31 @@ internal sealed record WeldSymbol(WeldFigures Weld, string Numbers, WeldSymbols 
 
     /// <param name="elbow">Where the arrow's line joins the reference line.</param>
     /// <param name="way">+1 when the line runs to the right from there, -1 to the left.</param>
-    public IEnumerable<PdfItem> Items(Point2 elbow, int way)
+    public IEnumerable<Item> Items(Point2 elbow, int way)
     {
         // Whatever the way, symbols are read from left to right.
         var left = way > 0 ? elbow : elbow - new Point2(LineLength, 0);
         var right = left + new Point2(LineLength, 0);
-        yield return PdfStroke.Line(left, right, Pens.Thin);
+        yield return Stroke.Line(left, right, Pens.Thin);
         if (By == WeldSymbols.Iso)
-            yield return PdfStroke.Line(left - new Point2(0, 0.9), right - new Point2(0, 0.9), Pens.Thin with { Dash = new(1.6, 0.9) });
+            yield return Stroke.Line(left - new Point2(0, 0.9), right - new Point2(0, 0.9), Pens.WeldDashes);
         foreach (var item in Kind(left + new Point2(11, 0)))
             yield return item;
         var level = By == WeldSymbols.Iso ? 0.8 : -0.8 - Letter;
-        yield return PdfText.Right(Size, left + new Point2(9.6, level), Letter);
+        yield return Text.Right(Size, left + new Point2(9.6, level), Letter);
         if (Runs.Length > 0)
-            yield return PageFrame.Fitted(Runs, left + new Point2(14, level), Letter, 5.5);
+            yield return Text.Fitted(Runs, left + new Point2(14, level), Letter, 5.5);
         if (Joint.IsRound && Joint.Runs.IsEmpty)
-            yield return new PdfStroke([.. Chords.Of(Loop2.Circle(elbow, 0.9), 0.02)], Pens.Thin, Closed: true);
+            yield return Stroke.Through([.. Chords.Of(Loop2.Circle(elbow, 0.9), 0.02)], Pens.Thin, closed: true);
         var end = way > 0 ? right : left;
-        yield return PdfStroke.Line(end, end + new Point2(way * Tail, Tail), Pens.Thin);
-        yield return PdfStroke.Line(end, end + new Point2(way * Tail, -Tail), Pens.Thin);
+        yield return Stroke.Line(end, end + new Point2(way * Tail, Tail), Pens.Thin);
+        yield return Stroke.Line(end, end + new Point2(way * Tail, -Tail), Pens.Thin);
         var words = end + new Point2(way * (Tail + 0.5), -Letter / 2);
-        yield return way > 0 ? PdfText.Left(Numbers, words, Letter) : PdfText.Right(Numbers, words, Letter);
+        yield return way > 0 ? Text.Left(Numbers, words, Letter) : Text.Right(Numbers, words, Letter);
     }
 
     /// <summary>On the arrow side: above the line by ISO's system A, below it by AWS.</summary>
-    private IEnumerable<PdfItem> Kind(Point2 foot)
+    private IEnumerable<Item> Kind(Point2 foot)
     {
         var up = new Point2(0, By == WeldSymbols.Iso ? Mark : -Mark);
         var across = new Point2(Mark, 0);
@@ -91,14 +91,14 @@ internal sealed record WeldSymbol(WeldFigures Weld, string Numbers, WeldSymbols 
         {
             case JointKind.Fillet:
                 // The upright stroke stands on the left in either standard.
-                yield return new PdfStroke([foot, foot + up, foot + across], Pens.Thin, Closed: true);
+                yield return Stroke.Through([foot, foot + up, foot + across], Pens.Thin, closed: true);
                 break;
             case var kind when EdgePreparation.IsBevelled(kind, Joint.Wall):
-                yield return new PdfStroke([foot + up - (0.1 * across), foot + (0.5 * across), foot + up + (1.1 * across)], Pens.Thin);
+                yield return Stroke.Through([foot + up - (0.1 * across), foot + (0.5 * across), foot + up + (1.1 * across)], Pens.Thin);
                 break;
             default:
-                yield return PdfStroke.Line(foot + (0.3 * across), foot + (0.3 * across) + up, Pens.Thin);
-                yield return PdfStroke.Line(foot + (0.7 * across), foot + (0.7 * across) + up, Pens.Thin);
+                yield return Stroke.Line(foot + (0.3 * across), foot + (0.3 * across) + up, Pens.Thin);
+                yield return Stroke.Line(foot + (0.7 * across), foot + (0.7 * across) + up, Pens.Thin);
                 break;
         }
     }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>Single segments joined to lines, so that a drawing has hundreds of strokes and not thousands.</summary>
 internal static class Chains

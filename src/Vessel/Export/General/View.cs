@@ -1,6 +1,6 @@
 using Vessel.Geometry;
 
-namespace Vessel.Export.Drawing;
+namespace Vessel.Export.General;
 
 /// <summary>A parallel view of the vessel.</summary>
 /// <param name="Right">Unit, to the right of the viewer.</param>

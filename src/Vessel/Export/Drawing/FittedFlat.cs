@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Export.Dxf;
+namespace Vessel.Export.Drawing;
 
 /// <summary>A flat with its outlines as a cutter knows them: fitted once, for all that is drawn and told of
 /// it.</summary>

@@ -1,7 +1,7 @@
 using Vessel.Geometry;
 using Vessel.Parts;
 
-namespace Vessel.Export.Dxf;
+namespace Vessel.Export.Drawing;
 
 /// <summary>Figures of what is cut, for quoting and for the summary. Of the exact outline, but for the last two.</summary>
 /// <param name="WidthMm">Along x.</param>
