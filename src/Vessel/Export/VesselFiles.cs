@@ -72,7 +72,7 @@ public static class VesselFiles
             yield return new(path, role switch
             {
                 "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
-                "template" => to => TemplatesPdf.Write(part, build, to),
+                "template" => to => TemplatesPdf.Write(built, build, to),
                 "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
                 "holes" => to => HolesCsv.Write(part, to),
                 "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),

@@ -43,7 +43,9 @@ internal sealed partial class PdfContentProbe(Dictionary<int, string> letters)
         }
     }
 
-    private Point2 Last => _unit * new Point2(_numbers[^2], _numbers[^1]);
+    private Point2 Last => At(_numbers.Count - 2);
+
+    private Point2 At(int first) => _unit * new Point2(_numbers[first], _numbers[first + 1]);
 
     private void Do(string action)
     {
@@ -67,6 +69,11 @@ internal sealed partial class PdfContentProbe(Dictionary<int, string> letters)
                 break;
             case "l":
                 _path[^1].Points.Add(Last);
+                break;
+            case "c":
+                var (a, b, c, d) = (_path[^1].Points[^1], At(0), At(2), At(4));
+                _path[^1].Points.AddRange(Enumerable.Range(1, 16).Select(i => i / 16.0).Select(t =>
+                    ((1 - t) * (1 - t) * (1 - t) * a) + (3 * (1 - t) * (1 - t) * t * b) + (3 * (1 - t) * t * t * c) + (t * t * t * d)));
                 break;
             case "h":
                 _path[^1] = (_path[^1].Points, true);

@@ -27,6 +27,14 @@ internal static class FlatDrawing
     /// <summary>Middles of the bends.</summary>
     public static IEnumerable<Item> Bends(Flat flat) => flat.Bends.Select(bend => Stroke.Line(bend.A, bend.B, Pens.Bend));
 
+    /// <summary>What a bend is called, beside the beginning of its line, so that it stands off marks in the middle; smaller where the line is short.</summary>
+    /// <param name="letter">Height of a capital, mm or units of the page.</param>
+    public static Text BendWords(Point2 a, Point2 b, string words, double letter, Pen pen)
+    {
+        var way = (b - a).Unit();
+        return Text.Fitted(words, a + (letter * ((0.8 * way) + (0.5 * way.Turned))), letter, (b - a).Length - (1.6 * letter)) with { Angle = way.Angle, Pen = pen };
+    }
+
     /// <summary>What is scribed, in its order.</summary>
     public static IEnumerable<Item> Marks(FittedFlat fitted)
     {

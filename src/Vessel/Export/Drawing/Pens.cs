@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Vessel.Export.Drawing;
 
 /// <summary>
@@ -45,4 +47,44 @@ internal static class Pens
 
     /// <summary>Metal that is cut through.</summary>
     public static Pen Face { get; } = new("face") { Fill = 0.78 };
+
+    public static Pen Dimension { get; } = new("dimension", 0.18);
+
+    /// <summary>Figures of dimensions and axes.</summary>
+    public static Pen Figure { get; } = new("figure");
+
+    public static Pen Name { get; } = new("name");
+
+    /// <summary>From a name to what it names.</summary>
+    public static Pen Leader { get; } = new("leader", 0.18);
+
+    /// <summary>Numbers at holes and events.</summary>
+    public static Pen Hole { get; } = new("hole");
+
+    /// <summary>Holes of a field on filled metal.</summary>
+    public static Pen Dots { get; } = new("dots");
+
+    /// <summary>Where a flat's lengths begin.</summary>
+    public static Pen Origin { get; } = new("origin");
+
+    public static Pen Axis { get; } = new("axis");
+
+    public static Pen Grid { get; } = new("grid");
+
+    public static Pen Curve { get; } = new("curve");
+
+    /// <summary>Between the least and the most of a range.</summary>
+    public static Pen Band { get; } = new("band");
+
+    public static Pen Event { get; } = new("event");
+
+    public static Pen Seam { get; } = new("seam");
+
+    public static Pen HiddenSeam { get; } = new("seam hidden");
+
+    /// <summary>Numbers on a shaded picture.</summary>
+    public static Pen Number { get; } = new("number");
+
+    /// <summary>Cut faces of neighbours, four kinds of lines, so that they differ without colour (ISO 128-3: 45 degrees, spacing, direction).</summary>
+    public static ImmutableArray<Pen> Hatched { get; } = [new("face hatch-0"), new("face hatch-1"), new("face hatch-2"), new("face hatch-3")];
 }

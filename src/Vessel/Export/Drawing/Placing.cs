@@ -45,6 +45,23 @@ internal static class Placing
     };
 
     /// <summary>
+    /// Made longer along x alone, as paper round a tube is that lies further out than the metal: arcs become chords, and letters keep their shape.
+    /// </summary>
+    /// <exception cref="ArgumentException">A pattern, whose holes would be none.</exception>
+    public static Item Stretched(Item item, double factor)
+    {
+        Point2 To(Point2 p) => new(factor * p.U, p.V);
+        return item switch
+        {
+            Stroke stroke => Stroke.Through(stroke.Flattened(Chord).Select(To), stroke.Pen, stroke.Closed),
+            Circle circle => Stretched(circle.AsStroke, factor),
+            Area area => area with { Outlines = [.. area.Outlines.Select(outline => Stretched(outline, factor))] },
+            Text text => text with { At = To(text.At) },
+            _ => throw new ArgumentException($"cannot be stretched: {item}"),
+        };
+    }
+
+    /// <summary>
     /// What of the item lies within; a text that is cut off becomes strokes, so that none is found on two pages in part.
     /// </summary>
     /// <exception cref="ArgumentException">A filled area, which is not cut.</exception>
@@ -58,6 +75,7 @@ internal static class Placing
         return item switch
         {
             Stroke stroke => Cut(stroke, window),
+            Circle circle => Cut(circle.AsStroke, window),
             Text text => text.Lines.SelectMany(letter => Cut(Stroke.Through(letter, new(text.Pen.Name, text.Thickness)), window)),
             Area { Pen.Fill: null } area => area.Outlines.SelectMany(outline => Within(outline, window)),
             Pattern pattern => pattern.Items.SelectMany(part => Within(part, window)),

@@ -27,10 +27,10 @@ internal sealed record Balloon(Point2 Target, int Number) : Callout(Target)
     {
         var middle = at + new Point2(way * (Radius + 1), 0);
         yield return Stroke.Line(Target, at + new Point2(way, 0), Pens.Thin);
-        yield return Stroke.Through([.. Chords.Of(Loop2.Circle(middle, Radius), 0.02)], Pens.Thin, closed: true);
+        yield return new Circle(middle, Radius, Pens.Thin);
         yield return Text.Middle(Number.ToString(CultureInfo.InvariantCulture), middle, 2.5);
         // ISO 128: a leader that ends within an outline ends with a dot.
-        yield return Area.Within(Chords.Of(Loop2.Circle(Target, 0.5), 0.02), Pens.Arrow);
+        yield return new Area([new Circle(Target, 0.5, Pens.Arrow)], Pens.Arrow);
     }
 }
 
@@ -43,16 +43,9 @@ internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol, bool Hidden
     {
         var elbow = at + new Point2(way * 2, 0);
         yield return Stroke.Line(Target, elbow, Hidden ? Pens.Hidden : Pens.Thin);
-        yield return Arrow(Target, elbow - Target);
+        yield return Dimensions.Arrow(Target, elbow - Target, 2);
         foreach (var item in Symbol.Items(elbow, way))
             yield return item;
-    }
-
-    /// <summary>A slim filled head whose tip is at the place.</summary>
-    public static Area Arrow(Point2 tip, Point2 from)
-    {
-        var way = from.Length > 1e-9 ? from.Unit() : new(1, 0);
-        return Area.Within([tip, tip + (2 * way) + (0.35 * way.Turned), tip + (2 * way) - (0.35 * way.Turned)], Pens.Arrow);
     }
 }
 
@@ -63,23 +56,8 @@ internal static class CalloutColumn
     /// <param name="room">Lowest and highest place.</param>
     public static IEnumerable<Item> Items(IEnumerable<Callout> callouts, double x, int way, Interval room)
     {
-        var sorted = callouts.OrderByDescending(callout => callout.Target.V).ThenBy(callout => callout.Target.U).ToList();
-        var places = new double[sorted.Count];
-        var top = room.End;
-        for (var i = 0; i < sorted.Count; i++)
-        {
-            places[i] = Math.Min(sorted[i].Target.V, top - (sorted[i].Height / 2));
-            top = places[i] - (sorted[i].Height / 2);
-        }
-
-        // What was pushed out below pushes back up.
-        var bottom = room.Start;
-        for (var i = sorted.Count - 1; i >= 0; i--)
-        {
-            places[i] = Math.Max(places[i], bottom + (sorted[i].Height / 2));
-            bottom = places[i] + (sorted[i].Height / 2);
-        }
-
-        return sorted.SelectMany((callout, i) => callout.Items(new(x, places[i]), way));
+        var sorted = callouts.OrderBy(callout => callout.Target.V).ThenByDescending(callout => callout.Target.U).ToList();
+        var places = Spread.Of([.. sorted.Select(callout => (callout.Target.V, callout.Height))], room);
+        return sorted.Zip(places).SelectMany(callout => callout.First.Items(new(x, callout.Second), way));
     }
 }

@@ -98,7 +98,7 @@ internal static class DrawingSheet
             var inner = end + ((end - axis).Length > 4 ? (4 / (end - axis).Length) * (axis - end) : default);
             yield return Stroke.Line(end, inner, Pens.Border);
             yield return Stroke.Line(end - (5 * look), end, Pens.Thin);
-            yield return WeldCallout.Arrow(end, -look);
+            yield return Dimensions.Arrow(end, -look, 2);
             yield return Text.Middle("A", end - (5 * look) - (2.5 * look), 3);
         }
     }

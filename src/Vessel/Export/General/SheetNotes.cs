@@ -19,6 +19,8 @@ internal static class SheetNotes
     /// <summary>Of the angle between a seam and the way one looks: a seam seen from its end is a point.</summary>
     private const double MostSteep = 0.9;
 
+    private static readonly Dimensions _dimensions = new(2.2);
+
     public static IEnumerable<Item> Items(Build build, DrawnVessel drawn, ImmutableArray<PlacedView> placed)
     {
         PlacedView At(DrawnView view) => placed.Single(p => p.Drawn == view);
@@ -132,9 +134,9 @@ internal static class SheetNotes
             .Append(design.Shell.Height);
         return
         [
-            .. Ordinates.Items(
+            .. _dimensions.Ordinates(
                 outside.Select(z => Figure(front, z)), front.Box.Min.U - 2, front.Box.Min.U - 9, new(front.Cell.Min.V, front.Cell.Max.V - 5)),
-            .. Ordinates.Items(
+            .. _dimensions.Ordinates(
                 inside.Select(z => Figure(section, z)), section.Box.Min.U - 2, section.Box.Min.U - 9, new(section.Cell.Min.V, section.Cell.Max.V - 5)),
         ];
     }
@@ -143,8 +145,11 @@ internal static class SheetNotes
     private static IEnumerable<Item> Widths(Build build, PlacedView front)
     {
         var (shell, units) = (build.Assembly.Design.Shell, new TwoUnits(build.Assembly.Design.Units));
-        IEnumerable<Item> Across(double radius, double drop, string where) => Ordinates.Across(
-            front.On(new Vector3(0, -radius, 0)), front.On(new Vector3(0, radius, 0)), front.Box.Min.V - drop, $"dia {units.Of(2 * radius).First}{where}");
+        IEnumerable<Item> Across(double radius, double drop, string where) => _dimensions.Between(
+            front.On(new Vector3(0, -radius, 0)),
+            front.On(new Vector3(0, radius, 0)),
+            new(0, front.Box.Min.V - drop - front.On(new Vector3(0, 0, 0)).V),
+            $"dia {units.Of(2 * radius).First}{where}");
         var (low, high) = (shell.OuterRadius, shell.AtEnd(Design.PortHost.Top).OuterRadius);
         return low == high ? Across(low, 7, string.Empty) : Across(low, 7, " below").Concat(Across(high, 14, " above"));
     }

@@ -57,7 +57,7 @@ internal static class TitleBlock
     {
         var (circles, cone) = thirdAngle ? (new Point2(-4, 0), new Point2(3.5, 0)) : (new Point2(4, 0), new Point2(-3.5, 0));
         foreach (var radius in new[] { 1.3, 2.6 })
-            yield return Stroke.Through([.. Chords.Of(Loop2.Circle(middle + circles, radius), 0.02)], Pens.Thin, closed: true);
+            yield return new Circle(middle + circles, radius, Pens.Thin);
         // The small end lies on the left: whoever sees both circles looks from there.
         yield return Stroke.Through(
             [.. new Point2[] { new(-2.5, 1.3), new(2.5, 2.6), new(2.5, -2.6), new(-2.5, -1.3) }.Select(p => middle + cone + p)], Pens.Thin, closed: true);

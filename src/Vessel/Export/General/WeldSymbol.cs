@@ -74,7 +74,7 @@ internal sealed record WeldSymbol(WeldFigures Weld, string Numbers, WeldSymbols 
         if (Runs.Length > 0)
             yield return Text.Fitted(Runs, left + new Point2(14, level), Letter, 5.5);
         if (Joint.IsRound && Joint.Runs.IsEmpty)
-            yield return Stroke.Through([.. Chords.Of(Loop2.Circle(elbow, 0.9), 0.02)], Pens.Thin, closed: true);
+            yield return new Circle(elbow, 0.9, Pens.Thin);
         var end = way > 0 ? right : left;
         yield return Stroke.Line(end, end + new Point2(way * Tail, Tail), Pens.Thin);
         yield return Stroke.Line(end, end + new Point2(way * Tail, -Tail), Pens.Thin);

@@ -13,12 +13,12 @@ internal static class CopedEnd
 
     private const double Letter = 1.8;
 
-    public static IEnumerable<Item> Items(PortSite site, TubeEnd end, FlatInk ink, WrappedDevelopment wrapped)
+    public static IEnumerable<Item> Items(PortSite site, TubeEnd end, Ink ink)
     {
-        Point2 At(double phi, double along) => ink.On(new(wrapped.Radius * phi, along + wrapped.Lift));
+        Point2 At(double phi, double along) => ink.On(new(ink.Metal.Radius * phi, along + ink.Metal.Lift));
         if (end.Through is not null)
         {
-            return [InnerEdge(end, ink, wrapped)];
+            return [InnerEdge(end, ink)];
         }
 
         return Stretches(site).SelectMany(stretch =>
@@ -33,8 +33,8 @@ internal static class CopedEnd
     }
 
     /// <summary>Where the wall's inner edge ends, below the paper.</summary>
-    public static Item InnerEdge(TubeEnd end, FlatInk ink, WrappedDevelopment wrapped) => Stroke.Through(
-        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(wrapped.Radius * phi, end.Inner(wrapped.Start + phi) + wrapped.Lift)))],
+    public static Item InnerEdge(TubeEnd end, Ink ink) => Stroke.Through(
+        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(ink.Metal.Radius * phi, end.Inner(ink.Metal.Start + phi) + ink.Metal.Lift)))],
         Pens.Hidden);
 
     public static ImmutableArray<string> Notes(TubeEnd end) =>

@@ -16,8 +16,8 @@ internal static class HolePicture
     public static (IEnumerable<Item> Items, double Height) Of(BuiltPart built, Box2 room)
     {
         var part = built.Part;
-        var lines = Outline(built).Concat(part.Fields.Where(field => field.Lattice.Count <= MostOfField).SelectMany(field =>
-            field.Lattice.Centers().Select(center => Circle(center, field.Diameter, Pens.Thin)))).ToList();
+        var lines = Outline(built).Concat(part.Fields.Where(field => field.Lattice.Count <= MostOfField).Select(field =>
+            Pattern.On(field.Lattice, new Circle(default, field.Diameter / 2, Pens.Thin)))).ToList();
         var bounds = Placing.Bounds(lines).Join(default(Point2));
         // Room for the numbers and the axes' ends.
         const double edge = 8;
@@ -40,14 +40,11 @@ internal static class HolePicture
     private static IEnumerable<Item> Outline(BuiltPart built)
     {
         var part = built.Part;
-        if (part.Flat is { } flat && part.Holes.All(hole => hole.Outline is not null))
-            return new FlatInk(flat, 1).Cut();
+        if (part.Flat is not null && part.Holes.All(hole => hole.Outline is not null))
+            return [FlatDrawing.Metal(built.Fitted!)];
         var radius = built.Mesh.Vertices.Max(v => new Point2(v.X, v.Y).Length);
-        return part.Holes.Select(hole => Circle(hole.Center, hole.Diameter, Pens.Edge)).Prepend(Circle(default, 2 * radius, Pens.Edge));
+        return part.Holes.Select(hole => new Circle(hole.Center, hole.Diameter / 2, Pens.Edge)).Prepend(new(default, radius, Pens.Edge));
     }
-
-    private static Stroke Circle(Point2 center, double diameter, Pen pen) =>
-        Stroke.Through([.. Chords.Of(Loop2.Circle(center, diameter / 2), 0.02)], pen, closed: true);
 
     private static IEnumerable<Item> Numbered(Hole hole, Point2 at, double scale)
     {
@@ -56,14 +53,14 @@ internal static class HolePicture
         {
             return
             [
-                .. hole.ToolPlaces.SelectMany(place => FlatInk.Cross(at + (scale * (place - hole.Center)), 1.2)),
+                .. hole.ToolPlaces.SelectMany(place => Stroke.Cross(at + (scale * (place - hole.Center)), 1.2, Pens.Thin)),
                 Text.Middle(hole.Number.ToString(CultureInfo.InvariantCulture), at - new Point2(0, Letter / 2), Letter),
             ];
         }
 
         var arm = (scale * hole.Diameter / 2) + 1.5;
         var number = Text.Left(hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
-        return [.. FlatInk.Cross(at, arm), number];
+        return [.. Stroke.Cross(at, arm, Pens.Thin), number];
     }
 
     private static IEnumerable<Item> Axes(Point2 origin)

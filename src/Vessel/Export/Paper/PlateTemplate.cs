@@ -14,18 +14,19 @@ internal static class PlateTemplate
     /// <summary>Length of a gauge's legs, mm.</summary>
     private const double Leg = 50;
 
-    public static IEnumerable<Template> Of(Part part)
+    public static IEnumerable<Template> Of(Part part, FittedFlat fitted)
     {
-        var flat = part.Flat!;
-        var ink = new FlatInk(flat, 1);
+        var flat = fitted.Flat;
         yield return new(
             $"{part.Name}: lay on the sheet",
             [
-                .. ink.Cut(),
-                .. ink.Marks(),
-                .. ink.Bends(),
-                .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => ink.Drilled(hole, at => at)),
-                .. part.Fields.Where(IsDrawn).SelectMany(Punched),
+                FlatDrawing.Metal(fitted),
+                .. FlatDrawing.Marks(fitted),
+                .. FlatDrawing.Bends(flat),
+                .. flat.Bends.Select((bend, i) => FlatDrawing.BendWords(bend.A, bend.B, bend.Words(i + 1), 2.5, Pens.Note)),
+                .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => BenchMarks.Drilled(hole, at => at)),
+                .. part.Fields.Where(IsDrawn).Select(field =>
+                    Pattern.On(field.Lattice, Stroke.Cross(default, Math.Min(field.Diameter / 2, 2), Pens.Thin))),
             ],
             [
                 .. flat.Notes,
@@ -41,9 +42,6 @@ internal static class PlateTemplate
 
     private static bool IsDrawn(HoleField field) => field.Lattice.Count <= MostOfField;
 
-    private static IEnumerable<Item> Punched(HoleField field) => field.Lattice.Centers().SelectMany(center =>
-        FlatInk.Cross(center, Math.Min(field.Diameter / 2, 2)));
-
     /// <summary>
     /// A piece of card whose corner fits into the bend: legs at the angle that stays, the corner rounded as the bend is
     /// inside.
@@ -54,13 +52,15 @@ internal static class PlateTemplate
         // The corner's circle touches both legs; its centre lies on the half of the angle.
         var (right, left) = (Point2.Polar(1, (Math.PI - inside) / 2), Point2.Polar(1, (Math.PI + inside) / 2));
         var setback = r / Math.Tan(inside / 2);
-        var corner = new Arc2(new(0, r / Math.Sin(inside / 2)), r, left.Angle + (Math.PI / 2), Math.Abs(bend.Angle));
         var reach = setback + Leg;
         var words = $"{NoteText.Degrees(inside)} deg inside, R {NoteText.Length(r)}";
         return new(
             $"{part.Name}: gauge for the bends",
             [
-                Stroke.Through([.. Chords.Of(corner, 0.01), reach * right, reach * left], Pens.Edge, closed: true),
+                new Stroke(
+                    [new(setback * left, Math.Tan(Math.Abs(bend.Angle) / 4)), new(setback * right, 0), new(reach * right, 0), new(reach * left, 0)],
+                    Pens.Edge,
+                    Closed: true),
                 Text.Middle(words, new(0, reach * right.V * 0.8), 2.5),
                 Text.Middle(part.Name, new(0, (reach * right.V * 0.8) - 5), 2.5),
             ],

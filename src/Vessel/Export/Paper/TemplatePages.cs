@@ -108,7 +108,7 @@ internal static class TemplatePages
             vessel,
             [
                 .. Notes(notes, area, area.Max.V),
-                .. template.Drawn.Where(item => item is Stroke).Select(Small),
+                .. template.Drawn.Where(item => item is not Text).Select(Small),
                 .. tiling.Tiles().SelectMany(tile => new[]
                 {
                     Small(Stroke.Rectangle(tile.Core, Pens.PaleDashes)),

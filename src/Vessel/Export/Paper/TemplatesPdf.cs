@@ -1,4 +1,5 @@
 using Vessel.Export.Pdf;
+using Vessel.Export.Drawing;
 using Vessel.Parts;
 
 namespace Vessel.Export.Paper;
@@ -18,11 +19,12 @@ internal static class TemplatesPdf
         var flat => part.Wrap is not null || flat.Cut.Holes.Length > 0 || !part.Fields.IsEmpty || !flat.Bends.IsEmpty,
     };
 
-    public static void Write(Part part, Build build, Stream to)
+    public static void Write(BuiltPart built, Build build, Stream to)
     {
-        var (design, paper) = (build.Assembly.Design, build.Options.Paper);
+        var (part, design, paper) = (built.Part, build.Assembly.Design, build.Options.Paper);
         var site = build.Assembly.Sites.FirstOrDefault(site => PortPieces.Ids(site.Port).Contains(part.Id));
-        var templates = part.OnOutside is null ? PlateTemplate.Of(part) : [WrapTemplate.Of(part, site, paper)];
+        var templates = part.OnOutside is not { } outside ? PlateTemplate.Of(part, built.Fitted!)
+            : [WrapTemplate.Of(part, outside == part.Flat ? built.Fitted! : FittedFlat.Of(outside, built.Tolerance), site, paper)];
         PdfDocument.Write(
             $"{design.Name}: template of {part.Name}",
             $"vessel {build.Options.ToolVersion}",

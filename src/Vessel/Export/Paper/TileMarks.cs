@@ -29,8 +29,8 @@ internal static class TileMarks
         foreach (var share in new[] { 0, 0.5, 1 })
         {
             var at = from + (share * (to - from));
-            yield return Stroke.Line(at - new Point2(Arm, 0), at + new Point2(Arm, 0), Pens.Thin);
-            yield return Stroke.Line(at - new Point2(0, Arm), at + new Point2(0, Arm), Pens.Thin);
+            foreach (var line in Stroke.Cross(at, Arm, Pens.Thin))
+                yield return line;
         }
 
         var way = (to - from).Unit();

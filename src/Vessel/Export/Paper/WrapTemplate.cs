@@ -21,12 +21,13 @@ internal static class WrapTemplate
 
     private const double Tick = 1.6;
 
+    /// <param name="fitted">What is seen of the part on its outside.</param>
     /// <param name="site">Of a port's tube; null for other parts.</param>
-    public static Template Of(Part part, PortSite? site, PaperOptions paper)
+    public static Template Of(Part part, FittedFlat fitted, PortSite? site, PaperOptions paper)
     {
-        var flat = part.OnOutside!;
+        var flat = fitted.Flat;
         var wrapped = (WrappedDevelopment)flat.From;
-        var ink = new FlatInk(flat, 1 + (paper.Thickness / 2 / wrapped.Radius));
+        var ink = new Ink(wrapped, 1 + (paper.Thickness / 2 / wrapped.Radius));
         var shape = site is null ? null : PortPieces.Of(site).First(piece => piece.Id == part.Id).Shape;
         var (_, top) = CurveMeasures.Bounds(flat.Cut.Outer);
         var isCoped = shape is { Lower.IsPlain: false } && part.Kind != PartKind.Elbow;
@@ -34,20 +35,21 @@ internal static class WrapTemplate
         ImmutableArray<TubeEnd> sawn = shape is null ? []
             : [.. new[] { shape.Lower, shape.Upper }.Where(end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
         double Upper(double phi) => shape is null ? top.V : shape.Upper.Outer(phi) + wrapped.Lift;
-        var (words, lines) = (ink.Marks().OfType<Text>().ToList(), ink.Marks().OfType<Stroke>());
+        var metal = (Area)ink.Drawn(FlatDrawing.Metal(fitted));
+        var marks = FlatDrawing.Marks(fitted).Select(ink.Drawn).ToList();
         return new(
             $"{part.Name}: wrap round the outside",
             [
-                .. ink.Cut(),
-                .. ink.HatchedHoles(),
-                .. flat.Cut.Outer.Edges.OfType<GraphCurve2>().SelectMany(cope => FlatInk.Hatch(ink.Along(cope))),
-                .. lines,
-                .. words,
-                .. Clock(ink, wrapped, Upper, words),
+                metal,
+                .. metal.Outlines.SkipLast(1).SelectMany(BenchMarks.Hatch),
+                .. flat.Cut.Outer.Edges.OfType<GraphCurve2>().SelectMany(cope => BenchMarks.Hatch([.. Chords.Of(cope, Placing.Chord).Select(ink.On)])),
+                .. marks.Where(mark => mark is not Text),
+                .. marks.OfType<Text>(),
+                .. Clock(ink, Upper, [.. marks.OfType<Text>().Select(Placing.Bounds)]),
                 .. part.Holes.Where(hole => hole.Outline is not null)
-                    .SelectMany(hole => ink.Drilled(hole, at => flat.From.Flatten(part.Flat!.From.Raise(at)))),
-                .. isCoped ? CopedEnd.Items(site!, shape!.Lower, ink, wrapped) : [],
-                .. sawn.Select(end => CopedEnd.InnerEdge(end, ink, wrapped)),
+                    .SelectMany(hole => BenchMarks.Drilled(hole, at => ink.On(flat.From.Flatten(part.Flat!.From.Raise(at))))),
+                .. isCoped ? CopedEnd.Items(site!, shape!.Lower, ink) : [],
+                .. sawn.Select(end => CopedEnd.InnerEdge(end, ink)),
                 .. Ends(ink, flat, shape),
             ],
             [
@@ -70,25 +72,21 @@ internal static class WrapTemplate
     }
 
     /// <summary>Ticks every 15 degrees along the upper edge, each with its number where no mark is in the way.</summary>
-    private static IEnumerable<Item> Clock(FlatInk ink, WrappedDevelopment wrapped, Func<double, double> top, List<Text> words)
+    private static IEnumerable<Item> Clock(Ink ink, Func<double, double> top, List<Box2> taken)
     {
-        var taken = words.Select(Placing.Bounds).ToList();
         for (var i = 0; i < ClockSteps; i++)
         {
             var angle = Turns.Full * i / ClockSteps;
-            var at = ink.On(wrapped.Flatten(new(angle, top(angle) - wrapped.Lift)));
+            var at = ink.On(ink.Metal.Flatten(new(angle, top(angle) - ink.Metal.Lift)));
             yield return Stroke.Line(at, at - new Point2(0, Tick), Pens.Thin);
             var number = Text.Left(NoteText.Degrees(angle), at + new Point2(0.8, -Tick - 1 - Letter), Letter);
-            if (i % 2 == 0 && !taken.Any(box => Meet(box, Placing.Bounds(number))))
+            if (i % 2 == 0 && !taken.Any(box => Placing.Meet(box, Placing.Bounds(number))))
                 yield return number;
         }
     }
 
-    private static bool Meet(Box2 a, Box2 b) =>
-        a.Min.U < b.Max.U && b.Min.U < a.Max.U && a.Min.V < b.Max.V && b.Min.V < a.Max.V;
-
     /// <summary>Which way up it goes: above the upper edge, outside what is cut out.</summary>
-    private static IEnumerable<Item> Ends(FlatInk ink, Flat flat, TubePiece? shape)
+    private static IEnumerable<Item> Ends(Ink ink, Flat flat, TubePiece? shape)
     {
         var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
         var middle = ink.On(new(bounds.Max.U / 2, bounds.Max.V + 4));
@@ -104,4 +102,13 @@ internal static class WrapTemplate
 
         yield return Text.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
     }
+}
+
+/// <summary>From what is developed of the metal to paper that lies round it.</summary>
+/// <param name="Stretch">By how much the paper is longer.</param>
+internal sealed record Ink(WrappedDevelopment Metal, double Stretch)
+{
+    public Point2 On(Point2 flat) => new(flat.U * Stretch, flat.V);
+
+    public Item Drawn(Item item) => Placing.Stretched(item, Stretch);
 }

@@ -58,6 +58,23 @@ public sealed class PdfDocumentTests
         Assert.Equal([(0.7, 0.25, "4 1.5"), (0.35, 0, "")], page.Strokes.Select(stroke => (stroke.Width, stroke.Gray, stroke.Dash)));
     }
 
+    /// <summary>Cubic pieces of an eighth of a turn leave a circle by 4.25e-6 of its radius.</summary>
+    [Theory]
+    [InlineData(4)]
+    [InlineData(700)]
+    public void A_circle_and_an_arc_keep_their_radius(double radius)
+    {
+        var (center, quarter) = (new Point2(40, 50), Math.Tan(Math.PI / 8));
+        var page = Read(
+            new Circle(center, radius, _pen),
+            new Stroke([new(center + new Point2(radius, 0), quarter), new(center + new Point2(0, radius), 0)], _pen));
+
+        Assert.Equal([true, false], page.Strokes.Select(stroke => stroke.Closed));
+        Assert.All(page.Strokes.SelectMany(stroke => stroke.Points), p => Assert.Equal(radius, (p - center).Length, (4.3e-6 * radius) + Rounding));
+        // 129 points round it leave an arc by a sixth of the square of half a step.
+        Assert.All(page.Strokes.Zip([Turns.Full * radius, Turns.Full / 4 * radius]), pair => Near.Relative(pair.Second, pair.First.Length, 1e-3));
+    }
+
     [Fact]
     public void Text_stands_where_its_strokes_are()
     {

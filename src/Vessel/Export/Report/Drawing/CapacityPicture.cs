@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Function;
 using Vessel.Geometry;
 
@@ -7,67 +8,41 @@ namespace Vessel.Export.Report.Drawing;
 /// <summary>Volume held against the height of the level, upright, with what happens on the way.</summary>
 internal static class CapacityPicture
 {
-    private const double Width = 560;
-    private const double Height = 340;
-    private const double Left = 78;
-    private const double Below = 58;
     private const int Steps = 5;
 
-    public static void Draw(Capacity capacity, Sizes sizes, Html html)
+    private static readonly Chart _chart = new(560, 340);
+
+    public static Picture Of(Capacity capacity, Sizes sizes)
     {
         var levels = capacity.Levels;
         var (low, high) = (levels[0].Height, levels[^1].Height);
         var most = Math.Max(levels[^1].Volume, 1e-9);
-        Point2 At(double height, double volume) => new(
-            Width * (height - low) / Math.Max(high - low, 1e-9), Height * (1 - (volume / most)));
-        var sheet = new Sheet(html, new(default, new(Width, Height)), 1, new(new(-Left, -30), new(Width + 20, Height + Below)));
-        sheet.Draw(
+        double Along(double height) => (height - low) / Math.Max(high - low, 1e-9);
+        return new(
             "capacity",
             "Volume against level",
             $"Upright, from empty at {sizes.WithUnit(low)} to {Sizes.Litres(levels[^1].Volume)} litres at {sizes.WithUnit(high)}.",
-            () =>
-            {
-                DrawAxes((low, high), most, At, sizes, sheet);
-                sheet.Path("curve", "M" + string.Join('L', levels.Select(level => Sheet.P(At(level.Height, level.Volume)))));
-                DrawEvents(capacity.Events, At, sheet);
-            });
-    }
-
-    private static void DrawAxes(
-        (double Low, double High) levels, double most, Func<double, double, Point2> at, Sizes sizes, Sheet sheet)
-    {
-        sheet.Path("axis", $"M{Sheet.P(at(levels.Low, most))}V{Sheet.T(Height)}H{Sheet.T(Width)}");
-        foreach (var height in Round(levels.Low, levels.High, sizes.Unit == "in" ? 25.4 : 1))
-        {
-            var foot = at(height, 0);
-            sheet.Line("grid", foot, at(height, most));
-            sheet.Text("figure", foot + new Point2(0, 22), sizes.Length(height));
-        }
-
-        foreach (var volume in Round(0, most, 1e6))
-        {
-            var side = at(levels.Low, volume);
-            sheet.Line("grid", side, at(levels.High, volume));
-            sheet.Text("figure", side + new Point2(-8, 6), Sizes.Litres(volume), "end");
-        }
-
-        sheet.Text("name", new(Width / 2, Height + 48), $"height of the level on the axis, {sizes.Unit}");
-        sheet.Text("name", new(-Left + 20, Height / 2), "litres held", turn: 90);
+            _chart.Frame(),
+            [
+                _chart.Axis,
+                .. Round(low, high, sizes.Unit == "in" ? 25.4 : 1).SelectMany(height => _chart.Upright(Along(height), sizes.Length(height))),
+                .. Round(0, most, 1e6).SelectMany(volume => _chart.Level(volume / most, Sizes.Litres(volume))),
+                .. _chart.Names($"height of the level on the axis, {sizes.Unit}", "litres held"),
+                Stroke.Through(levels.Select(level => _chart.At(Along(level.Height), level.Volume / most)), Pens.Curve),
+                .. Events([.. capacity.Events.Select(found => _chart.At(Along(found.Height), found.Volume / most))]),
+            ]);
     }
 
     /// <summary>Numbered as in the table; numbers of one place stand side by side.</summary>
-    private static void DrawEvents(ImmutableArray<LevelEvent> events, Func<double, double, Point2> at, Sheet sheet)
+    private static IEnumerable<Item> Events(ImmutableArray<Point2> places)
     {
         var last = new Point2(double.NegativeInfinity, 0);
-        for (var i = 0; i < events.Length; i++)
+        foreach (var (i, at) in places.Index())
         {
-            var point = at(events[i].Height, events[i].Volume);
-            sheet.Path("event", SvgPath.Circle(point, 6));
-            var text = new Point2(Math.Max(point.U - 12, last.U + 16), point.V - 12);
-            if (Math.Abs(text.V - last.V) > Sheet.TextHeight)
-                text = new(point.U - 12, text.V);
-            sheet.Text("hole", text, Sizes.Count(i + 1), "end");
-            last = text;
+            yield return new Circle(at, 6, Pens.Event);
+            var (aside, up) = (at.U - 12, at.V + 12);
+            last = new(Math.Abs(up - last.V) > Picture.TextHeight ? aside : Math.Max(aside, last.U + 16), up);
+            yield return new Text(Sizes.Count(i + 1), last, Picture.Letter, Pens.Hole, Anchor.End);
         }
     }
 

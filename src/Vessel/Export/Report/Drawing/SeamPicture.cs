@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Text;
+using Vessel.Export.Drawing;
 using Vessel.Export.Pictures;
 using Vessel.Export.Report.Model;
 using Vessel.Geometry;
@@ -12,30 +12,28 @@ internal static class SeamPicture
     /// <summary>A seam lies in the angle between two parts, whose facets may stand so far before it, samples.</summary>
     private const double Before = 12;
 
-    private const double NumberHeight = Sheet.TextHeight;
+    private const double NumberHeight = Picture.TextHeight;
 
-    public static void Draw(StillPictures pictures, Html html)
+    public static void Write(StillPictures pictures, Html html)
     {
         var outlook = pictures.WholeRaster.Outlook;
         var (width, height) = (outlook.Width / Finish.Fine, outlook.Height / Finish.Fine);
-        var sheet = new Sheet(html, new(default, new(width, height)), 1, new(default, new(width, height)));
-        sheet.Draw(
+        var seams = pictures.Model.Seams.Select(seam => (seam.Joint.Number, Spans: Seen(seam, pictures.WholeRaster))).ToList();
+        new Picture(
             "whole",
             "The vessel, seen from the front, the left and above",
             $"With its welds: {string.Join(", ", pictures.Model.Seams.Select(seam => $"{seam.Joint.Number} {seam.Joint.Name}"))}.",
-            () =>
-            {
-                html.Mark(
-                    "image",
-                    ("width", Sheet.T(width)),
-                    ("height", Sheet.T(height)),
-                    ("href", $"data:image/png;base64,{Convert.ToBase64String(pictures.Whole)}"));
-                var seams = pictures.Model.Seams.Select(seam => (seam.Joint.Number, Seen(seam, pictures.WholeRaster))).ToList();
-                sheet.Path("seam hidden", string.Concat(seams.Select(seam => Path(seam.Item2.Where(span => !span.IsSeen)))));
-                sheet.Path("seam", string.Concat(seams.Select(seam => Path(seam.Item2.Where(span => span.IsSeen)))));
-                foreach (var (number, at) in Apart([.. seams.Where(s => s.Item2.Length > 0).Select(s => (s.Number, Place(s.Item2)))]))
-                    sheet.Text("number", at, number);
-            });
+            new(new(0, -height), new(width, 0)),
+            [
+                .. seams.SelectMany(seam => Runs(seam.Spans.Where(span => !span.IsSeen), Pens.HiddenSeam)),
+                .. seams.SelectMany(seam => Runs(seam.Spans.Where(span => span.IsSeen), Pens.Seam)),
+                .. Apart([.. seams.Where(seam => seam.Spans.Length > 0).Select(seam => (seam.Number, Place(seam.Spans)))])
+                    .Select(number => new Text(number.Number, number.At, Picture.Letter, Pens.Number, Anchor.Middle)),
+            ]).Write(html, () => html.Mark(
+                "image",
+                ("width", Sizes.Count(width)),
+                ("height", Sizes.Count(height)),
+                ("href", $"data:image/png;base64,{Convert.ToBase64String(pictures.Whole)}")));
     }
 
     /// <summary>The spans between neighbouring places of a seam, in pixels.</summary>
@@ -52,21 +50,27 @@ internal static class SeamPicture
         })),
     ];
 
-    private static Point2 Pixel(Vector3 sample) => new(sample.X / Finish.Fine, sample.Y / Finish.Fine);
+    private static Point2 Pixel(Vector3 sample) => new(sample.X / Finish.Fine, -sample.Y / Finish.Fine);
 
-    private static string Path(IEnumerable<(Point2 A, Point2 B, bool IsSeen)> spans)
+    /// <summary>Spans that follow each other as one line.</summary>
+    private static IEnumerable<Stroke> Runs(IEnumerable<(Point2 A, Point2 B, bool IsSeen)> spans, Pen pen)
     {
-        var path = new StringBuilder();
-        var last = new Point2(double.NaN, double.NaN);
+        var run = new List<Point2>();
         foreach (var (a, b, _) in spans)
         {
-            if (a != last)
-                path.Append('M').Append(Sheet.T(a.U)).Append(' ').Append(Sheet.T(a.V));
-            path.Append('L').Append(Sheet.T(b.U)).Append(' ').Append(Sheet.T(b.V));
-            last = b;
+            if (run.Count > 0 && run[^1] != a)
+            {
+                yield return Stroke.Through(run, pen);
+                run.Clear();
+            }
+
+            if (run.Count == 0)
+                run.Add(a);
+            run.Add(b);
         }
 
-        return path.ToString();
+        if (run.Count > 0)
+            yield return Stroke.Through(run, pen);
     }
 
     /// <summary>In the middle of what can be seen of it, or of all of it.</summary>
@@ -80,11 +84,11 @@ internal static class SeamPicture
     private static List<(string Number, Point2 At)> Apart(List<(string Number, Point2 At)> numbers)
     {
         var placed = new List<(string Number, Point2 At)>();
-        foreach (var (number, at) in numbers.OrderBy(number => number.At.V).ThenBy(number => number.At.U))
+        foreach (var (number, at) in numbers.OrderByDescending(number => number.At.V).ThenBy(number => number.At.U))
         {
             var free = at;
             while (placed.Exists(other => Math.Abs(other.At.U - free.U) < 2.6 * NumberHeight && Math.Abs(other.At.V - free.V) < NumberHeight))
-                free += new Point2(0, NumberHeight / 2);
+                free -= new Point2(0, NumberHeight / 2);
             placed.Add((number, free));
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Export.Solids;
 using Vessel.Geometry;
@@ -8,73 +9,46 @@ namespace Vessel.Export.Report.Drawing;
 /// <summary>The cut through the vessel's axis: cut faces hatched, every part with its name at the end of a line.</summary>
 internal static class SectionPicture
 {
-    private const double NameRow = Sheet.TextHeight * 1.35;
-    private const int Hatches = 4;
+    private const double NameRow = Picture.TextHeight * 1.35;
 
     public static bool Has(AxialSection section) => section.Pieces.Any(piece => Faces(piece).Any());
 
-    public static void Draw(AxialSection section, Html html)
+    public static void Write(AxialSection section, Html html)
     {
         var pieces = section.Pieces
             .Select(piece => (piece.Name, Faces: Faces(piece).ToImmutableArray()))
             .Where(piece => piece.Faces.Length > 0)
             .ToList();
-        var box = pieces.SelectMany(piece => piece.Faces).SelectMany(face => face).Aggregate(Box2.Empty, (all, p) => all.Join(p));
+        var scale = new PageScale(pieces.SelectMany(piece => piece.Faces).SelectMany(face => face).Aggregate(Box2.Empty, (all, p) => all.Join(p)));
+        var points = pieces.Select(piece => (piece.Name, Point: scale.On(Inside(piece.Faces)))).OrderBy(name => name.Point.V).ToList();
+        var height = Math.Max(scale.Factor * scale.Model.Height, pieces.Count * NameRow);
+        var heights = Spread.Of([.. points.Select(name => (name.Point.V, NameRow))], new(-height, 0));
         var longest = pieces.Max(piece => piece.Name.Length);
-        var sheet = Sheet.For(html, box, (12, 12, 40 + (Math.Min(longest, 24) * Sheet.TextHeight * 0.55), 12));
-        var names = Names(pieces, sheet);
-        var floor = names.Count > 0 ? names.Max(name => name.At.V) + Sheet.TextHeight : 0;
-        if (floor > sheet.Frame.Max.V)
-            sheet = sheet with { Frame = new(sheet.Frame.Min, new(sheet.Frame.Max.U, floor)) };
-        sheet.Draw(
+        var frame = scale.Frame(12, 12, 40 + (Math.Min(longest, 24) * Picture.TextHeight * 0.55), 12);
+        new Picture(
             "section",
             "Section through the vessel's axis",
             $"Cut at {Sizes.Degrees(section.Angle)} degrees, seen square to the cut: {string.Join(", ", pieces.Select(piece => piece.Name))}.",
-            () =>
-            {
-                DefineHatches(html);
-                for (var i = 0; i < pieces.Count; i++)
-                {
-                    html.Mark(
-                        "path",
-                        ("class", $"face hatch-{Sizes.Count(i % Hatches)}"),
-                        ("d", string.Concat(pieces[i].Faces.Select(face => SvgPath.Polygon(face, sheet)))));
-                }
-
-                foreach (var (name, point, at) in names)
-                {
-                    sheet.Line("leader", point, at - new Point2(6, Sheet.TextHeight / 3));
-                    sheet.Path("arrow", SvgPath.Circle(point, 2.5));
-                    sheet.Text("name", at, name, "start");
-                }
-            });
+            frame.Join(new Point2(0, -height)),
+            [
+                .. pieces.Select((piece, i) => scale.On(Metal(piece.Faces, Pens.Hatched[i % Pens.Hatched.Length]))),
+                .. points.Zip(heights).SelectMany(name => Named(
+                    name.First.Name, name.First.Point, new((scale.Factor * scale.Model.Width) + 30, name.Second - (Picture.Letter / 2)))),
+            ]).Write(html, () => DefineHatches(html));
     }
 
     private static IEnumerable<ImmutableArray<Point2>> Faces(SectionPiece piece) =>
         piece.Outlines.Select(SectionDxf.Plain).Where(points => points.Length > 2);
 
-    /// <summary>To the right of the picture, in the order of height, a row each.</summary>
-    private static List<(string Name, Point2 Point, Point2 At)> Names(
-        List<(string Name, ImmutableArray<ImmutableArray<Point2>> Faces)> pieces, Sheet sheet)
-    {
-        var names = pieces
-            .Select(piece => (piece.Name, Point: sheet.At(Inside(piece.Faces))))
-            .OrderBy(name => name.Point.V)
-            .ToList();
-        var x = sheet.Scale * sheet.Model.Width + 30;
-        var heights = names.ConvertAll(name => name.Point.V);
-        for (var i = 0; i < heights.Count; i++)
-            heights[i] = Math.Max(heights[i], i == 0 ? Sheet.TextHeight : heights[i - 1] + NameRow);
-        var shift = Math.Min(0, (sheet.Scale * sheet.Model.Height) - heights[^1]);
-        var least = Sheet.TextHeight;
-        for (var i = heights.Count - 1; i >= 0; i--)
-        {
-            var ceiling = i == heights.Count - 1 ? heights[i] + shift : Math.Min(heights[i], heights[i + 1] - NameRow);
-            heights[i] = Math.Max(ceiling, least + (i * NameRow));
-        }
+    private static Area Metal(ImmutableArray<ImmutableArray<Point2>> faces, Pen pen) =>
+        new([.. faces.Select(face => Stroke.Through(face, pen, closed: true))], pen);
 
-        return [.. names.Select((name, i) => (name.Name, name.Point, new Point2(x, heights[i])))];
-    }
+    private static Item[] Named(string name, Point2 point, Point2 at) =>
+    [
+        Stroke.Line(point, at + new Point2(-6, Picture.TextHeight / 3), Pens.Leader),
+        new Circle(point, 2.5, Pens.Arrow),
+        new Text(name, at, Picture.Letter, Pens.Name),
+    ];
 
     /// <summary>In the metal of the cut face furthest to the right, in the middle of its height.</summary>
     private static Point2 Inside(ImmutableArray<ImmutableArray<Point2>> faces)
@@ -98,12 +72,12 @@ internal static class SectionPicture
         return crossings.Count < 2 ? face[0] : new((crossings[^1] + crossings[^2]) / 2, v);
     }
 
-    /// <summary>Four kinds of lines, so that neighbours differ without colour (ISO 128-3: 45 degrees, spacing, direction).</summary>
+    /// <summary>The lines of <see cref="Pens.Hatched"/>.</summary>
     private static void DefineHatches(Html html) => html.Tag("defs", () =>
     {
-        for (var i = 0; i < Hatches; i++)
+        for (var i = 0; i < Pens.Hatched.Length; i++)
         {
-            var spacing = Sheet.T(i < 2 ? 6 : 10);
+            var spacing = Sizes.Count(i < 2 ? 6 : 10);
             html.Tag(
                 "pattern",
                 () =>

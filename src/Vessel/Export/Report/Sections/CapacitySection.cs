@@ -22,7 +22,7 @@ internal static class CapacitySection
             + (capacity.Leaning.IsEmpty ? "." : $"; leaning, at least {Sizes.Litres(capacity.Worst.Usable)} L stay usable."));
         html.Tag("figure", () =>
         {
-            CapacityPicture.Draw(capacity, sizes, html);
+            CapacityPicture.Of(capacity, sizes).Write(html);
             html.Tag("figcaption", "Volume against level, upright; numbers as in the table below.");
         });
         if (!capacity.Events.IsEmpty)

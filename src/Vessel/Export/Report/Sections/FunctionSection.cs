@@ -51,7 +51,7 @@ internal static class FunctionSection
         {
             html.Tag("figure", () =>
             {
-                CurvePicture.Draw(curve, html);
+                CurvePicture.Of(curve).Write(html);
                 html.Tag("figcaption", $"{Capital(curve.Title)}: likely as a line, between at least and at most shaded.");
             });
         }

@@ -39,8 +39,8 @@ internal static class GapsSection
                         var (wall, shop) = (RootGap.WallOf(weld.Joint, design), design.Shop.Welding);
                         html.Tag("figure", () =>
                         {
-                            GapPicture.Draw(
-                                weld, RootGap.Aim(wall, shop), RootGap.Most(wall, shop), RootGap.Limits(wall, shop, sizes.Fine, sizes.Unit), sizes, html);
+                            GapPicture.Of(
+                                weld, RootGap.Aim(wall, shop), RootGap.Most(wall, shop), RootGap.Limits(wall, shop, sizes.Fine, sizes.Unit), sizes).Write(html);
                             html.Tag("figcaption", $"{weld.Joint.Number}, {weld.Joint.Name}: gap, {sizes.Unit}, against "
                                 + (weld.Joint.IsRound ? "the angle round the joint, degrees" : $"the length along the joint, {sizes.Unit}"));
                         });

@@ -27,7 +27,7 @@ internal static class ModelSection
             "figure",
             () =>
             {
-                SeamPicture.Draw(report.Pictures, html);
+                SeamPicture.Write(report.Pictures, html);
                 html.Tag("figcaption", "The vessel with its welds; dashed where metal hides them.");
             },
             ("class", "whole"));
@@ -35,7 +35,7 @@ internal static class ModelSection
             return;
         html.Tag("figure", () =>
         {
-            SectionPicture.Draw(report.Build.Section, html);
+            SectionPicture.Write(report.Build.Section, html);
             html.Tag("figcaption", "Cut through the axis; welds and threads are not drawn.");
         });
     }

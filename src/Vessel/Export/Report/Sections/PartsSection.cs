@@ -53,7 +53,7 @@ internal static class PartsSection
     {
         html.Tag("figure", () =>
         {
-            FlatPicture.Draw(built, sizes, html);
+            FlatPicture.Of(built, sizes).Write(html);
             var figures = built.Figures!;
             html.Tag("figcaption", $"{Kind(flat)}: {sizes.Length(figures.WidthMm)} x {sizes.Length(figures.HeightMm)} {sizes.Unit}, "
                 + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} {(figures.Pierces == 1 ? "pierce" : "pierces")}. "
