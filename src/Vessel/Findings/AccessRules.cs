@@ -12,13 +12,13 @@ internal static class AccessRules
 {
     public static IEnumerable<Measure> Of(Plan plan)
     {
-        foreach (var access in plan.Access.Where(access => access.ReachedShare < 1))
-            yield return OutOfReach(access, plan.Assembly);
+        foreach (var access in plan.Access)
+            yield return Reach(access, plan.Assembly);
         foreach (var room in SealedRooms(plan.Assembly.Cavity))
             yield return Sealed(room, plan.Assembly.Design);
     }
 
-    private static Measure OutOfReach(TorchAccess access, Assembly assembly)
+    private static Measure Reach(TorchAccess access, Assembly assembly)
     {
         var joint = access.Joint;
         var missing = Math.Round(100 * (1 - access.ReachedShare));

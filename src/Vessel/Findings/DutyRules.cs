@@ -29,7 +29,8 @@ internal static class DutyRules
                     : $"the dipstick in '{stick.Port}' ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
                     + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
                 [new("least shown", least / 1e3, AtMost(assembly.Capacity.Usable / 2e3), "ml")],
-                assembly.Design.PlaceOf($"{stick.Path}.in"));
+                assembly.Design.PlaceOf($"{stick.Path}.in"),
+                "least that the dipstick shows");
     }
 
     private static IEnumerable<Measure> Overloaded(Assembly assembly) =>
@@ -44,7 +45,8 @@ internal static class DutyRules
             + $"{MountFigures.Whose(margin, design.Brackets.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
             + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
             [new("margin", margin.Margin.Likely, AtLeast(MountFigures.LeastMargin), string.Empty)],
-            design.PlaceOf(margin.Bracket.Path));
+            design.PlaceOf(margin.Bracket.Path),
+            $"strength over stress in {MountFigures.Whose(margin, design.Brackets.Length)}");
 
     private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
         : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in 'mounting: {{ duty: fixed }}')";
@@ -60,7 +62,8 @@ internal static class DutyRules
                 + (given.Pressure > LeakTest.Code ? " and the 15 psi (1034 mbar) of ASME VIII-1" : string.Empty)
                 + ": this is not a pressure vessel; 200 to 300 mbar finds every leak [practice].",
                 [new("test pressure", given.Pressure / PascalsPerMillibar, AtMost(LeakTest.Directive / PascalsPerMillibar), "mbar")],
-                design.PlaceOf($"{given.Path}.pressure"));
+                design.PlaceOf($"{given.Path}.pressure"),
+                "pressure of the leak test");
         foreach (var (what, path, stress, bears) in test.Margins())
         {
             yield return new(
@@ -70,7 +73,8 @@ internal static class DutyRules
                 () => $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
                 + "test at less, or take thicker metal or a dome.",
                 [new("stress", stress, AtMost(bears), "MPa")],
-                design.PlaceOf(path));
+                design.PlaceOf(path),
+                $"stress in the {what} at the leak test");
         }
 
         var collapse = test.ShellCollapse;
@@ -81,7 +85,8 @@ internal static class DutyRules
                 () => $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
                 + $"{Borne(collapse.Low)} at worst, {Borne(collapse.Likely)} likely; thicken it, or stiffen it by a ring.",
                 [new("suction", given.Suction / PascalsPerMillibar, AtMost(collapse.Low / PascalsPerMillibar), "mbar")],
-                design.PlaceOf(design.Shell.Path));
+                design.PlaceOf(design.Shell.Path),
+                "suction in use");
     }
 
     /// <summary>No suction is more than full vacuum.</summary>
@@ -95,21 +100,21 @@ internal static class DutyRules
         var needs = Catch.Of(assembly, FlowPath.Of(assembly));
         if (needs.ByRule is { } rule)
         {
-            yield return Holding(assembly, Severity.Warning, AtLeast(rule), () => $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
+            yield return Holding(assembly, Severity.Warning, "usable content, for the rule book", AtLeast(rule), () => $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
                 + $"{needs.Rule!.Name} asks for {FigureText.Of(rule)} L: make it higher or wider, or shorten the parts that hang inside.");
         }
 
         if (needs.Gathered is { } gathered)
         {
             yield return Holding(
-                assembly, Severity.Note, AtLeast(gathered.High, gathered.Likely),
+                assembly, Severity.Note, "usable content, between two drains", AtLeast(gathered.High, gathered.Likely),
                 () => $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to the first spill or seal: drain it "
                 + $"every {Whole(needs.Lasts(usable)!.Value.Low)} hours until it shows how fast it fills, or make it larger.");
         }
     }
 
-    private static Measure Holding(Assembly assembly, Severity severity, Allowed needed, Func<string> words) => new(
-        FindingCodes.CatchTooSmall, severity, [], words, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"));
+    private static Measure Holding(Assembly assembly, Severity severity, string of, Allowed needed, Func<string> words) => new(
+        FindingCodes.CatchTooSmall, severity, [], words, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"), of);
 
     private static string Parts(Catch needs)
     {
@@ -136,6 +141,7 @@ internal static class DutyRules
             () => $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, which has {FigureText.Of(head)} mm: it stays in the "
             + "vessel while the engine runs; hang it higher, or lower its loss.",
             [new("head held up", held, AtMost(head), "mm")],
-            assembly.Design.PlaceOf("drain_back"));
+            assembly.Design.PlaceOf("drain_back"),
+            "head held up in the drain hose");
     }
 }

@@ -109,10 +109,8 @@ internal static class FitRules
             parts,
             () => message(RootGap.Limits(wall, shop, NoteText.Length, "mm")),
             [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(wall, shop), RootGap.Most(wall, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            place)
-        {
-            Of = of,
-        };
+            place,
+            of);
     }
 
     private static Measure Lip(Assembly assembly, PortSite site)
@@ -125,10 +123,8 @@ internal static class FitRules
             () => $"the {Names.Of(site.Port.Host)}'s wall stands up to {NoteText.Length(lip)} mm into the bore of '{site.Port.Name}': "
             + "dress it before the vessel is closed.",
             [new("lip", lip, AtMost(LipWorthNaming), "mm")],
-            assembly.Design.PlaceOf($"{site.Port.Path}.joint"))
-        {
-            Of = $"lip in the bore of '{site.Port.Name}'",
-        };
+            assembly.Design.PlaceOf($"{site.Port.Path}.joint"),
+            $"lip in the bore of '{site.Port.Name}'");
     }
 
     private static Measure Groove(Assembly assembly, PortSite site, WeldFigures weld)
@@ -142,9 +138,7 @@ internal static class FitRules
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
             + $"bevel the tube's end there, or {(site.Port.Host == PortHost.Shell ? "reduce the offset" : "stand it square to the surface")}.",
             [new("dihedral", steepest, AtMost(limit), "deg")],
-            assembly.Design.PlaceOf($"{site.Port.Path}.at.{(site.Port.Host == PortHost.Shell ? "offset" : "radius")}"))
-        {
-            Of = $"widest angle at '{site.Port.Name}'",
-        };
+            assembly.Design.PlaceOf($"{site.Port.Path}.at.{(site.Port.Host == PortHost.Shell ? "offset" : "radius")}"),
+            $"widest angle at '{site.Port.Name}'");
     }
 }

@@ -9,7 +9,7 @@ namespace Vessel.Findings;
 /// <summary>What is bent so near to an edge, or to the next bend, that no press brake holds it.</summary>
 internal static class FlangeRules
 {
-    public static IEnumerable<Measure> Of(Assembly assembly) => Flanges(assembly).Select(flange => Of(flange, assembly.Design)).OfType<Measure>();
+    public static IEnumerable<Measure> Of(Assembly assembly) => Flanges(assembly).Select(flange => Of(flange, assembly.Design));
 
     internal static IEnumerable<Flange> Flanges(Assembly assembly) =>
     [
@@ -20,12 +20,10 @@ internal static class FlangeRules
         .. assembly.Members.SelectMany(member => member.Flanges),
     ];
 
-    private static Measure? Of(Flange flange, VesselDesign design)
+    private static Measure Of(Flange flange, VesselDesign design)
     {
         var (part, what, leg, thickness, key) = flange;
         var least = BrakeDies.LeastFlange(thickness);
-        if (leg >= least.Value)
-            return null;
         return new(
             FindingCodes.FlangeTooShort,
             Severity.Warning,
@@ -33,6 +31,7 @@ internal static class FlangeRules
             () => $"{what} is {NoteText.Length(leg)} mm long from its bend line, in metal of {NoteText.Length(thickness)} mm; a press brake needs "
             + $"{NoteText.Length(least.Value)} mm ({least.Source}): make it longer, bend it over length and cut it back, or weld it up from strips.",
             [new("bend line to edge", leg, AtLeast(least.Value), "mm")],
-            design.PlaceOf(key));
+            design.PlaceOf(key),
+            $"bend line to edge, {what}");
     }
 }

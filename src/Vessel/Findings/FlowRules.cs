@@ -14,8 +14,7 @@ internal static class FlowRules
         if (FlowPath.Of(assembly) is not { } path)
             yield break;
         var design = assembly.Design;
-        // A stage that only rounds off at the inlet's own area is not narrower.
-        foreach (var stage in path.Stages.Where(stage => stage.Area < path.InletArea * (1 - 1e-9)))
+        foreach (var stage in path.Stages)
         {
             yield return new(
                 FindingCodes.StageBelowInlet,
@@ -24,7 +23,9 @@ internal static class FlowRules
                 () => $"'{stage.Name}' leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
                 + $"up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
                 [new("open area", stage.Area, AtLeast(path.InletArea), "mm2")],
-                design.PlaceOf(stage.Path));
+                design.PlaceOf(stage.Path),
+                // The inlet is its own limit.
+                stage.Area == path.InletArea ? null : $"open area of '{stage.Name}'");
         }
 
         if (path.PastMedia)
@@ -38,7 +39,7 @@ internal static class FlowRules
                 design.PlaceOf("inside"));
         }
 
-        if (path.Loss is { IsFinite: true } loss && loss.Likely > design.Flow.MostLoss)
+        if (path.Loss is { IsFinite: true } loss)
         {
             yield return new(
                 FindingCodes.LossTooGreat,
@@ -48,7 +49,8 @@ internal static class FlowRules
                 + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
                 + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} allowed; most of it in {Greatest(path)}.",
                 [new("loss", loss.Likely / PascalsPerMillibar, AtMost(design.Flow.MostLoss / PascalsPerMillibar), "mbar")],
-                design.PlaceOf("flow"));
+                design.PlaceOf("flow"),
+                $"pressure lost from {path.From} to '{path.Vent}'");
         }
     }
 

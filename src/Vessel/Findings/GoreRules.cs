@@ -15,6 +15,9 @@ internal static class GoreRules
     /// <summary>Between a port and the polar cap's seam, in walls. Common practice, no source.</summary>
     private const double PortWalls = 2;
 
+    /// <summary>Places round a port at which its distance from a seam is taken.</summary>
+    private const int Samples = 120;
+
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -22,25 +25,19 @@ internal static class GoreRules
         {
             if (GoreShape.Of(end, design) is not { } shape)
                 continue;
-            if (Bent(end, shape, design) is { } bent)
-                yield return bent;
-            if (Stretch(end, shape, design) is { } stretch)
-                yield return stretch;
-            if (Crossing(end, shape, design) is { } crossing)
-                yield return crossing;
-            foreach (var port in assembly.Sites.Select(site => site.Port).Where(port => port.Host == end))
-            {
-                if (Near(end, port, shape, design) is { } near)
-                    yield return near;
-            }
+            yield return Bent(end, shape, design);
+            if (Ductility.Elongation(shape.Design.Material) is { } elongation)
+                yield return Stretch(end, shape, elongation, design);
+            if (design.Shell.CourseOf(end).IsRolled)
+                yield return Crossing(end, shape, design);
+            foreach (var site in assembly.Sites.Where(site => site.Port.Host == end))
+                yield return Near(end, site, shape, design);
         }
     }
 
-    private static Measure? Bent(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure Bent(PortHost end, GoreShape shape, VesselDesign design)
     {
         var limit = MismatchShare * shape.Design.Wall;
-        if (shape.Flat.FlatInside <= limit)
-            return null;
         return new(
             FindingCodes.GoresNeedDishing,
             Severity.Warning,
@@ -53,35 +50,25 @@ internal static class GoreRules
                 new("sides outside", shape.Flat.FlatOutside, null, "mm"),
                 new("radial error", shape.Flat.RadialError, null, string.Empty),
             ],
-            design.PlaceOf($"{shape.Gores.Path}.count"));
+            design.PlaceOf($"{shape.Gores.Path}.count"),
+            $"gores of the {Names.Of(end)}, if only bent, inside its shape");
     }
 
-    private static Measure? Stretch(PortHost end, GoreShape shape, VesselDesign design)
-    {
-        if (Ductility.Elongation(shape.Design.Material) is not { } elongation)
-            return null;
-        var limit = Ductility.FormingShare * elongation.Value;
-        if (shape.Flat.Stretch <= limit)
-            return null;
-        return new(
-            FindingCodes.GoreStretch,
-            Severity.Warning,
-            [Names.RimPart(end, design)],
-            () => $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
+    private static Measure Stretch(PortHost end, GoreShape shape, Datum elongation, VesselDesign design) => new(
+        FindingCodes.GoreStretch,
+        Severity.Warning,
+        [Names.RimPart(end, design)],
+        () => $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
             + $"{shape.Design.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
             + $"use more gores or a softer temper, or spin the {Whole(shape)}.",
-            [new("stretch", shape.Flat.Stretch, AtMost(limit), string.Empty)],
-            design.PlaceOf($"{shape.Gores.Path}.count"));
-    }
+        [new("stretch", shape.Flat.Stretch, AtMost(Ductility.FormingShare * elongation.Value), string.Empty)],
+        design.PlaceOf($"{shape.Gores.Path}.count"),
+        $"stretch in dishing the gores of the {Names.Of(end)}");
 
-    private static Measure? Crossing(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure Crossing(PortHost end, GoreShape shape, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
-        if (shell.MadeFrom != StockForm.Sheet)
-            return null;
         var apart = shape.OuterRadius * shape.Gores.Seams.Apart(shell.Seams);
-        if (apart >= HeadRules.SeamsApart)
-            return null;
         var clear = shell.Seams.Between(shape.Gores.Count) % shape.Gores.Seams.Pitch;
         var remedy = shape.OuterRadius * new SheetSeams(clear, shape.Gores.Count).Apart(shell.Seams) >= HeadRules.SeamsApart
             ? $"turn the gores, 'seam_angle: {NoteText.Degrees(clear)}' keeps clear of it"
@@ -93,22 +80,22 @@ internal static class GoreRules
             () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
             [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
-            design.PlaceOf($"{shape.Gores.Path}.seam_angle"));
+            design.PlaceOf($"{shape.Gores.Path}.seam_angle"),
+            $"between the long seams of the shell and of the gores of the {Names.Of(end)}");
     }
 
     private static string Whole(GoreShape shape) => shape.Design is HemisphereHead ? "half sphere" : "head";
 
     /// <summary>Measured along the outside, from the cap's side or from a gore's.</summary>
-    private static Measure? Near(PortHost end, PortDesign port, GoreShape shape, VesselDesign design)
+    private static Measure Near(PortHost end, PortSite site, GoreShape shape, VesselDesign design)
     {
-        var (outer, isInCap) = (shape.Head.Outer, GorePorts.IsInCap(port, design));
-        var footing = HeadFooting.Of(shape.Head, port)!;
-        var places = footing.Round(footing.Outside, Math.Max(port.OuterRadius, ShellHole.HoleRadius(port)))
-            .Select(at => outer.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along).ToList();
+        var (port, outer, isInCap) = (site.Port, shape.Head.Outer, GorePorts.IsInCap(site.Port, design));
+        var wide = Math.Max(port.OuterRadius, site.OpeningRadius);
+        var places = Enumerable.Range(0, Samples)
+            .Select(i => shape.Head.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(wide, Turns.Full * i / Samples))))
+            .Select(at => outer.NearestTo(at).Along).ToList();
         var covered = isInCap ? places.Max() : places.Min();
         var (apart, limit) = (isInCap ? shape.CapReachOutside - covered : covered - shape.CapReachOutside, PortWalls * shape.Head.Wall);
-        if (apart >= limit)
-            return null;
         var width = 2 * shape.Middle.Nearest(outer.At(Math.Max(0, isInCap ? covered + limit : covered - limit))).At.U;
         return new(
             FindingCodes.PortNearCapSeam,
@@ -118,6 +105,7 @@ internal static class GoreRules
             + $"({NoteText.Length(limit)} mm): make the polar cap at {(isInCap ? "least" : "most")} "
             + $"{NoteText.Length(isInCap ? Math.Ceiling(width) : Math.Floor(width))} mm wide (gores.cap_diameter).",
             [new("apart", apart, AtLeast(limit), "mm")],
-            design.PlaceOf($"{shape.Gores.Path}.cap_diameter"));
+            design.PlaceOf($"{shape.Gores.Path}.cap_diameter"),
+            $"'{port.Name}' to the seam of the {Names.PolarCap(end)}");
     }
 }

@@ -20,47 +20,40 @@ internal static class HeadRules
         var design = assembly.Design;
         foreach (var (end, head) in new[] { (PortHost.Top, design.Top), (PortHost.Bottom, design.Bottom) })
         {
-            var finding = head switch
-            {
-                DishedHead dish => Step(end, dish, design),
-                ConeHead cone => Crossing(end, cone, design),
-                FlatHead lid => Ledge(end, lid, design),
-                _ => null,
-            };
-            if (finding is not null)
-                yield return finding;
-            if (head is FlatHead { Seat: Seat.Inset } && design.Shell.CourseOf(end).IsRolled)
+            var isRolled = design.Shell.CourseOf(end).IsRolled;
+            if (head is DishedHead dish)
+                yield return Step(end, dish, design);
+            if (head is ConeHead cone && isRolled)
+                yield return Crossing(end, cone, design);
+            if (head is FlatHead lid && LedgeOf(end, lid, design) is > 0 and var ledge)
+                yield return Ledge(end, lid, ledge, design);
+            if (head is FlatHead { Seat: Seat.Inset } && isRolled)
                 yield return Bead(end, head, design);
         }
     }
 
-    private static Measure? Crossing(PortHost end, ConeHead cone, VesselDesign design)
+    private static Measure Crossing(PortHost end, ConeHead cone, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
-        if (shell.MadeFrom != StockForm.Sheet)
-            return null;
         var apart = shell.OuterRadius * cone.Seams.Apart(shell.Seams);
         var name = cone.Segments == 1 ? "the seam" : "a seam";
         var remedy = cone.Segments == 1 && shell.Sheets == 1
             ? $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(1))}' lies opposite"
             : $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(cone.Segments) % cone.Pitch)}' keeps clear of it";
-        return apart >= SeamsApart
-            ? null
-            : new(
+        return new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
                 () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, AtLeast(SeamsApart), "mm")],
-                design.PlaceOf($"{cone.Path}.seam_angle"));
+                design.PlaceOf($"{cone.Path}.seam_angle"),
+                $"between the long seams of shell and {Names.Of(end)} cone");
     }
 
-    private static Measure? Step(PortHost end, DishedHead dome, VesselDesign design)
+    private static Measure Step(PortHost end, DishedHead dome, VesselDesign design)
     {
         var (step, limit) = (Math.Abs(dome.Wall - design.Shell.Wall), StepShare * Math.Min(dome.Wall, design.Shell.Wall));
-        if (step <= limit)
-            return null;
         return new(
             FindingCodes.StepAtSeam,
             Severity.Warning,
@@ -68,7 +61,8 @@ internal static class HeadRules
             () => $"the walls of shell and {Names.Of(end)} differ by {NoteText.Length(step)} mm, which leaves a step inside that holds "
             + "oil and takes heat unevenly: choose equal walls, or bevel the thicker one inside.",
             [new("step", step, AtMost(limit), "mm")],
-            design.PlaceOf($"{dome.Path}.wall"));
+            design.PlaceOf($"{dome.Path}.wall"),
+            $"step from the shell to the {Names.Of(end)}");
     }
 
     private static Measure Bead(PortHost end, HeadDesign head, VesselDesign design) => new(
@@ -85,12 +79,13 @@ internal static class HeadRules
         ? $"the long seam at {NoteText.Degrees(seams.First)} deg"
         : $"each long seam, at {string.Join(", ", seams.Angles.Select(angle => NoteText.Degrees(Turns.From(angle, 0))))} deg";
 
-    private static Measure? Ledge(PortHost end, FlatHead lid, VesselDesign design)
+    /// <summary>How far a lid stands back from the shell's end, or out over it, mm.</summary>
+    private static double LedgeOf(PortHost end, FlatHead lid, VesselDesign design) =>
+        lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.AtEnd(end).OuterRadius);
+
+    private static Measure Ledge(PortHost end, FlatHead lid, double ledge, VesselDesign design)
     {
         var leg = FilletThroat.Leg(Math.Min(lid.Wall, design.Shell.Wall));
-        var ledge = lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.AtEnd(end).OuterRadius);
-        if (ledge == 0 || ledge >= leg)
-            return null;
         var key = lid.Seat == Seat.Inset ? "recess" : "outside_diameter";
         return new(
             FindingCodes.LedgeTooNarrow,
@@ -99,6 +94,7 @@ internal static class HeadRules
             () => $"{Names.Of(end)} leaves a ledge of {NoteText.Length(ledge)} mm where its fillet takes a leg of {NoteText.Length(leg)} mm: "
             + "make the ledge zero, or at least the leg.",
             [new("ledge", ledge, AtLeast(leg), "mm")],
-            design.PlaceOf($"{lid.Path}.{key}"));
+            design.PlaceOf($"{lid.Path}.{key}"),
+            $"ledge of the {Names.Of(end)}");
     }
 }

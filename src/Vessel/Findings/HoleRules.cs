@@ -20,10 +20,8 @@ internal static class HoleRules
                     () => $"hole {hole.Number} of {part.Name} is {NoteText.Length(hole.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
                     + "cutters ask for one thickness, none takes less than half; drill it instead.",
                     [new("diameter", hole.Diameter, CutterLimits.Hole(part.Thickness), "mm")],
-                    assembly.Design.PlaceOf(part.Path))
-                {
-                    Of = hole == smallest ? $"smallest hole of {part.Name}" : null,
-                };
+                    assembly.Design.PlaceOf(part.Path),
+                    hole == smallest ? $"smallest hole of {part.Name}" : null);
             }
         }
     }

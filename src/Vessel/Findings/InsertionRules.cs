@@ -32,7 +32,8 @@ internal static class InsertionRules
                 () => $"'{name}' goes in from above, tried along its axis and turning about it, and does not pass the inner end of '{port.Name}': put '{port.Name}' in "
                 + $"after it, or let it reach in by no more than {NoteText.Length(reach)} mm.",
                 [new("inside length", port.InsideLength, AtMost(reach), "mm")],
-                design.PlaceOf($"{port.Path}.inside_length"));
+                design.PlaceOf($"{port.Path}.inside_length"),
+                $"inside length of '{port.Name}' in the way of '{name}'");
         }
     }
 }

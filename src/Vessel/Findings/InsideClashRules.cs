@@ -31,7 +31,8 @@ internal static class InsideClashRules
                 () => $"the inner end of '{port.Name}' comes within {NoteText.Length(distance.Value.Start)} to {NoteText.Length(distance.Value.End)} mm of "
                 + $"'{body.Name}': a bead or a tube out of true closes that; make its inside length smaller.",
                 [new("distance", distance.Value.Start, AtLeast(Least), "mm")],
-                assembly.Design.PlaceOf($"{port.Path}.inside_length"));
+                assembly.Design.PlaceOf($"{port.Path}.inside_length"),
+                $"between the inner end of '{port.Name}' and '{body.Name}'");
     }
 
     /// <summary>Bounds on the distance of a tube's outside and end from a ring, mm; null where it is surely more than the least.</summary>

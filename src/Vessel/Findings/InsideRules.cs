@@ -14,8 +14,8 @@ internal static class InsideRules
     {
         foreach (var cap in assembly.Design.Inside.Caps)
         {
-            if (Trapped(cap, assembly.Design) is { } trapped)
-                yield return trapped;
+            if (cap is { Opens: CapOpening.Up, DrainHole: 0, Pattern: null })
+                yield return Trapped(cap, assembly.Design);
         }
 
         if (Blocked(assembly) is { } blocked)
@@ -23,10 +23,8 @@ internal static class InsideRules
     }
 
     /// <summary>A cup fills to its lowest way out: the windows' sills, or its rim.</summary>
-    private static Measure? Trapped(CapDesign cap, VesselDesign design)
+    private static Measure Trapped(CapDesign cap, VesselDesign design)
     {
-        if (cap.Opens == CapOpening.Down || cap.DrainHole > 0 || cap.Pattern is not null)
-            return null;
         var radius = (cap.OutsideDiameter / 2) - cap.Wall;
         var volume = Math.PI * radius * radius * cap.Windows.Select(row => row.Up).Append(cap.Skirt).Min() / CubicMillimetresPerMillilitre;
         return new(

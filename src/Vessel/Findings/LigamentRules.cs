@@ -50,7 +50,8 @@ internal static class LigamentRules
                 () => $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root to root; "
                 + $"{NoteText.Length(limit)} mm leave the toes of both a wall of plate: move one of them.",
                 [new("distance", distance, AtLeast(limit), "mm")],
-                design.PlaceOf(joint.Owner));
+                design.PlaceOf(joint.Owner),
+                $"between {joint.Number} and {other.Number}, root to root");
     }
 
     /// <summary>From the root to the weld's edge: a fillet's leg; of a butt about a wall.</summary>

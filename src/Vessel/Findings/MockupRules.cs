@@ -15,7 +15,7 @@ internal static class MockupRules
     {
         var (plan, bed) = (assembly.Mockup, assembly.Mockup.Options.Bed);
         var (size, boxes) = (plan.Size, MockupPieces.Boxes(plan.Size, bed));
-        if (!plan.Options.Splits || boxes <= MockupPieces.Most)
+        if (!plan.Options.Splits)
             yield break;
         yield return new(
             FindingCodes.PrintNotSplit,
@@ -25,7 +25,8 @@ internal static class MockupRules
             + $"{NoteText.Length(bed.Width)} x {NoteText.Length(bed.Depth)} x {NoteText.Length(bed.Height)} mm takes it in {boxes:0} pieces, more than "
             + $"{MockupPieces.Most}, so that it is written whole: give a smaller 'mockup.scale' or a larger 'mockup.bed'.",
             [new("pieces", boxes, AtMost(MockupPieces.Most), "")],
-            assembly.Design.PlaceOf(plan.Options.Path));
+            assembly.Design.PlaceOf(plan.Options.Path),
+            "pieces of the mock-up on the printer's bed");
     }
 
     private static IEnumerable<Measure> Unmarked(Assembly assembly) => assembly.Mockup.MissingMarks.Select(mark => new Measure(

@@ -17,7 +17,8 @@ internal static class OutsideRules
                 + "of each other outside the vessel")
             + ": move, turn or shorten one of the two.",
         [new("distance", clash.Distance.Start, AtLeast(OutsideClashes.Least), "mm")],
-        assembly.Design.PlaceOf(clash.Path)));
+        assembly.Design.PlaceOf(clash.Path),
+        $"between {clash.One.Name} and {clash.Other.Name}, outside"));
 
     /// <summary>Below this two bodies meet, mm: the bracket within which distances are known.</summary>
     private const double Hair = Geometry.ConvexDistance.Usual;

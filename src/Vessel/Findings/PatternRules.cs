@@ -27,10 +27,8 @@ internal static class PatternRules
             () => $"{NoteText.Length(web)} mm stay between the holes of {part.Name} in {NoteText.Length(part.Thickness)} mm sheet: heat warps "
             + "webs below one thickness; widen the pitch, or take smaller holes or thinner sheet.",
             [new("web", web, CutterLimits.Web(part.Thickness), "mm")],
-            assembly.Design.PlaceOf($"{field.Path}.pitch"))
-        {
-            Of = $"between holes, {field.Purpose}",
-        };
+            assembly.Design.PlaceOf($"{field.Path}.pitch"),
+            $"between holes, {field.Purpose}");
     }
 
     private static Measure Hole(Part part, HoleField field, Assembly assembly)
@@ -42,9 +40,7 @@ internal static class PatternRules
             () => $"the holes of {part.Name} are {NoteText.Length(field.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
             + "cutters ask for one thickness, none takes less than half; drill them instead, or take thinner sheet.",
             [new("diameter", field.Diameter, CutterLimits.Hole(part.Thickness), "mm")],
-            assembly.Design.PlaceOf($"{field.Path}.hole_diameter"))
-        {
-            Of = $"holes, {field.Purpose}",
-        };
+            assembly.Design.PlaceOf($"{field.Path}.hole_diameter"),
+            $"holes, {field.Purpose}");
     }
 }

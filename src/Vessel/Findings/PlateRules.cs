@@ -10,16 +10,17 @@ namespace Vessel.Findings;
 internal static class PlateRules
 {
     public static IEnumerable<Measure> Of(Assembly assembly) =>
-        assembly.Design.Brackets.OfType<PlateBracket>().SelectMany(plate => Of(plate, assembly)).OfType<Measure>();
+        assembly.Design.Brackets.OfType<PlateBracket>().SelectMany(plate => Of(plate, assembly));
 
-    private static IEnumerable<Measure?> Of(PlateBracket plate, Assembly assembly)
+    private static IEnumerable<Measure> Of(PlateBracket plate, Assembly assembly)
     {
         var welds = assembly.Welds.Where(w => w.Joint.Owner == plate.Path).ToList();
         yield return Gap(plate, assembly, welds.MaxBy(weld => weld.GapNormal)!);
         var flattest = welds.MaxBy(weld => weld.Dihedral.End)!;
         if (flattest.Joint.Kind == JointKind.Fillet)
             yield return Groove(plate, assembly, flattest);
-        yield return Seam(plate, assembly, welds[0]);
+        if (assembly.Design.Shell.CourseAt(plate.Height).IsRolled)
+            yield return Seam(plate, assembly, welds[0]);
     }
 
     private static Measure Gap(PlateBracket plate, Assembly assembly, WeldFigures weld)
@@ -34,10 +35,8 @@ internal static class PlateRules
             + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
             [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            assembly.Design.PlaceOf($"{plate.Path}.at"))
-        {
-            Of = $"gap at the edge of '{plate.Name}'",
-        };
+            assembly.Design.PlaceOf($"{plate.Path}.at"),
+            $"gap at the edge of '{plate.Name}'");
     }
 
     private static Measure Groove(PlateBracket plate, Assembly assembly, WeldFigures weld) => new(
@@ -48,26 +47,20 @@ internal static class PlateRules
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
             + "bring it nearer to the vessel's middle (at.offset), make it narrower, or bevel its edge there.",
         [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), AtMost(Turns.ToDegrees(FilletThroat.GreatestAngle)), "deg")],
-        assembly.Design.PlaceOf($"{plate.Path}.at"))
-    {
-        Of = $"widest angle at the edge of '{plate.Name}'",
-    };
+        assembly.Design.PlaceOf($"{plate.Path}.at"),
+        $"widest angle at the edge of '{plate.Name}'");
 
     /// <summary>The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or bulges no further.</summary>
-    private static Measure? Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
+    private static Measure Seam(PlateBracket plate, Assembly assembly, WeldFigures weld)
     {
         var (shell, seam) = (assembly.Design.Shell.At(plate.Height), assembly.Design.Shell.CourseAt(plate.Height).SeamPath);
-        if (shell.MadeFrom != StockForm.Sheet)
-            return null;
-        var cope = new PlateCope(plate, shell.OuterRadius);
+        var cope = PlateSite.Of(plate, assembly.Design).Cope;
         var corners = (from u in (double[])[-plate.Width / 2, plate.Width / 2]
                        from n in (double[])[-plate.Thickness / 2, plate.Thickness / 2]
                        select cope.OnShell(u, n).Angle).ToList();
         var (at, off) = shell.Seams.Angles.Select(angle => (angle, Off: Off(angle))).MinBy(one => one.Off);
         var across = off == 0;
         var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
-        if (off > margin)
-            return null;
         return new(
             FindingCodes.SeamUnderBracket,
             Severity.Warning,
@@ -76,7 +69,8 @@ internal static class PlateRules
             + (across ? $"under '{plate.Name}'" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside '{plate.Name}'")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
             [new("seam to plate", off * shell.OuterRadius, AtLeast(margin * shell.OuterRadius), "mm")],
-            assembly.Design.PlaceOf(seam));
+            assembly.Design.PlaceOf(seam),
+            $"long seam to the edge of '{plate.Name}'");
 
         // Half a turn away the signs may differ, too.
         double Off(double angle)

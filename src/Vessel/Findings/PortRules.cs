@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Stock;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
@@ -28,16 +29,20 @@ internal static class PortRules
         var design = assembly.Design;
         foreach (var site in assembly.Sites)
         {
-            if (Chokes(site, design) is { } chokes)
-                yield return chokes;
-            if (Short(site, design) is { } tooShort)
-                yield return tooShort;
-            if (Grip(site, design) is { } grip)
-                yield return grip;
-            if (Pocket(site, design) is { } pocket)
-                yield return pocket;
-            if (Crossed(site, design) is { } crossed)
-                yield return crossed;
+            var port = site.Port;
+            if (port.Fitting is { Bore: { } bore } fitting)
+                yield return Chokes(port, fitting, bore, design);
+            if (port.Joint == PortJoint.SetIn && !port.IsFlush)
+                yield return Short(site, design);
+            if (port.Elbow is { } elbow)
+            {
+                if (port.Fitting is null)
+                    yield return Grip(site, elbow, design);
+                yield return Pocket(site, elbow, design);
+            }
+
+            if (site.Over is { } end)
+                yield return Crossed(port, end, design);
         }
 
         if (!assembly.Cavity.OpenPorts.Any())
@@ -53,30 +58,24 @@ internal static class PortRules
         }
     }
 
-    private static Measure? Chokes(PortSite site, VesselDesign design)
+    private static Measure Chokes(PortDesign port, ThreadSize fitting, double bore, VesselDesign design)
     {
-        var port = site.Port;
-        if (port.Fitting?.Bore is not { } bore)
-            return null;
         var share = bore * bore / (port.Bore * port.Bore);
-        if (share >= LeastBoreShare)
-            return null;
         return new(
             FindingCodes.FittingChokes,
             Severity.Warning,
             [Slug.Of(port.Name)],
-            () => $"the bore of {port.Fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of the "
+            () => $"the bore of {fitting.Name} ({NoteText.Length(bore)} mm) has {Math.Round(100 * share)} % of the area of the "
             + $"tube of '{port.Name}' ({NoteText.Length(port.Bore)} mm): choose a larger fitting, or a smaller tube.",
             [new("share of area", share, AtLeast(LeastBoreShare), string.Empty)],
-            design.PlaceOf($"{port.Path}.fitting"));
+            design.PlaceOf($"{port.Path}.fitting"),
+            $"bore of {fitting.Name} over the tube's of '{port.Name}', areas");
     }
 
     /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
-    private static Measure? Crossed(PortSite site, VesselDesign design)
+    private static Measure Crossed(PortDesign port, PortHost end, VesselDesign design)
     {
-        if (site.Over is not { } end)
-            return null;
-        var (port, head, late) = (site.Port, Names.Of(end), WorkTasks.ClosingEnd(design) == end);
+        var (head, late) = (Names.Of(end), WorkTasks.ClosingEnd(design) == end);
         return new(
             FindingCodes.PortOverHeadSeam,
             late ? Severity.Warning : Severity.Note,
@@ -88,13 +87,10 @@ internal static class PortRules
     }
 
     /// <summary>Whether a hose finds a tube that is whole all round beyond an elbow's last mitre.</summary>
-    private static Measure? Grip(PortSite site, VesselDesign design)
+    private static Measure Grip(PortSite site, ElbowDesign elbow, VesselDesign design)
     {
-        if (site.Port is not { Elbow: { } elbow, Fitting: null } port)
-            return null;
+        var port = site.Port;
         var (whole, wanted) = (site.Legs[^1].Length - (elbow.Slope * port.OuterRadius), HoseGrip * port.OutsideDiameter);
-        if (whole >= wanted)
-            return null;
         return new(
             FindingCodes.HoseGripShort,
             Severity.Warning,
@@ -102,19 +98,17 @@ internal static class PortRules
             () => $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
             + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of {NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
             [new("straight end", whole, AtLeast(wanted), "mm")],
-            design.PlaceOf($"{elbow.Path}.end_length"));
+            design.PlaceOf($"{elbow.Path}.end_length"),
+            $"straight end of the elbow of '{port.Name}'");
     }
 
     /// <summary>Whether the axis dips below both ends of the tube, so that oil stays in the elbow.</summary>
-    private static Measure? Pocket(PortSite site, VesselDesign design)
+    private static Measure Pocket(PortSite site, ElbowDesign elbow, VesselDesign design)
     {
-        if (site.Port is not { Elbow: { } elbow } port)
-            return null;
+        var port = site.Port;
         var mouth = site.Frame.ToOuter(new(0, 0, site.InnerEnd)).Z;
         var lowest = site.Legs[..^1].Min(leg => leg.End.Origin.Z);
         var depth = Math.Min(mouth, site.FreeEnd.Origin.Z) - lowest;
-        if (depth <= LeastPocket)
-            return null;
         return new(
             FindingCodes.ElbowHoldsOil,
             Severity.Warning,
@@ -122,20 +116,17 @@ internal static class PortRules
             () => $"the elbow of '{port.Name}' dips {NoteText.Length(depth)} mm below both ends of its tube: condensed liquid stays there"
             + (depth >= port.Bore ? " and shuts the bore" : "") + "; turn it to another side, or tilt the port up.",
             [new("dip", depth, AtMost(LeastPocket), "mm")],
-            design.PlaceOf($"{elbow.Path}.direction"));
+            design.PlaceOf($"{elbow.Path}.direction"),
+            $"dip of the elbow of '{port.Name}' below its ends");
     }
 
     /// <summary>How far a set-in tube's square end stays short of the host's inner face at its worst place.</summary>
-    private static Measure? Short(PortSite site, VesselDesign design)
+    private static Measure Short(PortSite site, VesselDesign design)
     {
         var port = site.Port;
-        if (port.Joint == PortJoint.SetOn || port.IsFlush)
-            return null;
         var missing = Enumerable.Range(0, Samples)
             .Max(i => site.InnerEnd - site.Inside.Reach(port.OuterRadius, Turns.Full * i / Samples));
         var limit = LeastDepthShare * site.HostWall;
-        if (missing <= limit)
-            return null;
         return new(
             FindingCodes.EndShortOfInside,
             Severity.Warning,
@@ -143,6 +134,7 @@ internal static class PortRules
             () => $"the inner end of '{port.Name}', square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
             + $"{Names.Of(port.Host)}: give an inside_length of {NoteText.Length(port.InsideLength + missing)} mm or more.",
             [new("short by", missing, AtMost(limit), "mm")],
-            design.PlaceOf($"{port.Path}.inside_length"));
+            design.PlaceOf($"{port.Path}.inside_length"),
+            $"inner end of '{port.Name}' short of the inside");
     }
 }

@@ -18,7 +18,8 @@ internal static class RoomRules
             + $" (a cylinder of {NoteText.Length(2 * clash.Room.Radius)} mm over {NoteText.Length(clash.Room.To - clash.Room.From)} mm along the "
             + "port's axis): turn, move or lengthen the port, or give the hose's true sizes under 'mockup'.",
         [new("distance", clash.Distance.Start, AtLeast(RoomClashes.Least), "mm")],
-        assembly.Design.PlaceOf(clash.Room.Port.Site.Port.Path)));
+        assembly.Design.PlaceOf(clash.Room.Port.Site.Port.Path),
+        $"between {clash.Room.What} and {clash.Other}"));
 
     /// <summary>Below this two bodies meet, mm: the bracket within which distances are known.</summary>
     private const double Hair = Geometry.ConvexDistance.Usual;

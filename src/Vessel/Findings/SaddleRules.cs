@@ -29,8 +29,8 @@ internal static class SaddleRules
         yield return Gap(assembly, site, weld);
         if (weld.Joint.Kind == JointKind.Fillet)
             yield return Groove(assembly, site, weld);
-        if (Seam(assembly, site, weld) is { } seam)
-            yield return seam;
+        if (assembly.Design.Shell.CourseAt(bracket.Height).IsRolled)
+            yield return Seam(assembly, site, weld);
     }
 
     private static Measure Radius(Assembly assembly, SaddleBracket bracket)
@@ -44,10 +44,8 @@ internal static class SaddleRules
             + $"{NoteText.Length(bracket.Thickness)} mm may crack below {NoteText.Length(least.Value)} mm ({least.Source}): "
             + "give a larger inside_radius, bend across the grain, or take a softer temper.",
             [new("inside radius", bracket.InsideRadius, AtLeast(least.Value), "mm")],
-            "inside_radius") with
-        {
-            Of = $"inside radius of '{bracket.Name}'",
-        };
+            "inside_radius",
+            $"inside radius of '{bracket.Name}'");
     }
 
     private static Measure Hole(Assembly assembly, SaddleSite site)
@@ -62,7 +60,8 @@ internal static class SaddleRules
             + $"below {NoteText.Length(limit)} mm (two thicknesses and the inside radius): bring the bolts together, widen the bracket, "
             + "or drill after bending.",
             [new("hole to bend line", distance, AtLeast(limit), "mm")],
-            "bolts");
+            "bolts",
+            $"bolt hole to bend line of '{bracket.Name}'");
     }
 
     private static Measure Washer(Assembly assembly, SaddleSite site)
@@ -78,7 +77,8 @@ internal static class SaddleRules
             + (distance < 0 ? $"lies {NoteText.Length(-distance)} mm on a bend" : $"comes within {NoteText.Length(distance)} mm of a bend")
             + $"; keep {NoteText.Length(limit)} mm of flat beside it: bring the bolts together, or widen the bracket.",
             [new("washer to bend", distance, AtLeast(limit), "mm")],
-            "bolts");
+            "bolts",
+            $"washer to bend of '{bracket.Name}'");
     }
 
     /// <summary>From the edge of the outermost hole to where the nearest bend begins, mm.</summary>
@@ -102,10 +102,8 @@ internal static class SaddleRules
             + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
             [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
-            "ears") with
-        {
-            Of = $"gap at the ears of '{bracket.Name}'",
-        };
+            "ears",
+            $"gap at the ears of '{bracket.Name}'");
     }
 
     private static Measure Groove(Assembly assembly, SaddleSite site, WeldFigures weld)
@@ -120,39 +118,36 @@ internal static class SaddleRules
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
             [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), AtMost(Turns.ToDegrees(FilletThroat.GreatestAngle)), "deg")],
-            "width") with
-        {
-            Of = $"widest angle at the ears of '{bracket.Name}'",
-        };
+            "width",
+            $"widest angle at the ears of '{bracket.Name}'");
     }
 
     /// <summary>Welds that cross or crowd the long seam: it must lie clear of where the ears stand by a fillet's leg.</summary>
-    private static Measure? Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
+    private static Measure Seam(Assembly assembly, SaddleSite site, WeldFigures weld)
     {
         var bracket = site.Bracket;
         var shell = assembly.Design.Shell.At(bracket.Height);
-        if (shell.MadeFrom != StockForm.Sheet)
-            return null;
-        var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
-        var (from, to) = (site.AtSides ? Math.Asin(((bracket.Width / 2) - bracket.Thickness) / shell.OuterRadius) : 0, site.HalfAngle);
-        double Off(double seam) => Math.Abs(Turns.Signed(seam - bracket.Angle));
-        if (shell.Seams.Angles.Select(seam => (double?)seam).FirstOrDefault(seam => Off(seam!.Value) <= to + margin && !(site.AtSides && Off(seam.Value) < from - margin)) is not { } under)
-            return null;
+        var (stands, clear) = (site.Covered, weld.Leg.End + (shell.RootGap / 2));
+        var (under, off) = shell.Seams.Angles.Select(seam => (seam, Off(Math.Abs(Turns.Signed(seam - bracket.Angle))))).MinBy(one => one.Item2);
         return Warning(
             assembly,
             bracket,
             FindingCodes.SeamUnderBracket,
             () => $"the shell's long seam at {NoteText.Degrees(Turns.From(under, 0))} deg runs under the ears of '{bracket.Name}' "
-            + $"({NoteText.Degrees(bracket.Angle - to)} to {NoteText.Degrees(bracket.Angle + to)} deg): turn the seam "
-            + $"more than {NoteText.Degrees(to + margin)} deg away from the bracket's middle.",
-            [new("seam from the bracket's middle", Turns.ToDegrees(Off(under)), AtLeast(Turns.ToDegrees(to + margin)), "deg")],
-            "at.angle") with
+            + $"({NoteText.Degrees(bracket.Angle - stands.End)} to {NoteText.Degrees(bracket.Angle + stands.End)} deg): turn the seam "
+            + $"more than {NoteText.Degrees(stands.End + (clear / shell.OuterRadius))} deg away from the bracket's middle.",
+            [new("seam to ears", shell.OuterRadius * off, AtLeast(clear), "mm")],
+            "at.angle",
+            $"long seam to the ears of '{bracket.Name}'") with
         {
             Place = assembly.Design.PlaceOf(assembly.Design.Shell.CourseAt(bracket.Height).SeamPath),
         };
+
+        // Beyond an ear, or between the two; negative under one.
+        double Off(double angle) => Math.Max(angle - stands.End, stands.Start - angle);
     }
 
     private static Measure Warning(
-        Assembly assembly, SaddleBracket bracket, string code, Func<string> words, Measured[] figures, string key) => new(
-        code, Severity.Warning, [Slug.Of(bracket.Name)], words, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"));
+        Assembly assembly, SaddleBracket bracket, string code, Func<string> words, Measured[] figures, string key, string of) => new(
+        code, Severity.Warning, [Slug.Of(bracket.Name)], words, [.. figures], assembly.Design.PlaceOf($"{bracket.Path}.{key}"), of);
 }

@@ -23,10 +23,8 @@ internal static class ShellRules
             () => $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
                 + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
             [new("inside radius over wall", ratio, AtLeast(MeanLineRatio), string.Empty)],
-            design.PlaceOf($"{cone.Path}.wall"))
-        {
-            Of = $"inside radius over its wall at the tip of {Names.Of(end)}",
-        };
+            design.PlaceOf($"{cone.Path}.wall"),
+            $"inside radius over its wall at the tip of {Names.Of(end)}");
     }
 
     public static IEnumerable<Measure> Of(Assembly assembly)
@@ -65,7 +63,8 @@ internal static class ShellRules
                 + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
                 + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
                 [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
-                design.PlaceOf(above.SeamPath));
+                design.PlaceOf(above.SeamPath),
+                $"between the long seams of {below.Name} and {above.Name}");
     }
 
     /// <summary>Parts that the shop's rolls do not make: courses of the shell and skirts of caps.</summary>
@@ -86,7 +85,8 @@ internal static class ShellRules
                 () => $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
                 + "cut it from tube, have it rolled, or bend it over a bar.",
                 [new("inside diameter", bore, AtLeast(least), "mm")],
-                design.PlaceOf(path));
+                design.PlaceOf(path),
+                $"inside diameter of the {name}");
         }
     }
 
@@ -104,7 +104,8 @@ internal static class ShellRules
                 () => $"the hole for '{site.Port.Name}' is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
                 + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
                 [new("width", width, AtMost(limit), "mm")],
-                assembly.Design.PlaceOf(site.Port.Path));
+                assembly.Design.PlaceOf(site.Port.Path),
+                $"width of the hole for '{site.Port.Name}'");
         }
 
         // Of a cone square to its line, at its narrow edge.
@@ -117,9 +118,7 @@ internal static class ShellRules
             () => $"the {course.Name}'s inside radius is only {NoteText.Length(ratio)} walls, below {NoteText.Length(MeanLineRatio)}: "
             + "the blank on the mean diameter will come out short; cut it from tube, or measure a rolled trial.",
             [new("inside radius over wall", ratio, AtLeast(MeanLineRatio), string.Empty)],
-            assembly.Design.PlaceOf($"{course.Shell.Path}.wall"))
-        {
-            Of = $"{course.Name}'s inside radius over its wall",
-        };
+            assembly.Design.PlaceOf($"{course.Shell.Path}.wall"),
+            $"{course.Name}'s inside radius over its wall");
     }
 }

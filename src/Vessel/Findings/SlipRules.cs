@@ -25,9 +25,7 @@ internal static class SlipRules
             + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm{(fit.Shares.Any(share => share.IsTakenUp) ? ", out of round" : "")}): measure both before cutting"
             + $"{(pressed ? ", or weld it" : $", or give a clearance of {NoteText.Length(fit.LikelySpread / 2)} mm")}.",
             [new(pressed ? "interference left" : "clearance left", left, AtLeast(0), "mm")],
-            design.PlaceOf(fit.Path))
-        {
-            Of = pressed ? null : $"clearance left, {fit.Name}",
-        };
+            design.PlaceOf(fit.Path),
+            pressed ? null : $"clearance left, {fit.Name}");
     }
 }

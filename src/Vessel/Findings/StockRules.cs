@@ -16,22 +16,22 @@ internal static class StockRules
         var sheet = NestSheet.Of(stock);
         foreach (var (part, piece) in assembly.Parts.Where(Nest.IsCutFromSheet).Select(part => (part, NestPiece.Of(part))))
         {
-            if (ShelfNest.IsHeld(piece, sheet))
-                continue;
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
             var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn)).MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
-            var remedy = Divided(part, design, sheet) is var (key, count)
+            string Remedy() => Divided(part, design, sheet) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
                 : "";
+            Measured[] figures = [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"), new("across it", lain.Height, AtMost(sheet.FreeWidth), "mm")];
             yield return new(
                 FindingCodes.NoSheetHolds,
                 Severity.Warning,
                 [part.Id],
                 () => $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
                 + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
-                + $"{remedy}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
-                [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"), new("across it", lain.Height, AtMost(sheet.FreeWidth), "mm")],
-                design.PlaceOf(part.Path));
+                + $"{Remedy()}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
+                [.. figures.OrderBy(figure => figure.Free)],
+                design.PlaceOf(part.Path),
+                $"flat of {part.Name} on the sheet");
         }
     }
 

@@ -15,12 +15,11 @@ namespace Vessel.Model;
 /// <param name="Words">Makes the sentence that is said when the measure does not hold: the weak point, by how much, and what to change.</param>
 /// <param name="Figures">Those with a limit decide whether the measure holds.</param>
 /// <param name="Place">The design's key that it goes back to, exactly; null where it is none's alone.</param>
+/// <param name="Of">What the first figure is a figure of, in the table of margins; null for a measure that is no row of it.</param>
 public sealed record Measure(
-    string Code, Severity Beyond, ImmutableArray<string> Parts, Func<string> Words, ImmutableArray<Measured> Figures, KeyPlace? Place)
+    string Code, Severity Beyond, ImmutableArray<string> Parts, Func<string> Words, ImmutableArray<Measured> Figures, KeyPlace? Place,
+    string? Of = null)
 {
-    /// <summary>What the first figure is a figure of, in the table of margins; null for a measure that is no row of it.</summary>
-    public string? Of { get; init; }
-
     /// <summary>The reason that the file gives for taking what does not hold; null when it is not accepted.</summary>
     public string? AcceptedBecause { get; init; }
 

@@ -64,6 +64,8 @@ public sealed class MeasureTests
 
         Assert.Contains(measures, measure => measure.Of is not null);
         Assert.All(measures, measure => Assert.True(measure.Of is null || measure.Figures[0].Limit is not null, measure.Code));
+        Assert.All(measures.Where(measure => measure.Of is not null), measure => Assert.True(
+            double.IsFinite(measure.Figures[0].Value + (measure.Figures[0].Free ?? 0)), measure.Of));
         Assert.All(measures, measure => Assert.NotEmpty(measure.Message));
         Assert.All(measures, measure => Assert.Contains(FindingCodes.All, known => known.Code == measure.Code));
     }

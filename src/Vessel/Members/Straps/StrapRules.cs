@@ -21,39 +21,37 @@ internal static class StrapRules
     public static IEnumerable<Measure> Of(Strap member, Assembly assembly)
     {
         var strap = member.Spec;
-        return new[]
-        {
-            Radius(assembly, strap),
-            Washer(assembly, strap, strap.Bolts, strap.Ear, "ear"),
-            Washer(assembly, strap, strap.Feet.Bolts, strap.Feet.Length, "feet.length"),
-            Beads(assembly, member),
-            Metals(assembly, strap),
-        }.OfType<Measure>();
+        yield return Radius(assembly, strap);
+        yield return Washer(assembly, strap, strap.Bolts, strap.Ear, "ear");
+        // Feet that carry the ears straight on have no bend beside them.
+        if (strap.Feet.StandOff is not null)
+            yield return Washer(assembly, strap, strap.Feet.Bolts, strap.Feet.Length, "feet.length");
+        if (Beads(assembly, member) is { } beads)
+            yield return beads;
+        if (Metals(assembly, strap) is { } metals)
+            yield return metals;
     }
 
-    private static Measure? Radius(Assembly assembly, StrapDesign strap)
+    private static Measure Radius(Assembly assembly, StrapDesign strap)
     {
         var least = BendRadii.Least(strap.Material, strap.Thickness);
-        return strap.InsideRadius >= least.Value
-            ? null
-            : Warning(assembly, strap, FindingCodes.BendTooTight, "inside_radius",
-                () => $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
+        return Warning(
+            assembly, strap, FindingCodes.BendTooTight, "inside_radius",
+            () => $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
                 + $"may crack below {NoteText.Length(least.Value)} mm ({least.Source}): give a larger inside_radius, or take a softer temper.",
-                [new("inside radius", strap.InsideRadius, AtLeast(least.Value), "mm")]);
+            [new("inside radius", strap.InsideRadius, AtLeast(least.Value), "mm")],
+            $"inside radius of '{strap.Name}'");
     }
 
-    private static Measure? Washer(Assembly assembly, StrapDesign strap, BoltsDesign bolts, double length, string key)
+    private static Measure Washer(Assembly assembly, StrapDesign strap, BoltsDesign bolts, double length, string key)
     {
-        // Feet that carry the ears straight on have no bend beside them.
-        if (key != "ear" && strap.Feet.StandOff is null)
-            return null;
         var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, SaddleRules.WasherShare * strap.Thickness);
-        return distance >= limit
-            ? null
-            : Warning(assembly, strap, FindingCodes.WasherNearBend, key,
-                () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
+        return Warning(
+            assembly, strap, FindingCodes.WasherNearBend, key,
+            () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
                 + $"{NoteText.Length(limit)} mm of flat beside it: make '{key}' at least {NoteText.Length(length + (2 * (limit - distance)))} mm.",
-                [new("washer to bend", distance, AtLeast(limit), "mm")]);
+            [new("washer to bend", distance, AtLeast(limit), "mm")],
+            $"washer to bend at {(key == "ear" ? "an ear" : "a foot")} of '{strap.Name}'");
     }
 
     /// <summary>Welds of which some station's bead reaches under the band, neither in a gap nor dressed.</summary>
@@ -65,21 +63,22 @@ internal static class StrapRules
         var found = assembly.Welds.Where(weld => IsUnder(weld)).ToList();
         if (found.Count == 0)
             return null;
-        var names = string.Join(", ", found.Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
+        var most = AtMost(strap.Liner / LinerShare);
         var gap = Math.PI / 2;
         return Warning(assembly, strap, FindingCodes.BeadUnderStrap, "at",
-            () => $"'{strap.Name}' lies over the bead of {names}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
+            () => $"'{strap.Name}' lies over the bead of {Names()}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
             + $"the bead lies beside it or in a gap (now at {Degrees(strap.Angle - gap)} and {Degrees(strap.Angle + gap)} deg), dress the bead flush there, "
             + $"or give a liner of {NoteText.Length(LinerShare * found.Max(Height))} mm.",
-            [new("bead's height", found.Max(Height), AtMost(strap.Liner / LinerShare), "mm")]);
+            [new("bead's height", found.Max(Height), most, "mm")],
+            $"height of the beads under '{strap.Name}'");
+
+        string Names() => string.Join(", ", found.Where(weld => !most.Holds(Height(weld))).Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
 
         double Height(WeldFigures weld) => weld.Leg.End > 0 ? weld.Leg.End : CapHeight * weld.Joint.Wall;
 
         bool IsUnder(WeldFigures weld)
         {
             var reach = weld.Leg.End > 0 ? weld.Leg.End : CapHalfWidth * weld.Joint.Wall;
-            if (strap.Liner >= LinerShare * Height(weld))
-                return false;
             return weld.Stations.Any(station =>
             {
                 var at = station.At.Root;
@@ -107,7 +106,7 @@ internal static class StrapRules
 
     private static string Degrees(double angle) => NoteText.Degrees(Turns.From(angle, 0));
 
-    private static Measure Warning(Assembly assembly, StrapDesign strap, string code, string key, Func<string> words, Measured[] figures) => new(
+    private static Measure Warning(Assembly assembly, StrapDesign strap, string code, string key, Func<string> words, Measured[] figures, string? of = null) => new(
         code, Severity.Warning, [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))], words, [.. figures],
-        assembly.Design.PlaceOf($"{strap.Path}.{key}"));
+        assembly.Design.PlaceOf($"{strap.Path}.{key}"), of);
 }
