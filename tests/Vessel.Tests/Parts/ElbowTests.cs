@@ -156,7 +156,7 @@ public sealed class ElbowTests
     public void Cut_square_an_elbow_of_few_pieces_gapes(MitreCut cut, int pieces, bool found)
     {
         var vessel = Vessel(Bent(_elbow with { Cut = cut, Pieces = pieces }));
-        var finding = FitRules.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide && finding.Message.Contains("mitre", StringComparison.Ordinal));
+        var finding = Assessment.Findings(FitRules.Of(vessel)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide && finding.Message.Contains("mitre", StringComparison.Ordinal));
 
         Assert.Equal(found, finding is not null);
         // The wall's two edges lie 2 mm apart; the plane leans by half of what the mitre turns, on either side of it.
@@ -173,9 +173,9 @@ public sealed class ElbowTests
         // A mitre of 45 degrees on a tube of 32 mm reaches 16 mm along its inside; a right angle's corner lies on the arc's tangents.
         var vessel = Vessel(Bent(_elbow with { Pieces = 2, Radius = 40, EndLength = straight + 16 - 40 }) with { Length = 60 });
 
-        Assert.Equal(found, PortRules.Of(vessel).Any(finding => finding.Code == FindingCodes.HoseGripShort));
+        Assert.Equal(found, Assessment.Findings(PortRules.Of(vessel)).Any(finding => finding.Code == FindingCodes.HoseGripShort));
         Assert.DoesNotContain(
-            PortRules.Of(Vessel(Bent(_elbow with { Pieces = 2, EndLength = 1 }) with { Fitting = Threads.Find("dash 20") })), finding => finding.Code == FindingCodes.HoseGripShort);
+            Assessment.Findings(PortRules.Of(Vessel(Bent(_elbow with { Pieces = 2, EndLength = 1 }) with { Fitting = Threads.Find("dash 20") }))), finding => finding.Code == FindingCodes.HoseGripShort);
     }
 
     /// <summary>A tube that falls by 30 degrees and turns up holds oil; level or climbing, or turned down, it does not.</summary>
@@ -187,7 +187,7 @@ public sealed class ElbowTests
     public void An_elbow_that_dips_holds_oil(double tilt, double direction, bool found)
     {
         var vessel = Vessel(Bent(_elbow with { Direction = direction * Math.PI / 180, EndLength = 80 }, 0, tilt * Math.PI / 180) with { Length = 80 });
-        var finding = PortRules.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.ElbowHoldsOil);
+        var finding = Assessment.Findings(PortRules.Of(vessel)).SingleOrDefault(finding => finding.Code == FindingCodes.ElbowHoldsOil);
 
         Assert.Equal(found, finding is not null);
         // Where the falling tube of 80 mm and the arc's tangents end, below where the axis meets the inside, 2 / cos 30 mm within the outside.

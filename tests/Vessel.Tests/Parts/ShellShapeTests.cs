@@ -69,7 +69,7 @@ public sealed class ShellShapeTests
     {
         var design = At(3);
         var shell = design.Shell with { Reducer = design.Shell.Reducer! with { SeamAngle = design.Shell.SeamAngle + (degrees * Math.PI / 180) } };
-        var found = ShellRules.Of(Assembly.Of(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
+        var found = Assessment.Of(Assembly.Of(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
 
         Assert.Equal(told, found.Count > 0);
         Assert.All(found, finding => Assert.Equal(design.Shell.OuterRadius * degrees * Math.PI / 180, finding.Figures[0].Value, 1e-9));
