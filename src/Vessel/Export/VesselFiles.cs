@@ -69,10 +69,9 @@ public static class VesselFiles
         var (part, options) = (built.Part, build.Options);
         foreach (var (role, path) in PartFiles.Of(part))
         {
-            yield return new(path, role switch
+            yield return role == "template" ? PaperFiles.Pdf(path, $"template of {part.Name}", build, () => TemplatesPdf.Pages(built, build)) : new(path, role switch
             {
                 "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
-                "template" => to => TemplatesPdf.Write(built, build, to),
                 "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
                 "holes" => to => HolesCsv.Write(part, to),
                 "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),

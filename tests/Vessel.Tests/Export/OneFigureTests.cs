@@ -30,7 +30,7 @@ public sealed partial class OneFigureTests
         var step = Assert.Single(build.Plan.Steps, step => step.Kind == Vessel.Planning.StepKind.Test).What;
         var caution = Assert.Single(Cautions.Of(build.Assembly), word => word.StartsWith("Leak test", StringComparison.Ordinal));
         var table = Encoding.UTF8.GetString(Written(to => LeakTestCsv.Write(build.Plan.LeakKit, to)));
-        var asBuilt = string.Join('\n', new PdfProbe(Written(to => AsBuiltPdf.Write(build, to))).Pages.SelectMany(page => page.Texts).Select(text => text.Words));
+        var asBuilt = string.Join('\n', new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to))).Pages.SelectMany(page => page.Texts).Select(text => text.Words));
         var drawing = string.Join('\n', DrawingSheet.Of(build).Items.OfType<Text>().Select(text => text.Words));
 
         Assert.All(new[] { step, caution, table, asBuilt, drawing }, words =>
@@ -57,7 +57,7 @@ public sealed partial class OneFigureTests
 
         Assert.NotEqual(said, (build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000).ToString("0.00", CultureInfo.InvariantCulture) + " kg");
         Assert.Contains(said + " empty", PageProbe.Of(build).Shown, StringComparison.Ordinal);
-        Assert.Contains(new PdfProbe(Written(to => AsBuiltPdf.Write(build, to))).Pages.SelectMany(page => page.Texts), text => text.Words == said);
+        Assert.Contains(new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to))).Pages.SelectMany(page => page.Texts), text => text.Words == said);
         Near.Relative(empty * 1000, Summary(build).GetProperty("totals").GetProperty("mass_g").GetDouble(), 1e-9);
         Near.Relative(empty, FunctionFigures.Of(build.Assembly).SelectMany(group => group.Figures).Single(figure => figure.Name == "mass-empty").Value.Likely, 1e-12);
     }

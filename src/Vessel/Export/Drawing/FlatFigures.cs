@@ -8,7 +8,7 @@ namespace Vessel.Export.Drawing;
 /// <param name="HeightMm">Along y.</param>
 /// <param name="AreaMm2">Of metal; what a lapping wrap shows twice is counted once.</param>
 /// <param name="CutLengthMm">Of all outlines.</param>
-/// <param name="Pierces">Closed outlines: each starts with a pierce.</param>
+/// <param name="Holes">Closed outlines inside the outer one.</param>
 /// <param name="Entities">Lines and arcs drawn; a circle is one.</param>
 /// <param name="DeviationMm">Greatest distance between what is drawn, cut or scribed, and the exact line.</param>
 public sealed record FlatFigures(
@@ -16,11 +16,13 @@ public sealed record FlatFigures(
     double HeightMm,
     double AreaMm2,
     double CutLengthMm,
-    int Pierces,
     int Holes,
     int Entities,
     double DeviationMm)
 {
+    /// <summary>Closed outlines: each starts with a pierce.</summary>
+    public int Pierces => 1 + Holes;
+
     public static FlatFigures Of(FittedFlat fitted)
     {
         var flat = fitted.Flat;
@@ -30,7 +32,6 @@ public sealed record FlatFigures(
             bounds.Height,
             CurveMeasures.Area(flat.Cut) - flat.LapArea,
             CurveMeasures.Length(flat.Cut),
-            1 + flat.Cut.Holes.Length + flat.Cut.FieldHoles,
             flat.Cut.Holes.Length + flat.Cut.FieldHoles,
             fitted.Entities,
             fitted.Deviation);

@@ -19,16 +19,13 @@ internal static class Pens
 
     /// <summary>For the reader alone.</summary>
     public static Pen Note { get; } = new("note", 0.18);
-
     public static Pen Edge { get; } = new("edge", 0.35);
 
     public static Pen Thin { get; } = new("thin", 0.18);
-
     public static Pen Hidden { get; } = new("hidden", 0.18, 0, new(2, 1));
 
     /// <summary>Centre lines.</summary>
     public static Pen Chain { get; } = new("chain", 0.18, 0, new(8, 1.2, 0.8));
-
     public static Pen Pale { get; } = new("pale", 0.18, 0.6);
 
     public static Pen PaleDashes { get; } = new("pale-dashes", 0.18, 0.6, new(3, 2));
@@ -47,12 +44,10 @@ internal static class Pens
 
     /// <summary>Metal that is cut through.</summary>
     public static Pen Face { get; } = new("face") { Fill = 0.78 };
-
     public static Pen Dimension { get; } = new("dimension", 0.18);
 
     /// <summary>Figures of dimensions and axes.</summary>
     public static Pen Figure { get; } = new("figure");
-
     public static Pen Name { get; } = new("name");
 
     /// <summary>From a name to what it names.</summary>
@@ -66,20 +61,16 @@ internal static class Pens
 
     /// <summary>Where a flat's lengths begin.</summary>
     public static Pen Origin { get; } = new("origin");
-
     public static Pen Axis { get; } = new("axis");
 
     public static Pen Grid { get; } = new("grid");
-
     public static Pen Curve { get; } = new("curve");
 
     /// <summary>Between the least and the most of a range.</summary>
     public static Pen Band { get; } = new("band");
-
     public static Pen Event { get; } = new("event");
 
     public static Pen Seam { get; } = new("seam");
-
     public static Pen HiddenSeam { get; } = new("seam hidden");
 
     /// <summary>Numbers on a shaded picture.</summary>

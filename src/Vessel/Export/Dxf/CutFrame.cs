@@ -24,11 +24,6 @@ internal static class CutFrame
     /// <param name="thickness">Of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>
     public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
-        Chain(fitted.Outer), TabbedHole.SlotWidth(thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
-
-    /// <summary>A circle in two halves.</summary>
-    private static ImmutableArray<Bulge> Chain(FittedOutline outline) => outline.Fit?.Vertices
-        ?? (outline.Exact.AsCircle is { Center: var center, Radius: var radius }
-            ? [new(center + new Point2(radius, 0), 1), new(center - new Point2(radius, 0), 1)]
-            : throw new ArgumentException("an outline that is neither fitted nor a circle", nameof(outline)));
+        FlatDrawing.Outline(fitted.Outer, Pens.Cut) is Circle circle ? circle.AsStroke.Vertices : fitted.Outer.Fit!.Vertices,
+        TabbedHole.SlotWidth(thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
 }

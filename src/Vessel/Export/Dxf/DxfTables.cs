@@ -62,9 +62,7 @@ internal sealed class DxfTables(DxfTags tags, bool withHandles)
         Table("APPID", 0x9, "AcDbRegAppTableRecord", ("ACAD", 0x25, () => tags.Write(70, 0)));
         Table("DIMSTYLE", 0xA, "AcDbDimStyleTableRecord", ("Standard", 0x26, () => tags.Write(70, 0)));
         Table("BLOCK_RECORD", 0x1, "AcDbBlockTableRecord",
-            ("*Model_Space", DxfHandles.ModelSpace, () => { }
-        ), ("*Paper_Space", DxfHandles.PaperSpace, () => { }
-        ));
+            ("*Model_Space", DxfHandles.ModelSpace, () => { }), ("*Paper_Space", DxfHandles.PaperSpace, () => { }));
     }
 
     private void Table(string name, int handle, string recordClass, params (string Name, int Handle, Action Write)[] records)
@@ -106,13 +104,8 @@ internal sealed class DxfTables(DxfTags tags, bool withHandles)
     private void View(Box2 view)
     {
         tags.Write(70, 0);
-        tags.Write(10, new Point2(0, 0));
-        tags.Write(11, new Point2(1, 1));
-        tags.Write(12, 0.5 * (view.Min + view.Max));
-        tags.Write(13, new Point2(0, 0));
-        tags.Write(14, new Point2(10, 10));
-        tags.Write(15, new Point2(10, 10));
-        tags.Write(16, new Point2(0, 0));
+        foreach (var (i, at) in new Point2[] { new(0, 0), new(1, 1), 0.5 * (view.Min + view.Max), new(0, 0), new(10, 10), new(10, 10), new(0, 0) }.Index())
+            tags.Write(10 + i, at);
         tags.Write(36, 1);
         tags.WriteSpatial(17, new(0, 0));
 

@@ -22,48 +22,20 @@ internal static class AsBuiltPdf
     /// <summary>A blank column is so many letters wide.</summary>
     private const int Blank = 12;
 
-    public static void Write(Build build, Stream to) => PdfDocument.Write(
-        $"{build.Assembly.Design.Name}: as built", $"vessel {build.Options.ToolVersion}", Pages(build), to);
-
-    private static ImmutableArray<Page> Pages(Build build)
+    public static ImmutableArray<Page> Pages(Build build)
     {
         var frame = new PageFrame(build.Options.Paper.Size.Lying);
-        var (area, pages, items) = (frame.Area, new List<List<Item>>(), new List<Item>());
-        var top = area.Max.V;
+        var filled = new TablePages(frame.Area, Gap);
         foreach (var (heading, table) in Tables(build))
-        {
-            for (var done = 0; done < table.Rows.Length;)
-            {
-                // Heading, header and at least one row.
-                var room = (int)Math.Floor((top - area.Min.V - 6) / table.RowHeight) - 1;
-                if (room < 1)
-                {
-                    pages.Add(items);
-                    (items, top) = ([], area.Max.V);
-                    continue;
-                }
-
-                items.Add(Text.Left(done == 0 ? heading : $"{heading}, continued", new(area.Min.U, top - 4), 3));
-                var rows = table.Rows.Skip(done).Take(room).ToList();
-                items.AddRange(table.Items(new(area.Min.U, top - 6), area.Width, rows));
-                top -= 6 + ((rows.Count + 1) * table.RowHeight) + Gap;
-                done += rows.Count;
-            }
-        }
-
-        pages.Add(items);
+            filled.Add(table, heading);
         return
         [
-            .. pages.Select((page, i) => new Page(
-                frame.Size.Width,
-                frame.Size.Height,
-                [
-                    .. frame.Title(
-                        "As built",
-                        $"page {i + 1} of {pages.Count}",
-                        $"{TemplatesPdf.VesselName(build.Assembly.Design)}; serial no. ____________   made by ____________   date ____________   checked by ____________"),
-                    .. page,
-                ])),
+            .. filled.Pages.Select((items, i) => frame.Page(
+                frame.Title(
+                    "As built",
+                    $"page {i + 1} of {filled.Pages.Count}",
+                    $"{TemplatesPdf.VesselName(build.Assembly.Design)}; serial no. ____________   made by ____________   date ____________   checked by ____________"),
+                items)),
         ];
     }
 

@@ -20,67 +20,28 @@ internal static class DrillSheetsPdf
 
     public static bool IsDrilled(Part part) => !part.Holes.IsEmpty || !part.Fields.IsEmpty;
 
-    public static void Write(Build build, Stream to)
-    {
-        var design = build.Assembly.Design;
-        PdfDocument.Write(
-            $"{design.Name}: drill sheets",
-            $"vessel {build.Options.ToolVersion}",
-            [.. build.Parts.Where(built => IsDrilled(built.Part)).SelectMany(built => Pages(built, build))],
-            to);
-    }
+    public static ImmutableArray<Page> Pages(Build build) =>
+        [.. build.Parts.Where(built => IsDrilled(built.Part)).SelectMany(built => Pages(built, build))];
 
     private static IEnumerable<Page> Pages(BuiltPart built, Build build)
     {
         var (part, units) = (built.Part, new TwoUnits(build.Assembly.Design.Units));
         var frame = new PageFrame(build.Options.Paper.Size);
         var area = frame.Area;
-        var notes = Notes(part, units);
-        var tables = HoleTables.Of(part, units);
-        var most = area.Height / 2;
-        var (picture, height) = HolePicture.Of(built, new(new(area.Min.U, area.Max.V - most), area.Max));
-        var items = picture.ToList();
-        var top = area.Max.V - height - Gap;
-        foreach (var note in notes)
-        {
-            items.Add(Text.Fitted(note, new(area.Min.U, top - Letter), Letter, area.Width));
-            top -= Line;
-        }
-
-        var sheet = 1;
-        foreach (var table in tables)
-        {
-            for (var done = 0; done < table.Rows.Length;)
-            {
-                // The header and at least one row.
-                var room = (int)Math.Floor((top - area.Min.V) / table.RowHeight) - 1;
-                if (room < 1)
-                {
-                    yield return Page(frame, part, sheet++, build, items);
-                    (items, top) = ([], area.Max.V);
-                    continue;
-                }
-
-                var rows = table.Rows.Skip(done).Take(room).ToList();
-                items.AddRange(table.Items(new(area.Min.U, top), area.Width, rows));
-                top -= ((rows.Count + 1) * table.RowHeight) + Gap;
-                done += rows.Count;
-            }
-        }
-
-        yield return Page(frame, part, sheet, build, items);
-    }
-
-    private static Page Page(PageFrame frame, Part part, int sheet, Build build, List<Item> items) => new(
-        frame.Size.Width,
-        frame.Size.Height,
-        [
-            .. frame.Title(
+        var (picture, height) = HolePicture.Of(built, new(new(area.Min.U, area.Max.V - (area.Height / 2)), area.Max));
+        var filled = new TablePages(area, Gap);
+        filled.Add(picture, height + Gap);
+        foreach (var note in Notes(part, units))
+            filled.Add([Text.Fitted(note, new(area.Min.U, filled.Top - Letter), Letter, area.Width)], Line);
+        foreach (var table in HoleTables.Of(part, units))
+            filled.Add(table);
+        return filled.Pages.Select((items, i) => frame.Page(
+            frame.Title(
                 $"{part.Name}: drill sheet, {part.Quantity} off",
-                $"page {sheet}",
+                $"page {i + 1}",
                 $"{TemplatesPdf.VesselName(build.Assembly.Design)}; {part.Material.Name}, {StockWords.Section(part, NoteText.Length)} mm; do not measure off the picture"),
-            .. items,
-        ]);
+            items));
+    }
 
     private static IEnumerable<string> Notes(Part part, TwoUnits units)
     {

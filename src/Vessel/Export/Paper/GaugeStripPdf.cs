@@ -15,15 +15,8 @@ internal static class GaugeStripPdf
 {
     private const double Width = 30;
 
-    public static void Write(Build build, Stream to)
-    {
-        var (design, paper) = (build.Assembly.Design, build.Options.Paper);
-        PdfDocument.Write(
-            $"{design.Name}: strip for dipstick or sight tube",
-            $"vessel {build.Options.ToolVersion}",
-            [.. TemplatePages.Of(Strip(build.Assembly), paper.Size, TemplatesPdf.VesselName(design))],
-            to);
-    }
+    public static IEnumerable<Page> Pages(Build build) =>
+        TemplatePages.Of(Strip(build.Assembly), build.Options.Paper.Size, TemplatesPdf.VesselName(build.Assembly.Design));
 
     internal static Template Strip(Assembly assembly)
     {

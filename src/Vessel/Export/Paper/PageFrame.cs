@@ -45,6 +45,9 @@ internal sealed record PageFrame(PaperSize Size)
         ];
     }
 
+    /// <summary>The whole page with what it shows.</summary>
+    public Page Page(IEnumerable<Item> frame, IEnumerable<Item> shown) => new(Size.Width, Size.Height, [.. frame, .. shown]);
+
     private static IEnumerable<Item> Demand(double left, double room) =>
     [
         Text.Fitted("MEASURE THESE SCALES FIRST:", new(left, Margin + 7.5), 2, room),

@@ -12,12 +12,18 @@ internal static class PaperFiles
     {
         // One page in two formats, drawn when the first of them is written.
         var drawing = new Lazy<Page>(() => DrawingSheet.Of(build));
-        var title = $"{build.Assembly.Design.Name}: drawing";
-        yield return new("gauge-strip.pdf", to => GaugeStripPdf.Write(build, to));
+        yield return Pdf("gauge-strip.pdf", "strip for dipstick or sight tube", build, () => GaugeStripPdf.Pages(build));
         if (DrillSheetsPdf.Has(build.Assembly))
-            yield return new("drill-sheets.pdf", to => DrillSheetsPdf.Write(build, to));
-        yield return new("as-built.pdf", to => AsBuiltPdf.Write(build, to));
-        yield return new("drawing.pdf", to => PdfDocument.Write(title, $"vessel {build.Options.ToolVersion}", [drawing.Value], to));
-        yield return new("drawing.svg", to => SvgFile.Write(title, drawing.Value, to));
+            yield return Pdf("drill-sheets.pdf", "drill sheets", build, () => DrillSheetsPdf.Pages(build));
+        yield return Pdf("as-built.pdf", "as built", build, () => AsBuiltPdf.Pages(build));
+        yield return Pdf("drawing.pdf", "drawing", build, () => [drawing.Value]);
+        yield return new("drawing.svg", to => SvgFile.Write(Title("drawing", build), drawing.Value, to));
     }
+
+    /// <summary>A file of pages, drawn when it is written.</summary>
+    /// <param name="what">Its title behind the vessel's name.</param>
+    public static OutputFile Pdf(string path, string what, Build build, Func<IEnumerable<Page>> pages) =>
+        new(path, to => PdfDocument.Write(Title(what, build), $"vessel {build.Options.ToolVersion}", [.. pages()], to));
+
+    private static string Title(string what, Build build) => $"{build.Assembly.Design.Name}: {what}";
 }

@@ -118,7 +118,7 @@ internal static class TemplatePages
     }
 
     private static Page Page(PageFrame frame, Template template, string sheet, string vessel, IEnumerable<Item> items) =>
-        new(frame.Size.Width, frame.Size.Height, [.. frame.Items(template.Title, sheet, vessel), .. items]);
+        frame.Page(frame.Items(template.Title, sheet, vessel), items);
 
     private static double NotesHeight(Template template, Box2 area) => NotesHeight(template.Notes, area);
 

@@ -19,17 +19,13 @@ internal static class TemplatesPdf
         var flat => part.Wrap is not null || flat.Cut.Holes.Length > 0 || !part.Fields.IsEmpty || !flat.Bends.IsEmpty,
     };
 
-    public static void Write(BuiltPart built, Build build, Stream to)
+    public static IEnumerable<Page> Pages(BuiltPart built, Build build)
     {
-        var (part, design, paper) = (built.Part, build.Assembly.Design, build.Options.Paper);
+        var (part, paper) = (built.Part, build.Options.Paper);
         var site = build.Assembly.Sites.FirstOrDefault(site => PortPieces.Ids(site.Port).Contains(part.Id));
         var templates = part.OnOutside is not { } outside ? PlateTemplate.Of(part, built.Fitted!)
             : [WrapTemplate.Of(part, outside == part.Flat ? built.Fitted! : FittedFlat.Of(outside, built.Tolerance), site, paper)];
-        PdfDocument.Write(
-            $"{design.Name}: template of {part.Name}",
-            $"vessel {build.Options.ToolVersion}",
-            [.. templates.SelectMany(template => TemplatePages.Of(template, paper.Size, VesselName(design)))],
-            to);
+        return templates.SelectMany(template => TemplatePages.Of(template, paper.Size, VesselName(build.Assembly.Design)));
     }
 
     public static string VesselName(Design.VesselDesign design) =>

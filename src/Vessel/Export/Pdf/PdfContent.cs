@@ -1,4 +1,3 @@
-using System.Text;
 using Vessel.Export.Drawing;
 using Vessel.Geometry;
 
@@ -8,25 +7,32 @@ namespace Vessel.Export.Pdf;
 /// The operators that draw a page. All coordinates in them are millimetres from the page's lower left corner, so a program that
 /// reads them finds true lengths.
 /// </summary>
-internal sealed class PdfContent(PdfLetters letters)
+internal sealed class PdfContent
 {
     public const double PointsPerMillimetre = 72 / 25.4;
 
     // 0.1 micrometre.
     private const int Digits = 4;
 
-    private readonly StringBuilder _code = new();
+    private readonly MemoryStream _bytes = new();
+
+    private readonly TextBytes _code;
 
     private (double Width, double Gray, Dash? Dash)? _taken;
+
+    private readonly PdfLetters _letters;
+
+    private PdfContent(PdfLetters letters) => (_letters, _code) = (letters, new(_bytes, Digits));
 
     public static byte[] Of(Page page, PdfLetters letters)
     {
         var content = new PdfContent(letters);
-        content._code.Append(Numbers.Text(PointsPerMillimetre, 10)).Append(" 0 0 ")
-            .Append(Numbers.Text(PointsPerMillimetre, 10)).Append(" 0 0 cm\n1 J 1 j\n");
+        var scale = Numbers.Text(PointsPerMillimetre, 10);
+        content._code.Put($"{scale} 0 0 {scale} 0 0 cm\n1 J 1 j\n");
         foreach (var item in page.Items)
             content.Draw(item);
-        return Encoding.ASCII.GetBytes(content._code.ToString());
+        content._code.Flush();
+        return content._bytes.ToArray();
     }
 
     private void Draw(Item item)
@@ -41,10 +47,10 @@ internal sealed class PdfContent(PdfLetters letters)
                     Draw(part);
                 break;
             case Area { Pen.Fill: { } gray } area:
-                _code.Append(Numbers.Text(gray, 3)).Append(" g\n");
+                _code.Put($"{Numbers.Text(gray, 3)} g\n");
                 foreach (var outline in area.Outlines)
                     Outline(outline);
-                _code.Append("f*\n");
+                _code.Put("f*\n"u8);
                 break;
             case Area area:
                 foreach (var outline in area.Outlines)
@@ -53,7 +59,7 @@ internal sealed class PdfContent(PdfLetters letters)
             default:
                 Take(item.Pen.Width, item.Pen.Gray, item.Pen.Dash);
                 Outline(item);
-                _code.Append("S\n");
+                _code.Put("S\n"u8);
                 break;
         }
     }
@@ -63,22 +69,20 @@ internal sealed class PdfContent(PdfLetters letters)
         Take(text.Thickness, text.Pen.Gray, null);
         foreach (var line in text.Lines)
             Outline(Stroke.Through(line, text.Pen));
-        _code.Append("S\n");
+        _code.Put("S\n"u8);
         // Mode 3 leaves no ink; the letters of this font have none anyway.
         var right = text.Height / Strokes.UnitsHigh * Point2.Polar(1, text.Angle);
-        _code.Append("BT 3 Tr /F 1 Tf ");
-        foreach (var number in new[] { right.U, right.V, -right.V, right.U })
-            _code.Append(Numbers.Text(number)).Append(' ');
+        var (cosine, sine, against) = (Numbers.Text(right.U), Numbers.Text(right.V), Numbers.Text(-right.V));
+        _code.Put($"BT 3 Tr /F 1 Tf {cosine} {sine} {against} {cosine} ");
         At(text.Start);
-        _code.Append("Tm <").Append(letters.Coded(text.Words)).Append("> Tj ET\n");
+        _code.Put($"Tm <{_letters.Coded(text.Words)}> Tj ET\n");
     }
 
     private void Take(double width, double gray, Dash? dash)
     {
         if (_taken == (width, gray, dash))
             return;
-        _code.Append(Numbers.Text(width, 3)).Append(" w ").Append(Numbers.Text(gray, 3)).Append(" G ")
-            .Append('[').Append(dash?.Code).Append("] 0 d\n");
+        _code.Put($"{Numbers.Text(width, 3)} w {Numbers.Text(gray, 3)} G [{dash?.Code}] 0 d\n");
         _taken = (width, gray, dash);
     }
 
@@ -91,7 +95,7 @@ internal sealed class PdfContent(PdfLetters letters)
             _ => throw new ArgumentException($"no outline: {item}"),
         };
         At(stroke.Vertices[0].At);
-        _code.Append("m\n");
+        _code.Put("m\n"u8);
         foreach (var (i, vertex) in stroke.Vertices.Index())
         {
             var next = i + 1 < stroke.Vertices.Length ? stroke.Vertices[i + 1].At : stroke.Vertices[0].At;
@@ -102,12 +106,12 @@ internal sealed class PdfContent(PdfLetters letters)
             else if (i + 1 < stroke.Vertices.Length)
             {
                 At(next);
-                _code.Append("l\n");
+                _code.Put("l\n"u8);
             }
         }
 
         if (stroke.Closed)
-            _code.Append("h\n");
+            _code.Put("h\n"u8);
     }
 
     /// <summary>
@@ -125,42 +129,15 @@ internal sealed class PdfContent(PdfLetters letters)
             At(arc.Center + (arc.Radius * from) + (handle * from.Turned));
             At(arc.Center + (arc.Radius * to) - (handle * to.Turned));
             At(arc.Center + (arc.Radius * to));
-            _code.Append("c\n");
+            _code.Put("c\n"u8);
         }
     }
 
     private void At(Point2 p)
     {
-        Put(p.U);
-        _code.Append(' ');
-        Put(p.V);
-        _code.Append(' ');
-    }
-
-    /// <summary>
-    /// To <see cref="Digits"/>, shortest. By whole numbers: a page has ten thousands of coordinates, and they are most of its cost.
-    /// </summary>
-    private void Put(double value)
-    {
-        const int unit = 10_000;
-        if (!(Math.Abs(value) < 1e9))
-        {
-            _code.Append(Numbers.Text(value, Digits));
-            return;
-        }
-
-        var whole = (long)Math.Round(Math.Abs(value) * unit);
-        if (value < 0 && whole > 0)
-            _code.Append('-');
-        _code.Append(whole / unit);
-        var rest = (int)(whole % unit);
-        if (rest == 0)
-            return;
-        _code.Append('.');
-        for (var digit = unit / 10; rest > 0; digit /= 10)
-        {
-            _code.Append((char)('0' + (rest / digit)));
-            rest %= digit;
-        }
+        _code.Put(p.U);
+        _code.Put(" "u8);
+        _code.Put(p.V);
+        _code.Put(" "u8);
     }
 }

@@ -37,9 +37,9 @@ internal sealed class Raster(Outlook outlook)
             if (turn >= -1e-9 || !HoldsSample(a, b, c))
                 continue;
             if (isCut?.Invoke(triangle) == true)
-                Fill(a, b, c, turn, Cut, Cut, Cut, body);
+                Fill(a, b, c, turn, new(Cut, Cut, Cut), body);
             else
-                Fill(a, b, c, turn, Lit(triangle.A, i), Lit(triangle.B, i), Lit(triangle.C, i), body);
+                Fill(a, b, c, turn, new(Lit(triangle.A, i), Lit(triangle.B, i), Lit(triangle.C, i)), body);
         }
 
         double Lit(int vertex, int facet) => Brightness(place.Turn(normals.At(vertex, facet)));
@@ -62,13 +62,14 @@ internal sealed class Raster(Outlook outlook)
         return 254 * Math.Min(1, 0.5 + (0.5 * key) + (0.15 * fill));
     }
 
-    private void Fill(Vector3 a, Vector3 b, Vector3 c, double turn, double la, double lb, double lc, int body)
+    /// <param name="light">At each corner in turn.</param>
+    private void Fill(Vector3 a, Vector3 b, Vector3 c, double turn, Vector3 light, int body)
     {
         var low = Math.Max(0, (int)Math.Ceiling(Math.Min(a.Y, Math.Min(b.Y, c.Y)) - 0.5));
         var high = Math.Min(outlook.Height - 1, (int)Math.Floor(Math.Max(a.Y, Math.Max(b.Y, c.Y)) - 0.5));
         // Depth and light are planes over the picture.
         var (dzx, dzy) = Slope(a.Z, b.Z, c.Z);
-        var (dlx, dly) = Slope(la, lb, lc);
+        var (dlx, dly) = Slope(light.X, light.Y, light.Z);
         for (var row = low; row <= high; row++)
         {
             var y = row + 0.5;
@@ -86,7 +87,7 @@ internal sealed class Raster(Outlook outlook)
                     continue;
                 _depth[place] = depth;
                 Body[place] = (ushort)body;
-                Light[place] = (byte)Math.Clamp(la + (dlx * (x - a.X)) + (dly * (y - a.Y)), 0, 255);
+                Light[place] = (byte)Math.Clamp(light.X + (dlx * (x - a.X)) + (dly * (y - a.Y)), 0, 255);
             }
 
             void Cross(Vector3 p, Vector3 q)

@@ -10,6 +10,9 @@ namespace Vessel.Export.Solids;
 /// </summary>
 public static class ThreeMfWriter
 {
+    /// <summary>Lengths are written to 1e-5 mm, finer than single precision holds at 150 mm.</summary>
+    private const int Decimals = 5;
+
     private const string ModelPath = "3D/3dmodel.model";
 
     private const string ContentTypes = """
@@ -34,17 +37,17 @@ public static class ThreeMfWriter
         Add(zip, ModelPath, text => WriteModel(bodies, title, text));
     }
 
-    private static void Add(ZipArchive zip, string path, Action<XmlText> write)
+    private static void Add(ZipArchive zip, string path, Action<TextBytes> write)
     {
         var entry = zip.CreateEntry(path, CompressionLevel.Fastest);
         entry.LastWriteTime = _noTime;
         using var stream = entry.Open();
-        var text = new XmlText(stream);
+        var text = new TextBytes(stream, Decimals);
         write(text);
         text.Flush();
     }
 
-    private static void WriteModel(IReadOnlyList<PlacedSolid> bodies, string title, XmlText text)
+    private static void WriteModel(IReadOnlyList<PlacedSolid> bodies, string title, TextBytes text)
     {
         var materials = bodies.Select(body => (body.Material, body.Colour)).Distinct().ToList();
         text.Line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
@@ -69,7 +72,7 @@ public static class ThreeMfWriter
         text.Line("</model>");
     }
 
-    private static void WriteObject(PlacedSolid body, int id, int material, XmlText text)
+    private static void WriteObject(PlacedSolid body, int id, int material, TextBytes text)
     {
         text.Line(string.Create(
             CultureInfo.InvariantCulture,

@@ -1,15 +1,13 @@
 using System.Globalization;
 using System.Text;
 
-namespace Vessel.Export.Solids;
+namespace Vessel.Export;
 
 /// <summary>Text as bytes straight into a stream, since there are millions of numbers.</summary>
-internal sealed class XmlText(Stream to)
+/// <param name="decimals">Of lengths, at most 6.</param>
+internal sealed class TextBytes(Stream to, int decimals)
 {
-    /// <summary>Lengths are written to 1e-5 mm, finer than single precision holds at 150 mm.</summary>
-    private const int Decimals = 5;
-
-    private const double UnitsToOne = 1e5;
+    private readonly ulong _unitsToOne = (ulong)Math.Pow(10, decimals);
 
     /// <summary>No number takes more bytes.</summary>
     private const int Longest = 32;
@@ -40,19 +38,20 @@ internal sealed class XmlText(Stream to)
     }
 
     /// <summary>Zeros behind the point are left out.</summary>
+    /// <exception cref="OverflowException">The length is no number, or larger than any thing.</exception>
     public void Put(double length)
     {
         MakeRoom();
-        var units = (long)Math.Round(length * UnitsToOne);
+        var units = checked((long)Math.Round(length * _unitsToOne));
         if (units < 0)
             _buffer[_filled++] = (byte)'-';
-        var (whole, rest) = Math.DivRem((ulong)Math.Abs(units), (ulong)UnitsToOne);
+        var (whole, rest) = Math.DivRem((ulong)Math.Abs(units), _unitsToOne);
         Add(whole);
         if (rest == 0)
             return;
-        var digits = _buffer.AsSpan(_filled, Decimals + 1);
+        var digits = _buffer.AsSpan(_filled, decimals + 1);
         digits[0] = (byte)'.';
-        for (var i = Decimals; i > 0; i--, rest /= 10)
+        for (var i = decimals; i > 0; i--, rest /= 10)
             digits[i] = (byte)('0' + (rest % 10));
         _filled += digits.TrimEnd((byte)'0').Length;
     }
