@@ -48,9 +48,7 @@ internal static class NestDxf
     private static IEnumerable<Item> Border(Nest nest, int sheet, double used)
     {
         var (up, length, width) = (Up(nest, sheet), nest.Sheet.Length, nest.Sheet.Width);
-        Point2[] corners = [new(0, 0), new(length, 0), new(length, width), new(0, width)];
-        for (var i = 0; i < corners.Length; i++)
-            yield return Stroke.Line(corners[i] + up, corners[(i + 1) % corners.Length] + up, Pens.Note);
+        yield return Stroke.Rectangle(new(up, up + new Point2(length, width)), Pens.Note);
         yield return Text.Left(
             FormattableString.Invariant($"{nest.Material.Name} {nest.Thickness:0.##} mm, sheet {sheet + 1}, used to {used:0} mm; grain along x"),
             new Point2(0, width + 5) + up,

@@ -23,33 +23,7 @@ internal sealed class Html(TextWriter to)
     /// <summary>An element without content; one of SVG is closed, one of HTML needs no end.</summary>
     public void Mark(string name, params ReadOnlySpan<(string Name, string? Value)> attributes) => Start(name, attributes, "/>");
 
-    public void Text(string text)
-    {
-        foreach (var letter in text)
-        {
-            switch (letter)
-            {
-                case '&':
-                    to.Write("&amp;");
-                    break;
-                case '<':
-                    to.Write("&lt;");
-                    break;
-                case '>':
-                    to.Write("&gt;");
-                    break;
-                case '"':
-                    to.Write("&quot;");
-                    break;
-                case '\'':
-                    to.Write("&#39;");
-                    break;
-                default:
-                    to.Write(char.IsControl(letter) && letter is not ('\n' or '\t') ? '\uFFFD' : letter);
-                    break;
-            }
-        }
-    }
+    public void Text(string text) => to.Write(XmlEscape.Of(text));
 
     /// <summary>Text of ours that is no markup to be escaped: a script, a style, or data that holds no <c>&lt;</c>.</summary>
     public void Raw(string text) => to.Write(text);
