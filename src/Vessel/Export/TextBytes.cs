@@ -56,12 +56,6 @@ internal sealed class TextBytes(Stream to, int decimals)
         _filled += digits.TrimEnd((byte)'0').Length;
     }
 
-    public void Put(int number)
-    {
-        MakeRoom();
-        Add((ulong)number);
-    }
-
     public void Flush()
     {
         to.Write(_buffer, 0, _filled);

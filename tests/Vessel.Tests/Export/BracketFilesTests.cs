@@ -52,7 +52,7 @@ public sealed class BracketFilesTests
             Assert.All(expected.Zip(found), pair => Assert.True((pair.First.A - pair.Second.A).Length + (pair.First.B - pair.Second.B).Length < 1e-5));
             Assert.Equal(
                 pieces.Sum(piece => piece.Flat.Marks.OfType<TextMark>().Sum(text => Strokes.Of(text.Text, text.Center, text.Height, text.Angle).Length))
-                    + nest.Places.Sum(place => flats[nest.Pieces[place.Piece].Part!.Id].Scribed.Length),
+                    + nest.Places.Sum(place => flats[nest.Pieces[place.Piece].Part!.Id].Flat.Marks.OfType<Vessel.Model.CurveMark>().Count()),
                 all.Polylines.Count(line => line.Layer == "MARK"));
             Assert.Equal(cut.Polylines.Count(line => line.Layer == "CUT"), all.Polylines.Count(line => line.Layer == "CUT"));
             Assert.DoesNotContain(cut.Entities, entity => entity[8] != "CUT");

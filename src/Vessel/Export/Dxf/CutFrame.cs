@@ -24,6 +24,6 @@ internal static class CutFrame
     /// <param name="thickness">Of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>
     public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
-        FlatDrawing.Outline(fitted.Outer, Pens.Cut) is Circle circle ? circle.AsStroke.Vertices : fitted.Outer.Fit!.Vertices,
+        (fitted.Outer as Stroke ?? ((Circle)fitted.Outer).AsStroke).Vertices,
         TabbedHole.SlotWidth(thickness), Math.Clamp(thickness, LeastTab, MostTab), Math.Max(LeastBand, BandShare * thickness));
 }

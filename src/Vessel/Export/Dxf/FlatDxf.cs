@@ -12,7 +12,7 @@ public static class FlatDxf
         var off = options.Kerf / 2;
         var held = options.InFrameOf is { } thickness ? CutFrame.Of(fitted, thickness) : null;
         Item[] cut = [.. FlatDrawing.Fields(fitted, off), .. FlatDrawing.Kerf(fitted, held, off)];
-        Item[] drawn = options.CutOnly ? cut : [.. cut, .. FlatDrawing.Bends(fitted.Flat), .. FlatDrawing.Marks(fitted)];
+        Item[] drawn = options.CutOnly ? cut : [.. cut, .. FlatDrawing.Bends(fitted.Flat), .. fitted.Marks];
         DxfDocument.Write([.. drawn, .. options.CutOnly ? [] : Notes(fitted.Flat.Notes, drawn)], options.Release, to);
     }
 

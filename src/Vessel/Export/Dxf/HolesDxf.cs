@@ -23,7 +23,7 @@ public static class HolesDxf
     {
         Item[] drawn =
         [
-            .. fitted is null ? Array.Empty<Item>() : [FlatDrawing.Outline(fitted.Outer, Pens.Note)],
+            .. fitted is null ? Array.Empty<Item>() : [fitted.Outer with { Pen = Pens.Note }],
             .. part.Holes.SelectMany(Drawn),
             .. part.Fields.Where(IsDrawn).Select(field => Pattern.On(field.Lattice, Tool(default, field.Diameter, FieldOverreach(field)))),
         ];

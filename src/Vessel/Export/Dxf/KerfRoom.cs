@@ -27,7 +27,7 @@ public sealed record KerfRoom(string Part, double Most, Span? At)
     private static ImmutableArray<ImmutableArray<Bulge>> Chains(BuiltPart built, BuildOptions options)
     {
         var fitted = built.Fitted!;
-        var own = fitted.Holes.Append(fitted.Outer).Select(outline => outline.Fit?.Vertices).OfType<ImmutableArray<Bulge>>();
+        var own = fitted.Metal.Outlines.OfType<Stroke>().Select(outline => outline.Vertices);
         return CutFrame.IsFor(fitted, options.FrameBelow, built.Part.Thickness)
             ? [.. own, .. CutFrame.Of(fitted, built.Part.Thickness)!.Slots, CutFrame.Of(fitted, built.Part.Thickness)!.Frame]
             : [.. own];
@@ -35,7 +35,7 @@ public sealed record KerfRoom(string Part, double Most, Span? At)
 
     private static bool Takes(FittedFlat fitted, ImmutableArray<ImmutableArray<Bulge>> chains, double kerf) =>
         fitted.Flat.Cut.Fields.All(field => 2 * field.HoleRadius > kerf)
-        && fitted.Holes.All(hole => hole.Fit is not null || 2 * hole.Exact.AsCircle!.Radius > kerf)
+        && fitted.Metal.Outlines.SkipLast(1).OfType<Circle>().All(hole => 2 * hole.Radius > kerf)
         && chains.All(chain => KerfOffset.Right(chain, kerf / 2) is not null);
 
     private static double Widest(FittedFlat fitted, ImmutableArray<ImmutableArray<Bulge>> chains, double kerf)

@@ -15,12 +15,12 @@ internal static class NestDxf
     {
         IEnumerable<Item> Placed(Func<FittedFlat, IEnumerable<Item>> drawn) => nest.Places.SelectMany(place =>
             drawn(flats[nest.Pieces[place.Piece].Part!.Id]).Select(item => Placing.Placed(item, On(nest, place), 1, place.QuarterTurns * Math.PI / 2)));
-        var cut = Placed(flat => [.. FlatDrawing.Fields(flat), FlatDrawing.Metal(flat)]);
+        var cut = Placed(flat => [.. FlatDrawing.Fields(flat), flat.Metal]);
         DxfDocument.Write(
             options.CutOnly ? [.. cut] :
             [
                 .. cut,
-                .. Placed(flat => FlatDrawing.Bends(flat.Flat).Concat(FlatDrawing.Marks(flat))),
+                .. Placed(flat => FlatDrawing.Bends(flat.Flat).Concat(flat.Marks)),
                 .. nest.Places.Select(place => Named(nest.Pieces[place.Piece], On(nest, place))).OfType<Item>(),
                 .. nest.UsedLength.SelectMany((used, sheet) => Border(nest, sheet, used)),
             ],

@@ -41,7 +41,7 @@ internal static class HolePicture
     {
         var part = built.Part;
         if (part.Flat is not null && part.Holes.All(hole => hole.Outline is not null))
-            return [FlatDrawing.Metal(built.Fitted!)];
+            return [built.Fitted!.Metal];
         var radius = built.Mesh.Vertices.Max(v => new Point2(v.X, v.Y).Length);
         return part.Holes.Select(hole => new Circle(hole.Center, hole.Diameter / 2, Pens.Edge)).Prepend(new(default, radius, Pens.Edge));
     }

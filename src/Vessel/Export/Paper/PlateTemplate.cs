@@ -20,8 +20,8 @@ internal static class PlateTemplate
         yield return new(
             $"{part.Name}: lay on the sheet",
             [
-                FlatDrawing.Metal(fitted),
-                .. FlatDrawing.Marks(fitted),
+                fitted.Metal,
+                .. fitted.Marks,
                 .. FlatDrawing.Bends(flat),
                 .. flat.Bends.Select((bend, i) => FlatDrawing.BendWords(bend.A, bend.B, bend.Words(i + 1), 2.5, Pens.Note)),
                 .. part.Holes.Where(hole => hole.Outline is not null).SelectMany(hole => BenchMarks.Drilled(hole, at => at)),

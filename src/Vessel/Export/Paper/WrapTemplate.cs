@@ -35,8 +35,8 @@ internal static class WrapTemplate
         ImmutableArray<TubeEnd> sawn = shape is null ? []
             : [.. new[] { shape.Lower, shape.Upper }.Where(end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
         double Upper(double phi) => shape is null ? top.V : shape.Upper.Outer(phi) + wrapped.Lift;
-        var metal = (Area)ink.Drawn(FlatDrawing.Metal(fitted));
-        var marks = FlatDrawing.Marks(fitted).Select(ink.Drawn).ToList();
+        var metal = (Area)ink.Drawn(fitted.Metal);
+        var marks = fitted.Marks.Select(ink.Drawn).ToList();
         return new(
             $"{part.Name}: wrap round the outside",
             [

@@ -156,14 +156,7 @@ public static class GlbWriter
 
     private static void WriteBox(Utf8JsonWriter json, Mesh mesh)
     {
-        var (low, high) = (new Vector3(double.MaxValue, double.MaxValue, double.MaxValue), new Vector3(double.MinValue, double.MinValue, double.MinValue));
-        foreach (var vertex in mesh.Vertices)
-        {
-            var v = Stored(vertex);
-            low = new(Math.Min(low.X, v.X), Math.Min(low.Y, v.Y), Math.Min(low.Z, v.Z));
-            high = new(Math.Max(high.X, v.X), Math.Max(high.Y, v.Y), Math.Max(high.Z, v.Z));
-        }
-
+        var (low, high) = Extent.Of(mesh.Vertices.Select(Stored));
         Plain(json, "min", low.X, low.Y, low.Z);
         Plain(json, "max", high.X, high.Y, high.Z);
     }

@@ -78,29 +78,23 @@ public static class ThreeMfWriter
             CultureInfo.InvariantCulture,
             $"<object id=\"{id}\" type=\"model\" name=\"{XmlEscape.Of(body.Name)}\" pid=\"1\" pindex=\"{material}\"><mesh><vertices>"));
         foreach (var vertex in body.Mesh.Vertices)
-        {
-            text.Put("<vertex x=\""u8);
-            text.Put(vertex.X);
-            text.Put("\" y=\""u8);
-            text.Put(vertex.Y);
-            text.Put("\" z=\""u8);
-            text.Put(vertex.Z);
-            text.Put("\"/>\n"u8);
-        }
-
+            Put(text, "<vertex x=\""u8, vertex.X, "\" y=\""u8, vertex.Y, "\" z=\""u8, vertex.Z);
         text.Line("</vertices><triangles>");
         foreach (var triangle in body.Mesh.Triangles)
-        {
-            text.Put("<triangle v1=\""u8);
-            text.Put(triangle.A);
-            text.Put("\" v2=\""u8);
-            text.Put(triangle.B);
-            text.Put("\" v3=\""u8);
-            text.Put(triangle.C);
-            text.Put("\"/>\n"u8);
-        }
-
+            Put(text, "<triangle v1=\""u8, triangle.A, "\" v2=\""u8, triangle.B, "\" v3=\""u8, triangle.C);
         text.Line("</triangles></mesh></object>");
+    }
+
+    private static void Put(
+        TextBytes text, ReadOnlySpan<byte> first, double a, ReadOnlySpan<byte> second, double b, ReadOnlySpan<byte> third, double c)
+    {
+        text.Put(first);
+        text.Put(a);
+        text.Put(second);
+        text.Put(b);
+        text.Put(third);
+        text.Put(c);
+        text.Put("\"/>\n"u8);
     }
 
     /// <summary>Rows of the 4 x 3 matrix that points, as rows, are multiplied with.</summary>

@@ -32,9 +32,9 @@ internal static class FlatPicture
             + $"{Sizes.Count(figures.Holes)} holes, {Sizes.Count(fitted.Flat.Bends.Length)} bends.",
             scale.Frame(60, 60, ys.Count > 0 ? 90 : 24, xs.Count > 0 ? 90 : 24),
             [
-                scale.On(FlatDrawing.Metal(fitted)),
+                scale.On(fitted.Metal),
                 .. FlatDrawing.Fields(fitted).OfType<Pattern>().Where(field => field.Count <= MostOfField).Select(scale.On),
-                .. FlatDrawing.Marks(fitted).Select(scale.On).Where(mark => mark is not Text { Height: < LeastLetter }),
+                .. fitted.Marks.Select(scale.On).Where(mark => mark is not Text { Height: < LeastLetter }),
                 .. FlatDrawing.Bends(fitted.Flat).Select(scale.On),
                 .. fitted.Flat.Bends.Select((bend, i) => FlatDrawing.BendWords(
                     scale.On(bend.A), scale.On(bend.B), BendLine.Words(i + 1, bend.Angle, sizes.Fine(bend.InsideRadius)), Picture.Letter, Pens.Figure)),

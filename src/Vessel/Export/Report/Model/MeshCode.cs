@@ -1,3 +1,4 @@
+using Vessel.Export.Solids;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Report.Model;
@@ -13,13 +14,7 @@ internal sealed record MeshCode(Vector3 Origin, double Step, int Vertices, int T
 
     public static MeshCode Of(Mesh mesh)
     {
-        var (low, high) = (mesh.Vertices[0], mesh.Vertices[0]);
-        foreach (var v in mesh.Vertices)
-        {
-            low = new(Math.Min(low.X, v.X), Math.Min(low.Y, v.Y), Math.Min(low.Z, v.Z));
-            high = new(Math.Max(high.X, v.X), Math.Max(high.Y, v.Y), Math.Max(high.Z, v.Z));
-        }
-
+        var (low, high) = Extent.Of(mesh.Vertices);
         var size = high - low;
         var step = Math.Max(Math.Max(size.X, size.Y), Math.Max(size.Z, 1e-6)) / Steps;
         var bytes = new List<byte>((mesh.Vertices.Length * 5) + (mesh.Triangles.Length * 4));

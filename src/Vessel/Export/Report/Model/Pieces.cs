@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Export.Solids;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Report.Model;
@@ -31,7 +32,7 @@ internal static class Pieces
             var part = parts[i].Part;
             for (var j = 0; j < part.Quantity; j++)
             {
-                var (low, high) = Box(meshes[i], part.Placements[j]);
+                var (low, high) = Extent.Of(meshes[i].Vertices.Select(part.Placements[j].ToOuter));
                 var name = part.Quantity == 1 ? part.Name : $"{part.Name} {j + 1}";
                 pieces.Add(new(i, name, part.Placements[j], Vector3.Zero, low, high));
             }
@@ -80,19 +81,5 @@ internal static class Pieces
         var z = piece.Middle.Z;
         return stack.Where(other => other.Low.Z <= z && z <= other.High.Z).MaxBy(other => other.High.Z - other.Low.Z)
             ?? stack.MinBy(other => Math.Min(Math.Abs(other.Low.Z - z), Math.Abs(other.High.Z - z)))!;
-    }
-
-    private static (Vector3 Low, Vector3 High) Box(Mesh mesh, Frame3 place)
-    {
-        var first = place.ToOuter(mesh.Vertices[0]);
-        var (low, high) = (first, first);
-        foreach (var vertex in mesh.Vertices)
-        {
-            var v = place.ToOuter(vertex);
-            low = new(Math.Min(low.X, v.X), Math.Min(low.Y, v.Y), Math.Min(low.Z, v.Z));
-            high = new(Math.Max(high.X, v.X), Math.Max(high.Y, v.Y), Math.Max(high.Z, v.Z));
-        }
-
-        return (low, high);
     }
 }
