@@ -33,6 +33,15 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public void Explain_prints_a_page_with_a_row_for_every_code()
+    {
+        var lines = CommandRun.Of("explain", "--page").Output.Split('\n');
+
+        Assert.All(FaultCodes.All, fault => Assert.Contains($"| `{fault.Code}` | {fault.Cause} | {fault.Remedy} |", lines));
+        Assert.All(FindingCodes.All, finding => Assert.Contains($"| `{finding.Code}` | {finding.Cause} | {finding.Remedy} |", lines));
+    }
+
+    [Fact]
     public void Explain_limits_lists_every_limit_with_its_fault()
     {
         var run = CommandRun.Of("explain", "limits");

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Joints;
@@ -31,11 +30,11 @@ public sealed class FindingKeyTests
 
     [Theory]
     [MemberData(nameof(DesignFiles))]
-    public void Every_finding_of_every_design_goes_back_to_a_key_of_the_file(string file) => AssertKeys(Assessment.Of(Plans.Of(file)));
+    public void Every_measure_of_every_design_goes_back_to_a_key_of_the_file(string file) => AssertKeys(Assessment.Measures(Plans.Of(file)));
 
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void So_does_every_finding_of_random_vessels(int seed) => AssertKeys(Assessment.Of(RandomDesigns.Built(seed)));
+    public void So_does_every_measure_of_random_vessels(int seed) => AssertKeys(Assessment.Measures(RandomDesigns.Built(seed)));
 
     /// <summary>The gap of a screen is its clearance's doing, not that of how it is fixed.</summary>
     [Theory]
@@ -62,6 +61,6 @@ public sealed class FindingKeyTests
         Assert.Equal("no more than 1 mm", RootGap.Limits(6, shop, NoteText.Length, "mm"));
     }
 
-    private static void AssertKeys(ImmutableArray<Measure> findings) =>
-        Assert.All(findings, finding => Assert.True(finding.Place is null || KeyPaths.Exist(finding.Place.Path), $"{finding.Code} at {finding.Place?.Path}"));
+    private static void AssertKeys(IEnumerable<Measure> measures) =>
+        Assert.All(measures, measure => Assert.True(measure.Place is { } place && KeyPaths.Exist(place.Path), $"{measure.Code} at {measure.Place?.Path}"));
 }
