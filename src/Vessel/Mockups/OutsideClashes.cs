@@ -23,6 +23,9 @@ internal static class OutsideClashes
     /// <summary>Distances are told below this, mm: common practice, no source.</summary>
     public const double Least = 1;
 
+    /// <summary>Bodies further apart take no part in a distance below <see cref="Least"/>, whose bracket is far narrower, mm.</summary>
+    private const double Beyond = 2 * Least;
+
     /// <summary>What the lines of a tube's foot leave of its surface, mm.</summary>
     private const double Strand = 0.02;
 
@@ -53,22 +56,26 @@ internal static class OutsideClashes
                 var (a, b) = (all[earlier], all[later]);
                 if (a.OnRim == b.Id || b.OnRim == a.Id || a.Around.DistanceTo(b.Around) > Least)
                     continue;
-                if (Between(a, b) is { } distance && distance.Start < Least)
+                if (Between(a, b, Beyond) is { } distance && distance.Start < Least)
                     yield return new((a.Id, a.Name), (b.Id, b.Name), b.Path ?? a.Path!, distance);
             }
         }
     }
 
-    /// <summary>Between the bodies of both, mm.</summary>
-    internal static Interval? Between(OutsideBody a, OutsideBody b)
+    /// <summary>Between the bodies of both, mm; null where none come so near.</summary>
+    internal static Interval? Between(OutsideBody a, OutsideBody b, double within = double.PositiveInfinity)
     {
         Interval? least = null;
-        foreach (var one in a.Bodies)
+        var (balls, others) = (a.Balls(), b.Balls());
+        for (var i = 0; i < balls.Length; i++)
         {
-            foreach (var other in b.Bodies)
+            for (var j = 0; j < others.Length; j++)
             {
-                var found = ConvexDistance.Between(one.Body, other.Body);
-                var distance = new Interval(Math.Max(0, found.Start - one.Slack - other.Slack), found.End);
+                var slack = a.Bodies[i].Slack + b.Bodies[j].Slack;
+                if (balls[i].DistanceTo(others[j]) - slack > Math.Min(within, least?.End ?? double.PositiveInfinity))
+                    continue;
+                var found = ConvexDistance.Between(a.Bodies[i].Body, b.Bodies[j].Body);
+                var distance = new Interval(Math.Max(0, found.Start - slack), found.End);
                 // The least of intervals is the interval of the least ends.
                 least = least is { } known ? new(Math.Min(known.Start, distance.Start), Math.Min(known.End, distance.End)) : distance;
                 if (least is { End: 0 })

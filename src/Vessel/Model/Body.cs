@@ -66,6 +66,8 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
 {
     private const int Halvings = 60;
 
+    private readonly double _widest = Outer.Pieces.Max(piece => piece.At(piece.Length).U);
+
     /// <summary>
     /// From outside: the distance from the axis less the outside radius at that height is convex along a ray, since the head is;
     /// it is stopped where the least of it is below zero. From inside it goes free through the rim alone.
@@ -77,6 +79,10 @@ internal sealed record DomeBody(string Part, Frame3 Frame, Profile Outer, Profil
         var reach = 2 * (o.Length + Outer.End.U - Outer.Start.V);
         var span = Slab(o.Z, d.Z, Outer.Start.V + Skin, Outer.End.V - Skin, (0, reach));
         if (!(span.Start <= span.End))
+            return false;
+        var (speed, toward) = ((d.X * d.X) + (d.Y * d.Y), (o.X * d.X) + (o.Y * d.Y));
+        // Most rays pass it by.
+        if (FromAxis(speed > 0 ? Math.Clamp(-toward / speed, span.Start, span.End) : span.Start) > _widest)
             return false;
         if (FromAxis(span.Start) < Inner.RadiusAt(o.Z + (span.Start * d.Z)))
             return !(d.Z > 0 && FromAxis(span.End) < Inner.End.U);

@@ -13,4 +13,7 @@ internal sealed record OutsideBody(
 {
     /// <summary>Id of the head that it stands on; null for none.</summary>
     public string? OnRim { get; init; }
+
+    /// <summary>A ball round each of the bodies.</summary>
+    public Ball[] Balls() => [.. Bodies.Select(body => Ball.Round([body.Body]))];
 }

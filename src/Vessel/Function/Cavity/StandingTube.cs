@@ -25,6 +25,8 @@ public sealed class StandingTube(PortSite site)
     /// </summary>
     private static readonly (double Share, double Weight)[] _depths = [.. Through()];
 
+    private static readonly (double Sin, double Cos)[] _turns = [.. Enumerable.Range(0, Turnings).Select(i => Turned(Phi(i)))];
+
     /// <summary>From the tube's end to where each line leaves the room; at a cone's tip the room ends level.</summary>
     private readonly Lazy<Interval[]> _lines = new(() =>
     [
@@ -60,14 +62,14 @@ public sealed class StandingTube(PortSite site)
         var slope = Site.Frame.Z.Dot(up);
         // A level along the lines is one that crosses them far away.
         var rise = Math.CopySign(Math.Max(Math.Abs(slope), 1e-9), slope);
-        var sum = 0.0;
+        var (sum, lines) = (0.0, _lines.Value);
         for (var d = 0; d < _depths.Length; d++)
         {
             var r = inner + (_depths[d].Share * (outer - inner));
             var weight = r * _depths[d].Weight;
-            (double Cut, double Length) At(double phi, double from, double length)
+            (double Cut, double Length) At((double Sin, double Cos) turn, double from, double length)
             {
-                var start = Site.Frame.ToOuter(Footprint.OnLine(r, phi, from)).Dot(up);
+                var start = Site.Frame.ToOuter(new(r * turn.Cos, r * turn.Sin, from)).Dot(up);
                 // A level at infinity leaves numbers to reckon with.
                 return (Math.Clamp((level - start) / rise, -1e15, 1e15), length);
             }
@@ -75,7 +77,7 @@ public sealed class StandingTube(PortSite site)
             double Below((double Cut, double Length) a, (double Cut, double Length) b) =>
                 rise > 0 ? Clamped(a, b) : ((a.Length + b.Length) / 2) - Clamped(a, b);
             (double Cut, double Length) Line(int i) =>
-                _lines.Value[(d * Turnings) + i] is var line ? At(Phi(i), line.Start, line.Length) : default;
+                lines[(d * Turnings) + i] is var line ? At(_turns[i], line.Start, line.Length) : default;
 
             var before = Line(Turnings - 1);
             for (var i = 0; i < Turnings; i++)
@@ -86,7 +88,7 @@ public sealed class StandingTube(PortSite site)
             }
 
             foreach (var (from, to, turn) in _windows.Value)
-                sum -= weight * turn * Below(At(from.Phi, from.Low, from.Length), At(to.Phi, to.Low, to.Length));
+                sum -= weight * turn * Below(At(Turned(from.Phi), from.Low, from.Length), At(Turned(to.Phi), to.Low, to.Length));
         }
 
         return sum * (outer - inner);
@@ -105,6 +107,8 @@ public sealed class StandingTube(PortSite site)
             ? (middle + (aside / site.Port.OuterRadius), site.InnerEnd + row.Up + ((row.Height - height) / 2), height)
             : default;
 
+    private static (double Sin, double Cos) Turned(double phi) => (Math.Sin(phi), Math.Cos(phi));
+
     private static double Phi(int turning) => Turns.Full * (turning + 0.5) / Turnings;
 
     /// <summary>The mean of a cut held between zero and the length, both straight from one line to the next.</summary>
@@ -112,6 +116,8 @@ public sealed class StandingTube(PortSite site)
     {
         double Value(double t) => Math.Clamp(a.Cut + (t * (b.Cut - a.Cut)), 0, Math.Max(0, a.Length + (t * (b.Length - a.Length))));
         var (first, second) = (Root(a.Cut, b.Cut), Root(a.Cut - a.Length, b.Cut - b.Length));
+        if (first == 0 && second == 0)
+            return (Value(0) + Value(1)) / 2;
         if (first > second)
             (first, second) = (second, first);
         return ((first * (Value(0) + Value(first))) + ((second - first) * (Value(first) + Value(second))) + ((1 - second) * (Value(second) + Value(1)))) / 2;
