@@ -9,6 +9,15 @@ namespace Vessel.Stock;
 /// <param name="Cup">Number of the gas cup: its bore in sixteenths of an inch.</param>
 public sealed record Tungsten(double Diameter, (double Low, double High) Direct, (double Low, double High) Alternating, int Cup)
 {
+    /// <summary>Number of the cup that a torch has where nothing else is said.</summary>
+    private const int Usual = 6;
+
+    /// <summary>Least outside of the cup that it asks for beyond the usual one, mm; zero where that will do.</summary>
+    public double CupOutside => Cup <= Usual ? 0 : UsualOutside + ((Cup - Usual) * 25.4 / 16);
+
+    /// <summary>Outside of the usual cup, mm: larger ones are as thick.</summary>
+    public const double UsualOutside = 12.5;
+
     public (double Low, double High) Carries(WeldingCurrent current) => current == WeldingCurrent.Alternating ? Alternating : Direct;
 }
 

@@ -49,6 +49,25 @@ public sealed class TorchAccessTests
         Compiler.Assess(Compiler.Assemble(Compiler.Read(
             Repository.Design(Launch), DesignSettings.None with { Shop = "torch: { cup_diameter: 60 mm }" }).Value!)).Select(f => f.Code));
 
+    /// <summary>Plate of 6 mm in aluminium asks for 4.8 mm of tungsten in a cup of number 10, four sixteenths of an inch wider than number 6.</summary>
+    [Fact]
+    public void The_cup_is_the_one_that_the_electrode_asks_for()
+    {
+        var thick = Plans.OfText("""
+            vessel: Thick tank
+            material: aluminium 5052
+            shell: { outside_diameter: 300, wall: 6.35, height: 200, made_from: sheet, seam_angle: 200 }
+            top: { shape: flat, thickness: 6.35 }
+            bottom: { shape: flat, thickness: 6.35 }
+            ports: [{ name: vent, in: top, at: { radius: 0 }, tube: { outside_diameter: 32, wall: 2 }, length: 40 }]
+            """);
+
+        Assert.Contains(thick.Procedures, weld => weld.Tungsten?.Cup == 10);
+        Assert.All(thick.Access, access => Assert.Equal(
+            thick.Procedures.Single(weld => weld.Joint.Path == access.Joint.Path).Tungsten?.Cup == 10 ? 12.5 + (4 * 25.4 / 16) : 12.5, access.CupDiameter, 9));
+        Assert.Contains(Plans.Of(Launch).Access, access => access.CupDiameter == _torch.CupDiameter);
+    }
+
     /// <summary>A cup without windows or drain under an outlet that opens elsewhere is shut; with a drain it breathes.</summary>
     [Fact]
     public void A_room_without_a_way_out_is_an_error_until_it_has_one()

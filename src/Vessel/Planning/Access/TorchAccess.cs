@@ -9,7 +9,8 @@ namespace Vessel.Planning;
 /// <param name="FreeShare">Of the torch's directions over all stations.</param>
 /// <param name="ReachedShare">Of the stations that have a free direction for the torch and one for the rod.</param>
 /// <param name="InTheWay">Id of the part that stops most directions; null where none does.</param>
-public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedShare, string? InTheWay)
+/// <param name="CupDiameter">Outside of the cup that was tried, mm: the shop's, or a larger one that the weld's electrode asks for.</param>
+public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedShare, string? InTheWay, double CupDiameter)
 {
     /// <summary>Evenly along the joint.</summary>
     private const int Stations = 24;
@@ -29,17 +30,18 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
     /// the cup's diameter that ends its stick-out short of the root: its middle and four lines of it must go free. How long it is
     /// does not count: it comes from outside.
     /// </summary>
-    public static ImmutableArray<TorchAccess> Of(Assembly assembly, WorkOrder order)
+    public static ImmutableArray<TorchAccess> Of(Assembly assembly, WorkOrder order, ImmutableArray<WeldProcedure> welds)
     {
         var all = Obstacles.Of(assembly).ToList();
-        var torch = assembly.Design.Shop.Torch;
+        var (torch, electrodes) = (assembly.Design.Shop.Torch, welds.ToDictionary(weld => weld.Joint.Path, weld => weld.Tungsten));
         var middle = assembly.Design.Shell.Height / 2 * Vector3.UnitZ;
         return
         [
             .. order.Tasks.Where(task => task.Weld is not null).Select(task =>
             {
                 var there = order.PartsAt(task);
-                return Of(task.Weld!, [.. all.Where(body => there.Contains(body.Part))], torch, middle);
+                var cup = Math.Max(torch.CupDiameter, electrodes[task.Weld!.Path]?.CupOutside ?? 0);
+                return Of(task.Weld, [.. all.Where(body => there.Contains(body.Part))], torch with { CupDiameter = cup }, middle);
             }),
         ];
     }
@@ -85,7 +87,8 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
             joint,
             (double)free / tried,
             (double)reached / stations.Count,
-            stops.OrderByDescending(stop => stop.Value).ThenBy(stop => stop.Key, StringComparer.Ordinal).FirstOrDefault().Key);
+            stops.OrderByDescending(stop => stop.Value).ThenBy(stop => stop.Key, StringComparer.Ordinal).FirstOrDefault().Key,
+            torch.CupDiameter);
     }
 
     private static bool OnAxis(Joint joint)
