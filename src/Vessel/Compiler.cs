@@ -34,7 +34,7 @@ public static class Compiler
 
     public static Build Compile(VesselDesign design, BuildOptions options)
     {
-        var plan = Plan.Of(Assemble(design));
+        var plan = Plan.Of(Assemble(design), options.Kerf);
         return Vessel.Export.Build.Of(plan, [.. Assessment.Measures(plan)], options);
     }
 

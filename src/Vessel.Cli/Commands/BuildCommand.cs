@@ -29,7 +29,7 @@ internal static class BuildCommand
         };
         dxf.AcceptOnlyFromAmong("r2000", "r12");
         var cutOnly = new Option<bool>("--cut-only") { Description = "Also write each flat's cut lines alone, for services that merge layers." };
-        var kerf = Arguments.Number("--kerf", "Width of the cut: also write each sheet's cut lines moved by half of it, mm", "MM", 0, (0, 5));
+        var kerf = Arguments.Number("--kerf", "Width of the cut: also write each sheet's cut lines moved by half of it, and nest pieces so much further apart, mm", "MM", 0, (0, 5));
         var frame = Arguments.Number("--frame-below", "Also write each sheet part that is smaller than this both ways, mm, in a frame that holds it by tabs", "MM", 0, (0, 500));
         var tolerance = Arguments.Number("--tolerance", "Greatest deviation of flats, mm", "MM", 0.01, (0.001, 0.5));
         var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", "MM", 0.05, (0.005, 1));

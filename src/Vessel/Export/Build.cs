@@ -114,7 +114,7 @@ public sealed class Build(
     public ImmutableArray<PortFixture> Fixtures => _fixtures.Value;
 
     public static Build Of(Assembly assembly, ImmutableArray<Measure> measures, BuildOptions options) =>
-        Of(Plan.Of(assembly), measures, options);
+        Of(Plan.Of(assembly, options.Kerf), measures, options);
 
     public static Build Of(Plan plan, ImmutableArray<Measure> measures, BuildOptions options)
     {

@@ -26,7 +26,7 @@ internal static class CutListCsv
 
     private static CsvCell[] Piece(Part part, Plan plan) =>
     [
-        part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name, part.Stock.Length, part.Stock.Width, part.Stock.Wall,
+        part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name, StockWords.ToBuy(part, part.Stock.Length), StockWords.ToBuy(part, part.Stock.Width), part.Stock.Wall,
         part.Stock.Mass, part.Mass, StockWords.From(part, plan), default,
         part.Kind switch
         {

@@ -7,8 +7,9 @@ namespace Vessel.Planning;
 /// <param name="purge">Of the closed vessel.</param>
 /// <param name="order">Order constraints between tasks.</param>
 /// <param name="steps">The day's list.</param>
+/// <param name="kerf">Width of the cut that flats are nested for, mm.</param>
 public sealed class Plan(
-    Assembly assembly, ImmutableArray<WeldProcedure> procedures, Purge purge, WorkOrder order, ImmutableArray<Step> steps)
+    Assembly assembly, ImmutableArray<WeldProcedure> procedures, Purge purge, WorkOrder order, ImmutableArray<Step> steps, double kerf)
 {
     public Assembly Assembly { get; } = assembly;
 
@@ -27,7 +28,7 @@ public sealed class Plan(
 
     private readonly Lazy<ImmutableArray<SheetStock>> _sheets = new(() =>
     [
-        .. Nest.Of(assembly.Parts, assembly.Design.Shop.Stock, assembly.Design.Quantity).AsParallel().AsOrdered()
+        .. Nest.Of(assembly.Parts, assembly.Design.Shop.Stock, assembly.Design.Quantity, kerf).AsParallel().AsOrdered()
             .Select(nest => new SheetStock(nest, NestRectangle.Of(nest))),
     ]);
 
@@ -43,12 +44,13 @@ public sealed class Plan(
     /// <summary>For the test at the end of the day.</summary>
     public LeakKit LeakKit => LeakKit.Of(Assembly.Design, Assembly.Welds.Select(weld => weld.Joint));
 
-    private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(assembly, order));
+    private readonly Lazy<ImmutableArray<TorchAccess>> _access = new(() => TorchAccess.Of(assembly, order, procedures));
 
     /// <summary>How each weld is reached, in the order in which they are laid.</summary>
     public ImmutableArray<TorchAccess> Access => _access.Value;
 
-    public static Plan Of(Assembly assembly)
+    /// <param name="kerf">Width of the cut that flats are nested for, mm.</param>
+    public static Plan Of(Assembly assembly, double kerf = 0)
     {
         var parts = assembly.Parts.ToDictionary(part => part.Id);
         ImmutableArray<WeldProcedure> welds =
@@ -58,6 +60,6 @@ public sealed class Plan(
         ];
         var order = WorkOrder.Of(assembly);
         var purge = Purge.Of(assembly);
-        return new(assembly, welds, purge, order, Step.Of(order, assembly, welds, purge));
+        return new(assembly, welds, purge, order, Step.Of(order, assembly, welds, purge), kerf);
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Vessel.Design;
 using Vessel.Export.Drawing;
@@ -79,6 +80,24 @@ public sealed class HoleFieldTests
 
         Assert.Contains("screws of low,3,bought", list, StringComparison.Ordinal);
         Assert.Contains("\"stainless wool, stuffed to 60 kg/m3, fibre 0.05 mm\"", list, StringComparison.Ordinal);
+    }
+
+    /// <summary>A blank is bought in whole millimetres; its flat keeps the exact size.</summary>
+    [Fact]
+    public void The_cut_list_rounds_blanks_of_sheet_up()
+    {
+        var plan = Plans.Of("harbour-launch-breather.yaml");
+
+        var rows = Encoding.UTF8.GetString(Written(to => CutListCsv.Write(plan, to))).Split('\n').Select(row => row.TrimEnd('\r').Split(',')).ToList();
+
+        var sheets = plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").ToList();
+        Assert.Contains(sheets, part => part.Stock.Length % 1 > 0.01);
+        Assert.All(sheets, part =>
+        {
+            var row = rows.First(cells => cells[0] == part.Name);
+            Assert.Equal(Math.Ceiling(part.Stock.Length - 1e-6), double.Parse(row[4], CultureInfo.InvariantCulture));
+            Assert.Equal(Math.Ceiling(part.Stock.Width - 1e-6), double.Parse(row[5], CultureInfo.InvariantCulture));
+        });
     }
 
     private static byte[] Written(Action<Stream> write)

@@ -137,6 +137,23 @@ public sealed class NestTests
         }
     }
 
+    /// <summary>Half of the cut goes off either side of its line: what is left between two pieces, and at the edge, is what the shop keeps.</summary>
+    [Fact]
+    public void Pieces_keep_the_width_of_the_cut_beside_the_spacing()
+    {
+        const double Kerf = 3;
+        var design = Plans.Of("harbour-launch-breather.yaml").Assembly;
+
+        var (plain, wide) = (Plan.Of(design).Sheets, Plan.Of(design, Kerf).Sheets);
+
+        Assert.Equal(plain.Length, wide.Length);
+        foreach (var (one, other) in plain.Zip(wide, (a, b) => (a.Nest, b.Nest)))
+        {
+            Assert.Equal((one.Sheet.Spacing + Kerf, one.Sheet.Margin + (Kerf / 2)), (other.Sheet.Spacing, other.Sheet.Margin));
+            AssertLaid(other);
+        }
+    }
+
     private static void AssertLaid(Nest nest)
     {
         var laid = nest.Places.Select(place => (place.Sheet, Shape: Shape(nest.Pieces[place.Piece].Outline.Select(place.Of)))).ToList();

@@ -34,7 +34,8 @@ public sealed record Nest(
     public static bool IsCutFromSheet(Part part) => part.Flat is { Kind: not FlatKind.Wrap } && part.Stock.Form == "sheet";
 
     /// <param name="vessels">How many are made at once.</param>
-    public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop, int vessels) =>
+    /// <param name="kerf">Width of the cut, mm.</param>
+    public static ImmutableArray<Nest> Of(ImmutableArray<Part> parts, StockShop shop, int vessels, double kerf) =>
     [
         .. parts.Where(IsCutFromSheet)
             .GroupBy(part => (part.Material, part.Thickness))
@@ -43,7 +44,7 @@ public sealed record Nest(
             .Select(group => Of(
                 group.Key.Material,
                 group.Key.Thickness,
-                NestSheet.Of(shop),
+                NestSheet.Of(shop, kerf),
                 [.. group.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), vessels * part.Quantity))])),
     ];
 

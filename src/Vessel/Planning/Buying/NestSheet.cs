@@ -8,7 +8,9 @@ namespace Vessel.Planning;
 /// <param name="Spacing">Kept between pieces.</param>
 public sealed record NestSheet(double Length, double Width, double Margin, double Spacing)
 {
-    public static NestSheet Of(StockShop shop) => new(shop.SheetLength, shop.SheetWidth, shop.SheetMargin, shop.Spacing);
+    /// <param name="kerf">Width of the cut, mm: half of it goes off either side of a cut line.</param>
+    public static NestSheet Of(StockShop shop, double kerf = 0) =>
+        new(shop.SheetLength, shop.SheetWidth, shop.SheetMargin + (kerf / 2), shop.Spacing + kerf);
 
     public double FreeLength => Length - (2 * Margin);
 

@@ -21,6 +21,9 @@ public static class StockWords
         _ => $"{part.Stock.Form} {told(part.Stock.Width)}",
     };
 
+    /// <summary>A size of a piece as it is bought, mm: of sheet rounded up to a whole one, which is what a guillotine is set to; the flat is exact.</summary>
+    public static double ToBuy(Part part, double size) => part.Stock.Form == "sheet" ? Math.Ceiling(size - 1e-6) : size;
+
     public static string Used(Nest nest)
     {
         var lengths = string.Join(" and ", nest.UsedLength.Select(length => Text($"{length:0} mm")));
