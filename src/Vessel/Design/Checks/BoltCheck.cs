@@ -35,9 +35,9 @@ internal static class BoltCheck
         return row.Apart > most + Ring.Hair
             ? new Fault(FaultCodes.BoltOffPlate, $"{bolts.Path}.{row.Key}",
                 $"The bolts' washers, {shown.Length(bolts.WasherDiameter)} wide, do not lie wholly on the flat of the bracket.",
-                shown.Length(row.Apart), $"at most {shown.Length(Math.Max(0, most))} on {shown.Length(row.Flat)} of flat",
-                most >= 0 ? $"Use '{row.Key}' of at most {shown.Length(most)}, or a larger plate."
-                    : $"Make the plate larger by at least {shown.Length(row.Apart - most)}.")
+                shown.Length(row.Apart), $"at most {shown.LengthDown(Math.Max(0, most))} on {shown.Length(row.Flat)} of flat",
+                most >= 0 ? $"Use '{row.Key}' of at most {shown.LengthDown(most)}, or a larger plate."
+                    : $"Make the plate larger by at least {shown.LengthUp(row.Apart - most)}.")
             : null;
     }
 
@@ -46,7 +46,7 @@ internal static class BoltCheck
         var least = bolts.HoleDiameter + row.Slot;
         return row.Apart > 0 && row.Apart <= least
             ? new Fault(FaultCodes.BoltHolesOverlap, $"{bolts.Path}.{row.Key}", "Two bolt holes run into each other.",
-                shown.Length(row.Apart), $"more than {shown.Length(least)}",
+                shown.Length(row.Apart), $"more than {shown.LengthUp(least)}",
                 "Set the bolts further apart, make the slots shorter, or use 0 for one row.")
             : null;
     }

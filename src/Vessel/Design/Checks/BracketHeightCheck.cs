@@ -23,8 +23,8 @@ internal static class BracketHeightCheck
             $"The {bracket.What} reaches beyond an end of the shell.",
             $"{shown.Length(bracket.Height - half)} to {shown.Length(bracket.Height + half)}",
             $"0 to {shown.Length(shell.Height)}",
-            fits ? $"Use a height from {shown.Length(half)} to {shown.Length(shell.Height - half)}."
-                : $"Make the {bracket.What} at most {shown.Length(shell.Height)} high.");
+            fits ? $"Use a height from {shown.LengthUp(half)} to {shown.LengthDown(shell.Height - half)}."
+                : $"Make the {bracket.What} at most {shown.LengthDown(shell.Height)} high.");
     }
 
     /// <summary>Saddles and plates are made for a cylinder, and stand on one.</summary>
@@ -37,7 +37,7 @@ internal static class BracketHeightCheck
         }
 
         var fits = shell.Courses.Where(course => !course.IsCone && course.Height >= 2 * half)
-            .Select(course => $"{shown.Length(course.Start + half)} to {shown.Length(course.End - half)}").ToList();
+            .Select(course => $"{shown.LengthUp(course.Start + half)} to {shown.LengthDown(course.End - half)}").ToList();
         return new(FaultCodes.BracketOnCone, $"{bracket.Path}.at.height", $"The {bracket.What} does not stand on one cylinder of the shell.",
             $"{shown.Length(bracket.Height - half)} to {shown.Length(bracket.Height + half)}", "within one cylinder",
             fits.Count > 0 ? $"Use a height from {string.Join(", or from ", fits)}."

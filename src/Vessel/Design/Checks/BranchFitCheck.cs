@@ -43,9 +43,9 @@ internal static class BranchFitCheck
                 fits && side > 0 ? $"{port.Path}.at.offset" : port.SizeKey,
                 $"{what}: offset and radius of its {which} are together more than the shell's radius there.",
                 shown.Length(side + radius),
-                $"at most {shown.Length(room)}",
-                fits ? $"Use an offset of at most {shown.Length(room - radius)}, or a smaller port."
-                    : $"Use a port whose {which} is at most {shown.Length(2 * room)} in diameter.");
+                $"at most {shown.LengthDown(room)}",
+                fits ? $"Use an offset of at most {shown.LengthDown(room - radius)}, or a smaller port."
+                    : $"Use a port whose {which} is at most {shown.LengthDown(2 * room)} in diameter.");
         }
     }
 
@@ -62,6 +62,6 @@ internal static class BranchFitCheck
 
         Fault Misses(string code, string what, double radius, double limit) => new(
             code, side > 0 ? $"{port.Path}.at.offset" : port.SizeKey, $"'{port.Name}' {what}.", shown.Length(side + radius),
-            $"less than about {shown.Length(limit)}", "Use a smaller offset, tilt or port.");
+            $"less than about {shown.LengthDown(limit)}", "Use a smaller offset, tilt or port.");
     }
 }

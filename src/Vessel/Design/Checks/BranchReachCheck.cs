@@ -21,8 +21,8 @@ internal static class BranchReachCheck
                 yield return new Fault(FaultCodes.PortTooShort,
                     port.Thread is null ? $"{port.Path}.length" : $"{port.Path}.bung.length",
                     $"The {(port.Elbow is null ? "free end" : "elbow")} of '{port.Name}' does not clear the outside of its host.",
-                    shown.Length(port.Length), $"more than {shown.Length(need)}",
-                    $"Make it longer by more than {shown.Length(need - port.Length)}.");
+                    shown.Length(port.Length), $"more than {shown.LengthUp(need)}",
+                    $"Make it longer by more than {shown.LengthUp(need - port.Length)}.");
             }
 
             if (port is { IsFlush: true, InsideLength: > 0 })
@@ -39,7 +39,7 @@ internal static class BranchReachCheck
             {
                 yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",
                     $"The inner end of '{port.Name}' meets the far side of the vessel.",
-                    shown.Length(port.InsideLength), $"less than {shown.Length(room)}",
+                    shown.Length(port.InsideLength), $"less than {shown.LengthDown(room)}",
                     "Make its inside length smaller, or use 'inner_end: flush'.");
             }
         }
@@ -49,8 +49,8 @@ internal static class BranchReachCheck
     private static Fault? LeftOutside(Shown shown, VesselDesign design, PortDesign port) =>
         port.Joint == PortJoint.SetIn && !port.IsFlush && FreeLength.LeftOutside(design, port) is var left && left >= 0
             ? new(FaultCodes.EndOutsideHost, $"{port.Path}.inside_length",
-                $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, by up to {shown.Length(left)} along the tube.",
-                shown.Length(port.InsideLength), $"more than {shown.Length(port.InsideLength + left)}",
+                $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, by up to {shown.LengthDown(left)} along the tube.",
+                shown.Length(port.InsideLength), $"more than {shown.LengthUp(port.InsideLength + left)}",
                 $"Delete 'inside_length', which then is {shown.Length(FreeLength.ToComeThrough(design, port))} so that the end comes through all round, or use 'inner_end: flush' without it.")
             : null;
 

@@ -39,7 +39,7 @@ internal static class ConeSeamCheck
             yield return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
                 $"'{port.Name}' stands over {(cone.Segments > 1 ? "a" : "the")} seam of the {cone.Path} cone.",
                 $"seam at {shown.Angle(Turns.From(over, 0))}",
-                $"outside {shown.Angle(taken.Start)} to {shown.Angle(taken.End)}",
+                $"outside {shown.AngleDown(taken.Start)} to {shown.AngleUp(taken.End)}",
                 cone.Segments == 1 ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(port.Place.Angle + Math.PI, 0))}' lies opposite."
                 : taken.Length < cone.Pitch ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (cone.Pitch / 2), 0))}' has it amid a segment."
                 : "Use fewer segments, or a smaller port.");
@@ -55,6 +55,6 @@ internal static class ConeSeamCheck
         return wide >= cone.Wall ? null : new Fault(
             FaultCodes.SegmentsDoNotFit, $"{cone.Path}.segments",
             $"The segments of the {cone.Path} cone are less than one wall wide at their tips.", shown.Length(Math.Max(0, wide)),
-            $"at least {shown.Length(cone.Wall)}", "Use fewer segments, or a wider port at the pole.");
+            $"at least {shown.LengthUp(cone.Wall)}", "Use fewer segments, or a wider port at the pole.");
     }
 }

@@ -11,7 +11,7 @@ internal static class ElbowCheck
         if (elbow.IsTooSharp)
         {
             yield return new Fault(FaultCodes.ElbowTooSharp, $"{elbow.Path}.pieces",
-                $"The elbow of '{port.Name}' turns too far at one mitre.", shown.Angle(2 * elbow.Slant), $"at most {shown.Angle(ElbowDesign.MostTurn)}",
+                $"The elbow of '{port.Name}' turns too far at one mitre.", shown.Angle(2 * elbow.Slant), $"at most {shown.AngleDown(ElbowDesign.MostTurn)}",
                 $"Use at least {Math.Ceiling((elbow.Angle / ElbowDesign.MostTurn) - 1e-9) + 1} pieces.");
             yield break;
         }
@@ -22,7 +22,7 @@ internal static class ElbowCheck
         {
             yield return new Fault(FaultCodes.ElbowClosesUp, $"{elbow.Path}.radius",
                 $"The pieces of the elbow of '{port.Name}' run into each other on the inside of the bend.",
-                shown.Length(elbow.Radius), $"at least {shown.Length(least)}", "Use a larger radius, or fewer pieces.");
+                shown.Length(elbow.Radius), $"at least {shown.LengthUp(least)}", "Use a larger radius, or fewer pieces.");
         }
 
         var leastEnd = port.Wall - ((elbow.Radius - port.OuterRadius) * elbow.Slope);
@@ -30,7 +30,7 @@ internal static class ElbowCheck
         {
             yield return new Fault(FaultCodes.ElbowClosesUp, $"{elbow.Path}.end_length",
                 $"The last piece of the elbow of '{port.Name}' ends within its mitre.",
-                shown.Length(elbow.EndLength), $"at least {shown.Length(leastEnd)}", "Use a longer end, or a larger radius.");
+                shown.Length(elbow.EndLength), $"at least {shown.LengthUp(leastEnd)}", "Use a longer end, or a larger radius.");
         }
     }
 }

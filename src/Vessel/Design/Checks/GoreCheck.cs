@@ -26,7 +26,7 @@ internal static class GoreCheck
             yield return new Fault(FaultCodes.GoresDoNotFit, $"{gores.Path}.cap_diameter",
                 isLarge ? $"The polar cap of the {head.Path} head leaves no gores."
                     : $"The gores of the {head.Path} head are less than one wall wide at their tips.",
-                shown.Length(gores.CapDiameter), isLarge ? $"at most {shown.Length(most)}" : $"at least {shown.Length(least)}",
+                shown.Length(gores.CapDiameter), isLarge ? $"at most {shown.LengthDown(most)}" : $"at least {shown.LengthUp(least)}",
                 isLarge ? "Make the polar cap smaller." : "Make the polar cap larger, or use fewer gores.");
             yield break;
         }
@@ -59,16 +59,16 @@ internal static class GoreCheck
         {
             return most < gores.CapDiameter ? null : new Fault(FaultCodes.PortOverSeam, path,
                 $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(most),
-                $"less than {shown.Length(gores.CapDiameter)}",
-                $"Use a port that is smaller or nearer to the pole, or a polar cap of more than {shown.Length(most)}.");
+                $"less than {shown.LengthDown(gores.CapDiameter)}",
+                $"Use a port that is smaller or nearer to the pole, or a polar cap of more than {shown.LengthUp(most)}.");
         }
 
         if (least <= gores.CapDiameter)
         {
             return new Fault(FaultCodes.PortOverSeam, path,
                 $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(least),
-                $"more than {shown.Length(gores.CapDiameter)}",
-                $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.Length(least)} or of more than {shown.Length(most)}.");
+                $"more than {shown.LengthUp(gores.CapDiameter)}",
+                $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.LengthDown(least)} or of more than {shown.LengthUp(most)}.");
         }
 
         var turns = places.ConvertAll(at => shape.Frame.ToOuter(at) is var place ? Turns.Signed(Math.Atan2(place.Y, place.X) - port.Place.Angle) : 0);
@@ -77,7 +77,7 @@ internal static class GoreCheck
             return null;
         return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
             $"'{port.Name}' stands over a seam between two gores of the {Names(gores)} head.", $"seam at {shown.Angle(Turns.From(over, 0))}",
-            $"outside {shown.Angle(taken.Start)} to {shown.Angle(taken.End)}",
+            $"outside {shown.AngleDown(taken.Start)} to {shown.AngleUp(taken.End)}",
             taken.Length < gores.Seams.Pitch
                 ? $"Turn the gores: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (gores.Seams.Pitch / 2), 0))}' has it amid one."
                 : "Use fewer gores, a smaller port, or a wider polar cap with the port in it.");

@@ -56,8 +56,8 @@ internal static class HeadPortCheck
             most > 0 ? $"{port.Path}.at.radius" : port.SizeKey,
             $"'{port.Name}' does not stay on the head, one wall from its rim.",
             shown.Length(most > 0 ? port.Place.Radius : port.OutsideDiameter),
-            most > 0 ? $"at most {shown.Length(most)}" : $"less than {shown.Length(2 * shape.Outer.End.U)}",
-            most > 0 ? $"Use a radius of at most {shown.Length(most)}, or a smaller port." : "Use a smaller port.");
+            most > 0 ? $"at most {shown.LengthDown(most)}" : $"less than {shown.LengthDown(2 * shape.Outer.End.U)}",
+            most > 0 ? $"Use a radius of at most {shown.LengthDown(most)}, or a smaller port." : "Use a smaller port.");
     }
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
@@ -65,7 +65,7 @@ internal static class HeadPortCheck
         design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
-                shown.Length(port.OutsideDiameter), $"less than {shown.Length(2 * design.Shell.AtEnd(port.Host).InnerRadius)}", "Use a smaller port.")
+                shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}", "Use a smaller port.")
             : null;
 
     /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>
@@ -101,7 +101,7 @@ internal static class HeadPortCheck
             fits ? $"{port.Path}.at.radius" : port.SizeKey,
             $"'{port.Name}' does not stay {where}.",
             shown.Length(port.Place.Radius + wide),
-            $"at most {shown.Length(room)}",
-            fits ? $"Use a radius of at most {shown.Length(room - wide)}, or a smaller port." : "Use a smaller port.");
+            $"at most {shown.LengthDown(room)}",
+            fits ? $"Use a radius of at most {shown.LengthDown(room - wide)}, or a smaller port." : "Use a smaller port.");
     }
 }

@@ -30,7 +30,7 @@ internal static class HeadShapeCheck
         return head.Crown <= radius
             ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{crown}",
                 $"The crown of the {head.Path} head is no wider than its bore.", shown.Length(head.Crown),
-                $"more than {shown.Length(radius)}", "Make the crown radius larger, or use 'shape: hemisphere'.")
+                $"more than {shown.LengthUp(radius)}", "Make the crown radius larger, or use 'shape: hemisphere'.")
             : null;
     }
 
@@ -40,7 +40,7 @@ internal static class HeadShapeCheck
         return radius > 0 && knuckle >= radius
             ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.{key}",
                 $"The knuckle of the {head.Path} head is as wide as its bore.", shown.Length(knuckle),
-                $"less than {shown.Length(radius)}", "Make the knuckle radius smaller, or use 'shape: hemisphere'.")
+                $"less than {shown.LengthDown(radius)}", "Make the knuckle radius smaller, or use 'shape: hemisphere'.")
             : null;
     }
 
@@ -53,7 +53,7 @@ internal static class HeadShapeCheck
         return radius > 0 && head.Nose >= most
             ? new Fault(FaultCodes.RadiiDoNotFit, $"{head.Path}.nose_radius",
                 $"Nose and knuckle of the {head.Path} head leave no cone between them.", shown.Length(head.Nose),
-                $"less than {shown.Length(most)}", "Make the nose radius smaller, or use 'shape: torisphere'.")
+                $"less than {shown.LengthDown(most)}", "Make the nose radius smaller, or use 'shape: torisphere'.")
             : null;
     }
 
@@ -73,7 +73,7 @@ internal static class HeadShapeCheck
         return port.Joint == PortJoint.SetOn && port.BoreRadius <= least
             ? new Fault(FaultCodes.ConeTipOpen, port.SizeKey,
                 $"The bore of '{port.Name}' is too narrow for the tip of a cone so thick.", shown.Length(port.Bore),
-                $"more than {shown.Length(2 * least)}", "Make its bore wider, or use 'joint: set_in'.")
+                $"more than {shown.LengthUp(2 * least)}", "Make its bore wider, or use 'joint: set_in'.")
             : null;
     }
 }

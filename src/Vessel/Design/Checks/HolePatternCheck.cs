@@ -31,7 +31,7 @@ internal static class HolePatternCheck
                 : $"The patterns of the design have too many holes together, most of them in '{field.Name}'.",
             $"about {shown.Number(KeyKind.Count, Math.Round(all))}", $"at most {shown.Number(KeyKind.Count, Limits.Holes)}",
             // If every pattern's pitch grew alike.
-            $"Use a pitch of at least {shown.Length(field.Holes.Pitch * Math.Sqrt(all / Limits.Holes))}{(counts.Count(c => c > 0) > 1 ? ", and wider ones in the others" : "")}.");
+            $"Use a pitch of at least {shown.LengthUp(field.Holes.Pitch * Math.Sqrt(all / Limits.Holes))}{(counts.Count(c => c > 0) > 1 ? ", and wider ones in the others" : "")}.");
     }
 
     private static IEnumerable<Fault> Find(
@@ -41,7 +41,7 @@ internal static class HolePatternCheck
         {
             yield return new Fault(FaultCodes.HolesTouch, $"{holes.Path}.pitch",
                 $"The holes of '{name}' run into each other.", shown.Length(holes.Pitch),
-                $"more than {shown.Length(holes.HoleDiameter)}", "Make the pitch larger, or the holes smaller.");
+                $"more than {shown.LengthUp(holes.HoleDiameter)}", "Make the pitch larger, or the holes smaller.");
             yield break;
         }
 
@@ -53,7 +53,7 @@ internal static class HolePatternCheck
             var largest = opening > 0 ? outer - opening - (2 * holes.Margin) : 2 * (outer - holes.Margin);
             yield return new Fault(FaultCodes.NoHoleFits, $"{holes.Path}.hole_diameter",
                 $"Not one whole hole of the pattern fits '{name}'.", "0 holes", "at least 1 hole",
-                largest > 0 ? $"Use holes of at most {shown.Length(largest)}, or a smaller margin."
+                largest > 0 ? $"Use holes of at most {shown.LengthDown(largest)}, or a smaller margin."
                     : "Make the margin or the opening in the middle smaller.");
         }
     }

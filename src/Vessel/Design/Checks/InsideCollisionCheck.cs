@@ -54,7 +54,7 @@ internal static class InsideCollisionCheck
             ? Both(capBody, sleeveBody)
             : new Fault(FaultCodes.TooWideInside, $"{cap.Path}.outside_diameter",
                 $"'{cap.Name}' does not enter '{sleeve.Name}'.", shown.Length(cap.OutsideDiameter),
-                $"at most {shown.Length(2 * sleeve.InnerRadius)}", "Make the cap narrower, or the sleeve wider.");
+                $"at most {shown.LengthDown(2 * sleeve.InnerRadius)}", "Make the cap narrower, or the sleeve wider.");
     }
 
     private static Fault DiscAndOther(Shown shown, DiscDesign disc, InsideBody discBody, InsideBody other)
@@ -62,9 +62,9 @@ internal static class InsideCollisionCheck
         var need = 2 * other.OuterBeside(discBody);
         var canPass = need < disc.OutsideDiameter;
         return new Fault(FaultCodes.PartsCollide, canPass ? $"{disc.Path}.bore" : $"{disc.Path}.at.height",
-            $"'{other.Name}' runs into '{disc.Name}'.", shown.Length(disc.Bore), $"at least {shown.Length(need)}",
+            $"'{other.Name}' runs into '{disc.Name}'.", shown.Length(disc.Bore), $"at least {shown.LengthUp(need)}",
             canPass
-                ? $"Give the disc a bore of at least {shown.Length(need)}, or move it."
+                ? $"Give the disc a bore of at least {shown.LengthUp(need)}, or move it."
                 : "Move the disc; it is too small to have an opening for that.");
     }
 }

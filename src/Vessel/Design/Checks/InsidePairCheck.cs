@@ -24,7 +24,7 @@ internal static class InsidePairCheck
         var top = lower.Height + lower.Thickness;
         return upper.Height <= top + Ring.Hair
             ? Fault($"leave no room: '{upper.Name}' does not lie above '{lower.Name}'", shown.Length(upper.Height),
-                $"more than {shown.Length(top)}", "Name the lower disc first, or move them apart.")
+                $"more than {shown.LengthUp(top)}", "Name the lower disc first, or move them apart.")
             : null;
 
         DiscDesign? Disc(string? name) =>
@@ -49,8 +49,8 @@ internal static class InsidePairCheck
             ? new Fault(FaultCodes.CapNotCarried, $"{cap.Path}.drop",
                 $"The tube of '{outlet.Name}' reaches too little way in to carry '{cap.Name}'.",
                 shown.Length(outlet.InsideLength),
-                cap.Drop < 0 ? $"at least {shown.Length(cap.Wall)}" : $"more than {shown.Length(cap.Drop)}",
-                $"Make the inside length of '{outlet.Name}' at least {shown.Length(Math.Max(0, cap.Drop) + cap.Wall)}, "
+                cap.Drop < 0 ? $"at least {shown.LengthUp(cap.Wall)}" : $"more than {shown.LengthUp(cap.Drop)}",
+                $"Make the inside length of '{outlet.Name}' at least {shown.LengthUp(Math.Max(0, cap.Drop) + cap.Wall)}, "
                 + "or the drop smaller.")
             : null;
     }

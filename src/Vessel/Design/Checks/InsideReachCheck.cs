@@ -46,7 +46,7 @@ internal static class InsideReachCheck
             ? null
             : new Fault(FaultCodes.PartsCollide, $"{port.Path}.inside_length",
                 $"The inner end of '{port.Name}' runs into '{body.Name}'.", shown.Length(port.InsideLength),
-                $"at most {shown.Length(reach)}", "Make its inside length smaller.");
+                $"at most {shown.LengthDown(reach)}", "Make its inside length smaller.");
 
     /// <summary>Along the outside of the tube; null where it does not enter.</summary>
     private static List<LineInward>? LinesOf(VesselDesign design, PortDesign port) => AxisOf(design, port) is not { } axis ? null :

@@ -34,7 +34,7 @@ internal static class InsideSizeCheck
         if (bore > 0 && outside >= bore)
         {
             yield return new Fault(FaultCodes.TooWideInside, $"{sizePath}.outside_diameter",
-                $"'{body.Name}' does not enter the shell's bore.", shown.Length(outside), $"less than {shown.Length(bore)}",
+                $"'{body.Name}' does not enter the shell's bore.", shown.Length(outside), $"less than {shown.LengthDown(bore)}",
                 "Make it narrower.");
             yield break;
         }
@@ -45,8 +45,8 @@ internal static class InsideSizeCheck
         {
             yield return new Fault(FaultCodes.OutsideTheInside, lengthPath,
                 $"'{body.Name}' reaches down to the bottom of the vessel.",
-                $"lower end at {shown.Length(low)}", $"more than {shown.Length(floor)}",
-                $"Make it shorter by more than {shown.Length(floor - low)}.");
+                $"lower end at {shown.Length(low)}", $"more than {shown.LengthUp(floor)}",
+                $"Make it shorter by more than {shown.LengthUp(floor - low)}.");
         }
     }
 
@@ -59,7 +59,7 @@ internal static class InsideSizeCheck
             yield return new Fault(FaultCodes.BoreTooWide,
                 $"{cap.Path}.{(cap.Opens == CapOpening.Up ? "drain_hole" : "outside_diameter")}",
                 $"The opening in the middle of '{cap.Name}' is as wide as its plate inside the skirt.",
-                shown.Length(opening), $"less than {shown.Length(room)}", "Make the cap wider, or the opening smaller.");
+                shown.Length(opening), $"less than {shown.LengthDown(room)}", "Make the cap wider, or the opening smaller.");
         }
     }
 
@@ -76,14 +76,14 @@ internal static class InsideSizeCheck
 
         if (disc.OutsideDiameter <= 0)
         {
-            yield return Clearance("is left nothing by its clearance", $"less than {shown.Length(bore / 2)}",
+            yield return Clearance("is left nothing by its clearance", $"less than {shown.LengthDown(bore / 2)}",
                 "Make the clearance smaller.");
         }
         else if (disc.Bore >= disc.OutsideDiameter)
         {
             yield return new Fault(FaultCodes.BoreTooWide, $"{disc.Path}.bore",
                 $"The opening in the middle of '{disc.Name}' is as wide as the disc.", shown.Length(disc.Bore),
-                $"less than {shown.Length(disc.OutsideDiameter)}", "Make the opening smaller.");
+                $"less than {shown.LengthDown(disc.OutsideDiameter)}", "Make the opening smaller.");
         }
 
         if ((Height(shown, design, disc) ?? InCone(shown, design, disc)) is { } fault)
@@ -101,7 +101,7 @@ internal static class InsideSizeCheck
                 && course.Start < disc.Height + disc.Thickness - Ring.Hair && course.End > disc.Height + Ring.Hair);
         return cone is null ? null
             : new(FaultCodes.DiscInCone, $"{disc.Path}.at.height", $"'{disc.Name}' does not stand in one cylinder of the shell.",
-                shown.Length(disc.Height), $"outside {shown.Length(cone.Start)} to {shown.Length(cone.End)}",
+                shown.Length(disc.Height), $"outside {shown.LengthDown(cone.Start)} to {shown.LengthUp(cone.End)}",
                 "Move it to a cylindrical part, or let it fit a sleeve.");
     }
 
@@ -117,8 +117,8 @@ internal static class InsideSizeCheck
             return null;
         return new Fault(FaultCodes.OutsideTheInside, $"{disc.Path}.at.height",
             $"'{disc.Name}' does not stand inside {(sleeve is null ? "the shell" : $"'{sleeve.Name}'")}.",
-            shown.Length(disc.Height), $"{shown.Length(low)} to {shown.Length(most)}",
-            low <= most ? $"Use a height from {shown.Length(low)} to {shown.Length(most)}."
-                : $"Make its host longer than {shown.Length(disc.Thickness)}.");
+            shown.Length(disc.Height), $"{shown.LengthUp(low)} to {shown.LengthDown(most)}",
+            low <= most ? $"Use a height from {shown.LengthUp(low)} to {shown.LengthDown(most)}."
+                : $"Make its host longer than {shown.LengthUp(disc.Thickness)}.");
     }
 }

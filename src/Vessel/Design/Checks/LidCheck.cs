@@ -35,7 +35,7 @@ internal static class LidCheck
 
     private static Fault TooDeep(Shown shown, string path, string what, double depth, double height) => new(
         FaultCodes.LidTooDeep, path, $"{what} Recess and thickness together must be less than its height.",
-        shown.Length(depth), $"less than {shown.Length(height)}",
+        shown.Length(depth), $"less than {shown.LengthDown(height)}",
         "Make recess or thickness smaller, or the shell higher.");
 
     private static Fault? Fit(Shown shown, ShellDesign shell, FlatHead head)
@@ -44,13 +44,13 @@ internal static class LidCheck
         {
             return new Fault(FaultCodes.LidDoesNotFit, $"{head.Path}.clearance",
                 $"The clearance of the {head.Path} head leaves no plate.", shown.Length(head.Clearance),
-                $"less than {shown.Length(shell.InnerRadius)}", "Make the clearance smaller.");
+                $"less than {shown.LengthDown(shell.InnerRadius)}", "Make the clearance smaller.");
         }
 
         return head.Seat == Seat.Overlay && head.OutsideDiameter <= 2 * shell.InnerRadius
             ? new Fault(FaultCodes.LidDoesNotFit, $"{head.Path}.outside_diameter",
                 $"The {head.Path} plate does not cover the shell's bore.", shown.Length(head.OutsideDiameter),
-                $"more than {shown.Length(2 * shell.InnerRadius)}", "Make the plate larger, or use 'seat: inset'.")
+                $"more than {shown.LengthUp(2 * shell.InnerRadius)}", "Make the plate larger, or use 'seat: inset'.")
             : null;
     }
 }

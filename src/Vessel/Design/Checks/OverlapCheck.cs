@@ -106,7 +106,7 @@ internal static class OverlapCheck
                 {
                     yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",
                         $"The holes of '{a.Name}' and '{b.Name}' run into each other.",
-                        $"{shown.Length(apart)} between axes", $"at least {shown.Length(need)}",
+                        $"{shown.Length(apart)} between axes", $"at least {shown.LengthUp(need)}",
                         "Move one of the two, or make one smaller.");
                 }
             }

@@ -22,7 +22,7 @@ internal static class PlateCheck
             if (cope.Furthest >= shell.OuterRadius)
             {
                 yield return new Fault(FaultCodes.BracketTooWide, $"{plate.Path}.width", "The plate reaches beside the shell.",
-                    $"{shown.Length(cope.Furthest)} from the axis", $"less than {shown.Length(shell.OuterRadius)}",
+                    $"{shown.Length(cope.Furthest)} from the axis", $"less than {shown.LengthDown(shell.OuterRadius)}",
                     "Make it narrower, or its offset smaller.");
                 continue;
             }
@@ -44,19 +44,19 @@ internal static class PlateCheck
         if (cope.FreeLevel <= cope.Highest)
         {
             yield return new Fault(FaultCodes.PlateTooShort, $"{plate.Path}.depth", "The plate's free edge does not clear the shell.",
-                shown.Length(plate.Depth), $"more than {shown.Length(plate.Depth + cope.Highest - cope.FreeLevel)}",
+                shown.Length(plate.Depth), $"more than {shown.LengthUp(plate.Depth + cope.Highest - cope.FreeLevel)}",
                 "Make the plate deeper, narrower, or its offset smaller.");
         }
         else if (plate.Corner > 0.99 * most)
         {
             yield return new Fault(FaultCodes.PlateCornerTooLarge, $"{plate.Path}.corner", "The free edge's corners find no room on the plate.",
-                shown.Length(plate.Corner), $"at most {shown.Length(0.99 * most)}", "Make the radius smaller, or the plate larger.");
+                shown.Length(plate.Corner), $"at most {shown.LengthDown(0.99 * most)}", "Make the radius smaller, or the plate larger.");
         }
         else if (Room(cope) is var (room, need) && room < need - Ring.Hair)
         {
             yield return new Fault(FaultCodes.BoltOffPlate, plate.Bolts.Path,
                 $"The bolts' washers, {shown.Length(plate.Bolts.WasherDiameter)} wide, do not lie wholly on the plate.",
-                $"{shown.Length(room)} from a bolt's middle to the plate's edge", $"at least {shown.Length(need)}",
+                $"{shown.Length(room)} from a bolt's middle to the plate's edge", $"at least {shown.LengthUp(need)}",
                 "Move the bolts inward (across, up, from_shell), or make the plate larger.");
         }
     }

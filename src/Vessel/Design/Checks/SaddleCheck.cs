@@ -19,7 +19,7 @@ internal static class SaddleCheck
     private static Fault? Width(Shown shown, ShellDesign shell, SaddleBracket bracket) =>
         bracket.Width >= shell.OutsideDiameter
             ? new Fault(FaultCodes.BracketTooWide, $"{bracket.Path}.width", "The bracket's ears reach beside the shell.",
-                shown.Length(bracket.Width), $"less than {shown.Length(shell.OutsideDiameter)}", "Make it narrower.")
+                shown.Length(bracket.Width), $"less than {shown.LengthDown(shell.OutsideDiameter)}", "Make it narrower.")
             : null;
 
     /// <summary>Between bend and shell some straight ear must be left, on the ear's shortest line.</summary>
@@ -31,7 +31,7 @@ internal static class SaddleCheck
         return bracket.StandOff <= need
             ? new Fault(FaultCodes.EarTooShort, $"{bracket.Path}.stand_off",
                 "The bracket stands so near the shell that its bends leave no straight ear.",
-                shown.Length(bracket.StandOff), $"more than {shown.Length(need)}",
+                shown.Length(bracket.StandOff), $"more than {shown.LengthUp(need)}",
                 "Make the stand-off larger, or the inside radius of the bends smaller.")
             : null;
     }
@@ -45,7 +45,7 @@ internal static class SaddleCheck
         return apart < room && low < bracket.Height + half && high > bracket.Height - half
             ? new Fault(FaultCodes.BracketOverPort, $"{bracket.Path}.at",
                 $"The bracket stands over '{hole.Port.Name}'.", $"{shown.Angle(apart)} between their middles",
-                $"at least {shown.Angle(room)} at that height", "Move one of the two round the shell or along it.")
+                $"at least {shown.AngleUp(room)} at that height", "Move one of the two round the shell or along it.")
             : null;
     }
 }

@@ -20,7 +20,7 @@ internal static class SeamCheck
         // Written so that a NaN, which is told elsewhere, does not pass as narrow.
         return !(wide < course.Wall && course.Seams.Count > 1) ? null : new Fault(
             FaultCodes.SegmentsDoNotFit, course.SheetsPath, $"The sheets of the {course.Name} are less than one wall wide.",
-            shown.Length(Math.Max(0, wide)), $"at least {shown.Length(course.Wall)}", "Use fewer sheets.");
+            shown.Length(Math.Max(0, wide)), $"at least {shown.LengthUp(course.Wall)}", "Use fewer sheets.");
     }
 
     private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)
@@ -45,7 +45,7 @@ internal static class SeamCheck
             yield return new Fault(FaultCodes.PortOverSeam, $"{holes[i].Port.Path}.at",
                 $"'{holes[i].Port.Name}' stands over {seam}.",
                 $"seam at {shown.Angle(over)}",
-                $"outside {shown.Angle(hole.Start)} to {shown.Angle(hole.End)}", remedy);
+                $"outside {shown.AngleDown(hole.Start)} to {shown.AngleUp(hole.End)}", remedy);
         }
     }
 

@@ -71,9 +71,9 @@ internal static class ShellEndCheck
             return null;
         var (low, high) = (hole.Port.Place.Height - down, hole.Port.Place.Height + up);
         var remedy = down + up < 0 ? $"Use a smaller port, or make the {course.Name} longer."
-            : double.IsInfinity(down) ? $"Use a height of at most {shown.Length(high)}, or above the {course.Name}."
-            : double.IsInfinity(up) ? $"Use a height of at least {shown.Length(low)}, or below the {course.Name}."
-            : $"Use a height of about {shown.Length(low)} to {shown.Length(high)}, or another part of the shell.";
+            : double.IsInfinity(down) ? $"Use a height of at most {shown.LengthDown(high)}, or above the {course.Name}."
+            : double.IsInfinity(up) ? $"Use a height of at least {shown.LengthUp(low)}, or below the {course.Name}."
+            : $"Use a height of about {shown.LengthUp(low)} to {shown.LengthDown(high)}, or another part of the shell.";
         return new(FaultCodes.PortAcrossGirth, $"{hole.Port.Path}.at.height",
             $"'{hole.Port.Name}' stands over the seam round the shell at {shown.Length(down < up ? course.Start : course.End)}, or its hole leaves less than a wall to it.",
             shown.Length(Math.Min(down, up)), "at least 0", remedy);
@@ -109,8 +109,8 @@ internal static class ShellEndCheck
             {
                 var height = Port.Place.Height + (Inward * (limit - left));
                 return new Fault(code, $"{Port.Path}.at.height", $"{what}.", $"{shown.Length(left)} from the edge",
-                    $"at least {shown.Length(limit)}",
-                    $"Use a height of at {(Inward > 0 ? "least" : "most")} {shown.Length(height)}.");
+                    $"at least {shown.LengthUp(limit)}",
+                    $"Use a height of at {(Inward > 0 ? $"least {shown.LengthUp(height)}" : $"most {shown.LengthDown(height)}")}.");
             }
         }
     }

@@ -42,13 +42,13 @@ internal static class ShellShapeCheck
         if (reducer.From < least)
         {
             return new(FaultCodes.ReducerOffShell, $"{reducer.Path}.from", "Less than two walls of straight shell are left below the reducer.",
-                shown.Length(reducer.From), $"at least {shown.Length(least)}", "Begin it higher, or make the whole shell a frustum with 'top_diameter'.");
+                shown.Length(reducer.From), $"at least {shown.LengthUp(least)}", "Begin it higher, or make the whole shell a frustum with 'top_diameter'.");
         }
 
         var above = shell.Height - reducer.From - reducer.Length;
         return above < least
             ? new(FaultCodes.ReducerOffShell, $"{reducer.Path}.length", "Less than two walls of straight shell are left above the reducer.",
-                shown.Length(above), $"at least {shown.Length(least)}", "Make it shorter, begin it lower, or make the shell higher.")
+                shown.Length(above), $"at least {shown.LengthUp(least)}", "Make it shorter, begin it lower, or make the shell higher.")
             : null;
     }
 

@@ -69,7 +69,7 @@ internal static class TabCheck
 
         var furthest = ShellTab.Of(bracket).Max(tab => tab.Furthest);
         return furthest < shell.InnerRadius ? null : new Fault(FaultCodes.TabsDoNotFit, $"{tabs.Path}.width",
-            "A tab's slot reaches beside the bore.", $"{shown.Length(furthest)} from the axis", $"less than {shown.Length(shell.InnerRadius)}",
+            "A tab's slot reaches beside the bore.", $"{shown.Length(furthest)} from the axis", $"less than {shown.LengthDown(shell.InnerRadius)}",
             "Make the tabs narrower, or the bracket.");
     }
 
@@ -89,7 +89,7 @@ internal static class TabCheck
             {
                 yield return new Fault(FaultCodes.SlotInTheWay, $"{bracket.Path}.at.height",
                     "A tab's slot leaves less than one wall of metal to an end of the shell.",
-                    $"{shown.Length(low)} to {shown.Length(high)}", $"{shown.Length(least)} to {shown.Length(most)}",
+                    $"{shown.Length(low)} to {shown.Length(high)}", $"{shown.LengthUp(least)} to {shown.LengthDown(most)}",
                     "Move the bracket along the shell.");
                 yield break;
             }
@@ -104,7 +104,7 @@ internal static class TabCheck
             if (name is null)
                 continue;
             yield return new Fault(FaultCodes.SlotInTheWay, $"{bracket.Path}.at",
-                $"A tab's slot leaves less than one wall of metal to {name}.", null, $"at least {shown.Length(shell.Wall)}",
+                $"A tab's slot leaves less than one wall of metal to {name}.", null, $"at least {shown.LengthUp(shell.Wall)}",
                 "Move one of the two round the shell or along it, or change the number of tabs.");
             yield break;
         }

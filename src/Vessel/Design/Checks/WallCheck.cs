@@ -30,7 +30,7 @@ internal static class WallCheck
 
     public static Fault TooThick(Shown shown, string path, string what, double wall, double radius) => new(
         FaultCodes.WallTooThick, path, $"The wall of '{what}' leaves no bore: it is as thick as the radius.",
-        shown.Length(wall), $"less than {shown.Length(radius)}", "Make the wall thinner or the diameter larger.");
+        shown.Length(wall), $"less than {shown.LengthDown(radius)}", "Make the wall thinner or the diameter larger.");
 
     private static Fault? BungTooThin(Shown shown, PortDesign port, double major)
     {
@@ -38,7 +38,7 @@ internal static class WallCheck
         return port.OutsideDiameter <= least
             ? new Fault(FaultCodes.BungTooThin, port.SizeKey,
                 $"The bung '{port.Name}' has too little metal round its {port.Thread!.Name} thread.",
-                shown.Length(port.OutsideDiameter), $"more than {shown.Length(least)}",
+                shown.Length(port.OutsideDiameter), $"more than {shown.LengthUp(least)}",
                 "Make its outside diameter larger, or the thread smaller.")
             : null;
     }

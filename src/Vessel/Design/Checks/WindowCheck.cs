@@ -29,10 +29,10 @@ internal static class WindowCheck
             [
                 new Fault(FaultCodes.WindowsNotInside, port.Windows[0].Path,
                     $"The tube of '{port.Name}' does not stand free inside the vessel far enough for windows.", shown.Length(Math.Max(0, free)),
-                    $"more than {shown.Length(least)}",
+                    $"more than {shown.LengthUp(least)}",
                     port.Joint == PortJoint.SetOn ? "Use 'joint: set_in' with an 'inside_length', or delete the windows."
                     : port.IsFlush ? "Use 'inner_end: square' with an 'inside_length', or delete the windows."
-                    : $"Give an 'inside_length' of more than {shown.Length(port.InsideLength + least - free)}, or delete the windows."),
+                    : $"Give an 'inside_length' of more than {shown.LengthUp(port.InsideLength + least - free)}, or delete the windows."),
             ];
     }
 
@@ -74,18 +74,18 @@ internal static class WindowCheck
         {
             yield return new Fault(FaultCodes.WindowsOverlap, $"{windows.Path}.{WidthKey(windows)}",
                 $"The windows of '{name}' leave less than one wall of metal between them.", shown.Length(windows.Width),
-                $"at most {shown.Length(widest)}",
-                widest > 0 ? $"Use a width of at most {shown.Length(widest)}, or fewer windows." : "Use fewer windows.");
+                $"at most {shown.LengthDown(widest)}",
+                widest > 0 ? $"Use a width of at most {shown.LengthDown(widest)}, or fewer windows." : "Use fewer windows.");
         }
 
         if (windows.Up < wall - Ring.Hair)
         {
-            yield return NearEnd("up", tube.Below, windows.Up, $"at least {shown.Length(wall)}");
+            yield return NearEnd("up", tube.Below, windows.Up, $"at least {shown.LengthUp(wall)}");
         }
         else if (windows.Up + windows.Height > height - wall + Ring.Hair)
         {
             yield return NearEnd(windows.IsRound ? "diameter" : "height", tube.Above, windows.Up + windows.Height,
-                $"'up' and height together at most {shown.Length(height - wall)}");
+                $"'up' and height together at most {shown.LengthDown(height - wall)}");
         }
 
         var half = Math.Min(windows.Width, windows.Height) / 2;
@@ -93,7 +93,7 @@ internal static class WindowCheck
         {
             yield return new Fault(FaultCodes.WindowCornerTooLarge, $"{windows.Path}.corner",
                 $"The corners of the windows of '{name}' are larger than half of their smaller side.",
-                shown.Length(windows.Corner), $"at most {shown.Length(half)}", "Make the corner's radius smaller.");
+                shown.Length(windows.Corner), $"at most {shown.LengthDown(half)}", "Make the corner's radius smaller.");
         }
 
         Fault NearEnd(string key, string where, double given, string limit) => new(FaultCodes.WindowNearEnd,
@@ -111,7 +111,7 @@ internal static class WindowCheck
             ? null
             : new Fault(FaultCodes.WindowsOverlap, $"{b.Path}.up",
                 $"Two rows of windows of '{tube.Name}' leave less than one wall of metal between them.", shown.Length(Math.Max(0, apart)),
-                $"at least {shown.Length(tube.Wall)}", "Move one row up or down, or turn it.");
+                $"at least {shown.LengthUp(tube.Wall)}", "Move one row up or down, or turn it.");
     }
 
     private static string WidthKey(WindowsDesign windows) => windows.IsRound ? "diameter" : "width";
@@ -127,7 +127,7 @@ internal static class WindowCheck
         var free = WindowRows.FreeAngle(rows, tube.Outside / 2);
         return new Fault(FaultCodes.WindowOverSeam, path,
             $"A window of '{tube.Name}' stands over the seam of its skirt.", shown.Angle(seam),
-            $"more than {shown.Angle(half)} from the middle of a window",
+            $"more than {shown.AngleUp(half)} from the middle of a window",
             rows.Any(row => Covers(row, tube, free))
                 ? "Cut the skirt from tube, or turn the rows so that windows stand one above the other, and the seam between them."
                 : $"Turn the seam: 'seam_angle: {shown.Angle(free)}' is clear of every window.");

@@ -28,7 +28,7 @@ internal static class StrapCheck
         var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness - strap.InsideRadius);
         return strap.Gap > most
             ? new(FaultCodes.StrapGapTooWide, $"{strap.Path}.gap", "The halves of the strap stand so far apart that each reaches round less than a third of the shell.",
-                shown.Length(strap.Gap), $"at most {shown.Length(Math.Max(0, most))}",
+                shown.Length(strap.Gap), $"at most {shown.LengthDown(Math.Max(0, most))}",
                 most > 0 ? "Make the gap smaller, or the inside radius of the bends." : "Make the inside radius of the bends smaller, or the sheet thinner.")
             : null;
     }
@@ -46,13 +46,13 @@ internal static class StrapCheck
         if (strap.Ear < beside)
         {
             return new(FaultCodes.EarTooShort, $"{strap.Path}.ear", "The legs of the strap's feet rise into its band.",
-                shown.Length(strap.Ear), $"at least {shown.Length(beside)}", "Make the ears longer or the gap smaller.");
+                shown.Length(strap.Ear), $"at least {shown.LengthUp(beside)}", "Make the ears longer or the gap smaller.");
         }
 
         var need = Math.Max(strap.Liner + strap.Thickness, level + strap.InsideRadius + strap.Thickness - shell.OuterRadius);
         return standOff < need
             ? new(FaultCodes.EarTooShort, $"{strap.Feet.Path}.stand_off", "The strap's feet lie nearer to the shell than its bends, or the outside of its band.",
-                shown.Length(standOff), $"at least {shown.Length(need)}", "Make the stand-off larger, or leave it out for feet that carry the ears straight on.")
+                shown.Length(standOff), $"at least {shown.LengthUp(need)}", "Make the stand-off larger, or leave it out for feet that carry the ears straight on.")
             : null;
     }
 
@@ -63,7 +63,7 @@ internal static class StrapCheck
         return length < need - Ring.Hair
             ? new(FaultCodes.BoltOffPlate, path,
                 $"The washers of '{strap.Name}', {shown.Length(bolts.WasherDiameter)} wide, do not lie wholly on the flat of its {what}.",
-                shown.Length(length), $"at least {shown.Length(need)}", "Make it longer, or the slot shorter.")
+                shown.Length(length), $"at least {shown.LengthUp(need)}", "Make it longer, or the slot shorter.")
             : null;
     }
 
@@ -74,12 +74,12 @@ internal static class StrapCheck
         {
             return new(FaultCodes.BoltOffPlate, bolts.Up > 0 ? $"{bolts.Path}.up" : $"{strap.Path}.width",
                 $"The bolts' washers, {shown.Length(bolts.WasherDiameter)} wide, do not lie wholly on the strap.",
-                shown.Length(bolts.Up), $"at most {shown.Length(Math.Max(0, most))} on {shown.Length(strap.Width)}", "Make the strap wider, or the bolts thinner or nearer to each other.");
+                shown.Length(bolts.Up), $"at most {shown.LengthDown(Math.Max(0, most))} on {shown.Length(strap.Width)}", "Make the strap wider, or the bolts thinner or nearer to each other.");
         }
 
         return bolts.Up > 0 && bolts.Up <= bolts.HoleDiameter
             ? new(FaultCodes.BoltHolesOverlap, $"{bolts.Path}.up", "Two bolt holes run into each other.",
-                shown.Length(bolts.Up), $"more than {shown.Length(bolts.HoleDiameter)}", "Set the bolts further apart, or use 0 for one.")
+                shown.Length(bolts.Up), $"more than {shown.LengthUp(bolts.HoleDiameter)}", "Set the bolts further apart, or use 0 for one.")
             : null;
     }
 
@@ -88,7 +88,7 @@ internal static class StrapCheck
         var (low, high) = (Math.Min(hole.FootLow, hole.HoleLow), Math.Max(hole.FootHigh, hole.HoleHigh));
         return low < strap.High && high > strap.Low
             ? new(FaultCodes.BracketOverPort, $"{strap.Path}.at.height", $"The strap lies over '{hole.Port.Name}'.",
-                $"{shown.Length(strap.Low)} to {shown.Length(strap.High)}", $"clear of {shown.Length(low)} to {shown.Length(high)}",
+                $"{shown.Length(strap.Low)} to {shown.Length(strap.High)}", $"clear of {shown.LengthDown(low)} to {shown.LengthUp(high)}",
                 "Move one of the two along the shell, or make the strap narrower.")
             : null;
     }
