@@ -22,7 +22,7 @@ internal static class ShellEndCheck
             {
                 if (host != over && end.Find(shown, shell.Wall) is { } near)
                     yield return OverProposal(design, hole.Port, host) is { } height
-                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? "at most" : "at least")} {shown.Length(height)}, to stand over the seam of the {end.Head}." }
+                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? $"at most {shown.LengthDown(height)}" : $"at least {shown.LengthUp(height)}")}, to stand over the seam of the {end.Head}." }
                         : near;
             }
         }
