@@ -22,11 +22,14 @@ internal static class ShellEndCheck
             {
                 if (host != over && end.Find(shown, shell.Wall) is { } near)
                     yield return OverProposal(design, hole.Port, host) is { } height
-                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? $"at most {shown.LengthDown(height)}" : $"at least {shown.LengthUp(height)}")}, to stand over the seam of the {end.Head}." }
+                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? $"at most {shown.LengthDown(height - Hair)}" : $"at least {shown.LengthUp(height + Hair)}")}, to stand over the seam of the {end.Head}." }
                         : near;
             }
         }
     }
+
+    /// <summary>At the very edge of what stands over a seam a port does not yet, mm.</summary>
+    private const double Hair = 1e-3;
 
     /// <summary>The height nearest to the port's own at which it stands over the head's seam; null where none does.</summary>
     private static double? OverProposal(VesselDesign design, PortDesign port, PortHost head)
