@@ -19,23 +19,24 @@ public sealed class Assembly
     {
         Design = design;
         Sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
-        Members = MemberKinds.Build(design);
-        var numbers = WeldNumbers.Of(design);
-        ImmutableArray<Part> parts = [.. VesselParts.Of(design, Sites, numbers), .. Members.SelectMany(member => member.Parts)];
-        Cavity = CavityBuilder.Build(design, Sites, parts);
+        Members = MemberKinds.Build(design, Sites);
+        Joints = VesselJoints.Of(design, Sites, Members);
+        var parts = VesselParts.Of(design, Sites, Joints, Members);
+        Cavity = CavityBuilder.Build(design, Sites, Members, parts);
         Capacity = Capacity.Of(Cavity, design.Capacity, design.Flow.Liquid.Word);
         // What is marked on a dipstick is known only when the capacity is.
         Parts = [.. parts, .. Dipstick(design, Sites, Cavity, Capacity)];
-        Bought = BoughtItems.Of(design, Sites, Members);
-        Welds = [.. VesselJoints.Of(design, Sites, numbers).Select(WeldFigures.Of)];
+        Fits = SlipFits.Of(design, Sites, Members);
+        Bought = BoughtItems.Of(design, Members);
+        Welds = [.. Joints.All.Select(WeldFigures.Of)];
         _mockup = new(() => MockupPlan.Of(design, Sites));
     }
 
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
     internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
     {
-        (Design, Sites, Members, Parts, Welds) = (design, built.Sites, built.Members, parts, welds);
-        (Bought, Cavity, Capacity) = (built.Bought, built.Cavity, built.Capacity);
+        (Design, Sites, Members, Joints, Parts, Welds) = (design, built.Sites, built.Members, built.Joints, parts, welds);
+        (Fits, Bought, Cavity, Capacity) = (built.Fits, built.Bought, built.Cavity, built.Capacity);
         _mockup = new(() => MockupPlan.Of(design, Sites));
     }
 
@@ -50,6 +51,12 @@ public sealed class Assembly
 
     /// <summary>What is bought for it finished.</summary>
     public ImmutableArray<BoughtItem> Bought { get; }
+
+    /// <summary>Its welds by what they are to it.</summary>
+    public Welds Joints { get; }
+
+    /// <summary>Where one part is to go into another with a given clearance.</summary>
+    public ImmutableArray<SlipFit> Fits { get; }
 
     public ImmutableArray<WeldFigures> Welds { get; }
 

@@ -11,7 +11,13 @@ namespace Vessel.Design;
 /// <param name="Remedy">What to change.</param>
 /// <param name="At">Where in the file; null until the place of <paramref name="Path"/> is looked up.</param>
 public sealed record Fault(
-    string Code, string Path, string What, string? Given, string? Limit, string Remedy, Span? At = null);
+    string Code, string Path, string What, string? Given, string? Limit, string Remedy, Span? At = null)
+{
+    /// <summary>A name in the file that is none of those known where it stands.</summary>
+    public static Fault NotFound(string path, string name, string what, IReadOnlyCollection<string> known) => new(
+        FaultCodes.PartNotFound, path, $"{what}.", name, null,
+        Nearest.Hint(name, known) ?? (known.Count == 0 ? "There is none: add one." : $"Use one of: {string.Join(", ", known)}."));
+}
 
 /// <summary>A value, or the faults that are the reason why there is none. Never both, never neither.</summary>
 public sealed record Outcome<T>(T? Value, ImmutableArray<Fault> Faults)

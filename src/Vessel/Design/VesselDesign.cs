@@ -18,8 +18,6 @@ public sealed record VesselDesign(
     FlowDesign Flow,
     ImmutableDictionary<string, Span> Places)
 {
-    public InsideDesign Inside { get; init; } = InsideDesign.None;
-
     /// <summary>In the order of the file.</summary>
     public ImmutableArray<BracketDesign> Brackets { get; init; } = [];
 

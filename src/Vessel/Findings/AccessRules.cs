@@ -32,14 +32,10 @@ internal static class AccessRules
             assembly.Design.PlaceOf(Key(joint)));
     }
 
-    private static string Key(Joint joint) => joint.Role is WeldRole.DiscHold or WeldRole.SleeveHold or WeldRole.CapHold
-        ? WeldNumbers.Fixing(joint.Owner)
-        : joint.Owner;
+    private static string Key(Joint joint) => joint.Role == WeldRole.Hold ? joint.Path : joint.Owner;
 
-    private static string Remedy(TorchAccess access) => access.Joint.Role switch
+    private static string Remedy(TorchAccess access) => access.Joint.Words?.Remedy ?? access.Joint.Role switch
     {
-        WeldRole.DiscHold => "move the disc nearer to the open end, or hold it with screws or a press fit (fixed)",
-        WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim => "widen the room round it, or hold it otherwise (fixed)",
         WeldRole.HeadSeam => "give less recess, or take an overlay seat",
         _ => "move it away from its neighbour, tilt it less, or make the neighbour shorter",
     };

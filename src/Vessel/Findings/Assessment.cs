@@ -42,7 +42,6 @@ public static class Assessment
         .. assembly.Members.SelectMany(member => member.Measures(assembly)),
         .. FlangeRules.Of(assembly),
         .. PatternRules.Of(assembly),
-        .. DiscRules.Of(assembly),
         .. RoomRules.Of(assembly),
         .. MockupRules.Of(assembly),
     ];

@@ -36,7 +36,7 @@ internal static class ShellRules
                 yield return Tip(end, cone, assembly.Design);
         }
 
-        foreach (var wide in Rolled(assembly.Design))
+        foreach (var wide in Rolled(assembly))
             yield return wide;
         foreach (var (below, above) in shell.Courses.Zip(shell.Courses.Skip(1)))
         {
@@ -67,15 +67,16 @@ internal static class ShellRules
                 $"between the long seams of {below.Name} and {above.Name}");
     }
 
-    /// <summary>Parts that the shop's rolls do not make: courses of the shell and skirts of caps.</summary>
-    private static IEnumerable<Measure> Rolled(VesselDesign design)
+    /// <summary>Parts that the shop's rolls do not make: courses of the shell, and members.</summary>
+    private static IEnumerable<Measure> Rolled(Assembly assembly)
     {
+        var design = assembly.Design;
         if (design.Shop.Rolls.LeastDiameter is not { } least)
             yield break;
         var rolled = design.Shell.Courses.Where(course => course.IsRolled)
-            .Select(course => (Ids: Names.ShellParts(course, design), Name: course.Name, Bore: 2 * Math.Min(course.Low - course.Across, course.High - course.Across), Path: $"{course.Shell.Path}.made_from"))
-            .Concat(design.Inside.Caps.Where(cap => cap.MadeFrom == StockForm.Sheet)
-                .Select(cap => (Ids: ImmutableArray.Create(CapParts.Ids(cap).Skirt), Name: $"skirt of '{cap.Name}'", Bore: cap.OutsideDiameter - (2 * cap.Wall), Path: $"{cap.Path}.made_from")));
+            .Select(course => new RolledPart(
+                Names.ShellParts(course, design), course.Name, 2 * Math.Min(course.Low - course.Across, course.High - course.Across), $"{course.Shell.Path}.made_from"))
+            .Concat(assembly.Members.SelectMany(member => member.Rolled));
         foreach (var (ids, name, bore, path) in rolled)
         {
             yield return new(

@@ -8,7 +8,7 @@ namespace Vessel.Findings;
 /// <summary>Whether parts that are to slip do, and parts that are to be pressed hold, with what their processes leave.</summary>
 internal static class SlipRules
 {
-    public static IEnumerable<Measure> Of(Assembly assembly) => SlipFits.Of(assembly.Design, assembly.Sites)
+    public static IEnumerable<Measure> Of(Assembly assembly) => assembly.Fits
         .Select(fit => Of(fit, assembly.Design));
 
     private static Measure Of(SlipFit fit, VesselDesign design)

@@ -11,10 +11,10 @@ internal static class BracketSeams
     /// <summary>Of a weld, to find the sheets below it: none is narrower than a wall.</summary>
     private const int Samples = 48;
 
-    public static ImmutableArray<Joint> Of(BracketDesign bracket, VesselDesign vessel, WeldNumbers welds) => bracket switch
+    public static ImmutableArray<Joint> Of(BracketDesign bracket, VesselDesign vessel) => bracket switch
     {
-        SaddleBracket saddle => SaddleSeam.Of(saddle, vessel, welds),
-        PlateBracket plate => PlateSeam.Of(plate, vessel, welds),
+        SaddleBracket saddle => SaddleSeam.Of(saddle, vessel),
+        PlateBracket plate => PlateSeam.Of(plate, vessel),
         _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
     };
 

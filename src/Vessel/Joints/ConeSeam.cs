@@ -9,7 +9,7 @@ namespace Vessel.Joints;
 internal static class ConeSeam
 {
     /// <summary>None for any other head.</summary>
-    public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel, WeldNumbers welds)
+    public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel)
     {
         if (vessel.Head(end) is not ConeHead head)
             return [];
@@ -18,14 +18,13 @@ internal static class ConeSeam
         return head.Seams.Angles.Select((angle, i) => Of(
             cone,
             angle,
-            WeldNumbers.ConeSeam(head, i),
+            head.Segments == 1 ? $"{head.Path}.seam_angle" : string.Create(CultureInfo.InvariantCulture, $"{head.Path}.seam_angle[{i}]"),
             head.Segments == 1 ? $"seam of {Names.Of(end)}"
                 : string.Create(CultureInfo.InvariantCulture, $"{Names.Of(end)} segment to {Names.Of(end)} segment, seam {i + 1}"),
-            [ids[(i + head.Segments - 1) % head.Segments], ids[i]],
-            welds));
+            [ids[(i + head.Segments - 1) % head.Segments], ids[i]]));
     }
 
-    private static Joint Of(ConeShape cone, double angle, string path, string name, string[] between, WeldNumbers welds)
+    private static Joint Of(ConeShape cone, double angle, string path, string name, string[] between)
     {
         var (sin, cos) = Math.SinCos(angle);
         var (outward, sideways) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
@@ -33,7 +32,6 @@ internal static class ConeSeam
         Vector3 Placed(Point2 at) => cone.Frame.Origin + (at.U * outward) + (at.V * up);
         var along = (1 / cone.Length) * (Placed(cone.Outer.B) - Placed(cone.Outer.A));
         return new(
-            welds[path],
             name,
             [.. between],
             JointKind.Butt,

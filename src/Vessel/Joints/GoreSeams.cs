@@ -9,7 +9,7 @@ namespace Vessel.Joints;
 internal static class GoreSeams
 {
     /// <summary>None for any other head.</summary>
-    public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel, WeldNumbers welds)
+    public static IEnumerable<Joint> Of(PortHost end, VesselDesign vessel)
     {
         if (GoreShape.Of(end, vessel) is not { } shape)
             yield break;
@@ -22,7 +22,7 @@ internal static class GoreSeams
             var angle = shape.Direction(i);
             yield return Butt(
                 WeldRole.GoreSeam,
-                WeldNumbers.GoreSeam(gores, i),
+                string.Create(CultureInfo.InvariantCulture, $"{gores.Path}.seam_angle[{i}]"),
                 string.Create(CultureInfo.InvariantCulture, $"{Names.Gore(end)} to {Names.Gore(end)}, seam {i + 1}"),
                 [ids[(i + gores.Count - 1) % gores.Count], ids[i]],
                 new(0, strip.Length),
@@ -31,14 +31,14 @@ internal static class GoreSeams
 
         yield return Butt(
             WeldRole.CrownSeam,
-            WeldNumbers.CapSeam(gores),
+            $"{gores.Path}.cap_diameter",
             $"{Names.PolarCap(end)} to {Names.Gore(end)}",
             [.. Joint.Sides([.. ids.Distinct()], [cap])],
             Interval.Turn,
             t => RoundPole(site, t, strip));
 
         Joint Butt(WeldRole role, string path, string name, string[] between, Interval domain, Func<double, Station> along) => new(
-            welds[path], name, [.. between], JointKind.Butt, domain, [], along, head.Wall, head.Wall, path)
+            name, [.. between], JointKind.Butt, domain, [], along, head.Wall, head.Wall, path)
         {
             Role = role,
             Owner = head.Path,

@@ -15,13 +15,12 @@ internal static class HeadJoint
     /// <summary>Edges closer to being in line than this share of a fillet's leg are welded as in line.</summary>
     private const double InLine = 0.5;
 
-    public static Joint Of(PortHost end, VesselDesign vessel, WeldNumbers welds)
+    public static Joint Of(PortHost end, VesselDesign vessel)
     {
         var (head, shell) = (vessel.Head(end), vessel.Shell);
         var wall = Math.Min(head.Wall, shell.Wall);
         var (kind, path) = Path(end, head, vessel, FilletThroat.Leg(wall));
         return new(
-            welds[head.Path],
             $"{Names.Of(end)} to shell",
             Joint.Sides(Names.ShellParts(end, vessel), Names.RimParts(end, vessel)),
             kind,
@@ -47,7 +46,7 @@ internal static class HeadJoint
         var edge = HeadShape.Of(end, vessel)!.Outer.End;
         var (sin, cos) = Math.SinCos(cone.HalfAngle);
         var (host, part) = (Inward(end, vessel, up), new Way(-sin, up * cos));
-        return (JointKind.Corner, Ring.Along(
+        return (JointKind.Corner, LevelRing.Along(
             (vessel.Shell.AtEnd(end).OuterRadius + edge.U) / 2, level - (up * edge.V / 2), host, part, 0, host.AirTo(part, up)));
     }
 
@@ -63,16 +62,16 @@ internal static class HeadJoint
         return head switch
         {
             FlatHead { Seat: Seat.Inset } lid when lid.Recess >= InLine * leg =>
-                (JointKind.Fillet, Ring.Along(Inset(lid).Bore, level - (up * lid.Recess), host.Back, Way.Inward, Inset(lid).Gap)),
+                (JointKind.Fillet, LevelRing.Along(Inset(lid).Bore, level - (up * lid.Recess), host.Back, Way.Inward, Inset(lid).Gap)),
             FlatHead { Seat: Seat.Inset } lid =>
-                (JointKind.Groove, Ring.Along(Inset(lid).Bore, level - (up * lid.Recess), Way.Outward, Way.Inward, Inset(lid).Gap)),
+                (JointKind.Groove, LevelRing.Along(Inset(lid).Bore, level - (up * lid.Recess), Way.Outward, Way.Inward, Inset(lid).Gap)),
             FlatHead lid when lid.OutsideDiameter / 2 >= shell.OuterRadius + (InLine * leg) =>
-                (JointKind.Fillet, Ring.Along(shell.OuterRadius, level, host, Way.Outward, 0)),
+                (JointKind.Fillet, LevelRing.Along(shell.OuterRadius, level, host, Way.Outward, 0)),
             FlatHead lid when lid.OutsideDiameter / 2 <= shell.OuterRadius - (InLine * leg) =>
-                (JointKind.Fillet, Ring.Along(lid.OutsideDiameter / 2, level, Way.Outward, Way.Axial(up), 0)),
-            FlatHead => (JointKind.Corner, Ring.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
+                (JointKind.Fillet, LevelRing.Along(lid.OutsideDiameter / 2, level, Way.Outward, Way.Axial(up), 0)),
+            FlatHead => (JointKind.Corner, LevelRing.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
             ConeHead cone => Cone(end, cone, vessel, up, level),
-            DishedHead => (JointKind.Butt, Ring.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
+            DishedHead => (JointKind.Butt, LevelRing.Along(shell.OuterRadius, level, host, Way.Axial(up), 0, air)),
             _ => throw new ArgumentOutOfRangeException(nameof(head)),
         };
     }

@@ -9,12 +9,15 @@ namespace Vessel.Joints;
 /// <summary>The butt welds up a rolled tube or cone, on its outside: one, or one between two sheets each.</summary>
 internal static class LongSeam
 {
+    /// <summary>Of all courses of the shell: the first of a vessel's welds.</summary>
+    public static IEnumerable<Joint> All(VesselDesign vessel) => vessel.Shell.Courses.SelectMany(course => Of(course, vessel));
+
     /// <summary>None of a tube.</summary>
-    public static IEnumerable<Joint> Of(ShellCourse course, VesselDesign vessel, WeldNumbers welds)
+    public static IEnumerable<Joint> Of(ShellCourse course, VesselDesign vessel)
     {
         var ids = SheetPiece.Ids(SheetPiece.Of(course, vessel));
         return course.SeamPaths.Select((path, i) => Along(
-            welds[path], NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall,
+            NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall,
             (WeldRole.LongSeam, path, course.Path, course.RootGapPath)));
     }
 
@@ -25,7 +28,7 @@ internal static class LongSeam
     /// <param name="asked">What it is, its own path, and those of the mapping that it belongs to and of the key that sets its gap.</param>
     /// <param name="line">Of the outside, upward, in the vessel's frame.</param>
     public static Joint Along(
-        string number, string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall,
+        string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall,
         (WeldRole Role, string Path, string Owner, string? GapKey) asked)
     {
         var (sin, cos) = Math.SinCos(angle);
@@ -34,7 +37,6 @@ internal static class LongSeam
         Vector3 At(Point2 place) => (place.U * outward) + (place.V * Vector3.UnitZ);
         var along = (1 / rise) * At(line.B - line.A);
         return new(
-            number,
             name,
             between,
             JointKind.Butt,
@@ -50,4 +52,7 @@ internal static class LongSeam
             GapKey = asked.GapKey,
         };
     }
+
+    /// <summary>The key that turns a long seam and, of several, all those beside it.</summary>
+    public static string Turning(Joint seam) => seam.Path.EndsWith(']') ? seam.Path[..seam.Path.LastIndexOf('[')] : seam.Path;
 }

@@ -10,13 +10,12 @@ namespace Vessel.Joints;
 internal static class MitreSeam
 {
     /// <summary>From the host outward; none for a port without an elbow.</summary>
-    public static IEnumerable<Joint> Of(PortSite site, WeldNumbers welds)
+    public static IEnumerable<Joint> Of(PortSite site)
     {
         if (site.Port.Elbow is not { } elbow)
             return [];
         var (legs, ids) = (site.Legs, PortPieces.Ids(site.Port));
         return Enumerable.Range(0, elbow.Mitres).Select(i => new Joint(
-            welds[WeldNumbers.Mitre(elbow, i)],
             string.Create(CultureInfo.InvariantCulture, $"mitre {i + 1} of {site.Port.Name}"),
             [ids[i], ids[i + 1]],
             JointKind.Butt,
@@ -25,7 +24,7 @@ internal static class MitreSeam
             phi => At(site.Port, elbow, legs[i], legs[i + 1], phi),
             site.Port.Wall,
             site.Port.Wall,
-            WeldNumbers.Mitre(elbow, i))
+            string.Create(CultureInfo.InvariantCulture, $"{elbow.Path}.pieces[{i}]"))
         {
             Role = WeldRole.MitreSeam,
             Owner = site.Port.Path,

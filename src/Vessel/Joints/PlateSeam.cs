@@ -11,21 +11,16 @@ internal static class PlateSeam
     /// <summary>From this roll on the sides are called left and right rather than upper and lower.</summary>
     private const double Steep = Math.PI / 4;
 
-    public static ImmutableArray<Joint> Of(PlateBracket bracket, VesselDesign vessel, WeldNumbers welds)
+    public static ImmutableArray<Joint> Of(PlateBracket bracket, VesselDesign vessel)
     {
         var site = PlateSite.Of(bracket, vessel);
         var wall = Math.Min(bracket.Thickness, vessel.Shell.Wall);
-        var paths = WeldNumbers.OfBracket(bracket);
-        return
-        [
-            .. paths.Select((path, i) => Side(path, 1 - (2 * i))),
-        ];
+        return [Side("face", 1), Side("back", -1)];
 
-        Joint Side(string path, int side)
+        Joint Side(string key, int side)
         {
             Station Along(double along) => At(site, side, along - (bracket.Width / 2));
             return new(
-                welds[path],
                 $"{SideName(bracket, side)} side of {bracket.Name} to shell",
                 BracketSeams.Between(bracket, vessel, new(0, bracket.Width), Along),
                 JointKind.Fillet,
@@ -34,7 +29,7 @@ internal static class PlateSeam
                 Along,
                 FilletThroat.Of(wall),
                 wall,
-                path)
+                $"{bracket.Path}.width.{key}")
             {
                 Role = WeldRole.BracketPlate,
                 Owner = bracket.Path,

@@ -7,13 +7,12 @@ namespace Vessel.Joints;
 /// <summary>The weld round a port on the outside of its host, along the footprint of the port's outside.</summary>
 internal static class PortSeam
 {
-    public static Joint Of(PortSite site, VesselDesign vessel, WeldNumbers welds)
+    public static Joint Of(PortSite site, VesselDesign vessel)
     {
         var port = site.Port;
         var wall = Math.Min(port.Wall, site.HostWall);
         var end = TubeEnd.Of(site);
         return new(
-            welds[port.Path],
             $"{port.Name} to {Names.Of(port.Host)}{(site.Over is { } head ? $" and {Names.Of(head)}" : "")}",
             [Names.PortPart(port, vessel), Slug.Of(port.Name)],
             JointKind.Fillet,

@@ -11,12 +11,11 @@ namespace Vessel.Joints;
 /// </summary>
 internal static class SaddleSeam
 {
-    public static ImmutableArray<Joint> Of(SaddleBracket bracket, VesselDesign vessel, WeldNumbers welds)
+    public static ImmutableArray<Joint> Of(SaddleBracket bracket, VesselDesign vessel)
     {
         var site = SaddleSite.Of(bracket, vessel);
         var wall = Math.Min(bracket.Thickness, vessel.Shell.Wall);
-        Joint Ear(string path, string side, double length, Func<double, Station> along) => new(
-            welds[path],
+        Joint Ear(string side, double length, Func<double, Station> along) => new(
             $"{side} ear of {bracket.Name} to shell",
             BracketSeams.Between(bracket, vessel, new(0, length), along),
             JointKind.Fillet,
@@ -25,26 +24,25 @@ internal static class SaddleSeam
             along,
             FilletThroat.Of(wall),
             wall,
-            path)
+            $"{bracket.Path}.ears.{side}")
         {
             Role = WeldRole.BracketEar,
             Owner = bracket.Path,
         };
-        var paths = WeldNumbers.OfBracket(bracket);
         if (site.AtSides)
         {
             return
             [
-                Ear(paths[0], "left", bracket.PlateHeight, up => OnSide(site, -1, up)),
-                Ear(paths[1], "right", bracket.PlateHeight, up => OnSide(site, 1, up)),
+                Ear("left", bracket.PlateHeight, up => OnSide(site, -1, up)),
+                Ear("right", bracket.PlateHeight, up => OnSide(site, 1, up)),
             ];
         }
 
         var girth = 2 * site.HalfAngle * site.ShellRadius;
         return
         [
-            Ear(paths[0], "upper", girth, arc => OnEnd(site, 1, arc)),
-            Ear(paths[1], "lower", girth, arc => OnEnd(site, -1, arc)),
+            Ear("upper", girth, arc => OnEnd(site, 1, arc)),
+            Ear("lower", girth, arc => OnEnd(site, -1, arc)),
         ];
     }
 

@@ -12,13 +12,12 @@ namespace Vessel.Joints;
 /// </remarks>
 public static class SlipFits
 {
-    public static ImmutableArray<SlipFit> Of(VesselDesign vessel, ImmutableArray<PortSite> sites) =>
+    internal static ImmutableArray<SlipFit> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members) =>
     [
         .. Lid(PortHost.Top, vessel),
         .. Lid(PortHost.Bottom, vessel),
         .. sites.Where(site => site.Port.Joint == PortJoint.SetIn).Select(site => Port(site, vessel)),
-        .. vessel.Inside.Discs.Select(disc => Disc(disc, vessel)),
-        .. vessel.Inside.Caps.Where(cap => cap.Outlet is not null).Select(cap => Cap(cap, vessel)),
+        .. members.SelectMany(member => member.Fits),
     ];
 
     private static IEnumerable<SlipFit> Lid(PortHost end, VesselDesign vessel)
@@ -45,9 +44,10 @@ public static class SlipFits
             $"{port.Path}.clearance");
     }
 
-    private static SlipFit Disc(DiscDesign disc, VesselDesign vessel)
+    /// <summary>A level plate in its bore.</summary>
+    internal static SlipFit Divider(DividerSpec disc, VesselDesign vessel)
     {
-        var sleeve = vessel.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);
+        var sleeve = InternalHost.Tube(disc.Fits, vessel);
         return new(
             $"'{disc.Name}' in {(sleeve is null ? Names.Shell : $"'{sleeve.Name}'")}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             2 * disc.Clearance,
@@ -56,18 +56,6 @@ public static class SlipFits
                 Laser($"diameter of '{disc.Name}'", disc.OutsideDiameter, disc.Thickness),
             ],
             $"{disc.Path}.clearance");
-    }
-
-    private static SlipFit Cap(CapDesign cap, VesselDesign vessel)
-    {
-        var outlet = vessel.Ports.Single(port => port.Name == cap.Outlet);
-        return new(
-            $"'{outlet.Name}' in '{cap.Name}'", [CapParts.Ids(cap).Plate, Slug.Of(outlet.Name)], 2 * cap.Clearance,
-            [
-                Laser($"hole in '{cap.Name}'", outlet.OutsideDiameter + (2 * cap.Clearance), cap.Wall),
-                Tube($"outside of '{outlet.Name}'", outlet.OutsideDiameter, outlet.Material),
-            ],
-            $"{cap.Path}.clearance");
     }
 
     /// <summary>What a butt draws in across itself, as a share of its mean width. Common practice, from memory.</summary>
@@ -111,13 +99,15 @@ public static class SlipFits
         return [Tube($"outside of '{name}'", outside, material), new($"twice the wall of '{name}'", 2 * wall, byWall.Value, byWall.Source)];
     }
 
-    private static FitShare Tube(string what, double size, Material material)
+    /// <summary>The outside of a tube as its standard has it.</summary>
+    internal static FitShare Tube(string what, double size, Material material)
     {
         var off = TubeTolerances.Outside(material.Family, size);
         return new(what, size, off.Value, off.Source);
     }
 
-    private static FitShare Laser(string what, double size, double thickness) =>
+    /// <summary>A size cut by laser.</summary>
+    internal static FitShare Laser(string what, double size, double thickness) =>
         new($"{what}, laser cut", size, CuttingTolerances.Laser(size, thickness), CuttingTolerances.LaserSource);
 
     private static FitShare Shop(string what, double size) => new(what, size, CuttingTolerances.Shop(size), CuttingTolerances.ShopSource);

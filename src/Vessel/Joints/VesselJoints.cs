@@ -8,19 +8,18 @@ namespace Vessel.Joints;
 /// <summary>All welds of a vessel, in the order of their numbers.</summary>
 public static class VesselJoints
 {
-    public static ImmutableArray<Joint> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    internal static Welds Of(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members) => new(
     [
-        .. vessel.Shell.Courses.SelectMany(course => LongSeam.Of(course, vessel, welds)),
-        .. GirthSeam.Of(vessel, welds),
-        .. GoreSeams.Of(PortHost.Top, vessel, welds),
-        .. ConeSeam.Of(PortHost.Top, vessel, welds),
-        HeadJoint.Of(PortHost.Top, vessel, welds),
-        .. GoreSeams.Of(PortHost.Bottom, vessel, welds),
-        .. ConeSeam.Of(PortHost.Bottom, vessel, welds),
-        HeadJoint.Of(PortHost.Bottom, vessel, welds),
-        .. sites.SelectMany(site => MitreSeam.Of(site, welds).Append(PortSeam.Of(site, vessel, welds))),
-        .. InsideSeams.Of(vessel, welds),
-        .. vessel.Inside.Discs.Where(DiscSeam.IsWelded).Select(disc => DiscSeam.Of(disc, vessel, welds)),
-        .. vessel.Brackets.SelectMany(bracket => BracketSeams.Of(bracket, vessel, welds)),
-    ];
+        .. LongSeam.All(vessel),
+        .. GirthSeam.Of(vessel),
+        .. GoreSeams.Of(PortHost.Top, vessel),
+        .. ConeSeam.Of(PortHost.Top, vessel),
+        HeadJoint.Of(PortHost.Top, vessel),
+        .. GoreSeams.Of(PortHost.Bottom, vessel),
+        .. ConeSeam.Of(PortHost.Bottom, vessel),
+        HeadJoint.Of(PortHost.Bottom, vessel),
+        .. sites.SelectMany(site => MitreSeam.Of(site).Append(PortSeam.Of(site, vessel))),
+        .. members.SelectMany(member => member.Joints),
+        .. vessel.Brackets.SelectMany(bracket => BracketSeams.Of(bracket, vessel)),
+    ]);
 }

@@ -1,16 +1,24 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Members.Cups;
+using Vessel.Members.InnerTubes;
+using Vessel.Members.Packings;
+using Vessel.Members.Screens;
 using Vessel.Members.Straps;
+using Vessel.Parts;
 
 namespace Vessel.Members;
 
 /// <summary>The kinds of member that there are: the one place outside their folders that names them.</summary>
 internal static class MemberKinds
 {
-    /// <summary>In the order in which their parts are listed.</summary>
-    public static ImmutableArray<MemberKind> All { get; } = [new StrapKind()];
+    /// <summary>In the order in which their parts are listed; one may name members of those before it.</summary>
+    public static ImmutableArray<MemberKind> All { get; } = [new InnerTubeKind(), new CupKind(), new ScreenKind(), new PackingKind(), new StrapKind()];
 
-    public static ImmutableArray<MemberSpec> Read(Section file, Shop shop) => [.. All.SelectMany(kind => kind.Read(file, shop))];
+    /// <summary>The draft with its members.</summary>
+    public static VesselDesign Read(Section file, VesselDesign draft) => All.Aggregate(
+        draft, (design, kind) => design with { Members = [.. design.Members, .. kind.Read(kind.Sections(file), file, design)] });
 
-    public static ImmutableArray<Member> Build(VesselDesign design) => [.. All.SelectMany(kind => kind.Build(design))];
+    public static ImmutableArray<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        [.. All.SelectMany(kind => kind.Build(design, sites))];
 }

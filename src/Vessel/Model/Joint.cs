@@ -36,7 +36,6 @@ public readonly record struct Station(
     double GapAxial);
 
 /// <summary>Where two parts are welded, as a path with its section.</summary>
-/// <param name="Number">As on the flats: <c>W2</c>.</param>
 /// <param name="Name">In words: <c>inlet to shell</c>.</param>
 /// <param name="Between">
 /// Ids of a host and of an attached part, then of further ones on either side; the same twice for a seam of one part.
@@ -47,7 +46,6 @@ public readonly record struct Station(
 /// <param name="Wall">The thinner of the two walls, mm.</param>
 /// <param name="Path">The design's mapping that asks for the joint.</param>
 public sealed record Joint(
-    string Number,
     string Name,
     ImmutableArray<string> Between,
     JointKind Kind,
@@ -58,8 +56,14 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
+    /// <summary>As on the flats: <c>W2</c>; see <see cref="Welds"/>.</summary>
+    public string Number { get; init; } = string.Empty;
+
     /// <summary>What it is to the vessel.</summary>
     public required WeldRole Role { get; init; }
+
+    /// <summary>What the bench is told of it; null where its role says all.</summary>
+    public JointWords? Words { get; init; }
 
     /// <summary>Path of the mapping of the shell's course, head, port, inside part or bracket that it belongs to.</summary>
     public required string Owner { get; init; }

@@ -15,8 +15,31 @@ internal abstract class Member(MemberSpec spec)
     /// <summary>What the welder calls it.</summary>
     public string Name { get; } = spec.Name;
 
+    /// <summary>Its welds in the order of their numbers, which are given later.</summary>
+    public virtual IEnumerable<Joint> Joints => [];
+
     /// <summary>Pieces of metal, each with its centre of mass.</summary>
-    public virtual IEnumerable<Part> Parts => [];
+    /// <param name="welds">All of the vessel's, numbered: a flat bears the numbers of its welds.</param>
+    public virtual IEnumerable<Part> Parts(Welds welds) => [];
+
+    /// <summary>Where one of its parts is to go into another with a given clearance.</summary>
+    public virtual IEnumerable<SlipFit> Fits => [];
+
+    /// <summary>Its parts that are rolled from sheet.</summary>
+    public virtual IEnumerable<RolledPart> Rolled => [];
+
+    /// <summary>The room that it walls off inside; null where it is none.</summary>
+    /// <param name="parts">Its own.</param>
+    public virtual Enclosure? Enclosure(ImmutableArray<Part> parts) => null;
+
+    /// <summary>
+    /// Its parts that a fit model prints beside the vessel, with so much more play all round where they slip into others, mm; null for what
+    /// is no part of that.
+    /// </summary>
+    public virtual IEnumerable<Part>? Printed(double play, Welds welds) => null;
+
+    /// <summary>What keeps a torch away.</summary>
+    public virtual IEnumerable<Body> Bodies => [];
 
     /// <summary>What is bought for it finished.</summary>
     public virtual IEnumerable<BoughtItem> Bought => [];
@@ -34,7 +57,8 @@ internal abstract class Member(MemberSpec spec)
     public virtual IEnumerable<WorkTask> Tasks => [];
 
     /// <summary>What must come before and after its tasks.</summary>
-    public virtual IEnumerable<WorkLink> Links => [];
+    /// <param name="welds">All of the vessel's, numbered.</param>
+    public virtual IEnumerable<WorkLink> Links(Welds welds) => [];
 
     /// <summary>What the chapter on mounting says of it; none where it carries nothing.</summary>
     public virtual IEnumerable<string> MountingWords => [];

@@ -27,20 +27,14 @@ public enum WeldRole
     /// <summary>Round a port's tube, between two pieces of its elbow.</summary>
     MitreSeam,
 
-    /// <summary>Up the rolled skirt of a cap.</summary>
-    SkirtSeam,
+    /// <summary>Up a rolled part that stands inside.</summary>
+    InnerSeam,
 
-    /// <summary>Between a cap's plate and skirt.</summary>
-    CapRim,
+    /// <summary>Between the pieces of one thing that stands inside.</summary>
+    Within,
 
-    /// <summary>What holds a cap: to its head, or to the outlet's tube.</summary>
-    CapHold,
-
-    /// <summary>What holds a sleeve to its head.</summary>
-    SleeveHold,
-
-    /// <summary>Round a disc, or its tacks.</summary>
-    DiscHold,
+    /// <summary>What holds something that stands inside.</summary>
+    Hold,
 
     /// <summary>Along an ear of a saddle.</summary>
     BracketEar,

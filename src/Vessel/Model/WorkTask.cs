@@ -58,6 +58,9 @@ public sealed record WorkTask(
     /// <summary>Whether its parts hold together from then on.</summary>
     public bool Joins => Kind is WorkKind.Weld or WorkKind.Tack or WorkKind.Fit;
 
+    /// <summary>Id of the task that brings in what is not welded.</summary>
+    public static string Fitting(string path) => $"fit {path}";
+
     public const string Cleaning = "clean";
 
     public const string Testing = "leak test";

@@ -24,7 +24,7 @@ internal static class ConeFlat
     private static readonly ImmutableArray<double> _sizes = [1, 0.75, 0.5, 0.3];
 
     /// <param name="cone">In the frame of the piece.</param>
-    public static Flat Of(SheetPiece piece, ConeShape cone, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Flat Of(SheetPiece piece, ConeShape cone, ImmutableArray<PortSite> sites, Welds welds)
     {
         var development = cone.Development;
         var drilled = sites.Where(ConePart.IsDrilled).ToImmutableArray();
@@ -72,7 +72,7 @@ internal static class ConeFlat
     }
 
     /// <summary>Scribed, since it is drilled after rolling: where the outside of the sheet is met.</summary>
-    private static IEnumerable<Mark> Outline(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    private static IEnumerable<Mark> Outline(ConeShape cone, ConeDevelopment development, PortSite site, Welds welds)
     {
         var (face, radius) = (site.Outside, site.OpeningRadius);
         Point2 At(double phi) => development.Flatten(Drilled(cone, site, phi));
@@ -92,10 +92,10 @@ internal static class ConeFlat
     private static Point2 Drilled(ConeShape cone, PortSite site, double phi) =>
         cone.PlaceOf(cone.Frame.ToLocal(site.Frame.ToOuter(site.Outside.At(site.OpeningRadius, phi))));
 
-    private static string NameOf(PortSite site, WeldNumbers welds) => $"{site.Port.Name} {welds[site.Port.Path]}";
+    private static string NameOf(PortSite site, Welds welds) => $"{site.Port.Name} {welds.One(WeldRole.PortSeam, site.Port.Path)}";
 
     /// <summary>In what is drilled where it has room, else beside it, towards the wide edge or the narrow one; null where it has none.</summary>
-    private static Point2? NamePlace(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    private static Point2? NamePlace(ConeShape cone, ConeDevelopment development, PortSite site, Welds welds)
     {
         var place = cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin));
         var half = TextMark.Width(NameOf(site, welds), LetterHeight) / 2;
@@ -118,10 +118,10 @@ internal static class ConeFlat
 
     /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short or crowded.</summary>
     private static IEnumerable<Mark> Title(
-        SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, WeldNumbers welds)
+        SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, Welds welds)
     {
-        var (first, last) = (welds[WeldNumbers.ConeSeam(cone.Head, 0)], welds[WeldNumbers.ConeSeam(cone.Head, cone.Head.Segments - 1)]);
-        var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  {(piece.Ends.Length > 0 ? piece.Ends : $"shell {welds[cone.Head.Path]}")}";
+        var (first, last) = (piece.Seams[0], piece.Seams[^1]);
+        var text = $"{piece.Name}  {(first == last ? $"seam {first}" : $"seams {first} to {last}")}  {piece.Ends}";
         var taken = sites.Where(ConePart.IsDrilled).SelectMany(site => Taken(cone, development, site, welds)).ToList();
         // A segment's title stands amid it, at one level or another.
         var (levels, steps) = development.Segments > 1 ? (_levels, [0]) : (_levels[..1], _steps);
@@ -139,7 +139,7 @@ internal static class ConeFlat
     }
 
     /// <summary>What is drilled as a circle round it, its name as a row of circles along it.</summary>
-    private static IEnumerable<(Point2 At, double Radius)> Taken(ConeShape cone, ConeDevelopment development, PortSite site, WeldNumbers welds)
+    private static IEnumerable<(Point2 At, double Radius)> Taken(ConeShape cone, ConeDevelopment development, PortSite site, Welds welds)
     {
         yield return (development.Flatten(cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin))), site.OpeningRadius);
         if (NamePlace(cone, development, site, welds) is not { } place)

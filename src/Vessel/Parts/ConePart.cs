@@ -10,16 +10,16 @@ namespace Vessel.Parts;
 /// </summary>
 internal static class ConePart
 {
-    public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var whole = ConeShape.Of(end, head, vessel);
         ImmutableArray<string> edges = [.. ShellWords.Rolling(whole.Rolls, whole.Development.Trim)];
-        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece with { EdgeNotes = edges }, sites, welds));
+        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece with { Seams = welds.Of(WeldRole.ConeSeam, head.Path), Ends = $"shell {welds.One(WeldRole.HeadSeam, head.Path)}", EdgeNotes = edges }, sites, welds));
     }
 
     /// <summary>The sheets of a conical course of the shell. All its ports are drilled.</summary>
     /// <param name="sites">The course's own.</param>
-    public static IEnumerable<Part> Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static IEnumerable<Part> Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (sheet, cone) = (ConeShape.Of(course), ConeShape.Finished(course));
         ImmutableArray<string> edges =
@@ -31,7 +31,7 @@ internal static class ConePart
         ];
         return SheetPiece.Of(course, vessel).Select(piece => Build(
             course,
-            piece with { Ends = ShellWords.Ends(course, vessel, welds), EdgeNotes = edges },
+            piece with { Seams = welds.Up(course), Ends = ShellWords.Ends(course, vessel, welds), EdgeNotes = edges },
             sheet,
             cone,
             [.. sites.Where(site => piece.Ports.Contains(site.Port))],
@@ -39,7 +39,7 @@ internal static class ConePart
     }
 
     private static Part Build(
-        ShellCourse course, SheetPiece piece, ConeShape sheet, ConeShape whole, ImmutableArray<PortSite> sites, WeldNumbers welds)
+        ShellCourse course, SheetPiece piece, ConeShape sheet, ConeShape whole, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (cut, cone) = (sheet.OfSegment(piece.Numbers[0]), whole.OfSegment(piece.Numbers[0]));
         var flat = ConeFlat.Of(piece, cut, sites, welds);
@@ -72,7 +72,7 @@ internal static class ConePart
     /// <summary>Not the port that closes a tip.</summary>
     public static bool IsDrilled(PortSite site) => site.Port.Host == PortHost.Shell || site.Port.Place.Radius > 0;
 
-    private static Part Build(PortHost end, ConeShape whole, SheetPiece piece, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    private static Part Build(PortHost end, ConeShape whole, SheetPiece piece, ImmutableArray<PortSite> sites, Welds welds)
     {
         var head = whole.Head;
         var cone = whole.OfSegment(piece.Numbers[0]);

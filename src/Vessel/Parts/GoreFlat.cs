@@ -6,17 +6,17 @@ namespace Vessel.Parts;
 /// <summary>What a gore is cut from: two curved sides and two straight ends, with its marks.</summary>
 internal static class GoreFlat
 {
-    public static Flat Of(GoreShape shape, SheetPiece piece, WeldNumbers welds)
+    public static Flat Of(GoreShape shape, SheetPiece piece, Welds welds)
     {
-        var gores = shape.Gores;
+        var seams = welds.Of(WeldRole.GoreSeam, shape.Design.Path);
         return new(
             FlatKind.Blank,
             new(shape.Flat.Outline(), []),
             new GoreMarks(shape.Flat).All(
-                $"equator {welds[shape.Design.Path]}",
+                $"equator {welds.One(WeldRole.HeadSeam, shape.Design.Path)}",
                 piece.Name,
-                $"{welds[WeldNumbers.GoreSeam(gores, 0)]} to {welds[WeldNumbers.GoreSeam(gores, gores.Count - 1)]}",
-                $"cap {welds[WeldNumbers.CapSeam(gores)]}"),
+                $"{seams[0]} to {seams[^1]}",
+                $"cap {welds.One(WeldRole.CrownSeam, shape.Design.Path)}"),
             [],
             Notes(shape, piece),
             shape.Flat,

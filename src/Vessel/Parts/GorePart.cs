@@ -10,12 +10,12 @@ namespace Vessel.Parts;
 /// </summary>
 internal static class GorePart
 {
-    public static IEnumerable<Part> Build(PortHost end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    public static IEnumerable<Part> Build(PortHost end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
         SheetPiece.Of(end, shape.Gores, vessel)
             .Select(piece => Build(shape, piece, [.. sites.Where(site => piece.Ports.Contains(site.Port))], HeadSite.Of(end, vessel), welds));
 
     private static Part Build(
-        GoreShape shape, SheetPiece piece, ImmutableArray<PortSite> sites, HeadSite site, WeldNumbers welds)
+        GoreShape shape, SheetPiece piece, ImmutableArray<PortSite> sites, HeadSite site, Welds welds)
     {
         var (head, gores) = (shape.Design, shape.Gores);
         ImmutableArray<Frame3> placed = [.. piece.Numbers.Select(i => Placed(site, shape.Direction(i + 0.5)))];

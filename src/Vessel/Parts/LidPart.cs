@@ -9,7 +9,7 @@ internal static class LidPart
 {
     private const double LetterHeight = 4;
 
-    public static Part Build(PortHost end, FlatHead lid, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Part Build(PortHost end, FlatHead lid, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var name = Names.Of(end);
         var frame = HeadSite.Of(end, vessel).Frame;
@@ -36,7 +36,7 @@ internal static class LidPart
     }
 
     private static ImmutableArray<Mark> Marks(
-        PortHost end, double radius, ImmutableArray<PortSite> own, Frame3 frame, WeldNumbers welds, string path)
+        PortHost end, double radius, ImmutableArray<PortSite> own, Frame3 frame, Welds welds, string path)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var tick = Math.Min(8, radius / 4);
@@ -55,10 +55,10 @@ internal static class LidPart
             var at = site.On(frame);
             marks.Add(new LineMark(at - new Point2(4, 0), at + new Point2(4, 0)));
             marks.Add(new LineMark(at - new Point2(0, 4), at + new Point2(0, 4)));
-            AddText(marks, $"{site.Port.Name} {welds[site.Port.Path]}", at + new Point2(0, site.OpeningRadius + LetterHeight), own, frame);
+            AddText(marks, $"{site.Port.Name} {welds.One(WeldRole.PortSeam, site.Port.Path)}", at + new Point2(0, site.OpeningRadius + LetterHeight), own, frame);
         }
 
-        AddText(marks, $"{Names.Of(end)} {welds[path]}", new(0, -radius / 2), own, frame);
+        AddText(marks, $"{Names.Of(end)} {welds.One(WeldRole.HeadSeam, path)}", new(0, -radius / 2), own, frame);
         return marks.ToImmutable();
     }
 

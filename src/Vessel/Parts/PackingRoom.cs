@@ -21,8 +21,8 @@ internal static class PackingRoom
             return 0;
         var radius = InternalHost.InnerRadius(lower, design);
         var through = sites.Sum(site => ThroughPort(site, from, to))
-            + design.Inside.Sleeves.Where(sleeve => sleeve.Name != lower.Fits && sleeve.OutsideDiameter / 2 < radius)
-                .Sum(sleeve => ThroughSleeve(sleeve, design, from, to));
+            + Tubes(design).Where(tube => tube.Name != lower.Fits && tube.OutsideDiameter / 2 < radius)
+                .Sum(tube => ThroughTube(tube, design, from, to));
         return (Math.PI * radius * radius * (to - from)) - through;
     }
 
@@ -35,13 +35,13 @@ internal static class PackingRoom
     /// or in its sleeve.
     /// </summary>
     /// <param name="fits">Name of the sleeve; null for the shell.</param>
-    public static bool IsFilledFromBelow(string? fits, VesselDesign design) => design.Inside.Packings
+    public static bool IsFilledFromBelow(string? fits, VesselDesign design) => design.All<PackingDesign>()
         .Where(packing => Disc(packing.Lower ?? packing.Upper, design) is { } disc && disc.Fits == fits)
         .Select(packing => Through(packing, design))
         .FirstOrDefault(tube => tube is not null) is { From: PortHost.Top };
 
     /// <summary>The disc that shuts a packing in, put in after it; null where there is none.</summary>
-    public static DiscDesign? Shutting(PackingDesign packing, VesselDesign design)
+    public static DividerSpec? Shutting(PackingDesign packing, VesselDesign design)
     {
         var (lower, upper) = (Disc(packing.Lower, design), Disc(packing.Upper, design));
         return (lower ?? upper) is { } disc && IsFilledFromBelow(disc.Fits, design) ? lower : upper;
@@ -56,11 +56,10 @@ internal static class PackingRoom
         if (Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
             return null;
         var room = HeightsOf(packing, disc, design);
-        var own = design.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits)?.HangsFrom;
+        var own = Tubes(design).FirstOrDefault(tube => tube.Name == disc.Fits)?.HangsFrom;
         var tubes = InsideBodies.OfPorts(design)
             .Select(body => (Body: body, From: design.Ports.Single(port => port.Path == body.Path).Host))
-            .Concat(design.Inside.Sleeves.Where(sleeve => sleeve.Name != disc.Fits)
-                .Select(sleeve => (Body: InsideBodies.Of(design, sleeve), From: sleeve.HangsFrom)))
+            .Concat(Tubes(design).Where(tube => tube.Name != disc.Fits).Select(tube => (Body: tube.Body(design), From: tube.HangsFrom)))
             .Where(tube => (own is null || tube.From == own) && tube.Body.Rings.Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
                 && ring.Low < room.End - Ring.Hair && ring.High > room.Start + Ring.Hair))
             .Select(tube => (tube.Body.Name, tube.From, Deep: tube.Body.Rings.Max(ring => Math.Min(ring.High, room.End) - Math.Max(ring.Low, room.Start))))
@@ -80,14 +79,17 @@ internal static class PackingRoom
     }
 
     /// <summary>From disc to disc, or to the end of the bore where there is only one.</summary>
-    private static Interval HeightsOf(PackingDesign packing, DiscDesign disc, VesselDesign design)
+    private static Interval HeightsOf(PackingDesign packing, DividerSpec disc, VesselDesign design)
     {
         var (bore, lower, upper) = (InternalHost.Heights(disc.Fits, design), Disc(packing.Lower, design), Disc(packing.Upper, design));
         return new(lower is null ? bore.Start : lower.Height + lower.Thickness, upper?.Height ?? bore.End);
     }
 
-    private static DiscDesign? Disc(string? name, VesselDesign design) =>
-        name is null ? null : design.Inside.Discs.FirstOrDefault(disc => disc.Name == name);
+    /// <summary>What hangs inside and is a tube that others can stand in.</summary>
+    private static IEnumerable<HangingSpec> Tubes(VesselDesign design) => design.All<HangingSpec>().Where(hanging => hanging.BoreLength is not null);
+
+    private static DividerSpec? Disc(string? name, VesselDesign design) =>
+        name is null ? null : design.All<DividerSpec>().FirstOrDefault(disc => disc.Name == name);
 
     /// <summary>The tube of a head's port, bore and all: packing does not stand in it.</summary>
     private static double ThroughPort(PortSite site, double from, double to)
@@ -98,10 +100,10 @@ internal static class PackingRoom
         return Across(site.Port.OuterRadius, Math.Min(end, root), Math.Max(end, root), from, to);
     }
 
-    private static double ThroughSleeve(SleeveDesign sleeve, VesselDesign design, double from, double to)
+    private static double ThroughTube(HangingSpec sleeve, VesselDesign design, double from, double to)
     {
         var root = HeadSite.Of(sleeve.HangsFrom, design).InnerFace;
-        var end = sleeve.HangsFrom == PortHost.Top ? root - sleeve.Length : root + sleeve.Length;
+        var end = sleeve.HangsFrom == PortHost.Top ? root - sleeve.BoreLength!.Value : root + sleeve.BoreLength!.Value;
         return Across(sleeve.OutsideDiameter / 2, Math.Min(end, root), Math.Max(end, root), from, to);
     }
 

@@ -12,7 +12,7 @@ internal static class PlatePart
     /// <summary>Off an edge or a hole, mm.</summary>
     private const double Margin = 2;
 
-    public static Part Build(PlateBracket bracket, VesselDesign vessel, WeldNumbers welds)
+    public static Part Build(PlateBracket bracket, VesselDesign vessel, Welds welds)
     {
         var site = PlateSite.Of(bracket, vessel);
         var holes = site.BoltPlaces.Select(at => BoltHole.Outline(bracket.Bolts, at)).ToImmutableArray();
@@ -33,11 +33,11 @@ internal static class PlatePart
     }
 
     /// <summary>Name and welds above the free edge; where the holes leave the middle line free, a line and its angle.</summary>
-    private static ImmutableArray<Mark> Marks(PlateSite site, ImmutableArray<Loop2> holes, WeldNumbers welds)
+    private static ImmutableArray<Mark> Marks(PlateSite site, ImmutableArray<Loop2> holes, Welds welds)
     {
         var bracket = site.Bracket;
         var depth = bracket.Depth;
-        var title = $"{bracket.Name} {string.Join(' ', WeldNumbers.OfBracket(bracket).Select(path => welds[path]))}";
+        var title = $"{bracket.Name} {string.Join(' ', welds.Of(WeldRole.BracketPlate, bracket.Path))}";
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var boxes = holes.Select(CurveMeasures.Bounds).ToList();
         bool IsFree(Point2 middle, double width, double height) => Fits(site, middle, width, height)

@@ -7,7 +7,7 @@ namespace Vessel.Parts;
 /// <summary>The piece at the pole of a head of gores, dished from a disc and drilled along its ports' axes.</summary>
 internal static class PolarCapPart
 {
-    public static Part Build(PortHost end, GoreShape shape, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Part Build(PortHost end, GoreShape shape, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (name, head, gores) = (Names.PolarCap(end), shape.Design, shape.Gores);
         var dome = DrilledDome.OfCap(shape, [.. sites.Where(s => s.Port.Host == end)]);
@@ -24,7 +24,7 @@ internal static class PolarCapPart
             dome.Volume,
             DiscBlank.Of(
                 blank,
-                $"{name} {welds[WeldNumbers.CapSeam(gores)]} blank",
+                $"{name} {welds.One(WeldRole.CrownSeam, shape.Design.Path)} blank",
                 [
                     $"{name.ToUpperInvariant()}, BLANK FOR DISHING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(blank)} mm",
                     $"STARTING SIZE BY EQUAL AREA: dish to {Form(shape)}, trim to {NoteText.Length(gores.CapDiameter)} mm across the middle of the wall, edge square to the {(head is HemisphereHead ? "sphere" : "wall")}. Millimetres.",

@@ -10,13 +10,13 @@ namespace Vessel.Parts;
 /// </summary>
 internal static class PortPart
 {
-    public static ImmutableArray<Part> Build(PortSite site, WeldNumbers welds)
+    public static ImmutableArray<Part> Build(PortSite site, Welds welds)
     {
         var pieces = PortPieces.Of(site);
         return [First(site, pieces[0], welds), .. pieces[1..].Select(piece => OfElbow(site, piece, welds))];
     }
 
-    private static Part First(PortSite site, PortPiece piece, WeldNumbers welds)
+    private static Part First(PortSite site, PortPiece piece, Welds welds)
     {
         var port = site.Port;
         var flat = TubeWrap.OfPort(site, piece.Shape, welds);
@@ -43,7 +43,7 @@ internal static class PortPart
         };
     }
 
-    private static Part OfElbow(PortSite site, PortPiece piece, WeldNumbers welds)
+    private static Part OfElbow(PortSite site, PortPiece piece, Welds welds)
     {
         var (port, elbow) = (site.Port, site.Port.Elbow!);
         var flat = TubeWrap.OfElbow(site, piece, welds);

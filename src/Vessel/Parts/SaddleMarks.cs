@@ -12,13 +12,13 @@ internal static class SaddleMarks
     private const double TickGap = 0.5;
     private const double TickLength = 3;
 
-    public static ImmutableArray<Mark> Of(SaddleSite site, ImmutableArray<Loop2> holes, WeldNumbers welds)
+    public static ImmutableArray<Mark> Of(SaddleSite site, ImmutableArray<Loop2> holes, Welds welds)
     {
         // The plate between its bends has a corner of its own.
         var (size, corner) = (Plate(site), site.Middle - (0.5 * Plate(site)));
         ImmutableArray<Loop2> onPlate = [.. holes.Select(hole => Moved(hole, -corner))];
         var title = new FlatMarks(size.U, size.V, onPlate);
-        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', WeldNumbers.OfBracket(site.Bracket).Select(path => welds[path]))}", LetterHeight);
+        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', welds.Of(WeldRole.BracketEar, site.Bracket.Path))}", LetterHeight);
         // The centre line ends below the title.
         var marks = new FlatMarks(size.U, size.V - (2 * LetterHeight), onPlate);
         marks.AddVertical(size.U / 2, $"{NoteText.Degrees(site.Bracket.Angle)} deg", LetterHeight);
@@ -39,19 +39,19 @@ internal static class SaddleMarks
     /// Its weld's number in the middle of each ear, along the bend, and where a curved end lies on the bracket's middle;
     /// nothing on an ear that is too short for letters.
     /// </summary>
-    private static IEnumerable<Mark> EarMarks(SaddleSite site, WeldNumbers welds)
+    private static IEnumerable<Mark> EarMarks(SaddleSite site, Welds welds)
     {
         if (site.ShortestEar < 3 * LetterHeight)
             yield break;
         // The end's curve cuts into the ear's middle from outside.
         var (bend, end) = ((site.Straight / 2) + site.Allowance, (site.Straight / 2) + site.Allowance + site.ShortestEar);
-        var paths = WeldNumbers.OfBracket(site.Bracket);
-        for (var ear = 0; ear < paths.Length; ear++)
+        var numbers = welds.Of(WeldRole.BracketEar, site.Bracket.Path);
+        for (var ear = 0; ear < numbers.Length; ear++)
         {
             // Left, right; upper, lower.
             var way = site.AtSides ? new Point2((2 * ear) - 1, 0) : new Point2(0, 1 - (2 * ear));
             yield return new TextMark(
-                welds[paths[ear]], site.Middle + ((bend + end) / 2 * way), LetterHeight, site.AtSides ? Math.PI / 2 : 0);
+                numbers[ear], site.Middle + ((bend + end) / 2 * way), LetterHeight, site.AtSides ? Math.PI / 2 : 0);
             if (!site.AtSides)
                 yield return new LineMark(site.Middle + ((end - TickLength) * way), site.Middle + ((end - TickGap) * way));
         }

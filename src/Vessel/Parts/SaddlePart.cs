@@ -10,7 +10,7 @@ namespace Vessel.Parts;
 /// </summary>
 internal static class SaddlePart
 {
-    public static Part Build(SaddleBracket bracket, VesselDesign vessel, WeldNumbers welds)
+    public static Part Build(SaddleBracket bracket, VesselDesign vessel, Welds welds)
     {
         var site = SaddleSite.Of(bracket, vessel);
         var sheet = site.Sheet;

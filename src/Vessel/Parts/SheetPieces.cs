@@ -11,6 +11,9 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
 {
     public string Id => Slug.Of(Name);
 
+    /// <summary>Numbers of the welds along the sides of all sheets that are put together with it.</summary>
+    public ImmutableArray<string> Seams { get; init; } = [];
+
     /// <summary>What its edges are welded to, and by which welds.</summary>
     public string Ends { get; init; } = string.Empty;
 

@@ -68,7 +68,7 @@ internal static class ShellFlat
         {
             var port = openings[i].Site.Port;
             marks.AddCross(development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)));
-            marks.AddName($"{port.Name} {words.Welds[port.Path]}", holes[i], LetterHeight);
+            marks.AddName($"{port.Name} {words.Welds.One(WeldRole.PortSeam, port.Path)}", holes[i], LetterHeight);
             if (!left[i] || onTabs)
                 continue;
             foreach (var edge in holes[i].Edges)
@@ -78,7 +78,7 @@ internal static class ShellFlat
         foreach (var (site, outline) in notches)
         {
             marks.AddCross(development.Flatten(ShellOpening.AxisPlace(site, words.Course.Start)));
-            marks.AddName($"{site.Port.Name} {words.Welds[site.Port.Path]}", Closed(outline), LetterHeight);
+            marks.AddName($"{site.Port.Name} {words.Welds.One(WeldRole.PortSeam, site.Port.Path)}", Closed(outline), LetterHeight);
             marks.AddCurve(outline);
         }
 

@@ -11,7 +11,7 @@ namespace Vessel.Parts;
 /// </summary>
 internal static class ShellPart
 {
-    public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
         vessel.Shell.Courses.SelectMany(course =>
         {
             var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course).ToImmutableArray();
@@ -19,7 +19,7 @@ internal static class ShellPart
                 : SheetPiece.Of(course, vessel).Select(piece => Cylinder(course, piece, vessel, [.. own.Where(site => piece.Ports.Contains(site.Port))], welds));
         });
 
-    private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (number, seams, lift) = (piece.Numbers[0], course.Seams, course.Start);
         var shell = course.At(course.Start) with { Height = course.Height, SeamAngle = seams.Of(number) };

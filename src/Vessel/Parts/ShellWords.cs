@@ -7,7 +7,7 @@ namespace Vessel.Parts;
 /// <summary>What the flat of a course of the shell says in words.</summary>
 /// <param name="Piece">That the flat is of.</param>
 /// <param name="Shell">The course as a cylinder of its own, from the piece's first seam on.</param>
-internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDesign Shell, VesselDesign Vessel, WeldNumbers Welds)
+internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDesign Shell, VesselDesign Vessel, Welds Welds)
 {
     private string Name => Piece.Name.ToUpperInvariant();
 
@@ -18,13 +18,13 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
     {
         get
         {
-            var paths = Course.SeamPaths;
-            return paths.Length switch
+            var seams = Welds.Up(Course);
+            return seams.Length switch
             {
                 0 => "",
-                1 => $"seam {Welds[paths[0]]}  ",
-                _ when Piece.Numbers.Length > 1 => $"seams {Welds[paths[0]]} to {Welds[paths[^1]]}  ",
-                _ => $"seams {Welds[paths[Piece.Numbers[0]]]} and {Welds[paths[(Piece.Numbers[0] + 1) % paths.Length]]}  ",
+                1 => $"seam {seams[0]}  ",
+                _ when Piece.Numbers.Length > 1 => $"seams {seams[0]} to {seams[^1]}  ",
+                _ => $"seams {seams[Piece.Numbers[0]]} and {seams[(Piece.Numbers[0] + 1) % seams.Length]}  ",
             };
         }
     }
@@ -40,13 +40,13 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
     }
 
     /// <summary>What is welded to its two edges, and by which weld.</summary>
-    public static string Ends(ShellCourse course, VesselDesign vessel, WeldNumbers welds)
+    public static string Ends(ShellCourse course, VesselDesign vessel, Welds welds)
     {
         var courses = vessel.Shell.Courses;
         var i = courses.IndexOf(course);
-        var girths = vessel.Shell.Reducer?.GirthPaths ?? [];
-        var above = i == courses.Length - 1 ? $"top {welds[vessel.Top.Path]}" : $"{courses[i + 1].Name} {welds[girths[i]]}";
-        var below = i == 0 ? $"bottom {welds[vessel.Bottom.Path]}" : $"{courses[i - 1].Name} {welds[girths[i - 1]]}";
+        var girths = vessel.Shell.Reducer is { } reducer ? welds.Of(WeldRole.GirthSeam, reducer.Path) : [];
+        var above = i == courses.Length - 1 ? $"top {welds.One(WeldRole.HeadSeam, vessel.Top.Path)}" : $"{courses[i + 1].Name} {girths[i]}";
+        var below = i == 0 ? $"bottom {welds.One(WeldRole.HeadSeam, vessel.Bottom.Path)}" : $"{courses[i - 1].Name} {girths[i - 1]}";
         return $"{above}  {below}";
     }
 

@@ -7,7 +7,7 @@ namespace Vessel.Parts;
 /// <summary>A spun dish with its flange, drilled along its ports' axes.</summary>
 internal static class SpunHeadPart
 {
-    public static Part Build(PortHost end, DishedHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds)
+    public static Part Build(PortHost end, DishedHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var name = Names.Of(end);
         var shape = HeadShape.Of(end, vessel)!;
@@ -29,9 +29,9 @@ internal static class SpunHeadPart
             head.Path);
     }
 
-    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, WeldNumbers welds, NotchedEdge edge) => DiscBlank.Of(
+    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, Welds welds, NotchedEdge edge) => DiscBlank.Of(
         diameter,
-        $"{name} {welds[head.Path]} blank",
+        $"{name} {welds.One(WeldRole.HeadSeam, head.Path)} blank",
         [
             $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(diameter)} mm",
             $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Shape}. Millimetres.",

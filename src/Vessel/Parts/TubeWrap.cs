@@ -16,7 +16,7 @@ internal static class TubeWrap
     /// <summary>Places at which a lap's height is taken: its area is told to far less than a square millimetre.</summary>
     private const int LapPlaces = 16;
 
-    public static Flat OfPort(PortSite site, TubePiece piece, WeldNumbers welds)
+    public static Flat OfPort(PortSite site, TubePiece piece, Welds welds)
     {
         var port = site.Port;
         var end = piece.Lower;
@@ -26,13 +26,13 @@ internal static class TubeWrap
         return Drawn(
             piece,
             Sides(port.Host),
-            port.Elbow is null ? $"{port.Name} {welds[port.Path]}" : $"{port.Name} {welds[port.Path]} {welds[WeldNumbers.Mitre(port.Elbow, 0)]}",
+            port.Elbow is null ? $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)}" : $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)} {welds.Of(WeldRole.MitreSeam, port.Path)[0]}",
             line,
             Notes(site, piece),
             port is { Joint: PortJoint.SetOn, Cut: EndCut.Square } && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
     }
 
-    public static Flat OfElbow(PortSite site, PortPiece piece, WeldNumbers welds)
+    public static Flat OfElbow(PortSite site, PortPiece piece, Welds welds)
     {
         var (port, elbow) = (site.Port, site.Port.Elbow!);
         var isEnd = piece.Shape.Upper.IsPlain;
@@ -40,7 +40,7 @@ internal static class TubeWrap
         return Drawn(
             piece.Shape,
             ["inside", "", "outside", ""],
-            $"{piece.Name} {string.Join(' ', mitres.Select(i => welds[WeldNumbers.Mitre(elbow, i)]))}",
+            $"{piece.Name} {string.Join(' ', mitres.Select(i => welds.Of(WeldRole.MitreSeam, site.Port.Path)[i]))}",
             null,
             [
                 Title(port, piece.Name),

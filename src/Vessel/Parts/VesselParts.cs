@@ -3,28 +3,21 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, heads, ports, internals, brackets and straps, each kind in the order of the file.</summary>
-public static class VesselParts
+/// <summary>All parts of a vessel: shell, heads, ports, brackets and members, each kind in the order of the file.</summary>
+internal static class VesselParts
 {
-    public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds, ImmutableArray<Member> members) =>
     [
         .. ShellPart.Build(vessel, sites, welds),
         .. Head(PortHost.Top, vessel, sites, welds),
         .. Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.SelectMany(site => PortPart.Build(site, welds)),
-        .. Inside(vessel, welds),
+        .. members.Where(member => member.Outside is null).SelectMany(member => member.Parts(welds)),
         .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
+        .. members.Where(member => member.Outside is not null).SelectMany(member => member.Parts(welds)),
     ];
 
-    /// <summary>Sleeves, caps and discs.</summary>
-    public static ImmutableArray<Part> Inside(VesselDesign vessel, WeldNumbers welds) =>
-    [
-        .. vessel.Inside.Sleeves.Select(sleeve => SleevePart.Build(sleeve, vessel, welds)),
-        .. vessel.Inside.Caps.SelectMany(cap => CapParts.Build(cap, vessel, welds)),
-        .. vessel.Inside.Discs.Select(disc => DiscPart.Build(disc, welds)),
-    ];
-
-    private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, WeldNumbers welds) =>
+    private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
         vessel.Head(end) switch
         {
             FlatHead lid => [LidPart.Build(end, lid, vessel, sites, welds)],

@@ -26,13 +26,9 @@ public static class SetUpTable
         [
             .. design.Shell.Courses.SelectMany(course => course.SeamPaths.Select((path, i) => Held(Seam(course, i), path))),
             .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
-            .. design.Inside.Sleeves.Select(sleeve => Held(
-                Inside(sleeve.Name, InternalHost.Heights(sleeve.Name, design).Start, design, $"lower end; hangs from the {Names.Of(sleeve.HangsFrom)}"),
-                sleeve.Path)),
-            .. design.Inside.Caps.Select(cap => Held(Inside(cap.Name, CapSite.Of(cap, design).Plate.Start, design, "lower face of its plate"), cap.Path)),
-            .. design.Inside.Discs.Select(disc => Held(Inside(disc.Name, disc.Height, design, $"lower face; fits the {InternalHost.Name(disc.Fits)}"), disc.Path)),
+            .. assembly.Members.Where(member => member.Outside is null).Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
             .. design.Brackets.Select(bracket => Held(Bracket(bracket, design), bracket.Path)),
-            .. assembly.Members.Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
+            .. assembly.Members.Where(member => member.Outside is not null).Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
         ];
     }
 
@@ -81,6 +77,7 @@ public static class SetUpTable
         string what, ShellDesign shell, (double Height, double Angle) at, double? offset, double? depth, string remark) => new(
         what, "shell's lower edge", at.Height, Turns.ToDegrees(Turns.From(at.Angle, 0)), shell.OuterAt(at.Height) * Turns.From(at.Angle, 0), offset, depth, remark);
 
-    private static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
+    /// <summary>The line of something inside, on the vessel's axis.</summary>
+    internal static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
         new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height, remark + "; depth from the shell's upper edge");
 }

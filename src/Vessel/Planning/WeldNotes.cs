@@ -45,7 +45,7 @@ internal static class WeldNotes
 
     public static string Distortion(WeldRole role) => role switch
     {
-        WeldRole.LongSeam or WeldRole.SkirtSeam =>
+        WeldRole.LongSeam or WeldRole.InnerSeam =>
             "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
         WeldRole.ConeSeam => "tack from both ends towards the middle with the gap held, weld in back-steps; the edges dip inward along the seam: dress the cone round after",
         WeldRole.GoreSeam => "seams in turn on opposite sides, each from the rim to the pole; check the rim's circumference after every second",
@@ -54,8 +54,6 @@ internal static class WeldNotes
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
         WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",
-        WeldRole.CapRim or WeldRole.CapHold or WeldRole.SleeveHold => "in quarters, opposite ones after each other; check that it stands square after the tacks",
-        WeldRole.DiscHold => "short beads opposite to each other; the disc buckles when it is run round at once",
         WeldRole.BracketEar => "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",
         WeldRole.BracketPlate => "tack both sides against a square; short beads on either side in turn, or it leans towards the first",
         _ => throw new ArgumentOutOfRangeException(nameof(role)),

@@ -30,7 +30,6 @@ internal static class DesignBuilder
             places)
         {
             Brackets = BracketBuilder.Build(file, workshop),
-            Members = MemberKinds.Read(file, workshop),
             Shop = workshop,
             Finish = file.Text("finish") switch
             {
@@ -49,7 +48,7 @@ internal static class DesignBuilder
             DrainBack = DutyBuilder.DrainBack(file.Child("drain_back") ?? Section.Absent("drain_back")),
         };
         var ports = design.Ports.Zip(sections, (port, section) => Reaching(design, port, section)).ToImmutableArray();
-        return design with { Ports = ports, Inside = InsideBuilder.Build(file.Child("inside") ?? Section.Absent("inside"), shell, ports) };
+        return MemberKinds.Read(file, design with { Ports = ports });
     }
 
     private static ShellDesign Shell(Section section, Shop workshop)

@@ -29,8 +29,6 @@ internal static class DesignCheck
             .. ConeSeamCheck.Find(design),
             .. OverlapCheck.Find(design, holes),
             .. GoreCheck.Find(design),
-            .. InsideSizeCheck.Find(design),
-            .. InsidePairCheck.Find(design),
             .. InsideCollisionCheck.Find(design),
             .. InsideReachCheck.Find(design),
             .. WindowCheck.Find(design),

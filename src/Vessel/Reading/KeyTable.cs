@@ -12,6 +12,11 @@ public static class KeyTable
         new("reason", KeyKind.Text, "Why it is good enough") { IsRequired = true, Longest = Limits.TextLength },
     ]);
 
+    public static KeyMap Inside { get; } = new("the parts inside", [.. MemberKinds.All.Where(kind => kind.IsInside).Select(kind => kind.Key)])
+    {
+        MayBeEmpty = true,
+    };
+
     public static KeyMap File { get; } = new("the file",
     [
         new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
@@ -27,12 +32,12 @@ public static class KeyTable
         Head("top", "Upper end"),
         Head("bottom", "Lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = PortKeys.Port },
-        new("inside", KeyKind.Mapping, "Parts inside") { DefaultRule = "nothing", Map = InsideKeys.Inside },
+        new("inside", KeyKind.Mapping, "Parts inside") { DefaultRule = "nothing", Map = Inside },
         new("bracket", KeyKind.OneOrList, "Welded bracket that the vessel is bolted up by")
         {
             DefaultRule = "none", Switch = new("kind", false, BracketKeys.ByKind), Items = new(0, 24),
         },
-        .. MemberKinds.All.Select(kind => kind.Key),
+        .. MemberKinds.All.Where(kind => !kind.IsInside).Select(kind => kind.Key),
         new("finish", KeyKind.Choice, "Surface finish after welding")
         {
             Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Members;
 using Vessel.Stock;
 
 namespace Vessel.Reading;
@@ -33,30 +34,9 @@ internal static class MetalCheck
     {
         foreach (var bracket in file.Items("bracket"))
             yield return (bracket, file.Child("shell"), Name(bracket), "the shell");
-        var inside = file.Child("inside") ?? Section.Absent("inside");
-        foreach (var part in inside.Items("sleeve").Concat(inside.Items("cap")).Where(p => p.Text("fixed") == "weld"))
-        {
-            if (part.Text("opens") == "down")
-            {
-                var outlet = Outlet(file, part);
-                yield return (part, outlet, Name(part), $"'{outlet?.Text("name")}'");
-            }
-            else
-            {
-                yield return (part, file.Child("top"), Name(part), "the top");
-            }
-        }
-
-        foreach (var disc in inside.Items("discs").Where(d => d.Text("fixed") == "weld"))
-        {
-            var (isKnown, sleeve) = InsideNames.HostOf(disc, inside.Items("sleeve"));
-            yield return (disc, sleeve ?? (isKnown ? file.Child("shell") : null), Name(disc), sleeve is null ? "the shell" : Name(sleeve));
-        }
+        foreach (var (part, host, hostName) in MemberKinds.All.SelectMany(kind => kind.Welded(file)))
+            yield return (part, host, Name(part), hostName);
     }
-
-    private static Section? Outlet(Section file, Section cap) => file.Items("ports").FirstOrDefault(p =>
-        p.Text("in") == "top" && p.Text("joint") == "set_in" && p.Child("at")?.Number("radius") == 0
-        && (cap.Text("outlet") is not { } name || InsideNames.AreOne(p.Text("name"), name)));
 
     private static string Name(Section part) => part.Text("name") ?? part.Path;
 

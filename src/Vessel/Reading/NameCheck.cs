@@ -10,8 +10,6 @@ internal static class NameCheck
 
     private static readonly string[] _ends = ["top", "bottom"];
 
-    private static readonly string[] _mayBeNameless = ["cap", "sleeve", "packing"];
-
     public static IEnumerable<Fault> Find(Section file)
     {
         foreach (var fault in Nameless(file))
@@ -37,17 +35,6 @@ internal static class NameCheck
                 taken.Add(Slug.Of(name), $"a segment of the {end}");
         }
 
-        foreach (var cap in OneOrNamed(file.Child("inside") ?? Section.Absent("inside"), "cap"))
-        {
-            if (cap.Text("name") is not { } name)
-                continue;
-            foreach (var fault in Clipped(cap, name, [CapDesign.SkirtOf(name), CapDesign.PlateOf(name)]))
-                yield return fault;
-            // Two caps of one name are told of below, once.
-            taken.TryAdd(Slug.Of(CapDesign.SkirtOf(name)), $"the skirt of {cap.Path}");
-            taken.TryAdd(Slug.Of(CapDesign.PlateOf(name)), $"the plate of {cap.Path}");
-        }
-
         foreach (var port in file.Items("ports").Where(port => port.Has("elbow")))
         {
             if (port.Text("name") is not { } name)
@@ -65,7 +52,7 @@ internal static class NameCheck
             }
         }
 
-        foreach (var (kind, member) in MemberKinds.All.SelectMany(kind => OneOrNamed(file, kind.Key.Name), (kind, member) => (kind, member)))
+        foreach (var (kind, member) in MemberKinds.All.SelectMany(kind => Named(kind, file), (kind, member) => (kind, member)))
         {
             if (member.Text("name") is not { } name)
                 continue;
@@ -113,11 +100,11 @@ internal static class NameCheck
     /// <summary>What has a name of its own; the usual name serves only a part that is the one of its kind.</summary>
     private static IEnumerable<Section> Parts(Section file)
     {
-        var inside = file.Child("inside") ?? Section.Absent("inside");
-        return OneOrNamed(file, "bracket").Concat(MemberKinds.All.SelectMany(kind => OneOrNamed(file, kind.Key.Name))).Concat(file.Items("ports"))
-            .Concat(_mayBeNameless.SelectMany(kind => OneOrNamed(inside, kind)))
-            .Concat(inside.Items("discs"));
+        return OneOrNamed(file, "bracket").Concat(file.Items("ports")).Concat(MemberKinds.All.SelectMany(kind => Named(kind, file)));
     }
+
+    private static IEnumerable<Section> Named(MemberKind kind, Section file) =>
+        kind.MayBeNameless ? OneOrNamed(kind.Holder(file), kind.Key.Name) : kind.Sections(file);
 
     private static IEnumerable<Section> OneOrNamed(Section holder, string kind)
     {
@@ -125,18 +112,14 @@ internal static class NameCheck
         return all.Where(p => p.Given.Contains("name") || all.Length == 1);
     }
 
-    private static IEnumerable<Fault> Nameless(Section file)
-    {
-        var inside = file.Child("inside") ?? Section.Absent("inside");
-        return _mayBeNameless.Select(kind => (Kind: kind, All: inside.Items(kind)))
-            .Append((Kind: "bracket", All: file.Items("bracket")))
-            .Concat(MemberKinds.All.Select(kind => (Kind: kind.Key.Name, All: file.Items(kind.Key.Name))))
-            .Where(kind => kind.All.Length > 1)
-            .SelectMany(kind => kind.All
-                .Where(p => !p.Given.Contains("name"))
-                .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind.Kind}'.",
-                    null, null, "Add 'name', as 'name: upper strap'.")));
-    }
+    private static IEnumerable<Fault> Nameless(Section file) => MemberKinds.All.Where(kind => kind.MayBeNameless)
+        .Select(kind => (Kind: kind.Key.Name, All: kind.Sections(file)))
+        .Append((Kind: "bracket", All: file.Items("bracket")))
+        .Where(kind => kind.All.Length > 1)
+        .SelectMany(kind => kind.All
+            .Where(p => !p.Given.Contains("name"))
+            .Select(p => new Fault(FaultCodes.MissingKey, p.Path, $"'name' is missing: there are several under '{kind.Kind}'.",
+                null, null, "Add 'name', as 'name: upper strap'.")));
 
     /// <summary>A name so long that what tells its parts apart is cut off.</summary>
     private static IEnumerable<Fault> Clipped(Section whole, string name, string[] parts)

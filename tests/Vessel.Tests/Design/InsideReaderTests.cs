@@ -1,5 +1,7 @@
 using Vessel.Design;
+using Vessel.Members.Cups;
 using Vessel.Stock;
+using Vessel.Tests.Support;
 using Xunit;
 
 namespace Vessel.Tests.Design;
@@ -39,7 +41,7 @@ public sealed class InsideReaderTests
     {
         var cap = Inside.Caps[0];
 
-        Assert.Equal((CapOpening.Up, 0, null, 0, 4), (cap.Opens, cap.Drop, cap.Outlet, cap.Clearance, cap.DrainHole));
+        Assert.Equal((CupOpening.Up, 0, null, 0, 4), (cap.Opens, cap.Drop, cap.Outlet, cap.Clearance, cap.DrainHole));
     }
 
     [Fact]

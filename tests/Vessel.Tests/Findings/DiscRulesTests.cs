@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Members.Screens;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;
@@ -8,9 +9,9 @@ namespace Vessel.Tests.Findings;
 
 public sealed class DiscRulesTests
 {
-    private static readonly DiscDesign _low = Discs.Screen("low", 60);
+    private static readonly ScreenDesign _low = Discs.Screen("low", 60);
 
-    private static readonly DiscDesign _high = Discs.Screen("high", 90);
+    private static readonly ScreenDesign _high = Discs.Screen("high", 90);
 
     [Fact]
     public void A_sound_pair_of_screens_with_packing_gives_no_finding_of_discs()

@@ -18,7 +18,7 @@ public sealed class InsertionRulesTests
     {
         var inlet = Designs.Branch("inlet", 20, 2, new(height, 0, 0, 0, 0)) with { Joint = PortJoint.SetIn, InsideLength = insideLength };
         var disc = Discs.Screen("baffle", 60) with { OutsideDiameter = 100, Bore = 0 };
-        var design = Designs.Vessel(Designs.Shell(), inlet) with { Inside = InsideDesign.None with { Discs = [disc] } };
+        var design = Designs.Vessel(Designs.Shell(), inlet) with { Members = [disc] };
 
         var found = Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.InsertBeforePort).ToList();
 

@@ -45,7 +45,7 @@ public sealed class InsideClashRulesTests
             InsideLength = inside,
         }) with
     {
-        Inside = new([], [InsideTests.Sleeve], [], []),
+        Members = [InsideTests.Sleeve],
     };
 
     /// <summary>Of the rim of the tube's end, and of its bore's, from the sleeve's outside; the sleeve reaches past it up and down.</summary>

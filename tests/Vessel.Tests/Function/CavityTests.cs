@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
+using Vessel.Members.Cups;
+using Vessel.Members.Screens;
 using Vessel.Parts;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
@@ -14,22 +16,22 @@ public sealed class CavityTests
     private const double Face = 197;
     private const double Rim = Face - 80;
 
-    private static readonly Assembly _up = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)));
-    private static readonly Assembly _down = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CapOpening.Down)));
+    private static readonly Assembly _up = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
+    private static readonly Assembly _down = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Down)));
 
     [Fact]
     public void What_the_internals_take_out_of_the_vessel_is_their_metal()
     {
         foreach (var built in new[] { _up, _down })
         {
-            var bare = Assembly.Of(built.Design with { Inside = InsideDesign.None });
+            var bare = Assembly.Of(built.Design.With(InsideDesign.None));
             var metal = built.Parts.Where(part => part.Kind is PartKind.Sleeve or PartKind.Skirt or PartKind.Plate).Sum(part => part.Volume);
             Near.Relative(metal + Gap(built), bare.Capacity.Brim - built.Capacity.Brim, 1e-6);
         }
     }
 
     /// <summary>The ring round an outlet that carries its cap is welded shut and holds nothing.</summary>
-    private static double Gap(Assembly built) => built.Design.Inside.Caps[0].Opens == CapOpening.Up
+    private static double Gap(Assembly built) => built.Design.Inside.Caps[0].Opens == CupOpening.Up
         ? 0
         : Math.PI * ((16.2 * 16.2) - (16 * 16)) * 2;
 
@@ -45,7 +47,7 @@ public sealed class CavityTests
     {
         var design = _up.Design;
         var windowed = InsideTests.Sleeve with { Windows = [new("inside.sleeve.windows", 3, 10, 10, 2, 5, 0)] };
-        var built = Assembly.Of(design with { Inside = design.Inside with { Sleeves = [windowed] } });
+        var built = Assembly.Of(design.With(design.Inside with { Sleeves = [windowed] }));
 
         var sealing = built.Capacity.Events.First(e => e.What.Contains("gas path", StringComparison.Ordinal));
 
@@ -67,7 +69,7 @@ public sealed class CavityTests
     [Fact]
     public void A_cap_without_windows_or_drain_blocks_the_path_and_traps_oil()
     {
-        var shut = InsideTests.Cap(CapOpening.Up) with { Windows = [], DrainHole = 0 };
+        var shut = InsideTests.Cap(CupOpening.Up) with { Windows = [], DrainHole = 0 };
         var findings = Assessment.Of(Assembly.Of(InsideTests.Vessel(shut)));
 
         Assert.Contains(findings, finding => finding is { Code: FindingCodes.GasPathBlocked, Severity: Severity.Error });
@@ -93,10 +95,10 @@ public sealed class CavityTests
     public void A_disc_parts_a_sleeve_into_two_rooms()
     {
         var design = _up.Design;
-        var disc = new DiscDesign(
+        var disc = new ScreenDesign(
             "inside.discs[0]", "screen", design.Shell.Material, "sleeve", Rim + 10, 1.5, 0.2, Fixing.Tabs, 0, 85.6,
             new("inside.discs[0]", 3, 5, HolePattern.Staggered60, 4));
-        var built = Assembly.Of(design with { Inside = design.Inside with { Discs = [disc] } });
+        var built = Assembly.Of(design.With(design.Inside with { Discs = [disc] }));
 
         Assert.Equal(["sleeve 1", "sleeve 2"], built.Cavity.Rooms.Select(room => room.Name).Where(name => name.StartsWith("sleeve", StringComparison.Ordinal)));
         Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);
@@ -105,9 +107,9 @@ public sealed class CavityTests
     }
 
     [Theory]
-    [InlineData(CapOpening.Up)]
-    [InlineData(CapOpening.Down)]
-    public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CapOpening opens)
+    [InlineData(CupOpening.Up)]
+    [InlineData(CupOpening.Down)]
+    public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CupOpening opens)
     {
         var cap = InsideTests.Cap(opens) with { Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
         var built = Assembly.Of(InsideTests.Vessel(cap));

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -11,7 +12,7 @@ namespace Vessel.Tests.Function;
 /// <summary>Leak test, draining and catch volume: laws, and findings that come and go.</summary>
 public sealed class DutyTests
 {
-    private static readonly VesselDesign _sleeved = FlowPathTests.Flowing(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)), 60);
+    private static readonly VesselDesign _sleeved = FlowPathTests.Flowing(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)), 60);
 
     [Theory]
     [InlineData(20_000, false)]
@@ -26,7 +27,7 @@ public sealed class DutyTests
     {
         var lid = (FlatHead)_sleeved.Top;
 
-        Assert.Equal(found, Has(_sleeved with { Inside = InsideDesign.None, Top = lid with { Wall = thickness } }, FindingCodes.TestOverstress));
+        Assert.Equal(found, Has((_sleeved with { Top = lid with { Wall = thickness } }).With(InsideDesign.None), FindingCodes.TestOverstress));
     }
 
     [Theory]
@@ -47,7 +48,7 @@ public sealed class DutyTests
     [Fact]
     public void The_lids_stress_is_the_largest_and_doubles_at_a_port()
     {
-        var bare = LeakTest.Of(Assembly.Of(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Inside = InsideDesign.None }));
+        var bare = LeakTest.Of(Assembly.Of(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Members = [] }));
         var (holed, lid) = (LeakTest.Of(Assembly.Of(_sleeved)), (FlatHead)_sleeved.Top);
         var poisson = Vessel.Stock.Strengths.Of(lid.Material).Poisson;
         var supported = 3 * (3 + poisson) / 8 * 0.02 * Math.Pow(_sleeved.Shell.InnerRadius / lid.Wall, 2);

@@ -3,6 +3,8 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
+using Vessel.Members.Screens;
 using Vessel.Parts;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
@@ -13,7 +15,7 @@ namespace Vessel.Tests.Function;
 /// <summary>The stages that gas takes, their areas against the flats, and how losses go with the flow.</summary>
 public sealed class FlowPathTests
 {
-    private static readonly Assembly _up = Assembly.Of(Flowing(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)), 60));
+    private static readonly Assembly _up = Assembly.Of(Flowing(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)), 60));
 
     private static readonly FlowPath _path = FlowPath.Of(_up)!;
 
@@ -25,17 +27,14 @@ public sealed class FlowPathTests
     /// <summary>The vessel of the inside's tests with two screens and wool between them.</summary>
     public static VesselDesign Packed(VesselDesign design)
     {
-        DiscDesign Screen(string name, double height) => new(
+        ScreenDesign Screen(string name, double height) => new(
             $"inside.discs.{name}", name, design.Shell.Material, "sleeve", height, 1.5, 0.2, Fixing.Tabs, 0, 85.6,
             new("inside.discs", 3, 4.5, HolePattern.Staggered60, 3));
-        return design with
-        {
-            Inside = design.Inside with
+        return design.With(design.Inside with
             {
                 Discs = [Screen("lower screen", 122), Screen("upper screen", 142)],
                 Packings = [new("inside.packing", "packing", "stainless wool", Vessel.Stock.MaterialFamily.Stainless, "lower screen", "upper screen", 70, 0.05)],
-            },
-        };
+            });
     }
 
     [Fact]
@@ -111,7 +110,7 @@ public sealed class FlowPathTests
     {
         var design = Packed(_up.Design);
         var with = FlowPath.Of(Assembly.Of(design))!.Loss!.Value;
-        var without = FlowPath.Of(Assembly.Of(design with { Inside = design.Inside with { Packings = [] } }))!.Loss!.Value;
+        var without = FlowPath.Of(Assembly.Of(design.With(design.Inside with { Packings = [] })))!.Loss!.Value;
 
         Assert.True(with.Low > without.Low && with.Likely > without.Likely && with.High > without.High);
     }
@@ -155,7 +154,7 @@ public sealed class FlowPathTests
         var design = Packed(_up.Design);
         var windowed = InsideTests.Sleeve with { Windows = [new("inside.sleeve.windows", 3, 10, 10, 2, 45, 0)] };
 
-        Assert.Contains(Codes(design with { Inside = design.Inside with { Sleeves = [windowed] } }), code => code == FindingCodes.MediaBypassed);
+        Assert.Contains(Codes(design.With(design.Inside with { Sleeves = [windowed] })), code => code == FindingCodes.MediaBypassed);
         Assert.DoesNotContain(Codes(design), code => code == FindingCodes.MediaBypassed);
     }
 
@@ -241,7 +240,7 @@ public sealed class FlowPathTests
     public void A_weld_all_round_shuts_a_discs_gap()
     {
         var tacked = Packed(_up.Design);
-        var welded = tacked with { Inside = tacked.Inside with { Discs = [.. tacked.Inside.Discs.Select(disc => disc with { Fixed = Fixing.Weld })] } };
+        var welded = tacked.With(tacked.Inside with { Discs = [.. tacked.Inside.Discs.Select(disc => disc with { Fixed = Fixing.Weld })] });
         double Open(VesselDesign design) => FlowPath.Of(Assembly.Of(design))!.Stages.Single(stage => stage.Name == "lower screen").Area;
 
         Near.Relative(Math.PI * ((43 * 43) - (42.8 * 42.8)), Open(tacked) - Open(welded), 1e-9);

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
 using Vessel.Parts;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
@@ -13,7 +14,7 @@ public sealed class LeaningCapacityTests
 {
     private static readonly ShellDesign _shell = Designs.Shell(104, 2, 200);
 
-    private static readonly Assembly _sleeved = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)));
+    private static readonly Assembly _sleeved = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
 
     public static TheoryData<int> Seeds => [.. Enumerable.Range(0, 12)];
 

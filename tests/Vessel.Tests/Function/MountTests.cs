@@ -26,7 +26,7 @@ public sealed class MountTests
     public void The_centre_of_mass_is_that_of_the_solids(string file)
     {
         var built = Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!);
-        var bare = Plans.Under(built.Design with { Inside = built.Design.Inside with { Packings = [] } }, built);
+        var bare = Plans.Under(built.Design.With(built.Design.Inside with { Packings = [] }), built);
         var meshed = Weight.Sum(built.Parts.SelectMany(part => part.Placements.Select(at => Meshed(part, at))));
         var ours = Weight.Empty(bare);
 

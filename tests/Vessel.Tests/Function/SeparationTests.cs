@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Members.Cups;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -9,7 +10,7 @@ namespace Vessel.Tests.Function;
 /// <summary>What holds oil back: limits, order and honesty of the bounds.</summary>
 public sealed class SeparationTests
 {
-    private static readonly VesselDesign _bare = FlowPathTests.Flowing(InsideTests.Vessel(InsideTests.Cap(CapOpening.Up)), 60);
+    private static readonly VesselDesign _bare = FlowPathTests.Flowing(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)), 60);
 
     private static readonly VesselDesign _packed = FlowPathTests.Packed(_bare);
 

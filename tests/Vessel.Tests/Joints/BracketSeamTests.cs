@@ -99,14 +99,14 @@ public sealed class BracketSeamTests
     [Fact]
     public void Its_welds_are_numbered_after_those_of_the_ports()
     {
-        var numbers = WeldNumbers.Of(Brackets.On(Brackets.Level));
+        var joints = Assembly.Of(Brackets.On(Brackets.Level)).Joints.All;
 
-        Assert.Equal(["bracket.ears.upper", "bracket.ears.lower"], numbers.Paths.TakeLast(2));
-        Assert.Equal($"W{numbers.Paths.Length}", numbers["bracket.ears.lower"]);
+        Assert.Equal(["bracket.ears.upper", "bracket.ears.lower"], joints.TakeLast(2).Select(joint => joint.Path));
+        Assert.Equal($"W{joints.Length}", joints[^1].Number);
     }
 
     private static ImmutableArray<Joint> Welds(VesselDesign design) =>
-        SaddleSeam.Of(design.Saddle(), design, WeldNumbers.Of(design));
+        SaddleSeam.Of(design.Saddle(), design);
 
     private static IEnumerable<(Joint Weld, double Parameter)> Samples(VesselDesign design) =>
         from weld in Welds(design)

@@ -12,7 +12,7 @@ public sealed class PortSeamTests
     public static TheoryData<int> Seeds => RandomDesigns.Seeds;
 
     private static Joint Seam((VesselDesign Vessel, PortSite Site) tee) =>
-        PortSeam.Of(tee.Site, tee.Vessel, WeldNumbers.Of(tee.Vessel));
+        PortSeam.Of(tee.Site, tee.Vessel);
 
     [Theory]
     [InlineData(0.1)]
@@ -48,7 +48,7 @@ public sealed class PortSeamTests
         var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites)
         {
-            var seam = PortSeam.Of(site, vessel.Design, WeldNumbers.Of(vessel.Design));
+            var seam = PortSeam.Of(site, vessel.Design);
             foreach (var phi in Enumerable.Range(0, 72).Select(i => Turns.Full * (i + 0.5) / 72))
             {
                 var at = seam.Along(phi);

@@ -63,14 +63,14 @@ public sealed class SlipFitTests
     public void The_worst_case_is_never_better_than_the_likely_one(int seed)
     {
         var vessel = RandomDesigns.Built(seed);
-        Assert.All(SlipFits.Of(vessel.Design, vessel.Sites), fit => Assert.True(fit.Worst <= fit.Likely && fit.Likely < fit.Clearance));
+        Assert.All(vessel.Fits, fit => Assert.True(fit.Worst <= fit.Likely && fit.Likely < fit.Clearance));
     }
 
     private static SlipFit Lid(double clearance, double shrinkage)
     {
         var shell = Designs.Shell() with { Rolls = RollsShop.Unknown with { SeamShrinkage = shrinkage } };
         var vessel = Assembly.Of(Designs.Vessel(shell) with { Top = Designs.Inset(shell, "top", clearance: clearance) });
-        return Assert.Single(SlipFits.Of(vessel.Design, vessel.Sites));
+        return Assert.Single(vessel.Fits);
     }
 
     private static int Found(VesselDesign design) =>

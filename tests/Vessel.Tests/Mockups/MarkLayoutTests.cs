@@ -25,7 +25,7 @@ public sealed class MarkLayoutTests
         var plan = vessel.Mockup;
 
         var texts = design.Ports.Select(port => port.Name)
-            .Concat(WeldNumbers.LongSeams(design.Shell).Select(path => WeldNumbers.Of(design)[path]));
+            .Concat(vessel.Joints.All.Where(joint => joint.Role == WeldRole.LongSeam).Select(joint => joint.Number));
         Assert.Equal(
             texts.Order(), plan.Marks.Where(mark => mark.Height is not null).Select(mark => mark.Text).Concat(plan.MissingMarks.Select(mark => mark.Text)).Order());
         AssertApart(plan, scale);

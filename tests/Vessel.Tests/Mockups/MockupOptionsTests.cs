@@ -187,7 +187,7 @@ public sealed class MockupOptionsTests
     public void What_stands_inside_is_printed_beside_it_on_request_with_its_holes_where_they_are()
     {
         var text = File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == "harbour-launch-breather.yaml"));
-        VesselDesign With(string mockup) => Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!;
+        Assembly With(string mockup) => Assembly.Of(Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!);
 
         var kept = MockupInternals.Of(With("internals: beside, scale: 0.5, clearance: 0.3, wall: 0.6"));
 
@@ -196,7 +196,7 @@ public sealed class MockupOptionsTests
         Assert.All(kept, one => MeshLaws.IsClosed(one.Mesh));
         Assert.All(kept, one => Assert.Single(MeshBodies.Of(one.Mesh)));
         // A disc in a sleeve of 80 mm with 0.2 mm of its own and 0.6 mm more, which is 0.3 of the print, on each side.
-        var (disc, metal) = (kept[^1].Mesh, Assembly.Of(With("scale: 1")).Parts.Single(part => part.Name == "upper screen"));
+        var (disc, metal) = (kept[^1].Mesh, Assembly.Of(With("scale: 1").Design).Parts.Single(part => part.Name == "upper screen"));
         Near.Absolute((80 - 0.4 - 1.2) / 2, BedFit.Extent(disc, Vector3.UnitX), 0.01);
         // Its ring lost, and no hole gained or lost: facets stand off by a chord at the rim and at each of the holes.
         var ring = Math.PI / 4 * ((79.6 * 79.6) - (78.4 * 78.4)) * 1.5;

@@ -80,7 +80,7 @@ public sealed class DipstickTests
 
         var covered = Vessel("upright");
         var disc = Discs.Screen("screen", 120) with { OutsideDiameter = covered.Shell.OutsideDiameter - (2 * covered.Shell.Wall) - 0.4 };
-        Assert.NotNull(Finding(covered with { Inside = covered.Inside with { Discs = [disc] } }));
+        Assert.NotNull(Finding(covered.With(covered.Inside with { Discs = [disc] })));
 
         var side = Vessel("upright");
         side = side with { Capacity = side.Capacity with { Dipstick = _stick with { Port = "inlet" } } };

@@ -3,6 +3,7 @@ using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Members.Screens;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -144,7 +145,7 @@ public sealed class DiscTests
         Assert.Null(Assembly.Of(design).Bought.Single().Mass);
     }
 
-    private static WeldFigures WeldOf(DiscDesign disc) =>
+    private static WeldFigures WeldOf(ScreenDesign disc) =>
         Assembly.Of(Discs.Vessel([disc])).Welds.Single(weld => weld.Joint.Between.Contains(disc.Name));
 
     private static System.Collections.Immutable.ImmutableArray<PortSite> Sites(VesselDesign design) => Assembly.Of(design).Sites;

@@ -80,8 +80,8 @@ public sealed class GoreLawTests
         foreach (var (vessel, shape, _, _) in Heads(seed))
         {
             var (end, radius) = (EndOf(shape, vessel), vessel.Design.Shell.OuterRadius);
-            var seam = vessel.Welds.Select(weld => weld.Joint).Single(joint => joint.Path == WeldNumbers.GoreSeam(shape.Gores, 0));
-            var cap = vessel.Welds.Select(weld => weld.Joint).Single(joint => joint.Path == WeldNumbers.CapSeam(shape.Gores));
+            var seam = vessel.Welds.Select(weld => weld.Joint).First(joint => joint.Role == WeldRole.GoreSeam && joint.Owner == shape.Design.Path);
+            var cap = vessel.Welds.Select(weld => weld.Joint).Single(joint => joint.Role == WeldRole.CrownSeam && joint.Owner == shape.Design.Path);
             var (from, to) = (seam.Along(seam.Domain.Start).Root, seam.Along(seam.Domain.End).Root);
 
             Near.Absolute(radius, double.Hypot(from.X, from.Y), 1e-9 * radius);

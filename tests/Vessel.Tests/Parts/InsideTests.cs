@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Members.Cups;
+using Vessel.Members.InnerTubes;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -14,33 +16,33 @@ public sealed class InsideTests
 
     private static readonly WindowsDesign _windows = new("inside.cap.windows", 4, 14, 12, 3, 10, 0.2);
 
-    public static CapDesign Cap(CapOpening opens, StockForm form = StockForm.Tube) => new(
+    public static CupDesign Cap(CupOpening opens, StockForm form = StockForm.Tube) => new(
         "inside.cap", "cap", _shell.Material, 60, 2, 36, opens, PortHost.Top, Fixing.Weld,
-        opens == CapOpening.Down ? 20 : 0, opens == CapOpening.Down ? "outlet" : null, 0.2,
-        opens == CapOpening.Down ? 0 : 5, form, 1, [_windows], null);
+        opens == CupOpening.Down ? 20 : 0, opens == CupOpening.Down ? "outlet" : null, 0.2,
+        opens == CupOpening.Down ? 0 : 5, form, 1, [_windows], null);
 
-    public static SleeveDesign Sleeve => new(
+    public static InnerTubeDesign Sleeve => new(
         "inside.sleeve", "sleeve", _shell.Material, 90, 2, 80, PortHost.Top, Fixing.Weld, []);
 
-    public static VesselDesign Vessel(params CapDesign[] caps) => Designs.Vessel(
+    public static VesselDesign Vessel(params CupDesign[] caps) => Designs.Vessel(
         _shell,
         Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 22, Length = 40 },
         Designs.Branch("inlet", 30, 2, new(140, 0, 0, 0, 0)) with { Length = 50 }) with
     {
         Top = Designs.Inset(_shell, "top", 3, recess: 0),
-        Inside = new([.. caps], [Sleeve], [], []),
+        Members = [Sleeve, .. caps],
     };
 
     [Theory]
-    [InlineData(CapOpening.Up, StockForm.Tube)]
-    [InlineData(CapOpening.Down, StockForm.Sheet)]
-    public void A_windows_corner_to_corner_height_stands_where_the_file_says(CapOpening opens, StockForm form)
+    [InlineData(CupOpening.Up, StockForm.Tube)]
+    [InlineData(CupOpening.Down, StockForm.Sheet)]
+    public void A_windows_corner_to_corner_height_stands_where_the_file_says(CupOpening opens, StockForm form)
     {
         var built = Assembly.Of(Vessel(Cap(opens, form)));
         var skirt = built.Parts.Single(part => part.Kind == PartKind.Skirt);
         var plate = built.Parts.Single(part => part.Kind == PartKind.Plate);
         var box = CurveMeasures.Bounds(skirt.Flat!.Cut.Holes[0]);
-        var up = opens == CapOpening.Up;
+        var up = opens == CupOpening.Up;
         var (low, high) = (skirt.Placements[0].Origin.Z + box.Min.V, skirt.Placements[0].Origin.Z + box.Max.V);
         // The plate's inner face is its frame's origin when it lies below, turned over; else the face below it.
         var face = plate.Placements[0].Origin.Z;
@@ -54,7 +56,7 @@ public sealed class InsideTests
     [InlineData(StockForm.Sheet)]
     public void Windows_are_as_wide_on_the_outside_as_the_file_says_and_evenly_round(StockForm form)
     {
-        var cap = Cap(CapOpening.Up, form);
+        var cap = Cap(CupOpening.Up, form);
         var skirt = Assembly.Of(Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Skirt);
         var angles = skirt.Flat!.Cut.Holes
             .Select(CurveMeasures.Bounds)
@@ -70,7 +72,7 @@ public sealed class InsideTests
     [Fact]
     public void Cap_and_sleeve_hang_from_the_lids_inner_face()
     {
-        var built = Assembly.Of(Vessel(Cap(CapOpening.Up)));
+        var built = Assembly.Of(Vessel(Cap(CupOpening.Up)));
         var face = 200 - 3;
 
         Assert.Equal(face, built.Parts.Single(part => part.Kind == PartKind.Sleeve).Placements[0].Origin.Z + 80);
@@ -83,7 +85,7 @@ public sealed class InsideTests
     [Fact]
     public void A_hanging_caps_plate_lies_flush_with_its_tubes_end_when_the_drop_says_so()
     {
-        var built = Assembly.Of(Vessel(Cap(CapOpening.Down)));
+        var built = Assembly.Of(Vessel(Cap(CupOpening.Down)));
         var outlet = built.Sites.Single(site => site.Port.Name == "outlet");
         var end = outlet.Frame.ToOuter(new(0, 0, outlet.InnerEnd)).Z;
 
@@ -93,7 +95,7 @@ public sealed class InsideTests
     [Fact]
     public void Every_weld_is_numbered_once_in_order()
     {
-        var built = Assembly.Of(Vessel(Cap(CapOpening.Up, StockForm.Sheet)));
+        var built = Assembly.Of(Vessel(Cap(CupOpening.Up, StockForm.Sheet)));
 
         Assert.Equal(
             Enumerable.Range(1, built.Welds.Length).Select(i => $"W{i}"), built.Welds.Select(weld => weld.Joint.Number));
@@ -102,7 +104,7 @@ public sealed class InsideTests
     [Fact]
     public void Ring_welds_are_as_long_as_their_circle()
     {
-        var welds = Assembly.Of(Vessel(Cap(CapOpening.Up))).Welds;
+        var welds = Assembly.Of(Vessel(Cap(CupOpening.Up))).Welds;
         double Length(string name) => welds.Single(weld => weld.Joint.Name == name).Length;
 
         Near.Relative(Math.PI * 90, Length("sleeve to top"), 1e-12);
@@ -111,10 +113,10 @@ public sealed class InsideTests
     }
 
     [Theory]
-    [InlineData(CapOpening.Up, HolePattern.Staggered60)]
-    [InlineData(CapOpening.Up, HolePattern.Rings)]
-    [InlineData(CapOpening.Down, HolePattern.Square)]
-    public void A_pattern_is_drilled_in_the_plate_inside_the_skirt(CapOpening opens, HolePattern kind)
+    [InlineData(CupOpening.Up, HolePattern.Staggered60)]
+    [InlineData(CupOpening.Up, HolePattern.Rings)]
+    [InlineData(CupOpening.Down, HolePattern.Square)]
+    public void A_pattern_is_drilled_in_the_plate_inside_the_skirt(CupOpening opens, HolePattern kind)
     {
         var pattern = new HolePatternDesign("inside.cap.pattern", 3, 6, kind, 2);
         var cap = Cap(opens) with { Pattern = pattern };
@@ -131,6 +133,6 @@ public sealed class InsideTests
         Near.Absolute(drilled.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
     }
 
-    private static Part Plate(CapDesign cap) =>
+    private static Part Plate(CupDesign cap) =>
         Assembly.Of(Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Plate);
 }

@@ -50,7 +50,7 @@ public sealed class PlateBracketTests
     {
         var design = Brackets.RandomPlate(seed);
         var (site, radius) = (PlateSite.Of((PlateBracket)design.Brackets[0], design), design.Shell.OuterRadius);
-        var joints = BracketSeams.Of(design.Brackets[0], design, WeldNumbers.Of(design));
+        var joints = BracketSeams.Of(design.Brackets[0], design);
         foreach (var (joint, side) in joints.Select((joint, i) => (joint, 1 - (2 * i))))
         {
             for (var i = 1; i < 40; i++)
@@ -112,6 +112,6 @@ public sealed class PlateBracketTests
     private static ImmutableArray<Joint> Seams(PlateBracket plate)
     {
         var design = Brackets.On(plate);
-        return BracketSeams.Of(plate, design, WeldNumbers.Of(design));
+        return BracketSeams.Of(plate, design);
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -141,7 +142,7 @@ public sealed class PortWindowTests
     [Fact]
     public void Windows_in_another_room_than_the_end_lead_from_there()
     {
-        var vessel = InsideTests.Vessel(InsideTests.Cap(CapOpening.Down));
+        var vessel = InsideTests.Vessel(InsideTests.Cap(CupOpening.Down));
         var outlet = vessel.Ports[0] with { InsideLength = 40, Windows = [new("ports[0].windows", 4, 6, 8, 1, 28, 0)] };
         var built = Assembly.Of(vessel with { Ports = vessel.Ports.SetItem(0, outlet) });
         var ways = built.Cavity.Openings.Where(way => way.To == "tube of outlet").ToDictionary(way => way.Name, way => way.From);
@@ -154,7 +155,7 @@ public sealed class PortWindowTests
     [Fact]
     public void Beside_windows_an_end_over_a_plate_counts_for_its_ring()
     {
-        var vessel = InsideTests.Vessel(InsideTests.Cap(CapOpening.Up));
+        var vessel = InsideTests.Vessel(InsideTests.Cap(CupOpening.Up));
         var outlet = vessel.Ports[0] with { InsideLength = 32, Windows = [new("ports[0].windows", 4, 6, 8, 0, 10, 0)] };
         var stages = FlowPath.Of(Assembly.Of(vessel with { Ports = vessel.Ports.SetItem(0, outlet) }))!.Stages;
 

@@ -73,7 +73,7 @@ public sealed class TabTests
     public void Bracket_and_shell_close_with_a_hole_for_every_slot(int seed)
     {
         var design = Tabbed(seed);
-        var shell = ShellPart.Build(design with { Ports = [] }, [], WeldNumbers.Of(design)).Single();
+        var shell = ShellPart.Build(design with { Ports = [] }, [], Assembly.Of(design).Joints).Single();
         foreach (var (part, genus) in new[] { (Brackets.Part(design), Bolts(design.Brackets[0].Bolts)), (shell, 1 + ShellTab.Of(design.Brackets[0]).Length) })
         {
             var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);

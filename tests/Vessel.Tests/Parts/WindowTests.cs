@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
 using Vessel.Parts;
 using Vessel.Stock;
 using Vessel.Tests.Support;
@@ -25,7 +26,7 @@ public sealed class WindowTests
     [Fact]
     public void A_sleeve_with_three_rows_is_one_solid_with_as_many_holes_and_the_volume_of_its_formula()
     {
-        var part = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = _rows }], [], []) })
+        var part = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], [])))
             .Parts.Single(part => part.Kind == PartKind.Sleeve);
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
 
@@ -62,7 +63,7 @@ public sealed class WindowTests
     [Fact]
     public void A_rows_windows_open_as_much_as_they_are_wide()
     {
-        var cavity = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = _rows }], [], []) }).Cavity;
+        var cavity = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], []))).Cavity;
         var rows = cavity.Openings.Where(opening => opening.Name.StartsWith("windows", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(["windows of sleeve", "windows 2 of sleeve", "windows 3 of sleeve"], rows.Select(row => row.Name));
@@ -75,7 +76,7 @@ public sealed class WindowTests
     [Fact]
     public void A_round_window_of_a_rolled_skirt_is_a_circle_on_its_flat_and_as_much_wider_once_rolled()
     {
-        var cap = InsideTests.Cap(CapOpening.Up, StockForm.Sheet) with { Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8 };
+        var cap = InsideTests.Cap(CupOpening.Up, StockForm.Sheet) with { Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8 };
         var skirt = Assembly.Of(InsideTests.Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Skirt);
 
         Assert.All(skirt.Flat!.Cut.Holes, hole => Near.Relative(4.5, hole.AsCircle!.Radius, 1e-12));
@@ -88,7 +89,7 @@ public sealed class WindowTests
     public void The_wrap_begins_where_no_row_has_a_window()
     {
         var rows = _rows.Select((row, i) => row with { Angle = 0.3 + (0.1 * i) }).ToImmutableArray();
-        var part = Assembly.Of(InsideTests.Vessel() with { Inside = new([], [InsideTests.Sleeve with { Windows = rows }], [], []) })
+        var part = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = rows }], [], [])))
             .Parts.Single(part => part.Kind == PartKind.Sleeve);
 
         Assert.All(part.Flat!.Cut.Holes.Select(CurveMeasures.Bounds), box => Assert.True(box.Min.U > 1 && box.Max.U < (Math.PI * 90) - 1));

@@ -65,7 +65,7 @@ public sealed class SetUpTests
         Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());
         Assert.All(
             plan.Assembly.Sites,
-            site => Assert.Equal(WeldNumbers.OfPort(site.Port).Select(path => plan.Procedures.Single(weld => weld.Joint.Path == path).Joint.Number), SetUpTable.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
+            site => Assert.Equal(plan.Procedures.Where(weld => weld.Joint.Owner == site.Port.Path).Select(weld => weld.Joint.Number), SetUpTable.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
     }
 
     /// <summary>Every port is shut; every weld of the wall and every thread is looked at, and no weld inside.</summary>
@@ -78,7 +78,7 @@ public sealed class SetUpTests
 
         Assert.Equal(plan.Assembly.Design.Ports.Select(port => port.Name), kit.Blanks.Select(blank => blank.Port));
         Assert.Empty(wall.Except(kit.Points.Select(point => point.Where)));
-        Assert.DoesNotContain(plan.Procedures.Where(weld => weld.Role is WeldRole.SleeveHold or WeldRole.CapHold or WeldRole.CapRim or WeldRole.DiscHold), weld =>
+        Assert.DoesNotContain(plan.Procedures.Where(weld => weld.Role is WeldRole.Hold or WeldRole.Within), weld =>
             kit.Points.Any(point => point.Where == weld.Joint.Number));
         Assert.All(plan.Assembly.Design.Ports.Where(port => port.Thread is not null), port => Assert.Contains(kit.Points, point => point.Where == port.Name));
     }

@@ -51,7 +51,7 @@ public sealed class WeldProcedureTests
     public void A_thick_butt_is_bevelled()
     {
         var vessel = Designs.Vessel(Designs.Shell(wall: 6) with { RootGap = 1.6 });
-        var joint = LongSeam.Of(vessel.Shell.Courses[0], vessel, WeldNumbers(vessel)).Single();
+        var joint = LongSeam.Of(vessel.Shell.Courses[0], vessel).Single();
         var square = Bead.Of(joint, joint.Along(10)).Area - EdgePreparation.Area(joint.Kind, 6);
         var capAndRoot = square - (1.6 * 6);
 
@@ -124,7 +124,7 @@ public sealed class WeldProcedureTests
     public void Heat_spreads_into_the_strip_beside_the_seam()
     {
         var joint = new Joint(
-            "W1", "a ring", ["a", "b"], JointKind.Butt, Interval.Turn, [],
+            "a ring", ["a", "b"], JointKind.Butt, Interval.Turn, [],
             t => new(default, new(200 / Math.PI, 0, 0), Vector3.UnitX, Vector3.UnitY, Math.PI, 0, 0), 3, 3, "ring")
         { Role = WeldRole.GirthSeam, Owner = "ring" };
         var weld = WeldFigures.Of(joint);
@@ -147,7 +147,7 @@ public sealed class WeldProcedureTests
         var vessel = Designs.Vessel(Designs.Shell(400, wall, 400), Designs.Branch("p", 60, wall, new(200, 0, 0, 0, 0)));
         var site = Vessel.Parts.PortSite.Of(vessel.Ports[0], vessel);
         // Lap of a straight ring: the section is wall squared over two, as on a right angle.
-        var straight = PortSeam.Of(site, vessel, WeldNumbers(vessel)) with
+        var straight = PortSeam.Of(site, vessel) with
         {
             Along = t => new(
                 new(1e6 * Math.Cos(t), 1e6 * Math.Sin(t), 0), new(-1e6 * Math.Sin(t), 1e6 * Math.Cos(t), 0),
@@ -199,6 +199,4 @@ public sealed class WeldProcedureTests
 
     private static string Rod(Material a, Material b, double temperature, bool anodised) =>
         Fillers.Between(a, b, new FillerUse(temperature, anodised))!.Value.Filler.Name;
-
-    private static Vessel.Parts.WeldNumbers WeldNumbers(VesselDesign vessel) => Vessel.Parts.WeldNumbers.Of(vessel);
 }

@@ -19,7 +19,7 @@ public sealed class CylinderIntersections
     private static double Rad(double degrees) => degrees * Math.PI / 180;
 
     private static double WeldLength((VesselDesign Vessel, PortSite Site) tee) =>
-        PortSeam.Of(tee.Site, tee.Vessel, WeldNumbers.Of(tee.Vessel)).Length;
+        PortSeam.Of(tee.Site, tee.Vessel).Length;
 
     /// <summary>Of the branch's outside on the shell's outside, laid flat. The wall is nothing, so bore and outside are one.</summary>
     private static double HoleArea(double shell, double branch, double offset, double beta)

@@ -33,7 +33,7 @@ public sealed class WallRadii
     {
         var (vessel, site) = Designs.Tee(55, 16, 2, 38);
 
-        var figures = WeldFigures.Of(PortSeam.Of(site, vessel, WeldNumbers.Of(vessel)));
+        var figures = WeldFigures.Of(PortSeam.Of(site, vessel));
 
         Near.Printed("7.48", figures.GapAxial);
         // 1.8946 by an independent search; a printed 1.90 was rounded too far.
@@ -45,7 +45,7 @@ public sealed class WallRadii
     {
         var (vessel, site) = Designs.Tee(50.8, 19.05, 1.651);
 
-        var side = PortSeam.Of(site, vessel, WeldNumbers.Of(vessel)).Along(Math.PI / 2);
+        var side = PortSeam.Of(site, vessel).Along(Math.PI / 2);
         var cut = site.Frame.Origin.X + TubeEnd.Of(site).Outer(Math.PI / 2);
 
         Near.Printed("47.727506", cut);

@@ -13,7 +13,7 @@ public sealed class WeldMetal
     private static Joint Tee(double wall)
     {
         var (vessel, site) = Designs.Tee(55, 16, wall, shellWall: wall);
-        return PortSeam.Of(site, vessel, WeldNumbers.Of(vessel));
+        return PortSeam.Of(site, vessel);
     }
 
     /// <summary>A station of a fillet at that angle between the surfaces.</summary>
@@ -113,7 +113,7 @@ public sealed class WeldMetal
     public void A_square_butt_with_cap_and_root()
     {
         var vessel = Designs.Vessel(Designs.Shell(wall: 3.2) with { RootGap = 0.8 });
-        var joint = LongSeam.Of(vessel.Shell.Courses[0], vessel, WeldNumbers.Of(vessel)).Single();
+        var joint = LongSeam.Of(vessel.Shell.Courses[0], vessel).Single();
 
         // t 3.2, gap 0.8, cap 6 x 1, root 4 x 0.8.
         Near.Printed("8.6933", Bead.Of(joint, joint.Along(10)).Area);

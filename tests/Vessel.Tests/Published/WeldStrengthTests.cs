@@ -65,7 +65,7 @@ public sealed class WeldStrengthTests
     }
 
     private static Joint Seam(JointKind kind, double wall) => new(
-        "W1", "a seam", ["a", "b"], kind, new(0, 100), [],
+        "a seam", ["a", "b"], kind, new(0, 100), [],
         x => new(new(x, 0, 0), Vector3.UnitX, Vector3.UnitZ, Vector3.UnitY, Math.PI / 2, 0, 0),
         kind == JointKind.Fillet ? FilletThroat.Of(wall) : wall, wall, "seam")
     { Role = WeldRole.PortSeam, Owner = "seam" };

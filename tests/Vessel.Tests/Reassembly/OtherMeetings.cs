@@ -1,7 +1,11 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Cups;
+using Vessel.Members.InnerTubes;
+using Vessel.Members.Screens;
 using Vessel.Members.Straps;
 using Vessel.Parts;
+using Vessel.Tests.Support;
 
 namespace Vessel.Tests.Reassembly;
 
@@ -102,7 +106,7 @@ internal static class OtherMeetings
     }
 
     /// <summary>A sleeve touches the head that it hangs from, and is as long as it was asked for.</summary>
-    private static IEnumerable<Meeting> Sleeve(SleeveDesign sleeve, Assembly vessel, CutPiece piece)
+    private static IEnumerable<Meeting> Sleeve(InnerTubeDesign sleeve, Assembly vessel, CutPiece piece)
     {
         var heights = piece.InVessel(piece.Outline, 0).Select(p => p.Z).ToList();
         var face = HeadSite.Of(sleeve.HangsFrom, vessel.Design).InnerFace;
@@ -112,10 +116,10 @@ internal static class OtherMeetings
     }
 
     /// <summary>Plate and skirt are flush outside and touch; a cup that opens up touches its head.</summary>
-    private static IEnumerable<Meeting> Cap(CapDesign cap, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    private static IEnumerable<Meeting> Cap(CupDesign cap, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
     {
-        var (plate, skirt) = (pieces[Slug.Of(CapDesign.PlateOf(cap.Name))], pieces[Slug.Of(CapDesign.SkirtOf(cap.Name))]);
-        var up = cap.Opens == CapOpening.Up;
+        var (plate, skirt) = (pieces[Slug.Of(CupDesign.PlateOf(cap.Name))], pieces[Slug.Of(CupDesign.SkirtOf(cap.Name))]);
+        var up = cap.Opens == CupOpening.Up;
         var heights = skirt.InVessel(skirt.Outline, 0).Select(p => p.Z).ToList();
         var allowed = plate.Allowed + skirt.Allowed;
         foreach (var at in plate.Outline)
@@ -131,7 +135,7 @@ internal static class OtherMeetings
             yield return new($"{cap.Name} on head", Math.Abs(heights.Max() - HeadSite.Of(cap.HangsFrom, vessel.Design).InnerFace), skirt.Allowed);
     }
 
-    private static IEnumerable<Meeting> Disc(DiscDesign disc, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    private static IEnumerable<Meeting> Disc(ScreenDesign disc, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
     {
         var piece = pieces[Slug.Of(disc.Name)];
         var sleeve = vessel.Design.Inside.Sleeves.FirstOrDefault(sleeve => sleeve.Name == disc.Fits);

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Stock;
 using Vessel.Tests.Design;
@@ -31,7 +32,7 @@ internal static class Brackets
         };
     }
 
-    public static Part Part(VesselDesign design) => BracketPart.Build(design.Brackets[0], design, WeldNumbers.Of(design));
+    public static Part Part(VesselDesign design) => BracketPart.Build(design.Brackets[0], design, Assembly.Of(design).Joints);
 
     /// <summary>The saddle that a design of these has.</summary>
     public static SaddleBracket Saddle(this VesselDesign design) => (SaddleBracket)design.Brackets[0];

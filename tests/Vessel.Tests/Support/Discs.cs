@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Members.Screens;
 using Vessel.Parts;
 using Vessel.Stock;
 
@@ -9,14 +10,14 @@ namespace Vessel.Tests.Support;
 internal static class Discs
 {
     /// <summary>Fits the bore of <see cref="Designs.Shell"/>, 106 mm, with 0.2 mm all round.</summary>
-    public static DiscDesign Screen(
+    public static ScreenDesign Screen(
         string name, double height, Fixing held = Fixing.Tabs, double bore = 0, HolePattern pattern = HolePattern.Staggered60) => new(
         $"inside.discs.{name}", name, Designs.Stainless, null, height, 1.5, 0.2, held, bore, 105.6,
         new($"inside.discs.{name}", 3, 5, pattern, 4));
 
     /// <summary>A shell cut from tube, flat overlay heads, an outlet that reaches in by <paramref name="outletInside"/>.</summary>
     public static VesselDesign Vessel(
-        ImmutableArray<DiscDesign> discs, ImmutableArray<PackingDesign> packings = default, double outletInside = 10)
+        ImmutableArray<ScreenDesign> discs, ImmutableArray<PackingDesign> packings = default, double outletInside = 10)
     {
         var shell = Designs.Shell(madeFrom: StockForm.Tube);
         return Designs.Vessel(
@@ -30,13 +31,13 @@ internal static class Discs
             }) with
         {
             Bottom = Designs.Inset(shell, "bottom"),
-            Inside = InsideDesign.None with { Discs = discs, Packings = packings.IsDefault ? [] : packings },
+            Members = [.. discs, .. packings.IsDefault ? [] : packings],
         };
     }
 
     public static PackingDesign Wool(string? lower, string? upper) => new(
         "inside.packing", "packing", "stainless wool", MaterialFamily.Stainless, lower, upper, 60, 0.05);
 
-    public static Part PartOf(DiscDesign disc) =>
+    public static Part PartOf(ScreenDesign disc) =>
         Assembly.Of(Vessel([disc])).Parts.Single(part => part.Name == disc.Name);
 }

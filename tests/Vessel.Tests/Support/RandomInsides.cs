@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Members.Cups;
+using Vessel.Members.InnerTubes;
+using Vessel.Members.Screens;
 
 namespace Vessel.Tests.Support;
 
@@ -18,12 +21,12 @@ internal static class RandomInsides
 #pragma warning restore CA5394
         PortHost End() => Pick(2) == 0 ? PortHost.Top : PortHost.Bottom;
         Fixing Fixed() => (Fixing)Pick(5);
-        var sleeves = Enumerable.Range(0, Pick(3)).Select(i => new SleeveDesign(
+        var sleeves = Enumerable.Range(0, Pick(3)).Select(i => new InnerTubeDesign(
             $"inside.sleeve[{i}]", $"sleeve {i}", Designs.Stainless, 40 + (10 * Pick(4)), 2, 50, End(), Fixed(), [])).ToImmutableArray();
         var caps = Enumerable.Range(0, Pick(3)).Select(i => Pick(2) == 0
-            ? Cap(i, CapOpening.Up, End(), Pick(2) == 0)
-            : Cap(i, CapOpening.Down, PortHost.Top, true)).ToImmutableArray();
-        var discs = Enumerable.Range(0, Pick(5)).Select(i => new DiscDesign(
+            ? Cap(i, CupOpening.Up, End(), Pick(2) == 0)
+            : Cap(i, CupOpening.Down, PortHost.Top, true)).ToImmutableArray();
+        var discs = Enumerable.Range(0, Pick(5)).Select(i => new ScreenDesign(
             $"inside.discs[{i}]", $"disc {i}", Designs.Stainless,
             sleeves.IsEmpty || Pick(3) == 0 ? null : sleeves[Pick(sleeves.Length)].Name, 20 + (7 * ((3 * i) % 5)), 1.5, 0.2, Fixed(), 0, 30,
             new($"inside.discs[{i}]", 3, 5, HolePattern.Square, 3))).ToImmutableArray();
@@ -32,7 +35,7 @@ internal static class RandomInsides
         return new(caps, sleeves, discs, [.. packings]);
     }
 
-    private static CapDesign Cap(int i, CapOpening opens, PortHost from, bool rolled) => new(
-        $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, from, Fixing.Weld, opens == CapOpening.Down ? 10 : 0,
-        opens == CapOpening.Down ? "way out" : null, 0.2, 0, rolled ? StockForm.Sheet : StockForm.Tube, 0, [], null);
+    private static CupDesign Cap(int i, CupOpening opens, PortHost from, bool rolled) => new(
+        $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, from, Fixing.Weld, opens == CupOpening.Down ? 10 : 0,
+        opens == CupOpening.Down ? "way out" : null, 0.2, 0, rolled ? StockForm.Sheet : StockForm.Tube, 0, [], null);
 }

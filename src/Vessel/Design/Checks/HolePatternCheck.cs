@@ -8,20 +8,15 @@ internal static class HolePatternCheck
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
-        ImmutableArray<Field> fields =
-        [
-            .. design.Inside.Discs.Select(d => new Field(d.Holes, d.Name, d.OutsideDiameter / 2, d.Bore / 2)),
-            .. design.Inside.Caps.Where(c => c.Pattern is not null).Select(c => new Field(
-                c.Pattern!, c.Name, (c.OutsideDiameter / 2) - c.Wall, InsideBodies.OpeningRadius(design, c))),
-        ];
+        ImmutableArray<DrilledField> fields = [.. design.All<InsideSpec>().SelectMany(spec => spec.Patterns(design))];
         return [.. fields.SelectMany(field => Find(shown, field.Holes, field.Name, field.Outer, field.Opening)), .. OverBudget(fields, shown)];
     }
 
     /// <summary>The budget is the design's, not a pattern's: told at the pattern that takes the most of it.</summary>
-    private static IEnumerable<Fault> OverBudget(ImmutableArray<Field> fields, Shown shown)
+    private static IEnumerable<Fault> OverBudget(ImmutableArray<DrilledField> fields, Shown shown)
     {
         // NaN of a pattern at fault counts for nothing.
-        var counts = fields.Select(field => field.About is > 0 and var about ? about : 0).ToList();
+        var counts = fields.Select(field => About(field) is > 0 and var about ? about : 0).ToList();
         var all = counts.Sum();
         if (all <= Limits.Holes)
             yield break;
@@ -62,21 +57,14 @@ internal static class HolePatternCheck
     private static (double Low, double High) Middles(HolePatternDesign holes, double outer, double opening) =>
         (opening > 0 ? opening + holes.Margin + (holes.HoleDiameter / 2) : 0, outer - holes.Margin - (holes.HoleDiameter / 2));
 
-    /// <param name="Outer">Radius of what is drilled, mm.</param>
-    /// <param name="Opening">Radius of the opening in its middle, mm; zero for none.</param>
-    private sealed record Field(HolePatternDesign Holes, string Name, double Outer, double Opening)
+    /// <summary>How many holes there are, by area; not above zero where the pattern is none.</summary>
+    private static double About(DrilledField field)
     {
-        /// <summary>How many holes there are, by area; not above zero where the pattern is none.</summary>
-        public double About
-        {
-            get
-            {
-                if (Holes.Pitch <= Holes.HoleDiameter || !(Outer > Opening))
-                    return 0;
-                var (low, high) = Middles(Holes, Outer, Opening);
-                var cell = Holes.Pitch * Holes.Pitch * (Holes.Pattern == HolePattern.Staggered60 ? Math.Sqrt(3) / 2 : 1);
-                return high < low ? 0 : Math.PI * (high - low) * (high + low) / cell;
-            }
-        }
+        var holes = field.Holes;
+        if (holes.Pitch <= holes.HoleDiameter || !(field.Outer > field.Opening))
+            return 0;
+        var (low, high) = Middles(holes, field.Outer, field.Opening);
+        var cell = holes.Pitch * holes.Pitch * (holes.Pattern == HolePattern.Staggered60 ? Math.Sqrt(3) / 2 : 1);
+        return high < low ? 0 : Math.PI * (high - low) * (high + low) / cell;
     }
 }

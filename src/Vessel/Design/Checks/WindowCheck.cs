@@ -4,19 +4,13 @@ using Vessel.Stock;
 
 namespace Vessel.Design;
 
-/// <summary>Whether windows find room round a skirt, a sleeve or a port's tube.</summary>
+/// <summary>Whether windows find room round a tube.</summary>
 internal static class WindowCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
-        return
-        [
-            .. design.Inside.Caps.SelectMany(c =>
-                Find(shown, c.Windows, new(c.Name, c.OutsideDiameter, c.Wall, c.Skirt), c.MadeFrom == StockForm.Sheet ? c.SeamAngle : null, $"{c.Path}.seam_angle")),
-            .. design.Inside.Sleeves.SelectMany(s => Find(shown, s.Windows, new(s.Name, s.OutsideDiameter, s.Wall, s.Length), null, s.Path)),
-            .. design.Ports.Where(port => !port.Windows.IsEmpty).SelectMany(port => InPort(shown, port, FreeLength.Of(design, port))),
-        ];
+        return [.. design.Ports.Where(port => !port.Windows.IsEmpty).SelectMany(port => InPort(shown, port, FreeLength.Of(design, port)))];
     }
 
     private static IEnumerable<Fault> InPort(Shown shown, PortDesign port, double free)
@@ -36,7 +30,8 @@ internal static class WindowCheck
             ];
     }
 
-    private static IEnumerable<Fault> Find(
+    /// <param name="seam">Angle of its long seam, radians; null for none.</param>
+    public static IEnumerable<Fault> Find(
         Shown shown, ImmutableArray<WindowsDesign> rows, Tube tube, double? seam, string seamPath)
     {
         for (var i = 0; i < rows.Length; i++)
@@ -135,5 +130,5 @@ internal static class WindowCheck
 
     /// <param name="Outside">Diameter, mm.</param>
     /// <param name="Height">Of the tube, mm.</param>
-    private sealed record Tube(string Name, double Outside, double Wall, double Height, string Above = "above", string Below = "below");
+    internal sealed record Tube(string Name, double Outside, double Wall, double Height, string Above = "above", string Below = "below");
 }

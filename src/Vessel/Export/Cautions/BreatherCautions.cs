@@ -14,7 +14,7 @@ internal static class BreatherCautions
             + "may draw the crankcase no more than 2.5 mbar below the outside (IACS UR M10, for ships' engines; a fair guide ashore).";
         yield return "A blocked or frozen vent raises the crankcase pressure until seals blow out: let the hose fall all the way, keep it out of frost, and fit a "
             + $"relief valve or a bypass where water can freeze in it {Sources.Practice}.";
-        if (!design.Inside.Packings.IsEmpty)
+        if (design.All<PackingDesign>().Any())
         {
             yield return "Where the vent leads to an intake, loose wool can wreck a turbocharger: keep the packing between two fixed screens, and look at it at "
                 + $"every service {Sources.Practice}.";

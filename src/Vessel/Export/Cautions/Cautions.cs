@@ -24,8 +24,5 @@ internal static class Cautions
     /// </summary>
     private static bool IsSeparator(VesselDesign design) =>
         design.Flow.BlowBy is not null || design.Flow.Engine is not null || design.Capacity.Rule is not null || design.DrainBack != DrainDesign.Unknown
-            || HoldsInternals(design.Inside);
-
-    private static bool HoldsInternals(InsideDesign inside) =>
-        !inside.Sleeves.IsEmpty || !inside.Caps.IsEmpty || !inside.Discs.IsEmpty || !inside.Packings.IsEmpty;
+            || design.Members.Any(member => member is InsideSpec or PackingDesign);
 }

@@ -44,7 +44,7 @@ public static class SummaryShape
         .List("parts", "In the order of the file", build => build.Parts, PartShape.Entry)
         .List("bought", "Items bought finished", build => build.Assembly.Bought, Bought())
         .List("welds", "In their order of numbers", WeldEntry.Of, WeldShape.Entry)
-        .List("fits", "Where one part goes into another", build => SlipFits.Of(build.Assembly.Design, build.Assembly.Sites), Fit())
+        .List("fits", "Where one part goes into another", build => build.Assembly.Fits, Fit())
         .Of(
             "totals",
             build => (WeldTotals.Of(build.Welds, build.Assembly.Design.Shop.Welding), Weight.Empty(build.Assembly).Mass),

@@ -16,26 +16,27 @@ internal sealed class CavityBuilder
     private readonly VesselDesign _vessel;
     private readonly ImmutableArray<PortSite> _sites;
     private readonly ImmutableArray<Part> _parts;
-    private readonly ImmutableArray<Can> _cans;
+    /// <summary>Widest first: one stands inside the nearest wider one that spans its height.</summary>
+    private readonly ImmutableArray<Enclosure> _cans;
     private readonly Profile _inside;
 
-    private CavityBuilder(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
+    private CavityBuilder(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
     {
         (_vessel, _sites, _parts) = (vessel, sites, parts);
-        _cans = Can.Of(vessel, parts);
+        _cans = [.. members.Select(member => member.Enclosure(parts)).OfType<Enclosure>().OrderByDescending(can => can.OuterRadius)];
         _inside = InsideProfile.Of(vessel);
     }
 
-    public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Part> parts)
+    public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
     {
-        var builder = new CavityBuilder(vessel, sites, parts);
+        var builder = new CavityBuilder(vessel, sites, members, parts);
         return Standpipes.Marked(vessel, new(
-            [.. new Can?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
-            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.Inside.Discs.Select(builder.Through)]));
+            [.. new Enclosure?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
+            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.All<DividerSpec>().Select(builder.Through)]));
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
-    private IEnumerable<Room> RoomsOf(Can? can)
+    private IEnumerable<Room> RoomsOf(Enclosure? can)
     {
         var discs = DiscsOf(can);
         var heights = can?.Inner ?? OwnHeights;
@@ -65,7 +66,7 @@ internal sealed class CavityBuilder
 
     private Interval OwnHeights => new(_inside.Start.V, _inside.End.V);
 
-    private List<RoomPiece> Pieces(Can? can, Interval span)
+    private List<RoomPiece> Pieces(Enclosure? can, Interval span)
     {
         if (can is not null)
             return [PrismPiece.Cylinder(span, can.InnerRadius), .. can.InWalls.Where(piece => CountsTo(span, piece, can))];
@@ -80,28 +81,28 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>Whether this is the span of a can that a piece in its walls counts to: the one at the piece's upper end.</summary>
-    private static bool CountsTo(Interval span, RoomPiece piece, Can can)
+    private static bool CountsTo(Interval span, RoomPiece piece, Enclosure can)
     {
         var end = Math.Clamp(piece.Heights.End, can.Inner.Start, can.Inner.End);
         return (span.Start < end && end <= span.End) || (end == can.Inner.Start && span.Start == end);
     }
 
     /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
-    private PrismPiece OpenPartOf(DiscDesign disc, Can? can)
+    private PrismPiece OpenPartOf(DividerSpec disc, Enclosure? can)
     {
         var bore = BoreAt(disc, can);
         return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc), 0, bore);
     }
 
-    private double MetalArea(DiscDesign disc) =>
+    private double MetalArea(DividerSpec disc) =>
         _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { } part ? part.Volume / disc.Thickness
             : Math.PI * disc.OutsideDiameter * disc.OutsideDiameter / 4;
 
-    private IEnumerable<Can> Inside(Can? can) => _cans.Where(other => ParentOf(other) == can);
+    private IEnumerable<Enclosure> Inside(Enclosure? can) => _cans.Where(other => ParentOf(other) == can);
 
-    private Can? ParentOf(Can can) => _cans.LastOrDefault(other => other.Holds(can));
+    private Enclosure? ParentOf(Enclosure can) => _cans.LastOrDefault(other => other.Holds(can));
 
-    private static PrismPiece? Taken(Can child, Interval span) =>
+    private static PrismPiece? Taken(Enclosure child, Interval span) =>
         Clipped(child.Outer, span) is { } heights ? PrismPiece.Cylinder(heights, child.OuterRadius) : null;
 
     /// <summary>Null where nothing is left.</summary>
@@ -111,15 +112,15 @@ internal sealed class CavityBuilder
         return from < to ? new(from, to) : null;
     }
 
-    private List<DiscDesign> DiscsOf(Can? can) =>
-        [.. _vessel.Inside.Discs.Where(disc => disc.Fits == can?.Name).OrderBy(disc => disc.Height)];
+    private List<DividerSpec> DiscsOf(Enclosure? can) =>
+        [.. _vessel.All<DividerSpec>().Where(disc => disc.Fits == can?.Name).OrderBy(disc => disc.Height)];
 
-    private static string RoomName(Can? can, int index, int discs) =>
+    private static string RoomName(Enclosure? can, int index, int discs) =>
         discs == 0 ? can?.Name ?? Own : $"{can?.Name ?? Own} {index + 1}";
 
     private string RoomAt(double radius, double height) => RoomIn(_cans.LastOrDefault(can => can.Holds(radius, height)), height);
 
-    private string RoomIn(Can? can, double height)
+    private string RoomIn(Enclosure? can, double height)
     {
         var discs = DiscsOf(can);
         return RoomName(can, discs.Count(disc => disc.Height + disc.Thickness <= height), discs.Count);
@@ -185,7 +186,7 @@ internal sealed class CavityBuilder
         Path = site.Port.Path,
     });
 
-    private IEnumerable<Opening> WaysOf(Can can)
+    private IEnumerable<Opening> WaysOf(Enclosure can)
     {
         var parent = ParentOf(can);
         if (can.OpenEnd is { } rim)
@@ -226,7 +227,7 @@ internal sealed class CavityBuilder
         }
     }
 
-    private Opening Through(DiscDesign disc)
+    private Opening Through(DividerSpec disc)
     {
         var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
         return new(
@@ -240,7 +241,7 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>What stands through a disc's bore fills it, but for the gap.</summary>
-    private double PassingArea(DiscDesign disc, Can? can)
+    private double PassingArea(DividerSpec disc, Enclosure? can)
     {
         bool Passes(Interval heights) => heights.Start < disc.Height && heights.End > disc.Height;
         return Inside(can).Where(child => Passes(child.Outer)).Sum(child => Math.PI * child.OuterRadius * child.OuterRadius)
@@ -249,11 +250,11 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>A weld all round shuts the gap at the disc's edge.</summary>
-    private double WeldedArea(DiscDesign disc, Can? can) => disc.Fixed == Fixing.Weld && BoreAt(disc, can) is var bore && disc.OutsideDiameter < 2 * bore
+    private double WeldedArea(DividerSpec disc, Enclosure? can) => disc.Fixed == Fixing.Weld && BoreAt(disc, can) is var bore && disc.OutsideDiameter < 2 * bore
         ? Math.PI * ((bore * bore) - (disc.OutsideDiameter * disc.OutsideDiameter / 4))
         : 0;
 
-    private double BoreAt(DiscDesign disc, Can? can) => can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height);
+    private double BoreAt(DividerSpec disc, Enclosure? can) => can?.InnerRadius ?? _vessel.Shell.InnerAt(disc.Height);
 
     /// <summary>Heights of a head's set-in port from its inner end to its foot.</summary>
     private static Interval Standing(PortSite site)
@@ -263,7 +264,7 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>Of the holes, and of the gap where there is one.</summary>
-    private double Edges(DiscDesign disc, Can? can)
+    private double Edges(DividerSpec disc, Enclosure? can)
     {
         var bore = 2 * BoreAt(disc, can);
         var gap = disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
@@ -274,7 +275,7 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>The gap round the disc is left out where there are holes: oil or gas takes those first.</summary>
-    private OpeningShape HolesOf(DiscDesign disc, Can? can)
+    private OpeningShape HolesOf(DividerSpec disc, Enclosure? can)
     {
         var (low, high) = (disc.Height, disc.Height + disc.Thickness);
         return _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] } && field.Lattice.Count > 0

@@ -6,7 +6,7 @@ namespace Vessel.Function;
 internal static class Media
 {
     /// <summary>The packing that fills a room at a height; null for none. One without a disc on both sides has no place.</summary>
-    public static PackingDesign? In(Room room, double height, VesselDesign design) => design.Inside.Packings.FirstOrDefault(packing =>
+    public static PackingDesign? In(Room room, double height, VesselDesign design) => design.All<PackingDesign>().FirstOrDefault(packing =>
         Disc(packing.Lower, design) is { } lower && Disc(packing.Upper, design) is { } upper
         && lower.Fits == room.Within && height >= lower.Height + lower.Thickness && height <= upper.Height);
 
@@ -23,11 +23,11 @@ internal static class Media
         return !shut.Contains(inlet.From) && !shut.Contains(vent.From) && FlowRoute.Find(left, inlet, vent) is not null;
     }
 
-    private static bool IsFilled(Room room, VesselDesign design) => design.Inside.Packings
+    private static bool IsFilled(Room room, VesselDesign design) => design.All<PackingDesign>()
         .Select(packing => (Lower: Disc(packing.Lower, design), Upper: Disc(packing.Upper, design)))
         .Any(pair => pair is { Lower: { } lower, Upper: { } upper } && lower.Fits == room.Within
             && room.Heights.Contains((lower.Height + lower.Thickness + upper.Height) / 2));
 
-    private static DiscDesign? Disc(string? name, VesselDesign design) =>
-        name is null ? null : design.Inside.Discs.FirstOrDefault(disc => disc.Name == name);
+    private static DividerSpec? Disc(string? name, VesselDesign design) =>
+        name is null ? null : design.All<DividerSpec>().FirstOrDefault(disc => disc.Name == name);
 }

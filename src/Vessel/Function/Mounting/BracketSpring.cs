@@ -13,8 +13,7 @@ internal abstract record BracketSpring(WeldGroup Welds, WallUnder Wall)
 {
     public static BracketSpring Of(BracketDesign bracket, Assembly assembly)
     {
-        var paths = WeldNumbers.OfBracket(bracket);
-        var welds = WeldGroup.Of([.. assembly.Welds.Where(weld => paths.Contains(weld.Joint.Path))]);
+        var welds = WeldGroup.Of([.. assembly.Welds.Where(weld => weld.Joint.Owner == bracket.Path)]);
         var wall = WallUnder.Of(bracket, welds, assembly.Design.Shell);
         return bracket switch
         {

@@ -77,8 +77,7 @@ internal sealed class Mount
     /// <summary>What a bracket's welds may carry, each the least of its own rod and the metals beside it, as a stress on the throat, MPa.</summary>
     private static Datum Throats(BracketSpring spring, Assembly assembly)
     {
-        var paths = WeldNumbers.OfBracket(spring.Design);
-        return assembly.Welds.Select(weld => weld.Joint).Where(joint => paths.Contains(joint.Path))
+        return assembly.Welds.Select(weld => weld.Joint).Where(joint => joint.Owner == spring.Design.Path)
             .Select(joint => (Load: assembly.MetalsOf(joint).StrengthOf(joint).Shear, joint.Throat))
             .Select(weld => new Datum(weld.Load.Value / weld.Throat, weld.Load.Source))
             .MinBy(strength => strength.Value)!;

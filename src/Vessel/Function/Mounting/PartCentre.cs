@@ -24,10 +24,6 @@ internal static class PartCentre
             PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
-            PartKind.Plate => Middle(part, part.Placements[0].Z.Z > 0 ? part.Thickness / 2 : -part.Thickness / 2),
-            PartKind.Disc => Middle(part, part.Thickness / 2 * Math.Sign(part.Placements[0].Z.Z)),
-            PartKind.Sleeve => Tube(part, design.Inside.Sleeves.First(sleeve => Slug.Of(sleeve.Name) == part.Id)),
-            PartKind.Skirt => Skirt(part, design.Inside.Caps.First(cap => CapParts.Ids(cap).Skirt == part.Id), design),
             PartKind.Dipstick => part.Placements[0].ToOuter(new(0, part.Stock.Length / 2, part.Thickness / 2)),
             _ => part.Placements[0].Origin,
         };
@@ -151,32 +147,6 @@ internal static class PartCentre
         var (near, far) = (site.AtSides ? site.EarEnd : (site.EarEnd + (2 * site.ShellRadius)) / 3, site.BackLevel);
         var outward = ((plate * (site.BackLevel + (bracket.Thickness / 2))) + (ears * (near + far) / 2)) / part.Volume;
         return site.Way.ToOuter(new(0, 0, outward));
-    }
-
-    private static Vector3 Middle(Part part, double up) => new(0, 0, part.Placements[0].Origin.Z + up);
-
-    private static Vector3 Tube(Part part, SleeveDesign sleeve)
-    {
-        var foot = part.Placements[0].Origin.Z;
-        return Windowed(part, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Length, foot, foot + Mid(sleeve.Windows));
-    }
-
-    private static Vector3 Skirt(Part part, CapDesign cap, VesselDesign design)
-    {
-        var site = CapSite.Of(cap, design);
-        var windows = cap.Opens == CapOpening.Up ? site.Skirt.Start + Mid(cap.Windows) : site.Skirt.End - Mid(cap.Windows);
-        return Windowed(part, cap.OutsideDiameter, cap.Wall, cap.Skirt, site.Skirt.Start, windows);
-    }
-
-    /// <summary>Of all windows by their areas.</summary>
-    private static double Mid(ImmutableArray<WindowsDesign> rows) => rows.IsEmpty
-        ? 0
-        : rows.Sum(row => row.Count * row.AreaOfOne * (row.Up + (row.Height / 2))) / rows.Sum(row => row.Count * row.AreaOfOne);
-
-    private static Vector3 Windowed(Part part, double diameter, double wall, double length, double foot, double windows)
-    {
-        var gross = Math.PI * (diameter - wall) * wall * length;
-        return new(0, 0, ((gross * (foot + (length / 2))) - ((gross - part.Volume) * windows)) / part.Volume);
     }
 
     private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host) =>

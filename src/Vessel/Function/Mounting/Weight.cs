@@ -39,9 +39,9 @@ public readonly record struct Weight(double Mass, Vector3 Centre)
     }
 
     private static IEnumerable<Weight> Packings(Assembly assembly) =>
-        from packing in assembly.Design.Inside.Packings
+        from packing in assembly.Design.All<PackingDesign>()
         let room = PackingRoom.Of(packing, assembly.Design, assembly.Sites)
         where room is not null
-        let discs = assembly.Design.Inside.Discs.Where(disc => disc.Name == packing.Lower || disc.Name == packing.Upper).ToList()
+        let discs = assembly.Design.All<DividerSpec>().Where(disc => disc.Name == packing.Lower || disc.Name == packing.Upper).ToList()
         select new Weight(room.Value * packing.Density * 1e-6, new(0, 0, discs.Average(disc => disc.Height + (disc.Thickness / 2))));
 }

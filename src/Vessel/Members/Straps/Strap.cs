@@ -18,7 +18,7 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
     /// <summary>The back one first.</summary>
     public ImmutableArray<StrapSite> Halves => [_back, _front];
 
-    public override IEnumerable<Part> Parts => Halves.Select(StrapParts.Half);
+    public override IEnumerable<Part> Parts(Welds welds) => Halves.Select(StrapParts.Half);
 
     /// <summary>The bolts that draw it together, and its liner as one strip for each half.</summary>
     public override IEnumerable<BoughtItem> Bought
@@ -57,7 +57,7 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
     public override SetUp SetUp => SetUpTable.OnShell(Name, vessel.Shell, (Spec.Height, Spec.Angle), null, Spec.Feet.StandOff, FormattableString.Invariant(
         $"middle of its back half, {Spec.Low:0.##} to {Spec.High:0.##} mm up; clamped, not welded{(Spec.Feet.StandOff is null ? "" : "; depth is its feet's stand-off from the shell")}"));
 
-    private string Clamping => $"fit {Path}";
+    private string Clamping => WorkTask.Fitting(Path);
 
     public override IEnumerable<WorkTask> Tasks =>
     [
@@ -68,7 +68,7 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
             WorkRank.PutOn, [.. Halves.Select(half => Slug.Of(half.Name))]),
     ];
 
-    public override IEnumerable<WorkLink> Links =>
+    public override IEnumerable<WorkLink> Links(Welds welds) =>
     [
         new(WorkTask.Testing, Clamping, "soap film must reach the metal under it"),
         new(WorkTask.Finishing, Clamping, "it is clamped on the finished shell"),

@@ -8,9 +8,7 @@ namespace Vessel.Members.Straps;
 /// <summary>Fills the straps' records from their sections; see <see cref="MemberKind.Read"/>.</summary>
 internal static class StrapBuilder
 {
-    public static IEnumerable<StrapDesign> Build(Section file, Shop shop) => file.Items("strap").Select(section => One(section, shop));
-
-    private static StrapDesign One(Section section, Shop shop)
+    public static StrapDesign Build(Section section, Shop shop)
     {
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
         var feet = section.Child("feet") ?? Section.Absent($"{section.Path}.feet");

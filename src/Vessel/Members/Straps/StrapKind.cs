@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Parts;
 
 namespace Vessel.Members.Straps;
 
@@ -11,12 +12,13 @@ internal sealed class StrapKind : MemberKind
         DefaultRule = "none", Map = StrapKeys.Strap, Items = new(0, 24),
     };
 
-    public override IEnumerable<MemberSpec> Read(Section file, Shop shop) => StrapBuilder.Build(file, shop);
+    public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
+        sections.Select(section => StrapBuilder.Build(section, draft.Shop));
 
     public override ImmutableArray<(string Name, string What)> PartsOf(string name) =>
         [(StrapDesign.BackOf(name), "the back half"), (StrapDesign.FrontOf(name), "the front half")];
 
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => StrapCheck.Find(design, holes);
 
-    public override IEnumerable<Member> Build(VesselDesign design) => design.All<StrapDesign>().Select(strap => new Strap(strap, design));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<StrapDesign>().Select(strap => new Strap(strap, design));
 }

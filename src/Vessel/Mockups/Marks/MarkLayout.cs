@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Joints;
 using Vessel.Parts;
 
 namespace Vessel.Mockups;
@@ -48,13 +49,13 @@ internal sealed class MarkLayout
     /// <param name="plan">Without obstacles.</param>
     public static (ImmutableArray<PrintMark> Marks, ImmutableArray<MissingMark> Missing) Of(MockupPlan plan, VesselDesign design)
     {
-        var (layout, numbers) = (new MarkLayout(plan, design), WeldNumbers.Of(design));
+        var (layout, numbers) = (new MarkLayout(plan, design), new Welds(LongSeam.All(design)));
         if (!layout._room.HasCircle)
             return ([], [.. plan.Ports.Select(port => new MissingMark(port.Site.Port.Name, "no edge of the outline is free of ports", port.Site.Port.Path))]);
         foreach (var course in design.Shell.Courses)
         {
-            foreach (var (path, angle) in course.SeamPaths.Zip(course.Seams.Angles))
-                layout.AddSeam(course, course.SeamPath, angle, numbers[path]);
+            foreach (var (number, angle) in numbers.Up(course).Zip(course.Seams.Angles))
+                layout.AddSeam(course, course.SeamPath, angle, number);
         }
 
         foreach (var port in plan.Ports)

@@ -27,21 +27,8 @@ internal static class Obstacles
 
         foreach (var body in assembly.Sites.SelectMany(Port))
             yield return body;
-        foreach (var sleeve in design.Inside.Sleeves)
-        {
-            var (low, high) = (InternalHost.Heights(sleeve.Name, design).Start, InternalHost.Heights(sleeve.Name, design).End);
-            yield return Ring(Slug.Of(sleeve.Name), sleeve.InnerRadius, sleeve.OutsideDiameter / 2, low, high);
-        }
-
-        foreach (var cap in design.Inside.Caps)
-        {
-            var (site, (skirt, plate)) = (CapSite.Of(cap, design), CapParts.Ids(cap));
-            yield return Ring(skirt, (cap.OutsideDiameter / 2) - cap.Wall, cap.OutsideDiameter / 2, site.Skirt.Start, site.Skirt.End);
-            yield return Ring(plate, 0, cap.OutsideDiameter / 2, site.Plate.Start, site.Plate.End);
-        }
-
-        foreach (var disc in design.Inside.Discs)
-            yield return Ring(Slug.Of(disc.Name), disc.Bore / 2, disc.OutsideDiameter / 2, disc.Height, disc.Height + disc.Thickness);
+        foreach (var body in assembly.Members.SelectMany(member => member.Bodies))
+            yield return body;
         foreach (var body in design.Brackets.SelectMany(bracket => bracket switch
         {
             SaddleBracket saddle => Saddle(SaddleSite.Of(saddle, design)),

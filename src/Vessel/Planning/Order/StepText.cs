@@ -58,9 +58,10 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         var passes = weld.Passes == 1 ? "one pass" : Text($"{weld.Passes} passes");
         var machine = Text(
             $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Current.Words()}, {weld.Settings.Low:0} to {weld.Settings.High:0} A, {weld.Settings.GasName} {weld.Settings.Gas:0.#} L/min, {Electrode(weld.Tungsten)}");
-        if (weld.Role == WeldRole.DiscHold)
-            size = weld.Weld.Joint.Runs.IsEmpty ? size : Text($"{weld.Weld.Joint.Runs.Length} short beads, opposite ones after each other: {size}");
-        if (weld.Role == WeldRole.DiscHold)
+        if (!weld.Joint.Runs.IsEmpty)
+            size = Text($"{weld.Joint.Runs.Length} short beads, opposite ones after each other: {size}");
+        // A ring on a level plate is laid on one of its faces.
+        if (weld.Role == WeldRole.Hold && weld.Joint.Along(0).AlongPart is { Z: 0 })
             size = $"on the {(weld.Joint.Along(0).AlongHost.Z > 0 ? "upper" : "lower")} face: {size}";
         return $"{size}; {passes}; {machine}{Vented(weld)}{Purged(weld)}";
     }
@@ -113,15 +114,13 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     private ShellCourse Course(WeldProcedure seam) => _design.Shell.Courses.First(course => course.SeamPaths.Contains(seam.Joint.Path));
 
     /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
-    private string Where(WeldProcedure weld) => weld.Role switch
+    private string Where(WeldProcedure weld) => weld.Joint.Words?.FitUp ?? weld.Role switch
     {
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.MitreSeam => "their lines in one, bend in one plane; ",
         WeldRole.LongSeam when Course(weld).Seams.Count > 1 => "all sheets clamped round; ",
         WeldRole.ConeSeam when ((ConeHead)_design.Head(EndOf(weld))).Segments > 1 => "all segments clamped round; ",
         WeldRole.GoreSeam => "all gores against each other on a ring of the rim's size; ",
-        WeldRole.SleeveHold or WeldRole.CapHold => "central, square, to its depth by the set-up table; ",
-        WeldRole.DiscHold => "level, to its height by the set-up table; ",
         WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
             $"the tabs of {bracket.Name} in their slots; weld over them: a slot left open leaks; ",
         WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table; ",
@@ -142,7 +141,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     {
         var end = EndOf(weld);
         var cone = (ConeHead)_design.Head(end);
-        var last = WeldNumbers.ConeSeam(cone, cone.Segments - 1) == weld.Joint.Path;
+        var last = weld.Joint.Number == assembly.Welds.Last(other => other.Joint.Role == WeldRole.ConeSeam && other.Joint.Owner == cone.Path).Joint.Number;
         return last
             ? Text($"root through all along; circumference {Turns.Full * ConeShape.Of(end, cone, _design).Outer.B.U:0.0} mm at the wide edge, outside, by tape; a straightedge lies along the cone")
             : "root through all along; edges in line, a straightedge lies along the cone";

@@ -26,7 +26,7 @@ internal static class WorkTasks
                 WorkTask.Welding(weld.Number), WorkKind.Weld, weld.Name, RankOf(weld, design),
                 [.. weld.Between.Distinct()], weld);
             // Once for all seams of what is put together from several sheets.
-            if (weld.Role is WeldRole.LongSeam or WeldRole.SkirtSeam && welds.Last(other => Rounding(other) == Rounding(weld)) == weld)
+            if (weld.Role is WeldRole.LongSeam or WeldRole.InnerSeam && welds.Last(other => Rounding(other) == Rounding(weld)) == weld)
                 yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design);
         }
 
@@ -36,38 +36,16 @@ internal static class WorkTasks
                 yield return task;
         }
 
-        foreach (var disc in design.Inside.Discs.Where(disc => !DiscSeam.IsWelded(disc)))
-        {
-            yield return new(
-                Fitting(disc.Path), WorkKind.Fit, $"{Verb(disc.Fixed)} '{disc.Name}' into the {InternalHost.Name(disc.Fits)}",
-                WorkRank.Inside, [.. InternalHost.Ids(disc, design), Slug.Of(disc.Name)]);
-        }
-
-        foreach (var sleeve in design.Inside.Sleeves.Where(sleeve => sleeve.Fixed != Fixing.Weld))
-        {
-            yield return new(
-                Fitting(sleeve.Path), WorkKind.Fit, $"{Verb(sleeve.Fixed)} '{sleeve.Name}' to the {Names.Of(sleeve.HangsFrom)}",
-                WorkRank.Inside, [Names.Of(sleeve.HangsFrom), Slug.Of(sleeve.Name)]);
-        }
-
-        foreach (var packing in design.Inside.Packings)
-        {
-            yield return new(
-                Fitting(packing.Path), WorkKind.Fit,
-                Stuffing(packing, design), WorkRank.Inside, []);
-        }
+        foreach (var task in members.SelectMany(member => member.Tasks))
+            yield return task;
 
         yield return new(WorkTask.Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), WorkRank.Clean, []);
         yield return new(WorkTask.Testing, WorkKind.Test, WorkText.Testing(LeakKit.Of(design, welds)), WorkRank.Test, []);
-        foreach (var task in members.SelectMany(member => member.Tasks))
-            yield return task;
         if (design.Finish != Finish.None)
             yield return new(WorkTask.Finishing, WorkKind.Finish, WorkText.Finishing(design), WorkRank.Finish, []);
     }
 
-    public static string Rounding(Joint seam) => $"round {WeldNumbers.Turning(seam.Path)}";
-
-    public static string Fitting(string path) => $"fit {path}";
+    public static string Rounding(Joint seam) => $"round {LongSeam.Turning(seam)}";
 
     private static WorkTask Tacking(TackGroup group, VesselDesign design) => new(
         group.Task, WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], design),
@@ -90,9 +68,9 @@ internal static class WorkTasks
     /// </summary>
     public static PortHost ClosingEnd(VesselDesign design)
     {
-        if (design.Inside.Packings.Select(packing => PackingRoom.EnteredFrom(packing, design)).FirstOrDefault(end => end is not null) is { } entered)
+        if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design)).FirstOrDefault(end => end is not null) is { } entered)
             return entered == PortHost.Top ? PortHost.Bottom : PortHost.Top;
-        var ends = design.Inside.Sleeves.Select(sleeve => sleeve.HangsFrom).Concat(design.Inside.Caps.Select(cap => cap.HangsFrom)).ToList();
+        var ends = design.All<HangingSpec>().Select(hanging => hanging.HangsFrom).ToList();
         if (ends.Count > 0)
             return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
         // What stands over a head's seam is drilled and welded while the other end is open.
@@ -187,19 +165,4 @@ internal static class WorkTasks
 
     /// <summary>An end that is cut square lies straight on the wrap, along its first edge.</summary>
     internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges[0] is not Line2;
-
-    private static string Stuffing(PackingDesign packing, VesselDesign design)
-    {
-        var last = PackingRoom.Shutting(packing, design)?.Name;
-        var way = last == packing.Lower ? "back" : "down";
-        var round = PackingRoom.Through(packing, design) is { } tube ? $" round '{tube.Name}'" : "";
-        return $"stuff '{packing.Name}' in{round}, clean and dry; {(last is null ? "" : $"press it {way} from '{last}' while you weld that disc, and ")}keep the arc off it";
-    }
-
-    private static string Verb(Fixing fixing) => fixing switch
-    {
-        Fixing.Screws => "screw",
-        Fixing.Press => "press",
-        _ => "lay",
-    };
 }

@@ -24,7 +24,7 @@ internal static class Straps
 
     /// <summary>The back half, then the front one.</summary>
     public static (StrapSite Site, Part Part)[] Halves(VesselDesign design) =>
-        [.. new Strap(design.All<StrapDesign>().First(), design).Halves.Zip(new Strap(design.All<StrapDesign>().First(), design).Parts)];
+        [.. new Strap(design.All<StrapDesign>().First(), design).Halves.Zip(new Strap(design.All<StrapDesign>().First(), design).Parts(new([])))];
 
     /// <summary>Of every kind that its checks let through: narrow and wide gaps, with liner and without, feet straight on and on legs.</summary>
     public static VesselDesign Random(int seed)

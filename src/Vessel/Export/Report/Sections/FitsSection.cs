@@ -12,7 +12,7 @@ internal static class FitsSection
     };
 
     private static ImmutableArray<SlipFit> Fits(ReportContext report) =>
-        SlipFits.Of(report.Build.Assembly.Design, report.Build.Assembly.Sites);
+        report.Build.Assembly.Fits;
 
     private static void Write(ReportContext report, Html html)
     {

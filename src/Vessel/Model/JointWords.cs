@@ -1,0 +1,12 @@
+namespace Vessel.Model;
+
+/// <summary>What the bench is told of a weld beside its figures.</summary>
+/// <param name="FitUp">Where its parts are set before they are tacked, with its own stop at the end; empty where neighbours place them.</param>
+public sealed record JointWords(string FitUp)
+{
+    /// <summary>What to heed, lest it warps.</summary>
+    public required string Heed { get; init; }
+
+    /// <summary>What to change where a torch does not reach it.</summary>
+    public required string Remedy { get; init; }
+}

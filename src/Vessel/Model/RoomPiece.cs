@@ -1,0 +1,65 @@
+using Vessel.Geometry;
+
+namespace Vessel.Model;
+
+/// <summary>
+/// A slice of a room between two heights: a solid of revolution round the vessel's axis, or an even share of one. A new
+/// shape gives its radius at a height and its volume upright; leaning and cross sections follow.
+/// </summary>
+public abstract record RoomPiece(Interval Heights)
+{
+    /// <summary>Radius of a bore that is not part of it, mm, the same all the way up.</summary>
+    public virtual double BoreRadius => 0;
+
+    /// <summary>Share of the section between bore and outside that is room and not metal.</summary>
+    public virtual double Share => 1;
+
+    /// <summary>Of its outside at a height within <see cref="Heights"/>, mm; continuous.</summary>
+    public abstract double RadiusAt(double height);
+
+    /// <summary>mm3 below a level, upright; at most the whole piece.</summary>
+    public abstract double VolumeBelow(double level);
+
+    /// <summary>mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin.</summary>
+    public double VolumeBelow(double level, Lean lean)
+    {
+        if (lean.IsUpright)
+            return VolumeBelow(level);
+        var whole = LeaningVolume.Of(Heights, RadiusAt, lean.Angle, level);
+        var bore = BoreRadius > 0 ? LeaningVolume.Of(Heights, _ => BoreRadius, lean.Angle, level) : 0;
+        return Share * (whole - bore);
+    }
+
+    /// <summary>Cross section at a height, mm2; zero outside <see cref="Heights"/>.</summary>
+    public double AreaAt(double height) => Heights.Contains(height)
+        ? Share * Math.PI * ((RadiusAt(height) * RadiusAt(height)) - (BoreRadius * BoreRadius))
+        : 0;
+}
+
+/// <summary>A ring of one cross section all the way up, of which an even share is room.</summary>
+/// <param name="Area">Of the room, mm2.</param>
+/// <param name="Inner">Radius of the ring's bore, mm; zero for none.</param>
+/// <param name="Outer">mm.</param>
+public sealed record PrismPiece(Interval Heights, double Area, double Inner, double Outer) : RoomPiece(Heights)
+{
+    public override double BoreRadius => Inner;
+
+    public override double Share => Area / (Math.PI * ((Outer * Outer) - (Inner * Inner)));
+
+    public static PrismPiece Cylinder(Interval heights, double radius) => new(heights, Math.PI * radius * radius, 0, radius);
+
+    public override double RadiusAt(double height) => Outer;
+
+    public override double VolumeBelow(double level) =>
+        Area * (Math.Clamp(level, Heights.Start, Heights.End) - Heights.Start);
+}
+
+/// <summary>What a piece of the inside's profile encloses, between two heights.</summary>
+public sealed record ProfileRoomPiece(Interval Heights, ProfilePiece Piece) : RoomPiece(Heights)
+{
+    private readonly double _below = Piece.VolumeBelow(Heights.Start);
+
+    public override double RadiusAt(double height) => Piece.RadiusAt(height);
+
+    public override double VolumeBelow(double level) => Piece.VolumeBelow(Math.Clamp(level, Heights.Start, Heights.End)) - _below;
+}
