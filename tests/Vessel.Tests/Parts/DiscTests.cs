@@ -148,8 +148,6 @@ public sealed class DiscTests
     private static WeldFigures WeldOf(ScreenDesign disc) =>
         Assembly.Of(Discs.Vessel([disc])).Welds.Single(weld => weld.Joint.Between.Contains(disc.Name));
 
-    private static System.Collections.Immutable.ImmutableArray<PortSite> Sites(VesselDesign design) => Assembly.Of(design).Sites;
-
     private static IEnumerable<Point2> Strokes(TextMark text) =>
         Lines.Of(text.Text, text.Center, text.Height, text.Angle).SelectMany(stroke => stroke);
 }

@@ -14,25 +14,24 @@ internal sealed class PdfContent
     // 0.1 micrometre.
     private const int Digits = 4;
 
-    private readonly MemoryStream _bytes = new();
-
     private readonly TextBytes _code;
 
     private (double Width, double Gray, Dash? Dash)? _taken;
 
     private readonly PdfLetters _letters;
 
-    private PdfContent(PdfLetters letters) => (_letters, _code) = (letters, new(_bytes, Digits));
+    private PdfContent(PdfLetters letters, Stream to) => (_letters, _code) = (letters, new(to, Digits));
 
     public static byte[] Of(Page page, PdfLetters letters)
     {
-        var content = new PdfContent(letters);
+        using var bytes = new MemoryStream();
+        var content = new PdfContent(letters, bytes);
         var scale = Numbers.Text(PointsPerMillimetre, 10);
         content._code.Put($"{scale} 0 0 {scale} 0 0 cm\n1 J 1 j\n");
         foreach (var item in page.Items)
             content.Draw(item);
         content._code.Flush();
-        return content._bytes.ToArray();
+        return bytes.ToArray();
     }
 
     private void Draw(Item item)
