@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
@@ -23,6 +24,8 @@ internal static class RandomDesigns
 
     private const int Sheets = 15485863;
 
+    private static readonly ConcurrentDictionary<int, VesselDesign> _designs = new();
+
     private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
         [.. Enumerable.Range(0, _count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
 
@@ -32,7 +35,10 @@ internal static class RandomDesigns
     /// <summary>Built once for all laws; those beyond the count each time.</summary>
     public static Assembly Built(int seed) => seed < _count ? _assemblies[seed].Value : Assembly.Of(At(seed));
 
-    public static VesselDesign At(int seed)
+    /// <summary>Made once for all laws: most of it is thrown away by the checks, which is what takes the time.</summary>
+    public static VesselDesign At(int seed) => _designs.GetOrAdd(seed, Made);
+
+    private static VesselDesign Made(int seed)
     {
         var dice = new Dice(seed);
         var form = dice.Chance(0.5) ? StockForm.Sheet : StockForm.Tube;
