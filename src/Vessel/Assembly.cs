@@ -29,7 +29,7 @@ public sealed class Assembly
         Fits = SlipFits.Of(design, Sites, Members);
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
-        _mockup = new(() => MockupPlan.Of(design, Sites));
+        _mockup = new(() => MockupPlan.Of(design, Sites, Members));
     }
 
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
@@ -37,7 +37,7 @@ public sealed class Assembly
     {
         (Design, Sites, Members, Joints, Parts, Welds) = (design, built.Sites, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Cavity, Capacity) = (built.Fits, built.Bought, built.Cavity, built.Capacity);
-        _mockup = new(() => MockupPlan.Of(design, Sites));
+        _mockup = new(() => MockupPlan.Of(design, Sites, Members));
     }
 
     public VesselDesign Design { get; }
@@ -67,7 +67,7 @@ public sealed class Assembly
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
 
-    /// <summary>How its brackets carry it; worked out when it is first asked for.</summary>
+    /// <summary>How its members carry it; worked out when it is first asked for.</summary>
     internal Mount Mount => LazyInitializer.EnsureInitialized(ref _mount, () => new Mount(this));
 
     /// <summary>The metals on either side of a weld and the filler between them.</summary>

@@ -18,8 +18,6 @@ public sealed record VesselDesign(
     FlowDesign Flow,
     ImmutableDictionary<string, Span> Places)
 {
-    /// <summary>In the order of the file.</summary>
-    public ImmutableArray<BracketDesign> Brackets { get; init; } = [];
 
     /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
     public ImmutableArray<MemberSpec> Members { get; init; } = [];

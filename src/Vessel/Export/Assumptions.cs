@@ -32,8 +32,6 @@ internal static class Assumptions
             all.Add("Crown and knuckle of a standard's head: inside radii as multiples of the outside diameter.");
         if (heads.Any(head => head is ConeHead))
             all.Add("Cone on the middle of the wall, edges cut square; its inside meets the shell's bore, and the V outside is filled.");
-        if (design.Brackets.Any(bracket => bracket is SaddleBracket))
-            all.Add("Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet.");
         all.AddRange(assembly.Members.SelectMany(member => member.Assumptions).Distinct());
         if (heads.Any(head => head is DishedHead { Gores: not null }))
             all.Add($"Gores of equal width on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");

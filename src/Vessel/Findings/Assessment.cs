@@ -37,8 +37,6 @@ public static class Assessment
         .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),
         .. DutyRules.Of(assembly),
-        .. SaddleRules.Of(assembly),
-        .. PlateRules.Of(assembly),
         .. assembly.Members.SelectMany(member => member.Measures(assembly)),
         .. FlangeRules.Of(assembly),
         .. PatternRules.Of(assembly),

@@ -34,19 +34,19 @@ internal static class DutyRules
     }
 
     private static IEnumerable<Measure> Overloaded(Assembly assembly) =>
-        from margin in assembly.Mount.Brackets.SelectMany(load => load.Margins())
+        from margin in assembly.Mount.Loads.SelectMany(load => load.Margins())
         where margin.Margin.IsFinite
         let design = assembly.Design
         select new Measure(
             FindingCodes.MountOverloaded,
             Severity.Warning,
-            [Slug.Of(margin.Bracket.Name)],
+            [Slug.Of(margin.Carrier.Name)],
             () => $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
-            + $"{MountFigures.Whose(margin, design.Brackets.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
+            + $"{MountFigures.Whose(margin, assembly.Mount.Loads.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
             + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
             [new("margin", margin.Margin.Likely, AtLeast(MountFigures.LeastMargin), string.Empty)],
-            design.PlaceOf(margin.Bracket.Path),
-            $"strength over stress in {MountFigures.Whose(margin, design.Brackets.Length)}");
+            design.PlaceOf(margin.Carrier.Path),
+            $"strength over stress in {MountFigures.Whose(margin, assembly.Mount.Loads.Length)}");
 
     private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
         : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in 'mounting: {{ duty: fixed }}')";

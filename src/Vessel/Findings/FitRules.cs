@@ -46,7 +46,7 @@ internal static class FitRules
             var slope = weld.GapNormal - lid.Clearance;
             return TooWide(
                 assembly,
-                RootGap.WallOf(joint, assembly.Design),
+                RootGap.WallOf(joint),
                 weld,
                 [.. joint.Between.Distinct()],
                 of,
@@ -59,7 +59,7 @@ internal static class FitRules
         var key = path[(path.LastIndexOf('.') + 1)..];
         return TooWide(
             assembly,
-            RootGap.WallOf(joint, assembly.Design),
+            RootGap.WallOf(joint),
             weld,
             [.. joint.Between.Distinct()],
             of,

@@ -9,16 +9,8 @@ namespace Vessel.Findings;
 /// <summary>What is bent so near to an edge, or to the next bend, that no press brake holds it.</summary>
 internal static class FlangeRules
 {
-    public static IEnumerable<Measure> Of(Assembly assembly) => Flanges(assembly).Select(flange => Of(flange, assembly.Design));
-
-    internal static IEnumerable<Flange> Flanges(Assembly assembly) =>
-    [
-        .. from bracket in assembly.Design.Brackets.OfType<SaddleBracket>()
-           let site = SaddleSite.Of(bracket, assembly.Design)
-           select new Flange(
-               bracket.Name, $"an ear of '{bracket.Name}'", site.ShortestEar + (site.Allowance / 2), bracket.Thickness, $"{bracket.Path}.stand_off"),
-        .. assembly.Members.SelectMany(member => member.Flanges),
-    ];
+    public static IEnumerable<Measure> Of(Assembly assembly) => assembly.Members.SelectMany(member => member.Flanges)
+        .Select(flange => Of(flange, assembly.Design));
 
     private static Measure Of(Flange flange, VesselDesign design)
     {

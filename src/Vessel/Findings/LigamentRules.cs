@@ -64,18 +64,16 @@ internal static class LigamentRules
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design)
     {
         if (joint.Role.IsOfBracket())
-            return other.Owner != joint.Owner && !(other.Role == WeldRole.LongSeam && BracketAcross(joint, other, design));
+            return other.Owner != joint.Owner && !(other.Role == WeldRole.LongSeam && AreOnOneCourse(joint, other, design));
         var port = design.Ports.Single(port => port.Path == joint.Owner);
         return OverSeam.Of(design, port) is { } end
             ? !(other.Role == WeldRole.HeadSeam && other.Owner == design.Head(end).Path)
             : !(other.Role.IsOfHead() && port is { Host: not PortHost.Shell, Place.Radius: 0 });
     }
 
-    private static bool BracketAcross(Joint joint, Joint seam, VesselDesign design)
-    {
-        var bracket = design.Brackets.Single(bracket => bracket.Path == joint.Owner);
-        return design.Shell.CourseAt(bracket.Height).SeamPaths.Contains(seam.Path);
-    }
+    /// <summary>Whether a weld on the shell stands on the course that a seam runs up.</summary>
+    private static bool AreOnOneCourse(Joint joint, Joint seam, VesselDesign design) =>
+        design.Shell.Courses.First(course => Names.ShellParts(course, design).Contains(joint.Between[0])).SeamPaths.Contains(seam.Path);
 
     /// <summary>A joint with the root lines of what is laid of it.</summary>
     private sealed record RootPath(Joint Joint, ImmutableArray<SpaceCurve> Runs)

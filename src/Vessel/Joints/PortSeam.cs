@@ -25,6 +25,7 @@ internal static class PortSeam
         {
             Role = WeldRole.PortSeam,
             Owner = port.Path,
+            OwnWall = port.Wall,
             GapKey = port.Joint == PortJoint.SetIn ? $"{port.Path}.clearance" : null,
         };
     }

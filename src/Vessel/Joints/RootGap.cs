@@ -6,10 +6,7 @@ namespace Vessel.Joints;
 internal static class RootGap
 {
     /// <summary>The wall whose share the gap may be: of a port or bracket its own, else the thinner of the two.</summary>
-    public static double WallOf(Joint joint, VesselDesign design) =>
-        joint.Role == WeldRole.PortSeam ? design.Ports.Single(port => port.Path == joint.Owner).Wall
-        : joint.Role.IsOfBracket() ? design.Brackets.Single(bracket => bracket.Path == joint.Owner).Thickness
-        : joint.Wall;
+    public static double WallOf(Joint joint) => joint.OwnWall ?? joint.Wall;
 
     /// <summary>What is aimed for; never more than the most, which on thick walls does not grow with them.</summary>
     public static double Aim(double wall, WeldingShop shop) => Math.Min(shop.GapAim * wall, Most(wall, shop));

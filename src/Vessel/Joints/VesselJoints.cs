@@ -20,6 +20,5 @@ public static class VesselJoints
         HeadJoint.Of(PortHost.Bottom, vessel),
         .. sites.SelectMany(site => MitreSeam.Of(site).Append(PortSeam.Of(site, vessel))),
         .. members.SelectMany(member => member.Joints),
-        .. vessel.Brackets.SelectMany(bracket => BracketSeams.Of(bracket, vessel)),
     ]);
 }

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Members.Brackets;
 using Vessel.Members.Cups;
 using Vessel.Members.InnerTubes;
 using Vessel.Members.Packings;
+using Vessel.Members.Plates;
+using Vessel.Members.Saddles;
 using Vessel.Members.Screens;
 using Vessel.Members.Straps;
 using Vessel.Parts;
@@ -13,7 +16,16 @@ namespace Vessel.Members;
 internal static class MemberKinds
 {
     /// <summary>In the order in which their parts are listed; one may name members of those before it.</summary>
-    public static ImmutableArray<MemberKind> All { get; } = [new InnerTubeKind(), new CupKind(), new ScreenKind(), new PackingKind(), new StrapKind()];
+    public static ImmutableArray<MemberKind> All { get; } =
+    [
+        new InnerTubeKind(),
+        new CupKind(),
+        new ScreenKind(),
+        new PackingKind(),
+        new BracketKind([new SaddleType(), new PlateType()], "A saddle with bent ears, or a flat plate that stands on the shell"),
+        new StrapKind(),
+    ];
+
 
     /// <summary>The draft with its members.</summary>
     public static VesselDesign Read(Section file, VesselDesign draft) => All.Aggregate(

@@ -113,13 +113,12 @@ internal sealed record Attached(
             "bottom", "a drain hole", drain.Hole.Path, [mark], [], [], mark is null ? default : Ball.Round([new Hull(mark.Place.Points)]));
     }
 
-    public static Attached Of(BracketForm bracket)
+    public static Attached Of(PrintForm member, Profile outside)
     {
-        var marks = bracket.Feet.Select(ear => Footmark.Of(ear, _ => ear)).ToImmutableArray();
+        var marks = member.Feet(outside).Select(foot => Footmark.Of(foot, _ => foot)).ToImmutableArray();
         var reach = marks.Min(mark => mark?.Place.Reach.Start ?? 0);
-        ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(reach)];
-        return new(
-            bracket.Id, bracket.Design.Name, bracket.Design.Path, marks, hulls, [], Ball.Round(hulls));
+        ImmutableArray<ConvexBody> hulls = [.. member.Hulls(reach)];
+        return new(member.Id, member.Name, member.Path, marks, hulls, [], Ball.Round(hulls));
     }
 
     /// <summary>Between the parts of both that stand outside the vessel, mm; zero when they meet.</summary>

@@ -17,7 +17,7 @@ internal static class Clearances
         [
             .. ports.Select(Attached.Of),
             .. plan.Drains.Select(drain => Attached.Of(drain.Outside, drain)),
-            .. plan.Brackets.Select(Attached.Of),
+            .. plan.Members.Select(member => Attached.Of(member, outside)),
         ];
         var obstacles = attached.SelectMany(part => OnOutline(part, outside)).ToList();
         List<Attached> rooms =

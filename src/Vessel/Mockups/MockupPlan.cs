@@ -32,7 +32,7 @@ public sealed record MockupPlan
 
     internal ImmutableArray<DrainForm> Drains { get; private init; } = [];
 
-    internal ImmutableArray<BracketForm> Brackets { get; private init; } = [];
+    internal ImmutableArray<PrintForm> Members { get; private init; } = [];
 
     /// <summary>Names and seams on the outside, where the design asks for them.</summary>
     internal ImmutableArray<PrintMark> Marks { get; private init; } = [];
@@ -40,9 +40,9 @@ public sealed record MockupPlan
     /// <summary>Those for which there is no place.</summary>
     internal ImmutableArray<MissingMark> MissingMarks { get; private init; } = [];
 
-    /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that brackets make with the vessel.</summary>
+    /// <summary>Handles of the solid: ways into one room, bolt holes, and the loops that members make with the vessel.</summary>
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
-        + Brackets.Sum(bracket => bracket.Handles);
+        + Members.Sum(member => member.Handles);
 
     /// <summary>Of the print along x, y and z, mm, but for what bends bulge.</summary>
     public Vector3 Size
@@ -54,14 +54,14 @@ public sealed record MockupPlan
             [
                 new Bar(new(0, 0, Outside.Start.V), new(0, 0, Outside.End.V), wide),
                 .. Ports.SelectMany(port => port.Bodies(0)),
-                .. Brackets.SelectMany(bracket => bracket.Hulls(bracket.InnerLevel)),
+                .. Members.SelectMany(member => member.Hulls(member.InnerLevel)),
             ];
             double Along(Vector3 way) => bodies.Max(body => body.Furthest(way).Dot(way)) + bodies.Max(body => body.Furthest(-way).Dot(-way));
             return Options.Scale * new Vector3(Along(Vector3.UnitX), Along(Vector3.UnitY), Along(Vector3.UnitZ));
         }
     }
 
-    public static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites)
+    internal static MockupPlan Of(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members)
     {
         var options = design.Mockup;
         var outside = BodyProfiles.Outside(design);
@@ -84,7 +84,7 @@ public sealed record MockupPlan
             ShellHeight = design.Shell.Height,
             Ports = [.. sites.Select(site => PortForm.Of(site, outside, inside, options))],
             Drains = inside is null ? [] : [.. options.DrainHoles.Select(hole => DrainForm.Of(hole, outside, inside, options.Scale))],
-            Brackets = [.. design.Brackets.Select(given => BracketForm.Of(given, design, outside))],
+            Members = [.. members.Select(member => member.Print).OfType<PrintForm>()],
         };
     }
 }

@@ -24,11 +24,11 @@ internal static class MockupSolid
             faces.Add(new Wall(outer, inner));
         }
 
-        foreach (var bracket in plan.Brackets)
+        foreach (var member in plan.Members)
         {
-            var (own, feet) = bracket.Build();
+            var (own, feet) = member.Build(plan.Outside);
             faces.AddRange(own);
-            onOutside.AddRange(feet.Select((edges, i) => Opened(edges, bracket.Feet[i], bracket.Angle)));
+            onOutside.AddRange(feet.Zip(member.Feet(plan.Outside), (edges, foot) => Opened(edges, foot, member.Angle)));
         }
 
         foreach (var (own, opening) in plan.Marks.SelectMany(mark => mark.Reliefs).Select(relief => relief.Build()))

@@ -34,7 +34,6 @@ internal static class OutsideClashes
         List<OutsideBody> all =
         [
             .. assembly.Sites.Select(site => OfPort(site, assembly.Mockup.Outside)).OfType<OutsideBody>(),
-            .. assembly.Mockup.Brackets.Select(OfBracket),
             .. assembly.Members.Select(member => member.Outside).OfType<OutsideBody>(),
             .. Rims(assembly),
         ];
@@ -107,12 +106,6 @@ internal static class OutsideClashes
         {
             OnRim = port.Host == PortHost.Shell ? null : Names.Of(port.Host),
         };
-    }
-
-    internal static OutsideBody OfBracket(BracketForm bracket)
-    {
-        ImmutableArray<ConvexBody> hulls = [.. bracket.Hulls(bracket.InnerLevel)];
-        return new(bracket.Id, bracket.Design.Name, bracket.Design.Path, [.. hulls.Select(hull => (hull, bracket.Sagitta))], Ball.Round(hulls));
     }
 
     /// <summary>Flat heads that stand out over the shell.</summary>

@@ -53,10 +53,12 @@ internal static class RoomClashes
             {
                 if (Near(bar, [.. body.Bodies.Select(piece => piece.Body)]) is { } distance)
                     yield return new(room, body.Id, body.Name, new(Math.Max(0, distance.Start - body.Bodies.Max(piece => piece.Slack)), distance.End));
+                if (body.BoltedTo is not var (outward, level))
+                    continue;
+                var clear = level - bar.Furthest(outward).Dot(outward);
+                if (clear < Least)
+                    yield return new(room, body.Id, $"what {body.Name} is bolted to", new(Math.Max(0, clear), Math.Max(0, clear)));
             }
-
-            foreach (var clash in plan.Brackets.SelectMany(bracket => WithBracket(room, bar, bracket)))
-                yield return clash;
         }
     }
 
@@ -70,22 +72,6 @@ internal static class RoomClashes
         // What stands over the shell's ends belongs to the heads.
         var part = height < Hair ? "bottom" : height > plan.ShellHeight - Hair ? "top" : "shell";
         return new(room, part, $"the vessel's {part}", new(distance, distance));
-    }
-
-    private static IEnumerable<RoomClash> WithBracket(PortRoom room, Bar bar, BracketForm bracket)
-    {
-        if (Near(bar, bracket.Hulls(bracket.InnerLevel).CastArray<ConvexBody>()) is { } distance)
-        {
-            // Bends and corners bulge out of their slices by that much.
-            yield return new(
-                room, bracket.Id, bracket.Design.Name, new(Math.Max(0, distance.Start - bracket.Sagitta), distance.End));
-        }
-
-        if (bracket.BoltedTo is not var (outward, level))
-            yield break;
-        var clear = level - bar.Furthest(outward).Dot(outward);
-        if (clear < Least)
-            yield return new(room, bracket.Id, $"what {bracket.Design.Name} is bolted to", new(Math.Max(0, clear), Math.Max(0, clear)));
     }
 
     /// <summary>The least distance where it is too small.</summary>

@@ -69,6 +69,12 @@ public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRad
     /// <param name="number">From 1, in the order in which the bends are drawn.</param>
     public string Words(int number) => Words(number, Angle, NoteText.Length(InsideRadius));
 
+    /// <summary>What the one at the brake has to know of a bend on a flat.</summary>
+    /// <param name="axis">Across which its line lies: x or y.</param>
+    public static string Note(int number, Bend bend, string axis) =>
+        $"{Words(number, bend.Angle, NoteText.Length(bend.InsideRadius))}; its middle on {axis} = {NoteText.Length(bend.Line)} mm; "
+        + $"K {Math.Round(bend.K, 2).ToString(CultureInfo.InvariantCulture)}";
+
     /// <summary>The same of a bend whose radius is already written, in the reader's unit.</summary>
     public static string Words(int number, double angle, string insideRadius) => string.Create(
         CultureInfo.InvariantCulture, $"bend {number}: {NoteText.Degrees(Math.Abs(angle))}\u00B0 {(angle > 0 ? "up" : "down")}, inside R {insideRadius}");

@@ -71,6 +71,9 @@ public sealed record Joint(
     /// <summary>Path of the key whose length sets its gap; null where there is none or it comes of how an end is cut.</summary>
     public string? GapKey { get; init; }
 
+    /// <summary>The wall of what is attached, mm, where it rather than the thinner of both walls says how wide the gap may be; null elsewhere.</summary>
+    public double? OwnWall { get; init; }
+
     /// <summary>See <see cref="Between"/>: the first of either side before the others.</summary>
     public static ImmutableArray<string> Sides(ImmutableArray<string> hosts, ImmutableArray<string> parts) =>
         [hosts[0], parts[0], .. hosts[1..], .. parts[1..]];

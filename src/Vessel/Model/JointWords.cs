@@ -7,6 +7,9 @@ public sealed record JointWords(string FitUp)
     /// <summary>What to heed, lest it warps.</summary>
     public required string Heed { get; init; }
 
-    /// <summary>What to change where a torch does not reach it.</summary>
-    public required string Remedy { get; init; }
+    /// <summary>What to look at once it is cold; null for what is looked at in most welds.</summary>
+    public string? Check { get; init; }
+
+    /// <summary>What to change where a torch does not reach it; null for what helps most welds outside.</summary>
+    public string? Remedy { get; init; }
 }

@@ -50,6 +50,12 @@ internal abstract class Member(MemberSpec spec)
     /// <summary>What it takes up outside the vessel; null for what stands inside.</summary>
     public virtual OutsideBody? Outside => null;
 
+    /// <summary>How it is printed with the mock-up; null for what is left off.</summary>
+    public virtual PrintForm? Print => null;
+
+    /// <summary>The angle round the vessel at which the drawing's plan shows its line, radians; null for none.</summary>
+    public virtual double? Angle => null;
+
     /// <summary>Its line of the set-up table; null where nothing is measured.</summary>
     public virtual SetUp? SetUp => null;
 

@@ -16,4 +16,7 @@ internal sealed record OutsideBody(
 
     /// <summary>A ball round each of the bodies.</summary>
     public Ball[] Balls() => [.. Bodies.Select(body => Ball.Round([body.Body]))];
+
+    /// <summary>A plane that it is bolted to, by the direction out of the vessel and how far out it lies, mm; null where either side may be.</summary>
+    public (Vector3 Outward, double Level)? BoltedTo { get; init; }
 }

@@ -7,6 +7,9 @@ namespace Vessel.Parts;
 /// <summary>A bolt's clearance hole, round or drawn out to a slot: upward and downward unless told otherwise.</summary>
 internal static class BoltHole
 {
+    /// <summary>A washer stays so many thicknesses off a bend. Common practice, no source.</summary>
+    public const double WasherShare = 1;
+
     public static Hole Of(int number, BoltsDesign bolts, Point2 middle, Loop2 outline, bool alongStrip = false) => new(
         number,
         bolts.Slot == 0

@@ -15,13 +15,13 @@ internal static class ShellFlat
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
+    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots, ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
         ? Drawn(words, openings, slots, ends, Rolled(words.Shell))
         : Drawn(words, openings, slots, ends, Wrapped(words.Shell, openings));
 
     /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
     public static Flat Around(
-        ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<ShellSlot> slots, ImmutableArray<NotchedEdge> ends)
+        ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots, ImmutableArray<NotchedEdge> ends)
     {
         var shell = words.Shell;
         var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
@@ -31,7 +31,7 @@ internal static class ShellFlat
     private static Flat Drawn(
         ShellWords words,
         ImmutableArray<ShellOpening> openings,
-        ImmutableArray<ShellSlot> slots,
+        ImmutableArray<SlotHole> slots,
         ImmutableArray<NotchedEdge> ends,
         (Development Development, double Radius, double Width) laid)
     {

@@ -27,7 +27,7 @@ internal static class ShellPart
         var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
         ImmutableArray<NotchedEdge> ends =
             [NotchedEdge.OfShell(PortHost.Bottom, course, sites, sheet), NotchedEdge.OfShell(PortHost.Top, course, sites, sheet)];
-        var slots = ShellSlot.Of(vessel, course, shell).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
+        var slots = SlotHole.Of(vessel, course, shell).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [

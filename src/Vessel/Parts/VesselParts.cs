@@ -3,7 +3,7 @@ using Vessel.Design;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, heads, ports, brackets and members, each kind in the order of the file.</summary>
+/// <summary>All parts of a vessel: shell, heads, ports and members, each kind in the order of the file.</summary>
 internal static class VesselParts
 {
     public static ImmutableArray<Part> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds, ImmutableArray<Member> members) =>
@@ -12,9 +12,7 @@ internal static class VesselParts
         .. Head(PortHost.Top, vessel, sites, welds),
         .. Head(PortHost.Bottom, vessel, sites, welds),
         .. sites.SelectMany(site => PortPart.Build(site, welds)),
-        .. members.Where(member => member.Outside is null).SelectMany(member => member.Parts(welds)),
-        .. vessel.Brackets.Select(bracket => BracketPart.Build(bracket, vessel, welds)),
-        .. members.Where(member => member.Outside is not null).SelectMany(member => member.Parts(welds)),
+        .. members.SelectMany(member => member.Parts(welds)),
     ];
 
     private static ImmutableArray<Part> Head(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>

@@ -9,7 +9,7 @@ namespace Vessel.Planning;
 /// <summary>The measured positions of everything that is set up on the bench.</summary>
 public static class SetUpTable
 {
-    /// <summary>Seams, ports, internals, brackets, straps: in that order.</summary>
+    /// <summary>Seams, ports, internals, members: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -26,9 +26,7 @@ public static class SetUpTable
         [
             .. design.Shell.Courses.SelectMany(course => course.SeamPaths.Select((path, i) => Held(Seam(course, i), path))),
             .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
-            .. assembly.Members.Where(member => member.Outside is null).Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
-            .. design.Brackets.Select(bracket => Held(Bracket(bracket, design), bracket.Path)),
-            .. assembly.Members.Where(member => member.Outside is not null).Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
+            .. assembly.Members.Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
         ];
     }
 
@@ -38,21 +36,6 @@ public static class SetUpTable
         : OnShell(
             LongSeam.NameOf(course, number), course.Shell, (course.Start, course.Seams.Of(number)), null, null,
             FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
-
-    private static SetUp Bracket(BracketDesign bracket, VesselDesign design) => bracket switch
-    {
-        PlateBracket plate => OnShell(
-            plate.Name,
-            design.Shell,
-            (plate.Height, design.Shell.ClockAt(plate.Height, plate.Angle, plate.Offset)),
-            plate.Offset == 0 ? null : plate.Offset,
-            plate.Depth,
-            FormattableString.Invariant(
-                $"middle of the coped edge; rolled {Turns.ToDegrees(plate.Roll):0.##} deg from level; parallel to the line at {Turns.ToDegrees(plate.Angle):0.##} deg; depth is its reach from the shell")),
-        SaddleBracket saddle => OnShell(saddle.Name, design.Shell, (saddle.Height, saddle.Angle), null, saddle.StandOff,
-            "middle of the plate; depth is its stand-off from the shell"),
-        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
-    };
 
     private static SetUp Port(PortSite site, VesselDesign design)
     {

@@ -54,8 +54,6 @@ internal static class WeldNotes
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
         WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",
-        WeldRole.BracketEar => "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",
-        WeldRole.BracketPlate => "tack both sides against a square; short beads on either side in turn, or it leans towards the first",
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

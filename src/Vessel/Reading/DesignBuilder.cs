@@ -29,7 +29,6 @@ internal static class DesignBuilder
             FlowBuilder.Build(file.Child("flow") ?? Section.Absent("flow"), file.Child("engine")),
             places)
         {
-            Brackets = BracketBuilder.Build(file, workshop),
             Shop = workshop,
             Finish = file.Text("finish") switch
             {

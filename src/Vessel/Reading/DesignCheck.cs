@@ -33,11 +33,7 @@ internal static class DesignCheck
             .. InsideReachCheck.Find(design),
             .. WindowCheck.Find(design),
             .. HolePatternCheck.Find(design),
-            .. SaddleCheck.Find(design, holes),
-            .. PlateCheck.Find(design, holes),
-            .. BoltCheck.Find(design),
             .. MemberKinds.All.SelectMany(kind => kind.Faults(design, holes)),
-            .. TabCheck.Find(design, holes),
             .. DipstickCheck.Find(design),
             .. LetterCheck.Find(design),
         ];

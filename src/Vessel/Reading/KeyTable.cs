@@ -33,10 +33,6 @@ public static class KeyTable
         Head("bottom", "Lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = PortKeys.Port },
         new("inside", KeyKind.Mapping, "Parts inside") { DefaultRule = "nothing", Map = Inside },
-        new("bracket", KeyKind.OneOrList, "Welded bracket that the vessel is bolted up by")
-        {
-            DefaultRule = "none", Switch = new("kind", false, BracketKeys.ByKind), Items = new(0, 24),
-        },
         .. MemberKinds.All.Where(kind => !kind.IsInside).Select(kind => kind.Key),
         new("finish", KeyKind.Choice, "Surface finish after welding")
         {

@@ -32,8 +32,6 @@ internal static class MetalCheck
 
     private static IEnumerable<(Section Part, Section? Host, string Name, string HostName)> Welded(Section file)
     {
-        foreach (var bracket in file.Items("bracket"))
-            yield return (bracket, file.Child("shell"), Name(bracket), "the shell");
         foreach (var (part, host, hostName) in MemberKinds.All.SelectMany(kind => kind.Welded(file)))
             yield return (part, host, Name(part), hostName);
     }

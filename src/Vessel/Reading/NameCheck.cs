@@ -100,7 +100,7 @@ internal static class NameCheck
     /// <summary>What has a name of its own; the usual name serves only a part that is the one of its kind.</summary>
     private static IEnumerable<Section> Parts(Section file)
     {
-        return OneOrNamed(file, "bracket").Concat(file.Items("ports")).Concat(MemberKinds.All.SelectMany(kind => Named(kind, file)));
+        return file.Items("ports").Concat(MemberKinds.All.SelectMany(kind => Named(kind, file)));
     }
 
     private static IEnumerable<Section> Named(MemberKind kind, Section file) =>
@@ -114,7 +114,6 @@ internal static class NameCheck
 
     private static IEnumerable<Fault> Nameless(Section file) => MemberKinds.All.Where(kind => kind.MayBeNameless)
         .Select(kind => (Kind: kind.Key.Name, All: kind.Sections(file)))
-        .Append((Kind: "bracket", All: file.Items("bracket")))
         .Where(kind => kind.All.Length > 1)
         .SelectMany(kind => kind.All
             .Where(p => !p.Given.Contains("name"))

@@ -1,5 +1,6 @@
 using Vessel.Cli;
 using Vessel.Findings;
+using Vessel.Members.Brackets;
 using Vessel.Members.Straps;
 using Vessel.Tests.Support;
 using Xunit;
@@ -156,7 +157,7 @@ public sealed class NewTests
         var design = Compiler.Read(Written("--mount band")).Value!;
 
         var strap = Assert.Single(design.All<StrapDesign>());
-        Assert.Empty(design.Brackets);
+        Assert.Empty(design.All<BracketDesign>());
         var inlet = design.Ports[0];
         Assert.InRange(Math.Abs(strap.Height - inlet.Place.Height), ((strap.Width + inlet.OutsideDiameter) / 2) + 5, double.MaxValue);
     }

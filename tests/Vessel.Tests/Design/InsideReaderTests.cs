@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Members.Cups;
+using Vessel.Members.Saddles;
 using Vessel.Stock;
+using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -122,7 +124,7 @@ public sealed class InsideReaderTests
     [Fact]
     public void A_bracket_is_bent_over_its_own_thickness()
     {
-        var bracket = (SaddleBracket)_design.Brackets[0];
+        var bracket = (SaddleDesign)_design.Bracket();
 
         Assert.Equal((3, 3, 0.45), (bracket.Thickness, bracket.InsideRadius, bracket.K));
         Assert.Equal((9, 16, 4), (bracket.Bolts.HoleDiameter, bracket.Bolts.WasherDiameter, bracket.Bolts.Slot));

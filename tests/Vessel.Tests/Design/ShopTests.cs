@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Members.Saddles;
 using Vessel.Reading;
 using Vessel.Stock;
 using Vessel.Tests.Support;
@@ -65,7 +66,7 @@ public sealed class ShopTests
         const string bracket = "\nbracket: { at: { height: 95, angle: 90 }, thickness: 3, width: 60, height: 90, stand_off: 25, bolts: { diameter: 6 } }";
         const string shop = "bends: { stainless: 0.5 }";
 
-        double K(string text) => DesignReader.Read(text, DesignSettings.None with { Shop = shop }).Value!.Brackets.OfType<SaddleBracket>().Single().K;
+        double K(string text) => DesignReader.Read(text, DesignSettings.None with { Shop = shop }).Value!.All<SaddleDesign>().Single().K;
 
         Assert.Equal(0.5, K(Designs.Breather + bracket));
         Assert.Equal(0.3, K(Designs.Breather + bracket.Replace("thickness", "k: 0.3, thickness", StringComparison.Ordinal)));

@@ -3,6 +3,7 @@ using Vessel.Findings;
 using Vessel.Members.Straps;
 using Vessel.Parts;
 using Vessel.Stock;
+using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Members.Straps;
 using Vessel.Tests.Support;
 using Xunit;
@@ -38,7 +39,7 @@ public sealed class FlangeRulesTests
         Assert.Null(Found(Straps.On(Straps.Usual)));
         var short8 = Straps.Usual with { Thickness = 6, InsideRadius = 6, Ear = 8, Feet = Straps.Usual.Feet with { StandOff = null } };
 
-        Assert.Contains(FlangeRules.Flanges(Assembly.Of(Straps.On(short8))), flange => flange.Key == "strap.ear" && flange.Leg < 18);
+        Assert.Contains(Assembly.Of(Straps.On(short8)).Members.SelectMany(member => member.Flanges), flange => flange.Key == "strap.ear" && flange.Leg < 18);
         // Between its bend line and the end the strip is as long as its own flat says.
         Assert.All(Straps.Halves(Straps.On(short8)), half =>
             Assert.Equal(half.Part.Flat!.Bends[0].A.U, half.Site.Flanges[0].Leg, 1e-9));

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Mockups;
+using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -49,7 +50,7 @@ public sealed class OutsideRulesTests
     {
         // The plate is 5 thick round its middle at 60; it reaches as far out as the tube does.
         var plate = Brackets.Plate with { Name = "lug", Angle = 0, Offset = 0, Height = 60, Material = Designs.Stainless };
-        var found = Found(Designs.Vessel(Designs.Shell(), Designs.Branch("near", 20, 2, new(60 + 2.5 + between + 10, 0, 0, 0, 0))) with { Brackets = [plate] });
+        var found = Found(Designs.Vessel(Designs.Shell(), Designs.Branch("near", 20, 2, new(60 + 2.5 + between + 10, 0, 0, 0, 0))) with { Members = [plate] });
 
         Assert.Equal(count, found.Count);
         if (count > 0)

@@ -2,6 +2,9 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Plates;
+using Vessel.Members.Saddles;
+using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -81,7 +84,7 @@ public sealed class MountTests
     public void No_direction_pulls_a_bolt_harder_than_the_bound()
     {
         var (load, site) = (Load(5), ((SaddleSpring)Load(5).Spring).Site);
-        var (bolts, n) = (load.Design.Bolts, BoltGroup.CountOf(load.Design.Bolts));
+        var (bolts, n) = (load.Carrier.Bolts, BoltGroup.CountOf(load.Carrier.Bolts));
         var arm = site.Way.ToLocal(Weight.Full(_demo).Centre) - new Vector3(0, 0, site.BackLevel + site.Bracket.Thickness);
         var worst = 0.0;
         for (var i = 0; i < 40; i++)
@@ -105,9 +108,9 @@ public sealed class MountTests
     public void Forces_and_moments_of_all_brackets_balance_the_load(string file)
     {
         var mount = Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!).Mount;
-        if (mount.Brackets.IsEmpty)
+        if (mount.Loads.IsEmpty)
             return;
-        var all = mount.Brackets.Select(load => load.Shared.At(load.Spring.Welds.Centre, mount.Full.Centre)).ToList();
+        var all = mount.Loads.Select(load => load.Shared.At(load.Spring.Welds.Centre, mount.Full.Centre)).ToList();
         for (var i = 0; i < 6; i++)
         {
             var sum = all.Aggregate(Vector3.Zero, (total, wrench) => total + wrench[i]);
@@ -122,19 +125,19 @@ public sealed class MountTests
     public void Two_brackets_alike_share_alike()
     {
         var shell = Designs.Shell(120, 2, 200);
-        var plate = new PlateBracket(
+        var plate = new PlateDesign(
             "bracket[0]", "one", Designs.Stainless, 100, 0, 0, 0, 4, 90, 90, 50, 0, 30, new("bracket[0].bolts", 8, 50, 0, 0, 9, 16));
         var bare = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom") };
-        var alone = Assembly.Of(bare with { Brackets = [plate] }).Mount;
-        var pair = Assembly.Of(bare with { Brackets = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
-        var (one, two) = (pair.Brackets[0], pair.Brackets[1]);
+        var alone = Assembly.Of(bare with { Members = [plate] }).Mount;
+        var pair = Assembly.Of(bare with { Members = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
+        var (one, two) = (pair.Loads[0], pair.Loads[1]);
 
         Near.Relative(pair.Force / 2, one.Shared.Fz.Length, 0.02);
         // Alike but for the places at which the series is cut, 1e-6 of it.
         Near.Relative(one.WallStress.Likely, two.WallStress.Likely, 1e-4);
         Assert.True(one.MemberStress.Likely < 0.6 * one.MemberStress.High);
         Assert.True(pair.Frequency.Likely > 1.2 * alone.Frequency.Likely);
-        Assert.Equal(alone.Brackets[0].MemberStress.Likely, alone.Brackets[0].MemberStress.High, 1e-6 * alone.Brackets[0].MemberStress.High);
+        Assert.Equal(alone.Loads[0].MemberStress.Likely, alone.Loads[0].MemberStress.High, 1e-6 * alone.Loads[0].MemberStress.High);
     }
 
     /// <summary>
@@ -145,30 +148,30 @@ public sealed class MountTests
     public void A_separator_on_a_workshops_wall_is_not_condemned_by_default()
     {
         var shell = Designs.Shell(204, 2, 500);
-        PlateBracket At(int i, double height) => new(
+        PlateDesign At(int i, double height) => new(
             $"bracket[{i}]", $"lug {i}", Designs.Stainless, height, 0, 0, 0, 4, 90, 90, 50, 0, 30, new($"bracket[{i}].bolts", 8, 50, 0, 0, 9, 16));
-        var design = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom"), Brackets = [At(0, 100), At(1, 400)] };
+        var design = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom"), Members = [At(0, 100), At(1, 400)] };
         bool Found(VesselDesign with) => Assessment.Of(Assembly.Of(with)).Any(finding => finding.Code == FindingCodes.MountOverloaded);
 
         Assert.False(Found(design));
-        Assert.True(Found(design with { Brackets = [At(0, 100)], Mounting = MountingDesign.Of("mounting", null, null, true) }));
-        var load = Assembly.Of(design).Mount.Brackets[0];
+        Assert.True(Found(design with { Members = [At(0, 100)], Mounting = MountingDesign.Of("mounting", null, null, true) }));
+        var load = Assembly.Of(design).Mount.Loads[0];
         Assert.True(load.MemberStress.High > 2.5 * load.MemberStress.Likely);
     }
 
     [Fact]
     public void Thicker_ears_bear_more_and_ring_higher_and_longer_ones_less()
     {
-        var bracket = (SaddleBracket)_demo.Design.Brackets[0];
-        Mount With(SaddleBracket other) => Assembly.Of(_demo.Design with { Brackets = [other] }).Mount;
+        var bracket = (SaddleDesign)_demo.Design.Bracket();
+        Mount With(SaddleDesign other) => Assembly.Of(_demo.Design.With(other)).Mount;
         var (plain, thick, far) = (With(bracket), With(bracket with { Thickness = 4 }), With(bracket with { StandOff = 40 }));
-        double Ears(Mount mount) => mount.Brackets[0].MemberStress.Likely;
+        double Ears(Mount mount) => mount.Loads[0].MemberStress.Likely;
 
         Assert.True(Ears(thick) < Ears(plain) && Ears(plain) < Ears(far));
         Assert.True(thick.Frequency.Likely > plain.Frequency.Likely && plain.Frequency.Likely > far.Frequency.Likely);
-        Assert.True(plain.Brackets[0].BoltTension.Likely < far.Brackets[0].BoltTension.Likely);
+        Assert.True(plain.Loads[0].BoltTension.Likely < far.Loads[0].BoltTension.Likely);
         // Clamped to hinged: half the moment. The pull in the ears is the same in both.
-        Assert.InRange(plain.Brackets[0].MemberStress.High / plain.Brackets[0].MemberStress.Low, 1.2, 2);
+        Assert.InRange(plain.Loads[0].MemberStress.High / plain.Loads[0].MemberStress.Low, 1.2, 2);
     }
 
     /// <summary>
@@ -178,13 +181,13 @@ public sealed class MountTests
     [Fact]
     public void The_wall_under_the_ears_is_reckoned_and_the_least_margin_leads()
     {
-        var bracket = (SaddleBracket)_demo.Design.Brackets[0] with { Thickness = 4 };
+        var bracket = (SaddleDesign)_demo.Design.Bracket() with { Thickness = 4 };
         Assembly With(double wall, double acceleration) => Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with
         {
-            Brackets = [bracket],
+            Members = [bracket],
             Mounting = MountingDesign.Of("mounting", acceleration, null, false),
         });
-        double Wall(double thickness) => With(thickness, 5).Mount.Brackets[0].WallStress.Likely;
+        double Wall(double thickness) => With(thickness, 5).Mount.Loads[0].WallStress.Likely;
         var figures = FunctionFigures.Of(With(1, 5)).SelectMany(group => group.Figures).ToDictionary(figure => figure.Name);
         var least = figures["mount-margin"];
 
@@ -204,10 +207,10 @@ public sealed class MountTests
     [Fact]
     public void A_thin_wall_holds_ears_badly()
     {
-        var bracket = (SaddleBracket)_demo.Design.Brackets[0] with { Thickness = 4 };
+        var bracket = (SaddleDesign)_demo.Design.Bracket() with { Thickness = 4 };
         (double Share, Amount Stress) Ears(double wall)
         {
-            var load = Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Brackets = [bracket] }).Mount.Brackets[0];
+            var load = Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Members = [bracket] }).Mount.Loads[0];
             return ((load.MemberStress.High - load.MemberStress.Likely) / (load.MemberStress.High - load.MemberStress.Low), load.MemberStress);
         }
 
@@ -234,11 +237,11 @@ public sealed class MountTests
         {
             Top = Designs.Inset(shell, "top") with { Material = metal },
             Bottom = Designs.Dome(shell, "bottom") with { Material = metal },
-            Brackets = [(SaddleBracket)_demo.Design.Brackets[0] with { Material = metal }],
+            Members = [(SaddleDesign)_demo.Design.Bracket() with { Material = metal }],
             Flow = new("flow", null, 870, temperature),
         };
         var built = Assembly.Of(design);
-        var load = Assert.Single(built.Mount.Brackets);
+        var load = Assert.Single(built.Mount.Loads);
         var procedures = Vessel.Planning.Plan.Of(built).Procedures.Where(weld => weld.Joint.Path.StartsWith("bracket", StringComparison.Ordinal)).ToList();
 
         Assert.All(procedures, weld => Assert.Equal(filler, weld.Filler.Name));
@@ -294,7 +297,7 @@ public sealed class MountTests
     public void Steady_shaking_uses_up_the_class_of_toe_or_root()
     {
         var (built, limit) = (At(6), Math.Pow(2e6 / 1e7, 1.0 / 3));
-        var load = built.Mount.Brackets[0];
+        var load = built.Mount.Loads[0];
         var borne = FunctionFigures.Of(built).SelectMany(group => group.Figures).Single(figure => figure.Name == "fatigue-acceleration").Value.Likely;
 
         var used = new[] { 2 * borne * load.WallStress.Likely / 6 / (90 * limit), 2 * borne * load.WeldBending / 6 / (80 * limit) };
@@ -304,7 +307,7 @@ public sealed class MountTests
     private static Assembly At(double acceleration) => _at.GetOrAdd(
         acceleration, a => Plans.Under(_demo.Design with { Mounting = MountingDesign.Of("mounting", a, null, true) }, _demo));
 
-    private static BracketLoad Load(double acceleration) => At(acceleration).Mount.Brackets[0];
+    private static MountLoad Load(double acceleration) => At(acceleration).Mount.Loads[0];
 
     private static Vector3 OilCentre(Assembly built)
     {

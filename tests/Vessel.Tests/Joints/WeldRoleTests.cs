@@ -1,5 +1,7 @@
 using Vessel.Design;
 using Vessel.Joints;
+using Vessel.Members.Plates;
+using Vessel.Members.Saddles;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Reading;
@@ -65,8 +67,8 @@ public sealed class WeldRoleTests
             [WeldRole.Within] = inside.Caps.Length,
             [WeldRole.Hold] = inside.Caps.Count(cap => cap.Fixed == Fixing.Weld) + inside.Sleeves.Count(sleeve => sleeve.Fixed == Fixing.Weld)
                 + inside.Discs.Count(disc => disc.Fixed is Fixing.Weld or Fixing.Tabs),
-            [WeldRole.BracketEar] = 2 * design.Brackets.OfType<SaddleBracket>().Count(),
-            [WeldRole.BracketPlate] = 2 * design.Brackets.OfType<PlateBracket>().Count(),
+            [WeldRole.BracketEar] = 2 * design.All<SaddleDesign>().Count(),
+            [WeldRole.BracketPlate] = 2 * design.All<PlateDesign>().Count(),
         };
 
         Assert.Equal(Enum.GetValues<WeldRole>().Order(), expected.Keys.Order());

@@ -39,7 +39,7 @@ public sealed class MarkLayoutTests
         foreach (var seed in Enumerable.Range(0, 12))
         {
             var vessel = RandomDesigns.Built(seed);
-            var plan = MockupPlan.Of(vessel.Design with { Mockup = _raised with { Names = seed % 2 == 0 ? PrintNames.Raised : PrintNames.Sunk, Wall = 0.1 } }, vessel.Sites);
+            var plan = MockupPlan.Of(vessel.Design with { Mockup = _raised with { Names = seed % 2 == 0 ? PrintNames.Raised : PrintNames.Sunk, Wall = 0.1 } }, vessel.Sites, vessel.Members);
             AssertApart(plan, 1);
             (stand, missing) = (stand + plan.Marks.Length, missing + plan.MissingMarks.Length);
         }
@@ -120,7 +120,7 @@ public sealed class MarkLayoutTests
     private static void AssertApart(MockupPlan plan, double scale)
     {
         var fields = plan.Marks.SelectMany(mark => mark.Outlines.Select(outline => (mark, Rim: outline.Select(p => mark.Chart.At(p, 0)).ToList()))).ToList();
-        var feet = plan.Ports.Select(port => port.Outside).Concat(plan.Drains.Select(drain => drain.Outside)).Concat(plan.Brackets.SelectMany(bracket => bracket.Feet))
+        var feet = plan.Ports.Select(port => port.Outside).Concat(plan.Drains.Select(drain => drain.Outside)).Concat(plan.Members.SelectMany(member => member.Feet(plan.Outside)))
             .Select(print => print.Place(72)!.Points).ToList();
         foreach (var (mark, rim) in fields)
         {

@@ -216,5 +216,5 @@ public sealed class MockupOptionsTests
     }
 
     private static Mockup Printed(MockupDesign options) =>
-        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Sites));
+        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Sites, _sound.Members));
 }

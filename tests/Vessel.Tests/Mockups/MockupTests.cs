@@ -3,8 +3,11 @@ using Vessel.Design;
 using Vessel.Export.Stl;
 using Vessel.Findings;
 using Vessel.Geometry;
+using Vessel.Members.Brackets;
+using Vessel.Members.Saddles;
 using Vessel.Mockups;
 using Vessel.Parts;
+using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -39,7 +42,7 @@ public sealed class MockupTests
         {
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(
-                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Sites);
+                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Sites, vessel.Members);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;
@@ -62,12 +65,12 @@ public sealed class MockupTests
     }
 
     [Theory]
-    [InlineData(BracketEars.Sides)]
-    [InlineData(BracketEars.Ends)]
-    public void Ears_of_either_kind_grow_out_of_the_shell(BracketEars ears)
+    [InlineData(SaddleEars.Sides)]
+    [InlineData(SaddleEars.Ends)]
+    public void Ears_of_either_kind_grow_out_of_the_shell(SaddleEars ears)
     {
-        var bracket = (ears == BracketEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
-        var vessel = Assembly.Of(Designs.Sound with { Brackets = [bracket] });
+        var bracket = (ears == SaddleEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
+        var vessel = Assembly.Of(Designs.Sound with { Members = [bracket] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
     }
@@ -79,7 +82,7 @@ public sealed class MockupTests
     public void Plates_of_any_roll_grow_out_of_the_shell(double roll, double offset, double corner)
     {
         var plate = Brackets.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
-        var vessel = Assembly.Of(Designs.Sound with { Brackets = [plate] });
+        var vessel = Assembly.Of(Designs.Sound with { Members = [plate] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
     }
@@ -165,7 +168,7 @@ public sealed class MockupTests
     /// <summary>With random keys: the whole, what it is cut into, its stand.</summary>
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites);
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites, vessel.Members);
         if (!plan.Obstacles.IsEmpty)
             return;
         var printed = Mockup.Printed(plan);
@@ -196,7 +199,7 @@ public sealed class MockupTests
     {
         var vessel = RandomDesigns.Built(seed);
 
-        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites)).Pieces;
+        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Sites, vessel.Members)).Pieces;
 
         Assert.True(pieces.Length > 1);
         Assert.All(pieces, piece => Assert.False(piece.IsRough, piece.Name));
@@ -208,7 +211,7 @@ public sealed class MockupTests
     private static void AssertSolid(Assembly vessel, Mockup mockup)
     {
         var ports = vessel.Sites.Length;
-        var bolts = vessel.Design.Brackets.Sum(bracket => BoltHole.Places(bracket.Bolts, default).Length + (bracket is SaddleBracket ? 1 : 0));
+        var bolts = vessel.Design.All<BracketDesign>().Sum(bracket => BoltHole.Places(bracket.Bolts, default).Length + (bracket is SaddleDesign ? 1 : 0));
         // Two skins joined by so many bores have one handle less; a bracket makes a loop with the shell, each bolt hole one.
         MeshLaws.Hold(mockup.Mesh, Math.Max(0, ports - 1) + bolts);
         if (ports > 0)
@@ -228,7 +231,7 @@ public sealed class MockupTests
             ports:
               - { name: vent, in: shell, at: { height: 100, angle: 20 }, tube: { outside_diameter: 32, wall: 2 }, length: 60 }
             """);
-        var plan = MockupPlan.Of(design, Assembly.Of(design).Sites);
+        var plan = Assembly.Of(design).Mockup;
 
         Assert.All(plan.Inside!.Pieces, piece => Assert.True(piece.Length > 1e-6));
         MeshLaws.Hold(Mesher.Flatten(MockupSolid.Of(plan), Accuracy.Solids), MockupSolid.Of(plan).Genus);

@@ -1,5 +1,8 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Brackets;
+using Vessel.Members.Plates;
+using Vessel.Members.Saddles;
 
 namespace Vessel.Tests.Reassembly;
 
@@ -8,8 +11,8 @@ internal static class BracketMeetings
 {
     public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellDesign shell, CutPiece piece) => bracket switch
     {
-        SaddleBracket saddle => Saddle(saddle, shell, piece),
-        PlateBracket plate => Plate(plate, shell, piece),
+        SaddleDesign saddle => Saddle(saddle, shell, piece),
+        PlateDesign plate => Plate(plate, shell, piece),
         _ => throw new NotSupportedException(bracket.Name),
     };
 
@@ -19,7 +22,7 @@ internal static class BracketMeetings
     /// Set where the design says, a plate's coped edge touches the shell with some of its thickness all along and cuts into it
     /// nowhere; its width and depth are those of the design.
     /// </summary>
-    private static IEnumerable<Meeting> Plate(PlateBracket plate, ShellDesign shell, CutPiece piece)
+    private static IEnumerable<Meeting> Plate(PlateDesign plate, ShellDesign shell, CutPiece piece)
     {
         var (sin, cos) = Math.SinCos(plate.Angle);
         var (outward, side) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
@@ -56,9 +59,9 @@ internal static class BracketMeetings
     }
 
     /// <summary>The ends of both ears lie on the shell: at the ends all through, at the sides along the edge nearer to the axis.</summary>
-    private static IEnumerable<Meeting> Saddle(SaddleBracket bracket, ShellDesign shell, CutPiece piece)
+    private static IEnumerable<Meeting> Saddle(SaddleDesign bracket, ShellDesign shell, CutPiece piece)
     {
-        var atSides = bracket.Ears == BracketEars.Sides;
+        var atSides = bracket.Ears == SaddleEars.Sides;
         double Along(Point2 p) => atSides ? p.U : p.V;
         double Beside(Point2 p) => atSides ? p.V : p.U;
         var (low, high) = (piece.Outline.Min(Beside), piece.Outline.Max(Beside));

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Brackets;
 using Vessel.Members.Cups;
 using Vessel.Members.InnerTubes;
 using Vessel.Members.Screens;
@@ -21,9 +22,9 @@ internal static class OtherMeetings
         .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
-        .. vessel.Design.Brackets.SelectMany(bracket => BracketMeetings.Of(
+        .. vessel.Design.All<BracketDesign>().SelectMany(bracket => BracketMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
-        .. vessel.Design.Brackets.SelectMany(bracket => TabMeetings.Of(
+        .. vessel.Design.All<BracketDesign>().SelectMany(bracket => TabMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)],
             [.. Names.ShellParts(bracket.Height, vessel.Design).Select(id => pieces[id])])),
         .. vessel.Design.All<StrapDesign>().SelectMany(strap => StrapMeetings.Of(strap, vessel.Design.Shell.At(strap.Height), pieces)),

@@ -1,5 +1,8 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Brackets;
+using Vessel.Members.Plates;
+using Vessel.Members.Saddles;
 using Vessel.Mockups;
 using Vessel.Parts;
 
@@ -17,7 +20,7 @@ internal static class MockupVolume
             + Beyond(design.Bottom, shell.AtEnd(PortHost.Bottom)) + Beyond(design.Top, shell.AtEnd(PortHost.Top))
             + sites.Sum(site => Port(site))
             + vessel.Parts.Where(part => part.Kind == PartKind.Bracket).Sum(part => part.Volume)
-            + design.Brackets.Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
+            + design.All<BracketDesign>().Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
     }
 
     /// <summary>Where a bore stands over a head's seam all walls are printed as thick as the thicker of the two there.</summary>
@@ -124,7 +127,7 @@ internal static class MockupVolume
     private static double Gaps(BracketDesign bracket, double radius)
     {
         double Circle(double x) => ((x * Math.Sqrt((radius - x) * (radius + x))) + (radius * radius * Math.Asin(x / radius))) / 2;
-        if (bracket is PlateBracket plate)
+        if (bracket is PlateDesign plate)
         {
             // Of the strip of the shell under the thickness at u: the mean of the circle over it, below its highest place.
             var (sin, cos) = (Math.Abs(Math.Sin(plate.Roll)), Math.Cos(plate.Roll));
@@ -140,8 +143,8 @@ internal static class MockupVolume
             }) * plate.Width / 20_000 / sin;
         }
 
-        var saddle = (SaddleBracket)bracket;
-        if (saddle.Ears == BracketEars.Ends)
+        var saddle = (SaddleDesign)bracket;
+        if (saddle.Ears == SaddleEars.Ends)
             return 0;
         var outer = saddle.Width / 2;
         var inner = outer - saddle.Thickness;

@@ -20,6 +20,9 @@ internal static class CommonKeys
 
     public static KeyRange Turn { get; } = new(-360, 360);
 
+    /// <summary>Place of a bend's neutral line as a share of the thickness from the inside.</summary>
+    public static KeyRange NeutralLine { get; } = new(0.2, 0.6);
+
     public static ImmutableArray<string> TruthValues { get; } = ["false", "true"];
 
     public static Key Material { get; } = new("material", KeyKind.Material, "Metal of this part")

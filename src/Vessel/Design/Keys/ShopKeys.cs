@@ -204,7 +204,7 @@ public static class ShopKeys
         return new(Of(family), KeyKind.Ratio, "K, as a share of the thickness from the inside")
         {
             Default = Text(usual.Value),
-            Range = BracketKeys.K,
+            Range = CommonKeys.NeutralLine,
             Source = usual.Source,
         };
     }

@@ -51,5 +51,5 @@ internal static class WeldingCautions
 
     /// <summary>Threaded parts and bolted mounts are often sold plated.</summary>
     private static bool IsPlatedStockLikely(Assembly assembly) =>
-        assembly.Design.Ports.Any(port => port.Thread is not null) || !assembly.Design.Brackets.IsEmpty || assembly.Members.Any(member => member.IsBolted);
+        assembly.Design.Ports.Any(port => port.Thread is not null) || assembly.Members.Any(member => member.IsBolted);
 }

@@ -154,12 +154,12 @@ internal static class SheetNotes
         return low == high ? Across(low, 7, string.Empty) : Across(low, 7, " below").Concat(Across(high, 14, " above"));
     }
 
-    /// <summary>Where ports and brackets stand round the vessel, on lines from its axis.</summary>
+    /// <summary>Where ports and members stand round the vessel, on lines from its axis.</summary>
     private static IEnumerable<Item> Angles(Build build, PlacedView top)
     {
         var design = build.Assembly.Design;
         var angles = build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Angle)
-            .Concat(design.Brackets.Select(bracket => bracket.Angle))
+            .Concat(build.Assembly.Members.Select(member => member.Angle).OfType<double>())
             .Select(angle => Turns.From(angle, 0))
             .DistinctBy(angle => NoteText.Degrees(angle));
         foreach (var angle in angles)

@@ -15,15 +15,15 @@ namespace Vessel.Function;
 /// </remarks>
 internal sealed class Mount
 {
-    private readonly ImmutableArray<BracketSpring> _springs;
+    private readonly ImmutableArray<MountSpring> _springs;
 
     /// <summary>Costs a series a bracket: <see cref="Assembly.Mount"/> keeps it.</summary>
     public Mount(Assembly assembly)
     {
         Full = Weight.Full(assembly);
         Force = Full.Mass * 1e-3 * assembly.Design.Mounting.Acceleration * Air.Gravity;
-        _springs = [.. assembly.Design.Brackets.Select(bracket => BracketSpring.Of(bracket, assembly))];
-        Brackets = [.. Shares(EndHold.Elastic).Zip(_springs, (shared, spring) => new BracketLoad(
+        _springs = [.. assembly.Members.OfType<ICarrier>().Select(carrier => carrier.Spring(assembly))];
+        Loads = [.. Shares(EndHold.Elastic).Zip(_springs, (shared, spring) => new MountLoad(
             spring, shared, Wrench.Of(Force).At(Full.Centre, spring.Welds.Centre), Throats(spring, assembly), assembly.Design.Shell))];
     }
 
@@ -32,7 +32,7 @@ internal sealed class Mount
     /// <summary>N, from any side.</summary>
     public double Force { get; }
 
-    public ImmutableArray<BracketLoad> Brackets { get; }
+    public ImmutableArray<MountLoad> Loads { get; }
 
     /// <summary>Hz: the lowest of the full vessel as a mass at its centre, by how the ears are held.</summary>
     public Amount Frequency => new(Hertz(EndHold.Hinged), Hertz(EndHold.Elastic), Hertz(EndHold.Clamped));
@@ -66,7 +66,7 @@ internal sealed class Mount
     }
 
     /// <summary>The way of a bracket's welds from that of the centre: d + w x r.</summary>
-    private SmallMatrix Way(BracketSpring spring)
+    private SmallMatrix Way(MountSpring spring)
     {
         var (way, r) = (SmallMatrix.Unit(6), spring.Welds.Centre - Full.Centre);
         (way[0, 4], way[0, 5], way[1, 3]) = (r.Z, -r.Y, -r.Z);
@@ -75,9 +75,9 @@ internal sealed class Mount
     }
 
     /// <summary>What a bracket's welds may carry, each the least of its own rod and the metals beside it, as a stress on the throat, MPa.</summary>
-    private static Datum Throats(BracketSpring spring, Assembly assembly)
+    private static Datum Throats(MountSpring spring, Assembly assembly)
     {
-        return assembly.Welds.Select(weld => weld.Joint).Where(joint => joint.Owner == spring.Design.Path)
+        return assembly.Welds.Select(weld => weld.Joint).Where(joint => joint.Owner == spring.Carrier.Path)
             .Select(joint => (Load: assembly.MetalsOf(joint).StrengthOf(joint).Shear, joint.Throat))
             .Select(weld => new Datum(weld.Load.Value / weld.Throat, weld.Load.Source))
             .MinBy(strength => strength.Value)!;

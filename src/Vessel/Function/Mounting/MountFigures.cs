@@ -22,21 +22,21 @@ internal static class MountFigures
             "Mass and mounting",
             [
                 .. Masses(assembly, Weight.Empty(assembly), mount.Full),
-                .. mount.Brackets.IsEmpty ? Enumerable.Empty<Figure>() : OfBrackets(mount, assembly),
+                .. mount.Loads.IsEmpty ? Enumerable.Empty<Figure>() : OfCarriers(mount, assembly),
                 BodyGrowth(assembly),
             ],
-            mount.Brackets.IsEmpty ? [] : [MountVibration.Table(mount, engine)],
-            mount.Brackets.IsEmpty && words.IsEmpty
+            mount.Loads.IsEmpty ? [] : [MountVibration.Table(mount, engine)],
+            mount.Loads.IsEmpty && words.IsEmpty
                 ? ["No bracket: the mounting is not calculated."]
                 : [
                     .. words,
-                    .. mount.Brackets.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
+                    .. mount.Loads.IsEmpty ? Enumerable.Empty<string>() : Words(mount, engine),
                 ]);
     }
 
     private static IEnumerable<string> Words(Mount mount, EngineDesign? engine)
     {
-        if (mount.Brackets.Length > 1)
+        if (mount.Loads.Length > 1)
         {
             yield return "The brackets share the load by how stiff they are; the worst value of each range is that of a bracket which bears all of it alone, "
                 + "as where the bolts of the others are loose.";
@@ -44,31 +44,27 @@ internal static class MountFigures
 
         yield return "Stresses are for a force from any side, by elastic statics: welds as equally stiff lines, the shell's wall as a thin cylinder, ears "
             + "held as far as the wall holds them, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to a weld are left out.";
-        if (mount.Brackets.Any(load => load.Spring is SaddleSpring))
-        {
-            yield return "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady "
-                + "shaking opens it from the root.";
-        }
-
+        foreach (var warning in mount.Loads.Select(load => load.Spring.Warning).OfType<string>().Distinct())
+            yield return warning;
         yield return MountVibration.Words(mount, engine);
         yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, and look "
             + "at the welds.";
         yield return "A vessel that falls on someone or spills its hot contents hurts: where that can happen a licensed engineer decides, not this.";
     }
 
-    private static IEnumerable<Figure> OfBrackets(Mount mount, Assembly assembly)
+    private static IEnumerable<Figure> OfCarriers(Mount mount, Assembly assembly)
     {
-        var (design, brackets) = (assembly.Design, mount.Brackets);
+        var (design, loads) = (assembly.Design, mount.Loads);
         yield return ForceOf(mount, design.Mounting);
-        var least = brackets.SelectMany(load => load.Margins()).MinBy(margin => margin.Margin.Likely);
+        var least = loads.SelectMany(load => load.Margins()).MinBy(margin => margin.Margin.Likely);
         yield return new(
-            "mount-margin", "", $"least margin of the mounting, in {Whose(least, brackets.Length)}", least.Margin, "", "the least of all margins of all brackets",
+            "mount-margin", "", $"least margin of the mounting, in {Whose(least, loads.Length)}", least.Margin, "", "the least of all margins of all brackets",
             [new("stress", "stress there", least.Stress, "MPa", "its own figure"), new("bears", "strength there", least.Bears, "MPa", "a table of metals")],
-            "the figures below", new("where that figure holds", brackets.All(load => load.Spring.Wall.Holds)));
-        foreach (var load in brackets)
+            "the figures below", new("where that figure holds", loads.All(load => load.Spring.Wall.Holds)));
+        foreach (var load in loads)
         {
             foreach (var figure in Loads(mount, load, assembly))
-                yield return brackets.Length == 1 ? figure : Named(figure, load.Design.Name);
+                yield return loads.Length == 1 ? figure : Named(figure, load.Carrier.Name);
         }
 
         yield return new(
@@ -77,15 +73,15 @@ internal static class MountFigures
             + "wall under them",
             [
                 new("M", "mass, full", mount.Full.Mass / 1000, "kg", "mass-full"),
-                new("E", "elasticity", Strengths.Of(brackets[0].Design.Material).Elasticity, "MPa", "a table of metals"),
+                new("E", "elasticity", Strengths.Of(loads[0].Carrier.Material).Elasticity, "MPa", "a table of metals"),
             ],
             $"leaf springs, ears hinged to clamped; {WallUnder.Source}",
-            new("support and bolts stand still: a weak support lowers it", brackets.All(load => load.Spring.Wall.Holds)));
+            new("support and bolts stand still: a weak support lowers it", loads.All(load => load.Spring.Wall.Holds)));
         yield return MountVibration.Endurance(mount, design);
     }
 
     /// <summary>As in <c>the shell's wall under the bracket's ears</c>, and of which bracket where there are several.</summary>
-    internal static string Whose(MountMargin margin, int brackets) => brackets == 1 ? margin.What : $"{margin.What} ({margin.Bracket.Name})";
+    internal static string Whose(MountMargin margin, int brackets) => brackets == 1 ? margin.What : $"{margin.What} ({margin.Carrier.Name})";
 
     /// <summary>Of one of several brackets.</summary>
     private static Figure Named(Figure figure, string bracket) => figure with
@@ -127,12 +123,12 @@ internal static class MountFigures
         mounting.IsGiven ? "Newton; the acceleration is the design's" : $"Newton; {mounting.Duty.Source}",
         Validity.Always);
 
-    private static IEnumerable<Figure> Loads(Mount mount, BracketLoad load, Assembly assembly)
+    private static IEnumerable<Figure> Loads(Mount mount, MountLoad load, Assembly assembly)
     {
         var (design, spring) = (assembly.Design, load.Spring);
-        var (metal, shell) = (Strengths.Of(load.Design.Material), Strengths.Of(design.Shell.Material));
+        var (metal, shell) = (Strengths.Of(load.Carrier.Material), Strengths.Of(design.Shell.Material));
         FigureInput force = new("F", "force", mount.Force, "N", "mount-force");
-        FigureInput count = new("n", "bolts", BoltGroup.CountOf(load.Design.Bolts), "", load.Design.Bolts.Path);
+        FigureInput count = new("n", "bolts", BoltGroup.CountOf(load.Carrier.Bolts), "", load.Carrier.Bolts.Path);
         var statics = new Validity("elastic, thin plates, any direction; no fatigue, no notches", true);
         yield return Margin(
             "wall-margin", $"margin of {spring.Words.Wall}", load.WallStress, shell.Yield,
@@ -140,9 +136,9 @@ internal static class MountFigures
             + "shell, summed over waves along and round it",
             [
                 force,
-                new("R", "radius of the middle of the wall", design.Shell.At(load.Design.Height).MidRadius, "mm", "shell"),
+                new("R", "radius of the middle of the wall", design.Shell.At(load.Carrier.Height).MidRadius, "mm", "shell"),
                 new("t", "wall", design.Shell.Wall, "mm", "shell.wall"),
-                new("L", "height of the cylinder that the bracket stands on", design.Shell.CourseAt(load.Design.Height).Height, "mm", "shell"),
+                new("L", "height of the cylinder that the bracket stands on", design.Shell.CourseAt(load.Carrier.Height).Height, "mm", "shell"),
                 new("z", "leg of the weld, over which and half the wall on either side the load spreads", spring.Welds.Leg, "mm", "welds"),
             ],
             $"{WallUnder.Source}; {shell.Source}",
@@ -150,10 +146,10 @@ internal static class MountFigures
                 "R / t above 10, elastic, no port or seam beside the weld; a bent wall yields at its faces first and folds at half as much again",
                 spring.Wall.Holds));
         yield return Margin(
-            $"{spring.MemberName}-margin", $"margin of {(spring is SaddleSpring ? "the ears" : "the plate")} in bending, as welded",
+            $"{spring.MemberName}-margin", $"margin of {spring.Words.Bent} in bending, as welded",
             load.MemberStress, metal.Yield, spring.MemberFormula.Formula, [force, .. spring.MemberFormula.Inputs], metal.Source, statics);
         yield return Margin(
-            "weld-margin", $"margin of the {(spring is SaddleSpring ? "ears'" : "plate's")} welds", load.WeldStress, load.Throat.Value,
+            "weld-margin", $"margin of {spring.Words.BentWelds}", load.WeldStress, load.Throat.Value,
             "tau = q / a, q = F / L + (J^-1 M) x r: lines equally stiff, M the moment of F about their centre, J = sum of (r^2 - r r) ds; "
             + "at most with 6 m / a^2, where an ear turns its fillet about the root",
             [force, new("L", "length of the welds", spring.Welds.Length, "mm", "welds"), new("a", "throat", spring.Welds.Throat, "mm", "welds")],
@@ -170,7 +166,7 @@ internal static class MountFigures
             [
                 new("T", "tension", load.BoltTension, "N", "bolt-tension"),
                 new("V", "shear", load.BoltShear, "N", "bolt-shear"),
-                new("A", "stress area", BoltStrength.Area(load.Design.Bolts.Diameter), "mm2", "ISO 261"),
+                new("A", "stress area", BoltStrength.Area(load.Carrier.Bolts.Diameter), "mm2", "ISO 261"),
                 new("Rp", "proof stress", BoltStrength.Proof, "MPa", "A2-70"),
             ],
             BoltStrength.Source,
@@ -178,14 +174,14 @@ internal static class MountFigures
         yield return Growth(load, metal, design);
     }
 
-    private static Figure Growth(BracketLoad load, Strength metal, VesselDesign design) => new(
+    private static Figure Growth(MountLoad load, Strength metal, VesselDesign design) => new(
         "mount-growth", "d", "growth between the bolt holes when the vessel warms and its support does not",
         load.Growth(metal.Growth, design.Flow.Temperature - design.Flow.Surroundings), "mm", "d = k (T - Ta) s",
         [
             new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
             new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),
             new("Ta", "air round it", design.Flow.Surroundings, "degC", "flow.surroundings"),
-            new("s", "distance of the bolts", BoltGroup.Spread(load.Design.Bolts), "mm", load.Design.Bolts.Path),
+            new("s", "distance of the bolts", BoltGroup.Spread(load.Carrier.Bolts), "mm", load.Carrier.Bolts.Path),
         ],
         metal.Source,
         new("an upper bound: the support warms too", true));

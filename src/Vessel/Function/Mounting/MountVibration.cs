@@ -41,7 +41,7 @@ internal static class MountVibration
         // A range is twice an amplitude.
         double Borne(double fat, double stress) => WeldFatigue.Limit * fat / (2 * stress / acceleration);
         var metal = WeldFatigue.Of(design.Shell.Material.Family);
-        double Least(double toe, Func<BracketLoad, double> wall) => mount.Brackets.Min(load =>
+        double Least(double toe, Func<MountLoad, double> wall) => mount.Loads.Min(load =>
             Math.Min(Borne(toe, wall(load)), Borne(metal.Root, load.WeldBending)));
         return new(
             "fatigue-acceleration", "a", "amplitude of steady shaking that the welds of the mounting stand for ten million cycles",
@@ -55,9 +55,9 @@ internal static class MountVibration
                 new("FATw", "class of the throat, bent", metal.Root, "MPa", "IIW"),
                 new("a0", "acceleration that s is for", acceleration, "g", "mounting.acceleration"),
                 new(
-                    "s", "greatest stress in the shell's wall", mount.Brackets.Select(load => load.WallStress).MaxBy(stress => stress.Likely), "MPa",
+                    "s", "greatest stress in the shell's wall", mount.Loads.Select(load => load.WallStress).MaxBy(stress => stress.Likely), "MPa",
                     "wall-margin"),
-                new("sw", "greatest stress on a throat, bent", mount.Brackets.Max(load => load.WeldBending), "MPa", "weld-margin with its bending"),
+                new("sw", "greatest stress on a throat, bent", mount.Loads.Max(load => load.WeldBending), "MPa", "weld-margin with its bending"),
             ],
             WeldFatigue.Source,
             new("sound welds, undressed, dry; nineteen of twenty bear more; salt water about halves it", true));

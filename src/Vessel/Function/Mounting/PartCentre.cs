@@ -23,7 +23,6 @@ internal static class PartCentre
             PartKind.Crown => LessHoles(part, Cap(part, design), assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
             PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
-            PartKind.Bracket => Bracket(part, design.Brackets.First(bracket => bracket.Path == part.Path), design),
             PartKind.Dipstick => part.Placements[0].ToOuter(new(0, part.Stock.Length / 2, part.Thickness / 2)),
             _ => part.Placements[0].Origin,
         };
@@ -122,32 +121,6 @@ internal static class PartCentre
 
     private static Vector3 OfTube(Part part, Vector3 centre) =>
         1.0 / part.Quantity * part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(centre));
-
-    private static Vector3 Bracket(Part part, BracketDesign bracket, VesselDesign design) => bracket switch
-    {
-        SaddleBracket saddle => Saddle(part, SaddleSite.Of(saddle, design)),
-        PlateBracket plate => Plate(part, PlateSite.Of(plate, design)),
-        _ => throw new ArgumentOutOfRangeException(nameof(bracket)),
-    };
-
-    /// <summary>Of its outline's area, holes and all.</summary>
-    private static Vector3 Plate(Part part, PlateSite site)
-    {
-        var at = CurveMeasures.Centre(part.Flat!.Cut);
-        return site.Frame.ToOuter(new(at.U, at.V, part.Thickness / 2));
-    }
-
-    /// <summary>The plate flat between its outer edges, the ears from there to the shell.</summary>
-    private static Vector3 Saddle(Part part, SaddleSite site)
-    {
-        var bracket = site.Bracket;
-        var holes = site.BoltPlaces.Length * BoltHole.Area(bracket.Bolts);
-        var plate = Math.Min(part.Volume, ((site.Overall * site.BendLength) - holes) * bracket.Thickness);
-        var ears = part.Volume - plate;
-        var (near, far) = (site.AtSides ? site.EarEnd : (site.EarEnd + (2 * site.ShellRadius)) / 3, site.BackLevel);
-        var outward = ((plate * (site.BackLevel + (bracket.Thickness / 2))) + (ears * (near + far) / 2)) / part.Volume;
-        return site.Way.ToOuter(new(0, 0, outward));
-    }
 
     private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host) =>
         LessHoles(part, body, assembly.Sites.Where(site => site.Port.Host == host || site.Over == host));

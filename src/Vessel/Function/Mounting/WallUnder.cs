@@ -47,11 +47,11 @@ internal sealed class WallUnder
     /// <summary>N mm on each mm of the welds, all along them, that turn the wall there by a radian.</summary>
     public double Turns { get; }
 
-    public static WallUnder Of(BracketDesign bracket, WeldGroup welds, ShellDesign design)
+    public static WallUnder Of(double height, WeldGroup welds, ShellDesign design)
     {
-        var course = design.CourseAt(bracket.Height);
+        var course = design.CourseAt(height);
         var metal = Strengths.Of(design.Material);
-        var shell = new ThinCylinder(course.OuterAt(bracket.Height) - (course.Wall / 2), course.Height, course.Wall, metal.Elasticity, metal.Poisson);
+        var shell = new ThinCylinder(course.OuterAt(height) - (course.Wall / 2), course.Height, course.Wall, metal.Elasticity, metal.Poisson);
         // Each half of the weld's leg as a strip, spread by half the wall on either side on its way to the wall's middle.
         var spread = ((welds.Leg / 2) + course.Wall) / Math.Sqrt(12);
         var series = CylinderSeries.Of(

@@ -26,7 +26,7 @@ internal static class StrapBuilder
             section.Number("ear"),
             section.NumberOr("inside_radius", thickness > 0 ? Math.Max(thickness, BendRadii.Least(metal, thickness).Value) : double.NaN),
             section.NumberOr("k", shop.BendLines[metal.Family]),
-            BracketBuilder.Bolts(section),
-            new(feet.Path, feet.Number("length"), feet.Given.Contains("stand_off") ? feet.Number("stand_off") : null, BracketBuilder.Bolts(feet)));
+            BoltsDesign.Under(section),
+            new(feet.Path, feet.Number("length"), feet.Given.Contains("stand_off") ? feet.Number("stand_off") : null, BoltsDesign.Under(feet)));
     }
 }

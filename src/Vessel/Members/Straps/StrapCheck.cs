@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Members.Brackets;
 
 namespace Vessel.Members.Straps;
 
@@ -11,7 +12,7 @@ internal static class StrapCheck
         var shown = new Shown(design.Units);
         return design.All<StrapDesign>().SelectMany(strap => new[]
         {
-            BracketHeightCheck.Of(shown, design.Shell, (strap.Path, "strap", strap.Height), strap.Width / 2, "width"),
+            HeightCheck.Of(shown, design.Shell, (strap.Path, "strap", strap.Height), strap.Width / 2, "width"),
             Gap(shown, design.Shell.At(strap.Height), strap),
             Legs(shown, design.Shell.At(strap.Height), strap),
             Flat(shown, strap, strap.Bolts, $"{strap.Path}.ear", "ear", strap.Ear),

@@ -54,7 +54,7 @@ internal static class StrapKeys
         },
         new("k", KeyKind.Ratio, "Place of a bend's neutral line, as a share of the thickness from the inside")
         {
-            DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = BracketKeys.K,
+            DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = CommonKeys.NeutralLine,
         },
         new("bolts", KeyKind.Mapping, "That draw the halves together, in each ear") { IsRequired = true, Map = Bolts("a strap") },
         new("feet", KeyKind.Mapping, "Feet of the back half, beyond its ears, by which the vessel is bolted up") { IsRequired = true, Map = Feet },

@@ -74,8 +74,7 @@ internal static class StrapParts
             "OUTSIDE FACE UP: the face away from the shell. x towards increasing angle, y up. Millimetres, from the lower left corner.",
             $"Roll from x = {NoteText.Length(zone.Start)} to {NoteText.Length(zone.End)} mm DOWN, inside radius {NoteText.Length(site.InnerRadius)} mm, "
                 + $"{NoteText.Degrees(2 * site.HalfBand)} deg; rolls leave the ends flat: roll before the ears are bent, or bend the band round a former.",
-            .. Bends(site, sheet).Select((bend, i) =>
-                SaddleNotes.OfBend(i + 1, bend, "x")),
+            .. Bends(site, sheet).Select((bend, i) => BendLine.Note(i + 1, bend, "x")),
             $"Check: flat {NoteText.Length(site.Developed)} mm; the rolled band is {NoteText.Length(site.Band)} mm of it; "
                 + $"a gap of {NoteText.Length(strap.Gap)} mm is left between the halves before they are drawn up.",
             "Clamps the vessel by friction; it is not welded to it.",

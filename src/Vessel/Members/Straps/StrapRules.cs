@@ -45,7 +45,7 @@ internal static class StrapRules
 
     private static Measure Washer(Assembly assembly, StrapDesign strap, BoltsDesign bolts, double length, string key)
     {
-        var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, SaddleRules.WasherShare * strap.Thickness);
+        var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, BoltHole.WasherShare * strap.Thickness);
         return Warning(
             assembly, strap, FindingCodes.WasherNearBend, key,
             () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "

@@ -18,7 +18,7 @@ internal sealed class MarkRoom(MockupPlan plan, double scale, double rise)
     [
         .. plan.Ports.Select(port => MarkBlock.Of(Attached.Of(port), port.Angle)),
         .. plan.Drains.Select(drain => MarkBlock.Of(Attached.Of(drain.Outside, drain), drain.Angle)),
-        .. plan.Brackets.Select(bracket => MarkBlock.Of(Attached.Of(bracket), bracket.Angle)),
+        .. plan.Members.Select(member => MarkBlock.Of(Attached.Of(member, plan.Outside), member.Angle)),
     ];
 
     /// <summary>Whether some corner or joint of the outline is left free, so that marks move no circle between its facets.</summary>

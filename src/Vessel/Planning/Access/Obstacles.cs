@@ -29,15 +29,6 @@ internal static class Obstacles
             yield return body;
         foreach (var body in assembly.Members.SelectMany(member => member.Bodies))
             yield return body;
-        foreach (var body in design.Brackets.SelectMany(bracket => bracket switch
-        {
-            SaddleBracket saddle => Saddle(SaddleSite.Of(saddle, design)),
-            PlateBracket plate => [Plate(PlateSite.Of(plate, design))],
-            _ => throw new ArgumentOutOfRangeException(nameof(assembly)),
-        }))
-        {
-            yield return body;
-        }
     }
 
     private static RingBody Ring(string part, double inner, double outer, double low, double high) =>
@@ -70,31 +61,5 @@ internal static class Obstacles
         var first = Slug.Of(port.Name);
         return site.Legs.Zip(PortPieces.Ids(port), (leg, id) => new RingBody(
             id, leg.Frame, port.BoreRadius, port.OuterRadius, id == first ? foot : 0, leg.Length));
-    }
-
-    /// <summary>From the lowest place of its coped edge outward, as wide as its wider edge.</summary>
-    private static BoxBody Plate(PlateSite site)
-    {
-        var (plate, half) = (site.Bracket, site.Across / 2);
-        return new(
-            Slug.Of(plate.Name),
-            site.Way,
-            new(-half, -site.Cope.FreeLevel, -plate.Thickness / 2),
-            new(half, site.Deepest - site.Cope.FreeLevel, plate.Thickness / 2));
-    }
-
-    private static IEnumerable<Body> Saddle(SaddleSite site)
-    {
-        var (bracket, id) = (site.Bracket, Slug.Of(site.Bracket.Name));
-        var (w, h, t) = (bracket.Width / 2, bracket.PlateHeight / 2, bracket.Thickness);
-        yield return new BoxBody(id, site.Way, new(-w, -h, site.BackLevel), new(w, h, site.BackLevel + t));
-        foreach (var side in new[] { -1, 1 })
-        {
-            var (near, far) = site.AtSides ? (w - t, w) : (h - t, h);
-            var (low, high) = (Math.Min(side * near, side * far), Math.Max(side * near, side * far));
-            yield return site.AtSides
-                ? new BoxBody(id, site.Way, new(low, -h, site.EarEnd), new(high, h, site.BackLevel))
-                : new BoxBody(id, site.Way, new(-w, low, site.EarEnd), new(w, high, site.BackLevel));
-        }
     }
 }

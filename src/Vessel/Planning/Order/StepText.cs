@@ -86,15 +86,13 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         : weld.Role == WeldRole.HeadSeam ? Text($"; root in argon: {purge.Minutes:0.0} min at {purge.Flow:0.#} L/min before the arc, with a way out at the top{(IsClosing(weld) ? "" : ", the open end shut with foil")}")
         : "; root in argon behind a dam";
 
-    private string Checked(WeldProcedure weld) => weld.Role switch
+    private string Checked(WeldProcedure weld) => weld.Joint.Words?.Check ?? weld.Role switch
     {
         WeldRole.LongSeam => $"root through all along; {Girth(weld)} by tape",
         WeldRole.GirthSeam => "root through all round; straight by a rule along the outside, in four places",
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measure again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.MitreSeam => MitreCheck(weld),
-        WeldRole.BracketEar => "stand-off and bolt holes by the set-up table",
-        WeldRole.BracketPlate => "square to the shell, bolt holes by the set-up table",
         WeldRole.ConeSeam => ConeCheck(weld),
         WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the circumference at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
@@ -121,14 +119,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.LongSeam when Course(weld).Seams.Count > 1 => "all sheets clamped round; ",
         WeldRole.ConeSeam when ((ConeHead)_design.Head(EndOf(weld))).Segments > 1 => "all segments clamped round; ",
         WeldRole.GoreSeam => "all gores against each other on a ring of the rim's size; ",
-        WeldRole.BracketEar or WeldRole.BracketPlate when Tabbed(weld) is { } bracket =>
-            $"the tabs of {bracket.Name} in their slots; weld over them: a slot left open leaks; ",
-        WeldRole.BracketEar => "plate at its height, clock angle and stand-off by the set-up table; ",
         _ => "",
     };
-
-    private BracketDesign? Tabbed(WeldProcedure weld) =>
-        _design.Brackets.FirstOrDefault(bracket => bracket.Tabs is not null && bracket.Path == weld.Joint.Owner);
 
     private string MitreCheck(WeldProcedure weld)
     {

@@ -36,7 +36,7 @@ internal static class GapsSection
                 {
                     foreach (var weld in varying)
                     {
-                        var (wall, shop) = (RootGap.WallOf(weld.Joint, design), design.Shop.Welding);
+                        var (wall, shop) = (RootGap.WallOf(weld.Joint), design.Shop.Welding);
                         html.Tag("figure", () =>
                         {
                             GapPicture.Of(
