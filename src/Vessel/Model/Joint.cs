@@ -87,6 +87,9 @@ public sealed record Joint(
     /// <summary>How far the edges are held apart when they are tacked, where they touch as drawn and are bevelled, mm.</summary>
     public double HeldOpen { get; init; }
 
+    /// <summary>Whether short beads alone hold it: less than half of the path is welded.</summary>
+    public bool IsTacked => 2 * Welded.Sum(run => run.Length) < Domain.Length;
+
     /// <summary>The runs, or the whole path.</summary>
     public ImmutableArray<Interval> Welded => Runs.IsEmpty ? [Domain] : Runs;
 

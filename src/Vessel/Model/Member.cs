@@ -29,8 +29,12 @@ internal abstract class Member(MemberSpec spec)
     public virtual IEnumerable<RolledPart> Rolled => [];
 
     /// <summary>The room that it walls off inside; null where it is none.</summary>
-    /// <param name="parts">Its own.</param>
+    /// <param name="parts">All of the vessel's so far.</param>
     public virtual Enclosure? Enclosure(ImmutableArray<Part> parts) => null;
+
+    /// <summary>How it parts a room in two; null where it does not.</summary>
+    /// <param name="parts">All of the vessel's so far.</param>
+    public virtual Partition? Partition(ImmutableArray<Part> parts) => null;
 
     /// <summary>
     /// Its parts that a fit model prints beside the vessel, with so much more play all round where they slip into others, mm; null for what

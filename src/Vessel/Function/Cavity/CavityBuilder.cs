@@ -13,16 +13,20 @@ internal sealed class CavityBuilder
 {
     private const string Own = "vessel";
 
+    /// <summary>Below this something counts as shut, mm2: what is left is rounding.</summary>
+    private const double LeastOpening = 1e-6;
+
     private readonly VesselDesign _vessel;
     private readonly ImmutableArray<PortSite> _sites;
-    private readonly ImmutableArray<Part> _parts;
+    private readonly ImmutableArray<Partition> _partitions;
     /// <summary>Widest first: one stands inside the nearest wider one that spans its height.</summary>
     private readonly ImmutableArray<Enclosure> _cans;
     private readonly Profile _inside;
 
     private CavityBuilder(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
     {
-        (_vessel, _sites, _parts) = (vessel, sites, parts);
+        (_vessel, _sites) = (vessel, sites);
+        _partitions = [.. members.Select(member => member.Partition(parts)).OfType<Partition>()];
         _cans = [.. members.Select(member => member.Enclosure(parts)).OfType<Enclosure>().OrderByDescending(can => can.OuterRadius)];
         _inside = InsideProfile.Of(vessel);
     }
@@ -32,7 +36,7 @@ internal sealed class CavityBuilder
         var builder = new CavityBuilder(vessel, sites, members, parts);
         return Standpipes.Marked(vessel, new(
             [.. new Enclosure?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
-            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. vessel.All<DividerSpec>().Select(builder.Through)]));
+            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. builder._partitions.Select(builder.Through).OfType<Opening>()]));
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
@@ -88,15 +92,11 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>Holes and edge gap of a disc, counted to the room below it.</summary>
-    private PrismPiece OpenPartOf(DividerSpec disc, Enclosure? can)
+    private PrismPiece OpenPartOf(Partition disc, Enclosure? can)
     {
-        var bore = BoreAt(disc, can);
-        return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - MetalArea(disc), 0, bore);
+        var bore = BoreAt(disc.Spec, can);
+        return new(new(disc.Height, disc.Height + disc.Thickness), (Math.PI * bore * bore) - disc.MetalArea, 0, bore);
     }
-
-    private double MetalArea(DividerSpec disc) =>
-        _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { } part ? part.Volume / disc.Thickness
-            : Math.PI * disc.OutsideDiameter * disc.OutsideDiameter / 4;
 
     private IEnumerable<Enclosure> Inside(Enclosure? can) => _cans.Where(other => ParentOf(other) == can);
 
@@ -112,8 +112,8 @@ internal sealed class CavityBuilder
         return from < to ? new(from, to) : null;
     }
 
-    private List<DividerSpec> DiscsOf(Enclosure? can) =>
-        [.. _vessel.All<DividerSpec>().Where(disc => disc.Fits == can?.Name).OrderBy(disc => disc.Height)];
+    private List<Partition> DiscsOf(Enclosure? can) =>
+        [.. _partitions.Where(disc => disc.Spec.Fits == can?.Name).OrderBy(disc => disc.Height)];
 
     private static string RoomName(Enclosure? can, int index, int discs) =>
         discs == 0 ? can?.Name ?? Own : $"{can?.Name ?? Own} {index + 1}";
@@ -227,21 +227,24 @@ internal sealed class CavityBuilder
         }
     }
 
-    private Opening Through(DividerSpec disc)
+    /// <summary>Null where it shuts its bore.</summary>
+    private Opening? Through(Partition disc)
     {
-        var can = _cans.FirstOrDefault(can => can.Name == disc.Fits);
+        var (spec, can) = (disc.Spec, _cans.FirstOrDefault(can => can.Name == disc.Spec.Fits));
+        var area = OpenPartOf(disc, can).Area - PassingArea(disc, can) - WeldedArea(spec, can);
+        if (area <= LeastOpening && disc.Holes is null && spec.Bore == 0 && spec.Fixed == Fixing.Weld)
+            return null;
         return new(
-            disc.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false,
-            Math.Max(0, OpenPartOf(disc, can).Area - PassingArea(disc, can) - WeldedArea(disc, can)), HolesOf(disc, can))
+            spec.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false, Math.Max(0, area), HolesOf(disc, can))
         {
-            Perimeter = Edges(disc, can),
+            Perimeter = Gap(spec, can) + disc.HoleEdges + (Math.PI * spec.Bore),
             Depth = disc.Thickness,
-            Path = disc.Path,
+            Path = spec.Path,
         };
     }
 
     /// <summary>What stands through a disc's bore fills it, but for the gap.</summary>
-    private double PassingArea(DividerSpec disc, Enclosure? can)
+    private double PassingArea(Partition disc, Enclosure? can)
     {
         bool Passes(Interval heights) => heights.Start < disc.Height && heights.End > disc.Height;
         return Inside(can).Where(child => Passes(child.Outer)).Sum(child => Math.PI * child.OuterRadius * child.OuterRadius)
@@ -263,25 +266,13 @@ internal sealed class CavityBuilder
         return new(Math.Min(end, foot), Math.Max(end, foot));
     }
 
-    /// <summary>Of the holes, and of the gap where there is one.</summary>
-    private double Edges(DividerSpec disc, Enclosure? can)
-    {
-        var bore = 2 * BoreAt(disc, can);
-        var gap = disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
-        var holes = _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] }
-            ? Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count
-            : 0;
-        return gap + holes + (Math.PI * disc.Bore);
-    }
+    /// <summary>Length of both edges of the gap round it, mm.</summary>
+    private double Gap(DividerSpec disc, Enclosure? can) =>
+        2 * BoreAt(disc, can) is var bore && disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
 
-    /// <summary>The gap round the disc is left out where there are holes: oil or gas takes those first.</summary>
-    private OpeningShape HolesOf(DividerSpec disc, Enclosure? can)
-    {
-        var (low, high) = (disc.Height, disc.Height + disc.Thickness);
-        return _parts.FirstOrDefault(part => part.Id == Slug.Of(disc.Name)) is { Fields: [var field, ..] } && field.Lattice.Count > 0
-            ? new HolesEdge([.. field.Lattice.Centers()], field.Lattice.HoleRadius, low, high)
-            : new RoundEdge(disc.Fixed == Fixing.Weld ? disc.Bore / 2 : BoreAt(disc, can), low, high);
-    }
+    /// <summary>The gap round it is left out where there are holes: oil or gas takes those first.</summary>
+    private OpeningShape HolesOf(Partition disc, Enclosure? can) => disc.Holes
+        ?? new RoundEdge(disc.Spec.Fixed == Fixing.Weld ? disc.Spec.Bore / 2 : BoreAt(disc.Spec, can), disc.Height, disc.Height + disc.Thickness);
 
     /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>
     /// <param name="frame">Of the tube, Z along it.</param>

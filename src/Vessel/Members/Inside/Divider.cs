@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -17,6 +18,18 @@ internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(
     public override IEnumerable<Part> Parts(Welds welds) => [Part(0, welds)];
 
     public override IEnumerable<Part> Printed(double play, Welds welds) => [Part(play, welds)];
+
+    public override Partition Partition(ImmutableArray<Part> parts)
+    {
+        var part = parts.Single(part => part.Path == Path);
+        return new(spec, part.Volume / spec.Thickness, HoleEdges(part), Holes(part));
+    }
+
+    /// <summary>Length of the edges of what is open in it, but for its middle bore, mm.</summary>
+    protected abstract double HoleEdges(Part part);
+
+    /// <summary>Where those edges lie; null where nothing is open in it but that bore.</summary>
+    protected abstract OpeningShape? Holes(Part part);
 
     public override IEnumerable<BoughtItem> Bought => spec.Fixed == Fixing.Screws ? [DividerScrews.Of(spec)] : [];
 

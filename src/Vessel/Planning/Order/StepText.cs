@@ -58,7 +58,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         var passes = weld.Passes == 1 ? "one pass" : Text($"{weld.Passes} passes");
         var machine = Text(
             $"{weld.Filler.Name} {weld.Rod.Diameter:0.0} mm, {weld.Current.Words()}, {weld.Settings.Low:0} to {weld.Settings.High:0} A, {weld.Settings.GasName} {weld.Settings.Gas:0.#} L/min, {Electrode(weld.Tungsten)}");
-        if (!weld.Joint.Runs.IsEmpty)
+        if (weld.Joint.IsTacked)
             size = Text($"{weld.Joint.Runs.Length} short beads, opposite ones after each other: {size}");
         // A ring on a level plate is laid on one of its faces.
         if (weld.Role == WeldRole.Hold && weld.Joint.Along(0).AlongPart is { Z: 0 })

@@ -17,7 +17,7 @@ public sealed record Tacks(double Length, ImmutableArray<double> Places)
     public static Tacks Of(WeldFigures weld)
     {
         var joint = weld.Joint;
-        if (!joint.Runs.IsEmpty)
+        if (joint.IsTacked)
             return new(0, []);
         var wide = Math.Clamp(20 * joint.Wall, 20, 60);
         var length = Math.Clamp(3 * joint.Wall, 3, 15);
@@ -25,7 +25,8 @@ public sealed record Tacks(double Length, ImmutableArray<double> Places)
         if (joint.IsRound)
         {
             var pairs = Math.Max(2, (spaces + 1) / 2);
-            return new(length, [.. Spread(pairs).SelectMany(i => new[] { i, i + pairs }).Select(i => 360.0 * i / (2 * pairs))]);
+            var places = Spread(pairs).SelectMany(i => new[] { i, i + pairs }).Select(i => 360.0 * i / (2 * pairs));
+            return new(length, [.. places.Where(place => joint.Welded.Any(run => run.Contains(place * Math.PI / 180)))]);
         }
 
         var count = Math.Max(1, spaces);
