@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Members.Brackets;
 using Vessel.Members.Cups;
+using Vessel.Members.DividerPlates;
 using Vessel.Members.InnerTubes;
 using Vessel.Members.Packings;
 using Vessel.Members.Plates;
@@ -21,11 +22,11 @@ internal static class MemberKinds
         new InnerTubeKind(),
         new CupKind(),
         new ScreenKind(),
+        new DividerPlateKind(),
         new PackingKind(),
         new BracketKind([new SaddleType(), new PlateType()], "A saddle with bent ears, or a flat plate that stands on the shell"),
         new StrapKind(),
     ];
-
 
     /// <summary>The draft with its members.</summary>
     public static VesselDesign Read(Section file, VesselDesign draft) => All.Aggregate(
