@@ -49,6 +49,22 @@ public sealed class DependencyTests
         Assert.Equal(_mayUse.Keys.Order(), folders.Order());
     }
 
+    /// <summary>Folders of <c>Members</c> that several kinds share.</summary>
+    private static readonly string[] _shared = ["", "Inside", "Brackets"];
+
+    /// <summary>Else a new kind would have to be known elsewhere.</summary>
+    [Fact]
+    public void No_kind_of_member_is_named_outside_its_folder_and_the_registry()
+    {
+        static string? Kind(string file) => Path.GetRelativePath(Path.Combine(Repository.Root, "src/Vessel/Members"), file).Split('/') is [not "..", _, ..] and var parts
+            ? parts.Length > 1 ? parts[0] : "" : null;
+        var uses = SourceModel.AllUses.Select(use => (Use: use, From: Kind(use.File), To: Kind(use.Type.Locations[0].SourceTree!.FilePath))).ToList();
+
+        Assert.Contains(uses, use => use.From is not null && use.From == use.To && !_shared.Contains(use.To));
+        Assert.DoesNotContain(uses, use => use.To is { Length: > 0 } kind && use.From != kind
+            && Path.GetFileName(use.Use.File) != "MemberKinds.cs" && (use.From is null || !_shared.Contains(kind)));
+    }
+
     /// <summary>A record is copied with "with", and the copy would keep what the first one worked out late.</summary>
     [Fact]
     public void No_record_works_anything_out_late()
