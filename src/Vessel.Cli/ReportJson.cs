@@ -9,7 +9,7 @@ using Vessel.Findings;
 
 namespace Vessel.Cli;
 
-/// <summary>The same account as JSON, for programs that call the tool; the figures are in summary.json.</summary>
+/// <summary>What a command has to say as JSON, for programs that call the tool; the figures are in summary.json.</summary>
 internal static class ReportJson
 {
     public static int Check(DesignFile file, CommandConsole console)

@@ -56,7 +56,7 @@ public static class ArcFit
         return new(WithoutSlivers(vertices), deviation);
     }
 
-    /// <summary>The same of one curve, which may be open.</summary>
+    /// <summary>Lines and arcs that keep within the tolerance of one curve, which may be open.</summary>
     /// <param name="curve">Longer than 0.01 mm.</param>
     /// <param name="tolerance">Greatest distance allowed, mm.</param>
     /// <exception cref="ArgumentException">The curve is not finite.</exception>

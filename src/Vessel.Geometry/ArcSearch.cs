@@ -105,7 +105,7 @@ internal sealed class ArcSearch(
             yield return ((start.Low + shift, start.High + shift), (end.Low + shift, end.High + shift));
     }
 
-    /// <summary>Of the curve from each station on, without jumps of a turn.</summary>
+    /// <summary>Adds the headings of the curve from each station on, without jumps of a turn.</summary>
     private void AddHeadings()
     {
         for (var i = 0; i < Last; i++)

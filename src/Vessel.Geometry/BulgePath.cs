@@ -55,7 +55,7 @@ internal sealed class BulgePath
         return vertices.ToImmutable();
     }
 
-    /// <summary>Of the place nearest to a point that lies on the chain.</summary>
+    /// <summary>Parameter of the place nearest to a point that lies on the chain.</summary>
     public double Find(Point2 point)
     {
         var (best, found) = (double.PositiveInfinity, 0.0);
@@ -70,7 +70,7 @@ internal sealed class BulgePath
         return found;
     }
 
-    /// <summary>The same way back, of an open chain as <see cref="Between"/> gives it.</summary>
+    /// <summary>Vertices of an open chain, as <see cref="Between"/> gives it, run the other way.</summary>
     public static IEnumerable<Bulge> Back(ImmutableArray<Bulge> open) =>
         Enumerable.Range(0, open.Length).Select(i => new Bulge(open[^(i + 1)].At, i + 1 < open.Length ? -open[^(i + 2)].Value : 0));
 

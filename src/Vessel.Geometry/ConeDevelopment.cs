@@ -28,7 +28,7 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
     /// <summary>Angle of the flat for one round the axis.</summary>
     public double Share => Math.Sin(HalfAngle);
 
-    /// <summary>Of a seam edge, mm; both are equal.</summary>
+    /// <summary>Length of a seam edge, mm; both are equal.</summary>
     public double SeamLength => OnEdge(Lengths.End) - OnEdge(Lengths.Start);
 
     private double Sense => TipUp ? -1 : 1;

@@ -49,7 +49,7 @@ public static class CurveMeasures
             Moment((at, slope) => at.U * at.U * slope.V / 2) / area, -Moment((at, slope) => at.V * at.V * slope.U / 2) / area);
     }
 
-    /// <summary>Of all outlines, mm.</summary>
+    /// <summary>Length of all outlines of the region together, mm.</summary>
     public static double Length(Region2 region) =>
         Length(region.Outer) + region.Holes.Sum(Length) + region.Fields.Sum(field => field.Length);
 

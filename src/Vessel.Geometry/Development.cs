@@ -41,7 +41,7 @@ public sealed record RolledDevelopment(double OuterRadius, double Wall, double K
     /// <summary>K of a neutral line in the middle of the wall: holds once the radius is more than about five walls.</summary>
     public const double MeanLine = 0.5;
 
-    /// <summary>Of the line that keeps its length.</summary>
+    /// <summary>Radius of the line that keeps its length, mm.</summary>
     public double NeutralRadius => OuterRadius - Wall + (K * Wall);
 
     /// <summary>Equal sheets that go round.</summary>

@@ -29,7 +29,7 @@ public readonly record struct Frame3(Vector3 Origin, Vector3 X, Vector3 Y, Vecto
     /// <summary>The inverse of <see cref="Place"/>.</summary>
     public Frame3 ToLocal(Frame3 outer) => new(ToLocal(outer.Origin), TurnBack(outer.X), TurnBack(outer.Y), TurnBack(outer.Z));
 
-    /// <summary>The same turned about its own Z, counter-clockwise; radians.</summary>
+    /// <summary>This frame turned about its own Z, counter-clockwise; radians.</summary>
     public Frame3 TurnedAboutZ(double angle)
     {
         var (sin, cos) = Math.SinCos(angle);

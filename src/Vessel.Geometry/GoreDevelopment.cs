@@ -24,13 +24,13 @@ public sealed record GoreDevelopment(Profile Meridian, double HalfAngle, bool Po
     /// <summary>An upright rim leans by no more, radians.</summary>
     private const double Rounding = 1e-12;
 
-    /// <summary>Of the rim.</summary>
+    /// <summary>Radius of the rim, mm.</summary>
     public double Radius => Meridian.End.U;
 
-    /// <summary>Of the centre line.</summary>
+    /// <summary>Length of the centre line, mm.</summary>
     public double Length => Meridian.Length;
 
-    /// <summary>Of a side of the flat.</summary>
+    /// <summary>Length of a side of the flat, mm.</summary>
     public double SideLength => CurveMeasures.Length(Side(1));
 
     /// <summary>By how much a side of the flat is longer than the centre line, as a share of it: what dishing stretches.</summary>

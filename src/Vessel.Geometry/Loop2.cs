@@ -30,6 +30,6 @@ public sealed record Region2(Loop2 Outer, ImmutableArray<Loop2> Holes)
     /// <summary>Holes by rule, besides <see cref="Holes"/>; they lie inside the outer loop and meet no other hole.</summary>
     public ImmutableArray<Lattice2> Fields { get; init; } = [];
 
-    /// <summary>Of the fields together.</summary>
+    /// <summary>Count of the holes of all fields together.</summary>
     public int FieldHoles => Fields.Sum(lattice => lattice.Count);
 }

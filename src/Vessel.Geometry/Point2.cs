@@ -26,7 +26,7 @@ public readonly record struct Point2(double U, double V)
     /// <summary>Twice the signed area of the triangle (0, this, b): positive when b lies to the left.</summary>
     public double Cross(Point2 b) => (U * b.V) - (V * b.U);
 
-    /// <summary>The same direction at length one. The displacement must not be zero.</summary>
+    /// <summary>Displacement of length one in the same direction. The displacement must not be zero.</summary>
     public Point2 Unit() => (1 / Length) * this;
 
     // The printer that a record comes with would print Turned, and that its own, without end.

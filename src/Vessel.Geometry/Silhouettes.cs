@@ -19,7 +19,7 @@ public static class Silhouettes
     /// <summary>Sine of the angle below which a view counts as along, or square to, an axis.</summary>
     private const double Square = 1e-9;
 
-    /// <summary>The same of a rim and the axis: 3 degrees.</summary>
+    /// <summary>Sine of the angle to the view below which a face counts as upright at its rim: 3 degrees.</summary>
     private const double Upright = 0.05;
 
     /// <summary>Whether silhouettes of every curved face are found; planes have none.</summary>

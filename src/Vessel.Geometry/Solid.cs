@@ -19,7 +19,7 @@ public sealed class Edge3(Func<double, Vector3> at, Interval domain, ImmutableAr
     /// <summary>Where the domain starts and ends; null for a closed edge.</summary>
     public (Corner3 Start, Corner3 End)? Ends { get; init; }
 
-    /// <summary>Of a closed one, into which it is flattened: so many that even a tiny hole has area.</summary>
+    /// <summary>Fewest pieces into which a closed edge is flattened: so many that even a tiny hole has area.</summary>
     public int LeastPieces { get; init; } = 8;
 
     public Interval Domain { get; } = domain;

@@ -8,7 +8,7 @@ public static class Turns
     /// <summary>For what is shown or written; inside all angles are radians.</summary>
     public static double ToDegrees(double radians) => radians * 180 / Math.PI;
 
-    /// <summary>The same direction in [start, start + 2 pi).</summary>
+    /// <summary>The angle moved by whole turns into [start, start + 2 pi), radians.</summary>
     public static double From(double angle, double start)
     {
         var turned = angle - (Full * Math.Floor((angle - start) / Full));
@@ -16,7 +16,7 @@ public static class Turns
         return turned >= start + Full ? start : turned;
     }
 
-    /// <summary>The same direction in (-pi, pi].</summary>
+    /// <summary>The angle moved by whole turns into (-pi, pi], radians.</summary>
     public static double Signed(double angle)
     {
         var turned = From(angle, -Math.PI);

@@ -30,7 +30,7 @@ public readonly record struct Vector3(double X, double Y, double Z)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3 Cross(Vector3 b) => new((Y * b.Z) - (Z * b.Y), (Z * b.X) - (X * b.Z), (X * b.Y) - (Y * b.X));
 
-    /// <summary>The same direction at length one. The displacement must not be zero.</summary>
+    /// <summary>Displacement of length one in the same direction. The displacement must not be zero.</summary>
     public Vector3 Unit() => (1 / Length) * this;
 
     /// <summary>What is left after taking away the share along the unit vector <paramref name="axis"/>.</summary>

@@ -17,7 +17,7 @@ public static class Compiler
     /// <summary>The checked design, or every fault in the text.</summary>
     public static Outcome<VesselDesign> Read(string text) => DesignReader.Read(text);
 
-    /// <summary>The same of the file with values set from outside.</summary>
+    /// <summary>The checked design with values set from outside the file, or every fault in the text.</summary>
     public static Outcome<VesselDesign> Read(string text, DesignSettings settings) => DesignReader.Read(text, settings);
 
     public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);

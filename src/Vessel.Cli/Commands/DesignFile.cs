@@ -15,7 +15,7 @@ internal sealed record DesignFile(string Shown, string Text)
     /// <summary>Whether every fault is shown, however many there are.</summary>
     public bool AllFaults { get; init; }
 
-    /// <summary>Of its output unless the user names another: variants must not overwrite each other.</summary>
+    /// <summary>Name of the output folder unless the user names another: variants must not overwrite each other.</summary>
     public string FolderName => Path.GetFileNameWithoutExtension(Shown)
         + (Settings.Variant is { } variant && Slug.OfFolder(variant) is { Length: > 0 } slug ? $"-{slug}" : string.Empty);
 

@@ -18,7 +18,7 @@ public sealed record BarOutline(ImmutableArray<Point2> Corners, double InnerRadi
     /// <param name="origin">Where the bar's line and height 0 lie on the flat.</param>
     public Loop2 On(double radius, Point2 origin = default) => Chained(Sides(), radius, origin);
 
-    /// <summary>The same, clockwise as a hole runs.</summary>
+    /// <summary>Outline on the cylinder of that radius laid flat, clockwise as a hole runs.</summary>
     public Loop2 Cut(double radius, Point2 origin) =>
         Chained(Sides().Reverse().Select(side => (side.To, side.From, side.Face)), radius, origin);
 

@@ -6,6 +6,6 @@ namespace Vessel.Geometry;
 /// <param name="Normal">Unit, out of the body, in the axis' own frame.</param>
 public readonly record struct Meeting(double Reach, double Slope, Vector3 Normal)
 {
-    /// <summary>Of a line that misses.</summary>
+    /// <summary>The meeting of a line that misses: not a number throughout.</summary>
     public static Meeting None { get; } = new(double.NaN, double.NaN, new(double.NaN, double.NaN, double.NaN));
 }

@@ -32,7 +32,7 @@ public abstract record Lattice2
 
     public abstract int Count { get; }
 
-    /// <summary>Of all holes, mm2.</summary>
+    /// <summary>Area of all holes, mm2.</summary>
     public double Area => Count * Math.PI * HoleRadius * HoleRadius;
 
     /// <summary>Perimeter of all holes, mm.</summary>

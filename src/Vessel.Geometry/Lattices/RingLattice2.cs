@@ -8,7 +8,7 @@ namespace Vessel.Geometry;
 /// </summary>
 public sealed record RingLattice2(Annulus2 Within, double HoleRadius, double Pitch) : Lattice2(Within, HoleRadius, Pitch)
 {
-    /// <summary>Of a ring whose last gap is just a pitch, or of a ring just a pitch from the middle, rounding may take this.</summary>
+    /// <summary>Rounding allowed where the last gap of a ring is just a pitch, or a ring lies just a pitch from the middle.</summary>
     private const double Rounding = 1e-9;
 
     public override int Count => Rings().Sum(ring => ring.Count);

@@ -131,7 +131,7 @@ internal static class EdgePoints
         return first > middle ? Top(0, first, middle) > limit : last > middle ? Top(middle, last, 0) > limit : Top(first, middle, last) > limit;
     }
 
-    /// <summary>Of the parabola through three values at even steps, of which the second is the greatest.</summary>
+    /// <summary>Greatest value of the parabola through three values at even steps, of which the second is the greatest.</summary>
     private static double Top(double before, double at, double after)
     {
         var bend = (2 * at) - before - after;

@@ -14,7 +14,7 @@ internal sealed class PegShadow
         _box = corners.Aggregate(Box2.Empty, (box, corner) => box.Join(corner));
     }
 
-    /// <summary>Of all facets that come within the reach of the plane on either side.</summary>
+    /// <summary>Shadows of all facets that come within the reach of the plane on either side.</summary>
     public static List<PegShadow> Of(Mesh mesh, Frame3 plane, double reach)
     {
         var local = mesh.Vertices.Select(plane.ToLocal).ToArray();

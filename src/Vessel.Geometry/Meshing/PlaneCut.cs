@@ -36,7 +36,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
         }
     }
 
-    /// <summary>The same at that very place. Throws where outlines touch or facets become needles.</summary>
+    /// <summary>A cut at just this plane, which is not moved aside. Throws where outlines touch or facets become needles.</summary>
     /// <param name="close">Neighbours on an outline that are nearer than so become one, mm.</param>
     public static PlaneCut Finely(Mesh mesh, Frame3 plane, double close, params ImmutableArray<Peg> pegs) =>
         new PlaneCutter(mesh, plane, pegs).Cut(close);

@@ -11,7 +11,9 @@ internal sealed class PlaneCutter
     /// <summary>mm.</summary>
     public const double InPlane = 0.0015;
 
-    /// <summary>Of a triangle, mm: thinner ones lose their direction in single precision at 150 mm. With room for its rounding.</summary>
+    /// <summary>
+    /// Least altitude of a triangle, mm: thinner ones lose their direction in single precision at 150 mm. With room for its rounding.
+    /// </summary>
     private const double LeastAltitude = 0.0012;
 
     /// <summary>What a cap's triangles get where they can, mm: a later cut across leaves less of them.</summary>

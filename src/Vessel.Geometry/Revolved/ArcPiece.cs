@@ -39,7 +39,7 @@ public sealed record ArcPiece(Point2 Center, double Radius, Interval Angles) : P
         return Math.PI * Radius * (Primitive(Math.Clamp(angle, Angles.Start, Angles.End)) - Primitive(Angles.Start));
     }
 
-    /// <summary>Of a torus by its middle: e to the power of w a t / r.</summary>
+    /// <summary>The spread of a torus by its middle: e to the power of w a t / r.</summary>
     internal override Interval Spread => new(SpreadAt(Angles.Start), SpreadAt(Angles.End));
 
     internal override (Point2 At, Point2 Normal) AtSpread(double spread)
@@ -102,7 +102,7 @@ public sealed record ArcPiece(Point2 Center, double Radius, Interval Angles) : P
         return distance == 0 ? (-Radius, new(1, 0)) : (distance - Radius, away.Unit());
     }
 
-    /// <summary>Of r^2 cos t with r = c + a cos t.</summary>
+    /// <summary>Primitive of r^2 cos t with r = c + a cos t.</summary>
     private double Primitive(double t)
     {
         var (c, a, sin) = (Center.U, Radius, Math.Sin(t));

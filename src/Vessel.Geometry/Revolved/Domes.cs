@@ -42,7 +42,7 @@ public static class Domes
             new ArcPiece(across, knuckle, new(-half, 0)));
     }
 
-    /// <summary>Of the cone between nose and knuckle, along it, mm; negative where they leave none.</summary>
+    /// <summary>Length of the cone between nose and knuckle, along it, mm; negative where they leave none.</summary>
     public static double ConeLine(double radius, double half, double nose, double knuckle) =>
         (radius - knuckle + ((knuckle - nose) * Math.Cos(half))) / Math.Sin(half);
 

@@ -93,7 +93,7 @@ public sealed record EllipsePiece : ProfilePiece
         };
     }
 
-    /// <summary>Of the ellipsoid itself in closed form, as a ball's when a and b are scaled to one.</summary>
+    /// <summary>Crossings with the ellipsoid itself in closed form, as with a ball when a and b are scaled to one.</summary>
     private protected override ImmutableArray<double> Crossings(Vector3 point, Vector3 direction)
     {
         if (Beyond > 0)

@@ -37,7 +37,7 @@ public sealed record Profile
 
     public double Length => _starts[^1];
 
-    /// <summary>Of the surface, mm2: closed form.</summary>
+    /// <summary>Area of the surface, mm2: closed form.</summary>
     public double Area => Pieces.Sum(piece => piece.Area);
 
     /// <summary>pi times the integral of r^2 dz, mm3: between the surface and the levels of its two ends.</summary>
@@ -152,7 +152,7 @@ public sealed record Profile
     /// <summary>Distance of a point of space from the surface, positive outside.</summary>
     public double Distance(Vector3 point) => NearestTo(point).Distance;
 
-    /// <summary>The same of a point of space, in the half plane through it.</summary>
+    /// <summary>The place of the profile nearest to a point of space, in the half plane through it.</summary>
     public ProfileFoot NearestTo(Vector3 point) => Nearest(ProfilePiece.HalfPlane(point));
 
     /// <summary>The greatest radius at a height; zero where the profile does not reach.</summary>

@@ -30,7 +30,7 @@ public abstract record ProfilePiece
     /// <summary>mm.</summary>
     public abstract double Length { get; }
 
-    /// <summary>Of the surface that the piece sweeps in a whole turn, mm2.</summary>
+    /// <summary>Area of the surface that the piece sweeps in a whole turn, mm2.</summary>
     public abstract double Area { get; }
 
     /// <summary>pi times the integral of r^2 dz along the piece, mm3: what lies between it and the axis.</summary>
@@ -55,10 +55,10 @@ public abstract record ProfilePiece
     /// <summary>The radius at a height between those of the two ends, on a piece along which it only rises.</summary>
     public abstract double RadiusAt(double height);
 
-    /// <summary>The same of what lies below a height: pi times the integral of r^2 dz up to it; held to the ends.</summary>
+    /// <summary>pi times the integral of r^2 dz along the piece up to a height, mm3; a height beyond an end counts as the end.</summary>
     public abstract double VolumeBelow(double height);
 
-    /// <summary>The same curve moved out along its normals by a distance; negative inwards.</summary>
+    /// <summary>The piece moved out along its normals by a distance, mm; negative inwards.</summary>
     /// <exception cref="ArgumentException">The curve would fold over, or is not known there.</exception>
     public abstract ProfilePiece Offset(double distance);
 
@@ -102,7 +102,7 @@ public abstract record ProfilePiece
         return first;
     }
 
-    /// <summary>Of the eccentric angle t: the radius of a circle of latitude in the map that keeps a sphere's angles.</summary>
+    /// <summary>Radius of a circle of latitude at the eccentric angle t in the map that keeps a sphere's angles.</summary>
     private protected static double SphereSpread(double t) => Math.Tan((t / 2) + (Math.PI / 4));
 
     private protected static double SphereAngle(double spread) => (2 * Math.Atan(spread)) - (Math.PI / 2);
@@ -167,7 +167,7 @@ public abstract record ProfilePiece
 /// <param name="Distance">Of the point that was projected, positive outside.</param>
 public readonly record struct ProfileFoot(double Along, Point2 At, Point2 Normal, double Distance)
 {
-    /// <summary>See <see cref="ProfilePiece.Spread"/>.</summary>
+    /// <summary>Radius of the place in the polar chart; see <see cref="ProfilePiece.Spread"/>.</summary>
     internal double Spread { get; init; }
 
     /// <summary>Number of the piece on its profile.</summary>

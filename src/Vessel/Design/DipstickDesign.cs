@@ -9,9 +9,9 @@ namespace Vessel.Design;
 public sealed record DipstickDesign(
     string Path, Material Material, string Port, double Width, double Thickness, double Clear, double Above)
 {
-    /// <summary>Of the one dipstick, for file names.</summary>
+    /// <summary>Name of the one dipstick, for file names.</summary>
     public const string Name = "dipstick";
 
-    /// <summary>Of the round bore that its section just passes.</summary>
+    /// <summary>Diameter of the round bore that its section just passes, mm.</summary>
     public double Diagonal => double.Hypot(Width, Thickness);
 }

@@ -33,7 +33,7 @@ public sealed record ElbowDesign(
     /// <summary>But for the rounding of angles that come out of degrees.</summary>
     public bool IsTooSharp => 2 * Slant > MostTurn + 1e-9;
 
-    /// <summary>Of each mitre's plane from square, radians: half of what it turns.</summary>
+    /// <summary>Angle of each mitre's plane from square, radians: half of what it turns.</summary>
     public double Slant => Angle / 2 / Mitres;
 
     /// <summary>Tangent of <see cref="Slant"/>.</summary>

@@ -21,10 +21,10 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>That brings the gas to the inlet; null when not given.</summary>
     public HoseDesign? Hose { get; init; }
 
-    /// <summary>Of the air round the vessel, degrees Celsius.</summary>
+    /// <summary>Temperature of the air round the vessel, degrees Celsius.</summary>
     public double Surroundings { get; init; } = 20;
 
-    /// <summary>Of the gas above the air round the vessel, Pa.</summary>
+    /// <summary>Pressure of the gas above the air round the vessel, Pa.</summary>
     public double Pressure { get; init; }
 
     /// <summary>From the hose's start, or the inlet, to the vent, Pa: a finding beyond it.</summary>

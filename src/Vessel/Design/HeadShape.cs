@@ -11,7 +11,7 @@ namespace Vessel.Design;
 /// others, mm. See <see cref="TipOf"/>.</param>
 public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3 Frame, double Tip)
 {
-    /// <summary>Of the sphere that a half sphere's inner face is part of; null for other shapes.</summary>
+    /// <summary>Radius of the sphere that a half sphere's inner face is part of, mm; null for other shapes.</summary>
     public double? InnerSphere { get; private init; }
 
     /// <summary>A flange or tip below this is none, mm: it cannot be made, and its directions would be lost in rounding.</summary>

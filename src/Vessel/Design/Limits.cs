@@ -22,13 +22,13 @@ public static class Limits
     /// </summary>
     public const int Holes = 50_000;
 
-    /// <summary>Of one tube; more are a pattern.</summary>
+    /// <summary>Most windows of one tube; more are a pattern.</summary>
     public const int Windows = 200;
 
-    /// <summary>Of any key or value, an expression or a reason among them, characters.</summary>
+    /// <summary>Longest text of any key or value, an expression or a reason among them, characters.</summary>
     public const int TextLength = 1000;
 
-    /// <summary>Of a name, characters: it stands on drawings and in tables.</summary>
+    /// <summary>Longest name, characters: it stands on drawings and in tables.</summary>
     public const int NameLength = 100;
 
     public const int ExpressionNesting = 64;

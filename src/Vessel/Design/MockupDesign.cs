@@ -33,7 +33,7 @@ public sealed record MockupDesign(
     /// <summary>Whether ports' names and the long seams stand on it.</summary>
     public PrintNames Names { get; init; }
 
-    /// <summary>Of a capital, where there is room for it, mm of the print.</summary>
+    /// <summary>Height of a capital, where there is room for it, mm of the print.</summary>
     public double LetterHeight { get; init; } = 7;
 
     /// <summary>How far letters stand out or in, mm of the print.</summary>

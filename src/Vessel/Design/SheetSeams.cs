@@ -9,7 +9,7 @@ namespace Vessel.Design;
 /// <param name="Count">As many as there are sheets; sheet i lies between seams i and i + 1.</param>
 public readonly record struct SheetSeams(double First, int Count)
 {
-    /// <summary>Of sheets round one axis; more would make staves of them.</summary>
+    /// <summary>Most sheets round one axis; more would make staves of them.</summary>
     public const int Most = 24;
 
     /// <summary>From one to the next, radians.</summary>

@@ -21,16 +21,16 @@ public sealed record ShellCourse(
     SheetSeams Seams,
     double RootGap)
 {
-    /// <summary>Of the mapping that asks for it.</summary>
+    /// <summary>Path of the mapping that asks for the course.</summary>
     public string Path { get; init; } = string.Empty;
 
-    /// <summary>Of the key that sets the root gap of its long seams.</summary>
+    /// <summary>Path of the key that sets the root gap of its long seams.</summary>
     public string RootGapPath { get; init; } = string.Empty;
 
-    /// <summary>Of the key that turns its long seams.</summary>
+    /// <summary>Path of the key that turns its long seams.</summary>
     public string SeamPath { get; init; } = string.Empty;
 
-    /// <summary>Of the key that tells how many sheets go round it.</summary>
+    /// <summary>Path of the key that tells how many sheets go round it.</summary>
     public string SheetsPath { get; init; } = string.Empty;
 
     /// <summary>The paths that stand for its long seams; none from tube.</summary>
@@ -60,7 +60,7 @@ public sealed record ShellCourse(
     /// <summary>Whether it narrows upward.</summary>
     public bool NarrowsUp => High < Low;
 
-    /// <summary>Of the wall cut level, mm.</summary>
+    /// <summary>Thickness of the wall cut level, mm.</summary>
     public double Across => IsCone ? Wall * (double.Hypot(High - Low, Height) / Height) : Wall;
 
     public double OuterAt(double height) => !IsCone || height == Start ? Low

@@ -47,7 +47,7 @@ public sealed record ShellDesign(
     /// <summary>Whether it is one cylinder.</summary>
     public bool IsPlain => TopDiameter is null && Reducer is null;
 
-    /// <summary>Of the parts of a shell with a reducer, upward.</summary>
+    /// <summary>Names of the parts of a shell with a reducer, upward.</summary>
     public static ImmutableArray<string> NamesOfThree { get; } = ["lower shell", "reducer", "upper shell"];
 
     /// <summary>From the lower edge up; never empty.</summary>
@@ -105,7 +105,7 @@ public sealed record ShellDesign(
     /// <summary>The cylinder that stands for the shell at a height: with its radii, its level wall, and its seam there.</summary>
     public ShellDesign At(double height) => IsPlain ? this : CourseAt(height).At(height);
 
-    /// <summary>The same at the end that a head closes.</summary>
+    /// <summary>The cylinder that stands for the shell at the end that a head closes.</summary>
     public ShellDesign AtEnd(PortHost end) => IsPlain ? this
         : end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
 
@@ -116,7 +116,7 @@ public sealed record ShellDesign(
     /// <param name="offset">From that line, towards increasing angle, mm.</param>
     public double ClockAt(double height, double angle, double offset) => angle + Math.Asin(offset / OuterAt(height));
 
-    /// <summary>Of the narrower one where two courses meet.</summary>
+    /// <summary>Inner radius at a height, mm: of the narrower one where two courses meet.</summary>
     public double InnerAt(double height) => IsPlain ? InnerRadius : LeastInner(height, height);
 
     /// <summary>The narrowest of the bore between two heights, mm.</summary>
@@ -141,7 +141,7 @@ public sealed record ShellDesign(
     /// <summary>Heights of the seams round it where two courses meet.</summary>
     public ImmutableArray<double> Girths => [.. Courses.Skip(1).Select(course => course.Start)];
 
-    /// <summary>Of the outside, mm2.</summary>
+    /// <summary>Area of the outside, mm2.</summary>
     public double OutsideArea => Courses.Sum(course => course.Outer.Area);
 }
 

@@ -11,7 +11,7 @@ public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Insi
     /// <summary>How far past its wider edge a cone is taken to reach, in its own widths and heights.</summary>
     private const double Beyond = 10;
 
-    /// <summary>The same, where the port stands over a head's seam with that head in it.</summary>
+    /// <summary>Footing of a port in the shell; where the port stands over a head's seam, with that head in it.</summary>
     public static ShellFooting Of(VesselDesign design, PortDesign port) =>
         Of(design.Shell, port) is var footing && OverSeam.Of(design, port) is { } end ? OverSeam.Footing(design, end, footing.Axis) : footing;
 

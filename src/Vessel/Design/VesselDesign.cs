@@ -54,7 +54,7 @@ public sealed record VesselDesign(
     public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
 
     /// <summary>A key of the design, and where it stands in the file: itself, or where it is left out the nearest key above it.</summary>
-    /// <param name="path">Of a key that the file may have: see <see cref="KeyPaths"/>.</param>
+    /// <param name="path">Path of a key that the file may have.</param>
     public KeyPlace PlaceOf(string path) => new(path, Places.Nearest(path));
 }
 

@@ -41,7 +41,7 @@ internal static class WindowRows
     private static double Past(List<(double From, double To)> sides, double start) =>
         sides.Select(side => Turns.From(side.From, start) + side.To - side.From - start - Turns.Full).Append(0).Max();
 
-    /// <summary>Of all windows round the tube, in their order.</summary>
+    /// <summary>Sides of all windows round the tube, in their order, radians.</summary>
     private static List<(double From, double To)> Sides(ImmutableArray<WindowsDesign> rows, double radius) =>
     [
         .. from row in rows

@@ -13,7 +13,7 @@ public sealed record WindowsDesign(string Path, int Count, double Width, double 
     /// <summary>Open area of one, as it is cut, mm2.</summary>
     public double AreaOfOne => (Width * Height) - ((4 - Math.PI) * Corner * Corner);
 
-    /// <summary>Of one, at a distance round the girth from its middle, mm.</summary>
+    /// <summary>Height of one window at a distance round the girth from its middle, mm.</summary>
     public double HeightAt(double aside)
     {
         var past = Math.Max(0, Math.Abs(aside) - (Width / 2) + Corner);

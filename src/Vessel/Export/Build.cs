@@ -25,7 +25,7 @@ public sealed record BuildOptions(
     /// <summary>What was set from outside the design file.</summary>
     public DesignSettings Settings { get; init; } = DesignSettings.None;
 
-    /// <summary>Of the shop file's bytes; null without one.</summary>
+    /// <summary>SHA-256 of the shop file's bytes, lower-case hexadecimal; null without one.</summary>
     public string? ShopHash { get; init; }
 
     /// <summary>Width of the cut, mm, for which each sheet's flat also comes with its lines moved; zero for none.</summary>
@@ -34,7 +34,7 @@ public sealed record BuildOptions(
     /// <summary>Parts of sheet that are smaller both ways also come in a frame that holds them by tabs, mm; zero for none.</summary>
     public double FrameBelow { get; init; }
 
-    /// <summary>Of the section through the vessel's axis, radians round it.</summary>
+    /// <summary>Angle of the section through the vessel's axis, radians round it.</summary>
     public double SectionAngle { get; init; }
 
     /// <summary>For templates and drawings.</summary>

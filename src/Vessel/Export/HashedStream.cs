@@ -5,7 +5,7 @@ internal sealed class HashedStream(Stream to) : ForwardStream(to)
 {
     private readonly Sha256 _hash = new();
 
-    /// <summary>Of all that was written, lower-case hexadecimal; nothing is written after it.</summary>
+    /// <summary>Hash of all that was written, lower-case hexadecimal; nothing is written after it.</summary>
     public string Hash() => Convert.ToHexStringLower(_hash.Finished());
 
     public override void Write(ReadOnlySpan<byte> buffer)

@@ -17,7 +17,7 @@ public sealed class Sha256
     /// <summary>First 32 bits of the fractional parts of the cube roots of the first 64 primes (section 4.2.2).</summary>
     private static readonly ImmutableArray<uint> _constants = [.. Primes().Take(Block).Select(prime => Fraction(prime, 3))];
 
-    /// <summary>The same of the square roots of the first eight (section 5.3.3).</summary>
+    /// <summary>First 32 bits of the fractional parts of the square roots of the first eight primes (section 5.3.3).</summary>
     private readonly uint[] _state = [.. Primes().Take(8).Select(prime => Fraction(prime, 2))];
 
     private readonly uint[] _schedule = new uint[Block];
@@ -60,7 +60,7 @@ public sealed class Sha256
         bytes.CopyTo(_rest);
     }
 
-    /// <summary>Of all that was added; nothing can be added afterwards.</summary>
+    /// <summary>Hash of all that was added; nothing can be added afterwards.</summary>
     public byte[] Finished()
     {
         var bits = _count * 8;

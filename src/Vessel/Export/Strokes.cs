@@ -20,7 +20,7 @@ public static class Strokes
         return From(text, center - (Width(text, height) / 2 * right) - (height / 2 * right.Turned), height, angle);
     }
 
-    /// <summary>The same from the left end of its base line.</summary>
+    /// <summary>One line of text from the left end of its base line; a letter that is not known becomes an empty box.</summary>
     public static ImmutableArray<ImmutableArray<Point2>> From(string text, Point2 start, double height, double angle)
     {
         var scale = height / StrokeTable.CapHeight;

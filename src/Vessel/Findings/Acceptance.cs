@@ -6,7 +6,7 @@ namespace Vessel.Findings;
 /// <summary>What the design's author knows of and takes: warnings and notes by their codes, errors never.</summary>
 public static class Acceptance
 {
-    /// <summary>The same findings; those that are accepted carry the reason.</summary>
+    /// <summary>The findings in their order; those that the design accepts carry the reason.</summary>
     public static ImmutableArray<Measure> Mark(ImmutableArray<Measure> findings, VesselDesign design) =>
     [
         .. findings.Select(finding => finding.Severity != Severity.Error

@@ -16,7 +16,7 @@ internal static class PortRules
     /// <summary>A set-in tube reaches at least this share of the way through its host. Common practice, no source.</summary>
     private const double LeastDepthShare = 0.5;
 
-    /// <summary>Of a tube's diameter, that a hose is pushed over. Common practice, no source.</summary>
+    /// <summary>Length of tube that a hose is pushed over, in tube diameters. Common practice, no source.</summary>
     private const double HoseGrip = 1;
 
     /// <summary>A dip of less runs out as the vessel moves, mm. Common practice, no source.</summary>

@@ -15,7 +15,7 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
     private const double RootWidth = 1.25;
     private const double RootHeight = 0.25;
 
-    /// <summary>Of a butt's section from cap to root, mm.</summary>
+    /// <summary>Mean width of a butt's section from cap to root, mm.</summary>
     public static double MeanWidth(double wall) => (CapWidth + RootWidth) / 2 * wall;
 
     public static Bead Of(Joint joint, Station at) =>

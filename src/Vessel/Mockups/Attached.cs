@@ -4,8 +4,8 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>Where a footprint lies on a profile.</summary>
-/// <param name="Stations">Arc lengths that it takes up, mm.</param>
-/// <param name="Wide">The same of a section that is wider all round by the least distance, as far as it meets the body.</param>
+/// <param name="Place">Arc lengths that it takes up, and how steep the profile is there.</param>
+/// <param name="Wide">Arc lengths that a section wider all round by the least distance takes up, as far as it meets the body, mm.</param>
 internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide)
 {
     /// <summary>A quarter of a turn is a whole number of steps, so that the flattest lines are among those looked at.</summary>
@@ -130,7 +130,7 @@ internal sealed record Attached(
             : mine.Min(a => theirs.Min(b => ConvexDistance.Between(a, b).Start));
     }
 
-    /// <summary>Of a round section, which may be widened.</summary>
+    /// <summary>Footmark of a round section, which may be widened.</summary>
     private static Footmark? Mark(Imprint print) => Footmark.Of(
         print,
         by =>

@@ -10,10 +10,10 @@ namespace Vessel.Mockups;
 /// <param name="HookDepth">From the outside, less than the host's wall, mm.</param>
 internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? Edge, bool IsLow, double HookDepth)
 {
-    /// <summary>Of the host's radius: beyond it the surface falls away too steeply to stand on.</summary>
+    /// <summary>Share of the host's radius beyond which the surface falls away too steeply to stand on.</summary>
     private const double Flank = 0.95;
 
-    /// <summary>Of the normal along the axis: a foot never stands where it is less.</summary>
+    /// <summary>Least share of the normal along the axis: a foot never stands where it is less.</summary>
     private const double LeastSlope = 0.2;
 
     public static FixtureBase Of(PortSite site, VesselDesign vessel, bool isLow) => new(

@@ -17,7 +17,7 @@ internal sealed class FixtureForm
     private const double FootReach = 14;
     private const double LeastFoot = 4;
 
-    /// <summary>Of a window over a tack, and over the host: a cup of half an inch.</summary>
+    /// <summary>Width of a window over a tack, mm: with its height over the host it lets in a cup of half an inch.</summary>
     private const double WindowWidth = 16;
     private const double LeastWindow = 10;
     private const double MostWindow = 18;
@@ -210,7 +210,9 @@ internal sealed class FixtureForm
     private static bool Stands(Interval around, double radius, FixtureBase on) =>
         Enumerable.Range(0, 9).All(i => on.Carries(Point2.Polar(radius, around.At(i / 8.0))));
 
-    /// <summary>Of the feet of a half the one that lies nearest to 45 degrees off the way to the edge has a leg.</summary>
+    /// <summary>
+    /// Way to the edge, 1 or -1, along which a foot has a leg: of the feet of a half the one nearest to 45 degrees off it; else 0.
+    /// </summary>
     private static int WayOf(Interval foot, List<Interval> feet, FixtureBase on)
     {
         double Off(Interval one, int way) => Math.Abs(Math.Abs(Turns.Signed(Middle(one) - (way > 0 ? 0 : Math.PI))) - (Math.PI / 4));

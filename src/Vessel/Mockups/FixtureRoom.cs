@@ -18,7 +18,7 @@ internal sealed record FixtureRoom(FixtureBase On, ImmutableArray<(string Name, 
     public string? InSleeve(double radius, double end) =>
         First(at => at.Z < end + Play && Across(at).Length < radius + Play);
 
-    /// <summary>The same of a foot.</summary>
+    /// <summary>Name of what stands in the way of a foot; null for nothing.</summary>
     /// <param name="radius">To its outer end, mm.</param>
     public string? UnderFoot(Interval around, double radius)
     {
@@ -30,7 +30,7 @@ internal sealed record FixtureRoom(FixtureBase On, ImmutableArray<(string Name, 
         });
     }
 
-    /// <summary>The same of a leg from there to the edge.</summary>
+    /// <summary>Name of what stands in the way of a leg from a foot to the edge; null for nothing.</summary>
     /// <param name="way">Sign of X along which it goes.</param>
     /// <param name="a">One of its sides, along Y, mm.</param>
     /// <param name="b">The other.</param>

@@ -76,7 +76,7 @@ public static class MockupPieces
         yield return rest;
     }
 
-    /// <summary>Of equal pieces; pegs stand out of each by two and a half of their greatest radii at most.</summary>
+    /// <summary>Count of equal pieces; pegs stand out of each by two and a half of their greatest radii at most.</summary>
     private static double Count(double length, double room) =>
         length <= room ? 1 : Math.Ceiling(length / Math.Max(room / 2, room - (2.5 * GreatestPeg) - 2));
 

@@ -44,7 +44,7 @@ public sealed record MockupPlan
     public int Genus => Math.Max(0, Ports.Count(port => port.Bore is not null) + Drains.Length - 1)
         + Members.Sum(member => member.Handles);
 
-    /// <summary>Of the print along x, y and z, mm, but for what bends bulge.</summary>
+    /// <summary>Size of the print along x, y and z, mm, but for what bends bulge.</summary>
     public Vector3 Size
     {
         get

@@ -9,7 +9,7 @@ namespace Vessel.Mockups;
 /// </summary>
 internal static class MockupSolid
 {
-    /// <summary>Of a plan without obstacles.</summary>
+    /// <summary>Solid of a plan without obstacles.</summary>
     public static Solid Of(MockupPlan plan)
     {
         var faces = ImmutableArray.CreateBuilder<Face>();

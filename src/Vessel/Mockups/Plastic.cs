@@ -6,7 +6,7 @@ namespace Vessel.Mockups;
 /// <summary>What a print weighs.</summary>
 public static class Plastic
 {
-    /// <summary>Of each surface is printed full: three lines of a usual nozzle, mm. Common practice, no source.</summary>
+    /// <summary>Depth below each surface that is printed full: three lines of a usual nozzle, mm. Common practice, no source.</summary>
     private const double Skin = 1.2;
 
     /// <summary>Grams. Densities of ABS, PLA and PETG from memory: 1.04, 1.24 and 1.27 g/cm3.</summary>

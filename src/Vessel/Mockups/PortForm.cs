@@ -17,7 +17,7 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
     /// <summary>A narrower bore would not come out open, mm of radius.</summary>
     private const double LeastBore = 0.5;
 
-    /// <summary>Of what is free above the host, that a blind bore takes.</summary>
+    /// <summary>Share of the length free above the host that a blind bore takes.</summary>
     private const double BlindShare = 0.75;
 
     /// <summary>A shallower blind bore is left out, mm: its floor would lie as near as a layer to its rim.</summary>
@@ -104,7 +104,9 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         return between;
     }
 
-    /// <summary>Of the cylinder round a frame's Z with the plane through its origin that rises by <paramref name="slope"/>.</summary>
+    /// <summary>
+    /// Section of the cylinder round a frame's Z with the plane through its origin that rises by <paramref name="slope"/>.
+    /// </summary>
     private static Edge3 Section(double radius, Frame3 frame, Point2 slope)
     {
         var circle = Circle(radius);
@@ -121,7 +123,7 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         return (legs[i], start);
     }
 
-    /// <summary>Of a blind bore along the axis, mm: further out where a mitre would cut through it.</summary>
+    /// <summary>Floor of a blind bore along the axis, mm: further out where a mitre would cut through it.</summary>
     private static double Floor(PortSite site, double radius, double wanted)
     {
         var (legs, mitre) = (site.Legs, 0.0);

@@ -47,7 +47,10 @@ internal static class TubeBodies
             return Math.Min(At((low + high) / 2), Math.Min(At(from), At(to)));
         });
 
-    /// <summary>The same of an elbow's pieces beyond the first mitre and of the fitting; infinite for a straight port.</summary>
+    /// <summary>
+    /// Least distance of an elbow's pieces beyond the first mitre, and of the fitting, from the vessel's outside, mm; infinite for a
+    /// straight port.
+    /// </summary>
     public static double ElbowFromVessel(Profile outside, PortSite site)
     {
         if (site.Port.Elbow is null)

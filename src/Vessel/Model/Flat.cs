@@ -34,7 +34,7 @@ public sealed record Flat(
     Development From,
     string Governing)
 {
-    /// <summary>Of a wrap that laps over itself: what of its area is drawn twice, mm2.</summary>
+    /// <summary>Area that is drawn twice on a wrap that laps over itself, mm2.</summary>
     public double LapArea { get; init; }
 }
 
@@ -75,7 +75,7 @@ public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRad
         $"{Words(number, bend.Angle, NoteText.Length(bend.InsideRadius))}; its middle on {axis} = {NoteText.Length(bend.Line)} mm; "
         + $"K {Math.Round(bend.K, 2).ToString(CultureInfo.InvariantCulture)}";
 
-    /// <summary>The same of a bend whose radius is already written, in the reader's unit.</summary>
+    /// <summary>Words for a bend whose radius is already written, in the reader's unit.</summary>
     public static string Words(int number, double angle, string insideRadius) => string.Create(
         CultureInfo.InvariantCulture, $"bend {number}: {NoteText.Degrees(Math.Abs(angle))}\u00B0 {(angle > 0 ? "up" : "down")}, inside R {insideRadius}");
 }

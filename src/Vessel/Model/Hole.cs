@@ -34,7 +34,7 @@ public sealed record Hole(
     HoleMethod Made,
     Point2? OnOutside)
 {
-    /// <summary>Of a window or slot; null for what one round tool makes.</summary>
+    /// <summary>Shape of a window or slot; null for what one round tool makes.</summary>
     public HoleShape? Shape { get; init; }
 
     /// <summary>That the hole leaves all round what goes through it, mm; null where nothing does, or it may be no wider than it is.</summary>

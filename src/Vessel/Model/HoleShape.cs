@@ -14,7 +14,7 @@ public sealed record HoleShape(double Width, double Height, double Corner)
 
     public bool IsSlot => Corner >= (Math.Min(Width, Height) / 2) - 1e-9;
 
-    /// <summary>Of the drill that makes its corners or ends; sharp corners are started with one and filed out.</summary>
+    /// <summary>Diameter of the drill that makes its corners or ends, mm; sharp corners are started with one and filed out.</summary>
     public double Drill => 2 * Math.Max(Corner, Math.Min(HoleMethods.LeastCornerDrill, Math.Min(Width, Height)) / 2);
 
     /// <summary>Where that drill's middle goes: two ends of a slot, four corners else.</summary>

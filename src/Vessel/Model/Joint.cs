@@ -74,7 +74,7 @@ public sealed record Joint(
     /// <summary>The wall of what is attached, mm, where it rather than the thinner of both walls says how wide the gap may be; null elsewhere.</summary>
     public double? OwnWall { get; init; }
 
-    /// <summary>See <see cref="Between"/>: the first of either side before the others.</summary>
+    /// <summary>Ids of the parts in the order of <see cref="Between"/>: the first of either side before the others.</summary>
     public static ImmutableArray<string> Sides(ImmutableArray<string> hosts, ImmutableArray<string> parts) =>
         [hosts[0], parts[0], .. hosts[1..], .. parts[1..]];
 
@@ -96,7 +96,7 @@ public sealed record Joint(
     /// <summary>Whether the parameter is an angle round an axis, radians; else it is a length, mm.</summary>
     public bool IsRound => Domain == Interval.Turn;
 
-    /// <summary>Of the root line, where it is welded, mm.</summary>
+    /// <summary>Length of the root line where it is welded, mm.</summary>
     public double Length => Welded.Sum(run => Quadrature.Periodic(t => Along(t).Tangent.Length, run, BreaksIn(run)));
 
     /// <summary>The breaks inside a run.</summary>

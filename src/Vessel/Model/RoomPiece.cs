@@ -14,7 +14,7 @@ public abstract record RoomPiece(Interval Heights)
     /// <summary>Share of the section between bore and outside that is room and not metal.</summary>
     public virtual double Share => 1;
 
-    /// <summary>Of its outside at a height within <see cref="Heights"/>, mm; continuous.</summary>
+    /// <summary>Radius of the piece's outside at a height within <see cref="Heights"/>, mm; continuous.</summary>
     public abstract double RadiusAt(double height);
 
     /// <summary>mm3 below a level, upright; at most the whole piece.</summary>

@@ -30,7 +30,7 @@ public enum WorkKind
     /// <summary>Take down a bead or lip that would be out of reach later.</summary>
     Dress,
 
-    /// <summary>Of everything that closing shuts in.</summary>
+    /// <summary>Clean everything that closing shuts in.</summary>
     Clean,
 
     /// <summary>Find leaks.</summary>

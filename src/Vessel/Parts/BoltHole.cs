@@ -54,7 +54,7 @@ internal static class BoltHole
         return new([new Line2(upper.End, lower.Start), lower, new Line2(lower.End, upper.Start), upper]);
     }
 
-    /// <summary>Of one hole, mm2.</summary>
+    /// <summary>Area of one hole, mm2.</summary>
     public static double Area(BoltsDesign bolts) =>
         (Math.PI / 4 * bolts.HoleDiameter * bolts.HoleDiameter) + (bolts.Slot * bolts.HoleDiameter);
 
@@ -76,7 +76,7 @@ internal static class BoltHole
             + Segment(r, Math.Max(line - half, 0)) - Segment(r, 0);
     }
 
-    /// <summary>Of a circle, below a line that lies so far from its centre.</summary>
+    /// <summary>Area of a circle below a line that lies so far from its centre, mm2.</summary>
     private static double Segment(double radius, double line)
     {
         var y = Math.Clamp(line, -radius, radius);

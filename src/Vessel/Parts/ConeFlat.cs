@@ -12,10 +12,10 @@ internal static class ConeFlat
     /// <summary>Between a mark and an edge, mm.</summary>
     private const double Margin = 2;
 
-    /// <summary>Of what is drilled, to see how far it reaches; names keep a margin of their own.</summary>
+    /// <summary>Pieces of a drilled outline, to see how far it reaches; names keep a margin of their own.</summary>
     private const int OutlinePieces = 36;
 
-    /// <summary>Of a title, from the line opposite the seam, in half turns.</summary>
+    /// <summary>Places of a title, from the line opposite the seam, in half turns.</summary>
     private static readonly ImmutableArray<double> _steps = [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
 
     /// <summary>From the narrow to the wide edge.</summary>
@@ -62,7 +62,7 @@ internal static class ConeFlat
         }
     }
 
-    /// <summary>Of a segment: where its middle goes.</summary>
+    /// <summary>Marks where the middle of a segment goes.</summary>
     private static IEnumerable<Mark> CentreLine(ConeDevelopment development)
     {
         var (narrow, wide) = (development.Lengths.Start, development.Lengths.End);

@@ -18,7 +18,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
 
     public double Length => Outer.Length;
 
-    /// <summary>Of the whole sheet, or of a segment in its own frame (<see cref="OfSegment"/>).</summary>
+    /// <summary>Development of the whole sheet, or of a segment in its own frame (<see cref="OfSegment"/>).</summary>
     public ConeDevelopment Development
     {
         get

@@ -21,7 +21,7 @@ internal sealed record DrilledDome(
 
     public ImmutableArray<Hole> Holes => [.. Ports.Select((port, i) => port.HoleInHost(i + 1, port.On(Frame), null))];
 
-    /// <summary>Of a sphere round the frame's origin.</summary>
+    /// <summary>Dome that is part of a sphere round the frame's origin.</summary>
     /// <param name="angle">From the pole to the edge, radians.</param>
     public static DrilledDome OfSphere(Frame3 frame, double radius, double wall, double angle, ImmutableArray<PortSite> ports)
     {
@@ -46,7 +46,7 @@ internal sealed record DrilledDome(
         };
     }
 
-    /// <summary>Of what lies within the seam of a head's polar cap.</summary>
+    /// <summary>Dome of what lies within the seam of a head's polar cap.</summary>
     public static DrilledDome OfCap(GoreShape shape, ImmutableArray<PortSite> ports) =>
         Faces(shape.Head) is (SphereSurface { Radius: var radius }, _)
             ? OfSphere(shape.Head.Frame, radius, shape.Head.Wall, shape.CapReach / shape.Middle.Length * Math.PI / 2, ports)

@@ -17,13 +17,13 @@ public sealed record GoreShape(
     /// <summary>From a gore's centre line to its side, round the axis.</summary>
     public double HalfAngle => Flat.HalfAngle;
 
-    /// <summary>Of the outer face at the rim.</summary>
+    /// <summary>Radius of the outer face at the rim, mm.</summary>
     public double OuterRadius => Head.Outer.End.U;
 
     /// <summary>Where the polar cap's seam lies on the outer face, as an arc length from its pole.</summary>
     public double CapReachOutside => OnFace(Head.Outer, CapReach);
 
-    /// <summary>Of all gores together.</summary>
+    /// <summary>Zone of the wall that all gores make together.</summary>
     public WallZone Strips => new(
         Head.Outer.Part(new(CapReachOutside, Head.Outer.Length)),
         Head.Inner.Part(new(OnFace(Head.Inner, CapReach), Head.Inner.Length)));

@@ -17,14 +17,14 @@ public static class HoleWords
         _ => Round(hole.Diameter, hole.Clearance),
     };
 
-    /// <summary>The same in two or three words, for a column: the tool that comes first.</summary>
+    /// <summary>The tool that comes first in making a hole, in two or three words, for a column.</summary>
     public static string Tool(Hole hole) => hole.Shape is not null ? "drill, file"
         : MadeBy(hole) is var made && made.StartsWith("mark", StringComparison.Ordinal) ? "cut, file"
         : made.Contains(':', StringComparison.Ordinal) ? made[..made.IndexOf(':', StringComparison.Ordinal)]
         : made.Replace(" and file out", ", file", StringComparison.Ordinal).Split(", file")[0] is var tool && tool != made ? $"{tool}, file"
         : made;
 
-    /// <summary>Of a round hole.</summary>
+    /// <summary>Words for how a round hole is made.</summary>
     /// <param name="diameter">mm.</param>
     /// <param name="clearance">That it leaves all round what goes through it, mm; null where it may be no wider than it is.</param>
     public static string Round(double diameter, double? clearance)

@@ -14,7 +14,7 @@ internal static class InternalHost
 
     public static string Name(string? fits) => fits ?? Names.Shell;
 
-    /// <summary>Of what a disc fits, mm.</summary>
+    /// <summary>Inner radius of what a disc fits, mm.</summary>
     public static double InnerRadius(DividerSpec disc, VesselDesign design) =>
         Tube(disc.Fits, design)?.InnerRadius ?? design.Shell.InnerAt(disc.Height);
 

@@ -9,7 +9,7 @@ public static class Names
 {
     public const string Shell = "shell";
 
-    /// <summary>Of a host: the id of its part.</summary>
+    /// <summary>Id of the part that a host is.</summary>
     public static string Of(PortHost host) => host switch
     {
         PortHost.Shell => Shell,

@@ -100,7 +100,7 @@ internal sealed class NotchedEdge
         return i % 2 == 0 ? notches[i / 2].AngleAt(along) : LevelAngle(notches, (i - 1) / 2, along);
     }
 
-    /// <summary>Of a shell: the rim in the charts of its two faces, whose heights count from <paramref name="lift"/>.</summary>
+    /// <summary>Rim of a shell in the charts of its two faces, whose heights count from <paramref name="lift"/>.</summary>
     public Rim OnShell(CylinderSurface outer, CylinderSurface inner, double lift)
     {
         Point2 On(CylinderSurface face, double t, double w) => face.ChartOf(new(AngleAt(t, w), At(t, w).Z - lift));
@@ -108,7 +108,7 @@ internal sealed class NotchedEdge
         return new(Domain, Breaks, t => On(outer, t, 0), t => On(inner, t, 1), 1, (t, w) => At(t, w) + down);
     }
 
-    /// <summary>Of a dish: the rim in the charts of its two faces, counter-clockwise in its own frame.</summary>
+    /// <summary>Rim of a dish in the charts of its two faces, counter-clockwise in its own frame.</summary>
     public Rim OnDish(Frame3 frame, Surface outer, Surface inner)
     {
         Vector3 Local(double t, double w) => frame.ToLocal(At(frame.Z.Z > 0 ? t : Domain.End - t, w));

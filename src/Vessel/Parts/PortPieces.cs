@@ -41,7 +41,7 @@ internal static class PortPieces
         ];
     }
 
-    /// <summary>Of each stretch of the tube, from the host outward: the id of its part.</summary>
+    /// <summary>Ids of the parts of each stretch of a port's tube, from the host outward.</summary>
     public static ImmutableArray<string> Ids(PortDesign port) => port.Elbow is not { } elbow
         ? [Slug.Of(port.Name)]
         : [

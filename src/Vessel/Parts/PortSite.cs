@@ -57,10 +57,12 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     /// <summary>Where the axis meets the host's inside, mm along it.</summary>
     public double InsideAxis => Inside.Reach(AxisRadius, 0);
 
-    /// <summary>Of a port in the shell: the head over whose seam it stands as well; see <see cref="OverSeam"/>.</summary>
+    /// <summary>The head over whose seam a port in the shell stands as well; null for others. See <see cref="OverSeam"/>.</summary>
     public PortHost? Over { get; private init; }
 
-    /// <summary>See <see cref="HeadFooting.AxisRadius"/>.</summary>
+    /// <summary>
+    /// Distance from the axis at which lengths along it count from where a face lies, mm; see <see cref="HeadFooting.AxisRadius"/>.
+    /// </summary>
     public double AxisRadius { get; private init; }
 
     public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch

@@ -8,7 +8,7 @@ internal static class RoundedRectangle
     /// <summary>Clockwise, as a hole runs. A corner of half the smaller side makes the ends half circles.</summary>
     public static Loop2 Of(Point2 centre, double width, double height, double corner) => Run(centre, width, height, corner, -1);
 
-    /// <summary>The same counter-clockwise, as an outline runs.</summary>
+    /// <summary>Rounded rectangle counter-clockwise, as an outline runs.</summary>
     public static Loop2 Outline(Point2 centre, double width, double height, double corner) => Run(centre, width, height, corner, 1);
 
     /// <param name="way">1 counter-clockwise, -1 clockwise.</param>

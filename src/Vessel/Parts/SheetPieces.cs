@@ -28,7 +28,7 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
         vessel.Ports.Where(port => port.Host == end && port.Place.Radius > 0).ToLookup(port => cone.Seams.SheetAt(port.Place.Angle)),
         []);
 
-    /// <summary>Of a head of gores.</summary>
+    /// <summary>Pieces of a head of gores.</summary>
     public static ImmutableArray<SheetPiece> Of(PortHost end, GoreDesign gores, VesselDesign vessel) => Of(
         Names.Gore(end),
         Names.Gore(end),
@@ -36,7 +36,7 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
         vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel)).ToLookup(port => gores.Seams.SheetAt(port.Place.Angle)),
         []);
 
-    /// <summary>Of a course from tube the tube.</summary>
+    /// <summary>Pieces of a course; of one from tube, the tube.</summary>
     public static ImmutableArray<SheetPiece> Of(ShellCourse course, VesselDesign vessel)
     {
         var seams = course.Seams;
@@ -53,7 +53,7 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
     public static ImmutableArray<string> Ids(ImmutableArray<SheetPiece> pieces) =>
         [.. pieces.SelectMany(piece => piece.Numbers.Select(number => (number, piece.Id))).OrderBy(sheet => sheet.number).Select(sheet => sheet.Id)];
 
-    /// <summary>Of a port in the shell: the sheet that its axis goes through.</summary>
+    /// <summary>Number of the sheet that the axis of a port in the shell goes through.</summary>
     private static int SheetOf(PortDesign port, ShellDesign shell, SheetSeams seams)
     {
         var at = ShellFooting.Of(shell, port).Axis.Origin;

@@ -119,7 +119,7 @@ internal static class ShellFlat
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
 
-    /// <summary>Of a cylinder, as its sheets are to be rolled.</summary>
+    /// <summary>Development of a cylinder as its sheets are to be rolled.</summary>
     public static RolledDevelopment Blank(ShellDesign shell) =>
         new(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.Rolls.BlankGap(shell.RootGap))
         {

@@ -23,7 +23,7 @@ public sealed record TubeEnd(
     /// <summary>Whether the end is plain: square to the axis.</summary>
     public bool IsPlain { get; private init; }
 
-    /// <summary>Of the end that meets the vessel.</summary>
+    /// <summary>The end of a port's tube that meets the vessel.</summary>
     public static TubeEnd Of(PortSite site)
     {
         var (port, host) = (site.Port, site.Outside);

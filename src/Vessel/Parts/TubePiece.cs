@@ -90,7 +90,7 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
             });
     }
 
-    /// <summary>Of an end that runs straight through the wall; from the bore at -1 to the outside at 1.</summary>
+    /// <summary>Reach of an end that runs straight through the wall, from the bore at -1 to the outside at 1, mm.</summary>
     private static double Between(TubeEnd end, double phi, double at) =>
         end.Inner(phi) + ((1 + at) / 2 * (end.Outer(phi) - end.Inner(phi)));
 

@@ -27,7 +27,7 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
         return at.U < row.Design.Width / 2 * radius / OuterRadius ? at + new Point2(Turns.Full * radius, 0) : at;
     }
 
-    /// <summary>Of the solid.</summary>
+    /// <summary>Rims of the windows in the solid.</summary>
     /// <param name="outlines">On the flat of <paramref name="development"/>.</param>
     public IEnumerable<Rim> Rims(Development development, ImmutableArray<Loop2> outlines)
     {
@@ -71,7 +71,9 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
     private static HoleShape ShapeOf(WindowsDesign windows, double width) =>
         new(width, windows.Height, Math.Min(windows.Corner, width / 2)) { WidthOutside = windows.Width };
 
-    /// <summary>Of each row: the metal that it takes out, mm3, and where that would act; several windows evenly round act on the axis.</summary>
+    /// <summary>
+    /// Volume of metal that each row takes out, mm3, and where that would act; several windows evenly round act on the axis.
+    /// </summary>
     public IEnumerable<(double Volume, Vector3 Centre)> Taken()
     {
         var (outer, inner) = (OuterRadius, OuterRadius - Wall);

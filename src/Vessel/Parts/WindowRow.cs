@@ -7,7 +7,7 @@ namespace Vessel.Parts;
 /// <param name="Sill">Height of the lower edges above the tube's lower end, mm.</param>
 internal sealed record WindowRow(WindowsDesign Design, double Sill)
 {
-    /// <summary>Of one window on a flat, clockwise.</summary>
+    /// <summary>Outline of one window on a flat, clockwise.</summary>
     /// <param name="ofCut">Girth of the flat over that of the cylinder on which a round window is round.</param>
     /// <param name="ofOutside">Girth of the flat over the outside's, on which widths are measured.</param>
     public Loop2 Outline(Point2 centre, double ofCut, double ofOutside)

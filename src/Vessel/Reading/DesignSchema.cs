@@ -21,7 +21,7 @@ public static class DesignSchema
     public static JsonObject Write() => Write(KeyTable.File, "A vessel",
         "One welded vessel: shell, heads, ports. Bare lengths are in 'units'; a text may carry its own unit.");
 
-    /// <summary>Of the shop file.</summary>
+    /// <summary>JSON Schema of the shop file.</summary>
     public static JsonObject WriteShop() => Write(ShopKeys.File, "A shop",
         "Rates, stock and prices of one shop. Bare lengths are in 'units'; a text may carry its own unit.");
 

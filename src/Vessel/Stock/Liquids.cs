@@ -11,7 +11,7 @@ namespace Vessel.Stock;
 public sealed record Liquid(
     string Name, string Word, bool IsOil, ImmutableArray<(double Celsius, double Density, double Viscosity)> Points, string Source)
 {
-    /// <summary>Of an engine, so that what is known of the oil that engines lose is said of it.</summary>
+    /// <summary>Whether it is an engine's oil, so that what is known of the oil that engines lose is said of it.</summary>
     public bool IsEngineOil { get; init; }
 
     /// <summary>With a capital letter, to begin a sentence.</summary>

@@ -5,7 +5,7 @@ namespace Vessel.Stock;
 /// <summary>A straight length of TIG filler; mm.</summary>
 public sealed record Rod(string Name, double Diameter, double Length)
 {
-    /// <summary>Of one whole rod of that alloy, grams.</summary>
+    /// <summary>Mass of one whole rod of that alloy, grams.</summary>
     public double Mass(Filler filler) => Math.PI / 4 * Diameter * Diameter * Length * filler.Density / 1000;
 }
 

@@ -50,7 +50,7 @@ public static class Strengths
             "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (not checked against the source)", Remembered),
     ];
 
-    /// <summary>Of a metal, whatever its temper; the L of a stainless grade is its own.</summary>
+    /// <summary>Strength of a metal, whatever its temper; the L of a stainless grade is its own.</summary>
     public static Strength Of(Material material) =>
         All.Where(strength => material.Name.StartsWith(strength.Material, StringComparison.Ordinal)).MaxBy(strength => strength.Material.Length)!;
 }
@@ -60,7 +60,7 @@ public static class BoltStrength
 {
     public const string Source = "stress area pi / 4 (d - 0.9382 P)^2, coarse pitches of ISO 261; proof 450 MPa: A2-70 of ISO 3506 (not checked against the source)";
 
-    /// <summary>Of A2-70, MPa; 8.8 bears 580 to 600.</summary>
+    /// <summary>Proof stress of A2-70, MPa; 8.8 bears 580 to 600.</summary>
     public const double Proof = 450;
 
     /// <summary>Shear over tension. Common practice, no source.</summary>

@@ -37,7 +37,7 @@ public static class TubeTolerances
         return new(row.Off * Math.Max(1, diameter / rows[^1].To), source);
     }
 
-    /// <summary>Of the bore by the wall alone, mm of diameter: twice a tenth of the wall.</summary>
+    /// <summary>Tolerance of the bore by the wall alone, mm of diameter: twice a tenth of the wall.</summary>
     public static Datum BoreByWall(double wall) =>
         new(2 * WallShare * wall, "a tenth of the wall: ASTM A269; aluminium and mild steel about the same, not checked against the source");
 

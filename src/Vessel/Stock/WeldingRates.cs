@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Vessel.Stock;
 
-/// <summary>Of welding by hand.</summary>
+/// <summary>Rates of welding by hand.</summary>
 public static class WeldingRates
 {
     public const string Practice = "[practice]";

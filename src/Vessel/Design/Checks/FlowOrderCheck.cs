@@ -27,7 +27,7 @@ internal static class FlowOrderCheck
         }
     }
 
-    /// <summary>Of a port's tube with windows.</summary>
+    /// <summary>Names of the openings in a port's tube with windows.</summary>
     private static IEnumerable<string> InTube(PortDesign port) => port.Windows.IsEmpty ? []
         : port.Windows.Select((_, row) => WindowRows.NameOf(port.Name, row)).Prepend(WindowRows.EndOf(port.Name));
 }

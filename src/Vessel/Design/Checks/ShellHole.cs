@@ -24,7 +24,7 @@ internal sealed record ShellHole(
 
     public double FootHigh => Footprint.Max(p => p.Z);
 
-    /// <summary>Of hole and footprint together, radians; may run below 0 or beyond a whole turn.</summary>
+    /// <summary>Angles of hole and footprint together, radians; may run below 0 or beyond a whole turn.</summary>
     public Interval Angles => new(
         Hole.Append(Footprint).Min(o => o.Min(p => p.Angle)), Hole.Append(Footprint).Max(o => o.Max(p => p.Angle)));
 

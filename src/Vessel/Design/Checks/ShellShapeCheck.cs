@@ -7,7 +7,9 @@ internal static class ShellShapeCheck
     private const double LeastAngle = 0.5;
     private const double MostAngle = 60;
 
-    /// <summary>Of straight shell on either side of a reducer, in walls, for its seam to be laid and dressed. Common practice, no source.</summary>
+    /// <summary>
+    /// Length of straight shell on either side of a reducer, in walls, for its seam to be laid and dressed. Common practice, no source.
+    /// </summary>
     private const double StraightWalls = 2;
 
     public static IEnumerable<Fault> Find(VesselDesign design)

@@ -42,10 +42,10 @@ public sealed record Key(string Name, KeyKind Kind, string Description)
     /// <summary>Choices that users ask for and the tool does not support.</summary>
     public ImmutableArray<string> NotBuiltYet { get; init; } = [];
 
-    /// <summary>Of a mapping or of each item of a list.</summary>
+    /// <summary>Keys of a mapping or of each item of a list.</summary>
     public KeyMap? Map { get; init; }
 
-    /// <summary>Of a mapping whose keys depend on another key's choice.</summary>
+    /// <summary>Keys of a mapping that depend on another key's choice.</summary>
     public KeySwitch? Switch { get; init; }
 }
 

@@ -17,7 +17,7 @@ public enum KeyKind
     /// <summary>Kinematic.</summary>
     Viscosity,
 
-    /// <summary>Of turning.</summary>
+    /// <summary>Speed of turning.</summary>
     Speed,
     Volume,
     Duration,

@@ -43,7 +43,7 @@ internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, d
     public static Unit Hour { get; } = new(
         ["hours", "hour"], Dimension.OfTime, UnitsNet.Duration.From(1, DurationUnit.Hour).Minutes);
 
-    /// <summary>Of plain numbers; never written.</summary>
+    /// <summary>Unit of plain numbers; never written.</summary>
     public static Unit None { get; } = new([""], Dimension.None, 1);
 
     /// <summary>Sheet gauge: no factor, a table that depends on the metal.</summary>

@@ -21,10 +21,10 @@ public sealed record PricesShop(
     /// <summary>Whether tubes and bars are charged by whole lengths.</summary>
     public bool WholeLengths { get; init; }
 
-    /// <summary>Of fittings, by the name of their size.</summary>
+    /// <summary>Prices of fittings, by the name of their size.</summary>
     public ImmutableDictionary<string, double> Fittings { get; init; } = ImmutableDictionary<string, double>.Empty;
 
-    /// <summary>Of spun heads: the largest blank, mm, that each price holds for, upward.</summary>
+    /// <summary>Prices of spun heads: the largest blank, mm, that each price holds for, upward.</summary>
     public ImmutableArray<(double UpTo, double Price)> Spinnings { get; init; } = [];
 
     /// <summary>Least that is charged for each size of sheet, tube or bar.</summary>
@@ -39,10 +39,10 @@ public sealed record PricesShop(
     /// <summary>Added to cost and margin, as a share of both.</summary>
     public double Tax { get; init; }
 
-    /// <summary>Of a fitting of that size; null where none is known.</summary>
+    /// <summary>Price of a fitting of that size; null where none is known.</summary>
     public double? FittingOf(string size) => Fittings.TryGetValue(size, out var price) ? price : Fitting;
 
-    /// <summary>Of a head spun from a blank of that diameter, mm; null where none is known.</summary>
+    /// <summary>Price of a head spun from a blank of that diameter, mm; null where none is known.</summary>
     public double? SpinningOf(double blank) =>
         Spinnings.Where(price => price.UpTo >= blank - 1e-9).Select(price => (double?)price.Price).FirstOrDefault() ?? Spinning;
 

@@ -46,7 +46,7 @@ public sealed record Stroke(ImmutableArray<Bulge> Vertices, Pen Pen, bool Closed
         Line(at - new Point2(0, arm), at + new Point2(0, arm), pen),
     ];
 
-    /// <summary>The same line as points, none of whose chords stands off an arc by more than that, mm.</summary>
+    /// <summary>Points of the line, none of whose chords stands off an arc by more than <paramref name="deviation"/>, mm.</summary>
     public ImmutableArray<Point2> Flattened(double deviation)
     {
         var points = Edges.SelectMany(edge => Chords.Of(edge, deviation).SkipLast(1));
@@ -57,7 +57,7 @@ public sealed record Stroke(ImmutableArray<Bulge> Vertices, Pen Pen, bool Closed
 /// <summary>A circle is a whole one; its radius is above zero, mm.</summary>
 public sealed record Circle(Point2 Center, double Radius, Pen Pen) : Item(Pen)
 {
-    /// <summary>The same as two halves.</summary>
+    /// <summary>The circle as a closed stroke of two halves.</summary>
     public Stroke AsStroke => new([new(Center + new Point2(Radius, 0), 1), new(Center - new Point2(Radius, 0), 1)], Pen, Closed: true);
 }
 
@@ -75,7 +75,7 @@ public sealed record Area(ImmutableArray<Item> Outlines, Pen Pen) : Item(Pen)
 /// <param name="Count">Of the places.</param>
 public sealed record Pattern(ImmutableArray<Item> Motif, IEnumerable<Point2> Places, int Count, Pen Pen) : Item(Pen)
 {
-    /// <summary>The same at the middle of each hole of a lattice.</summary>
+    /// <summary>A pattern with its motif at the middle of each hole of a lattice.</summary>
     public static Pattern On(Lattice2 lattice, params ImmutableArray<Item> motif) => new(motif, lattice.Centers(), lattice.Count, motif[0].Pen);
 
     /// <summary>One place after another.</summary>

@@ -6,7 +6,7 @@ namespace Vessel.Export.Drawing;
 /// <summary>Items measured, moved, made smaller, stretched, and cut off at a rectangle.</summary>
 internal static class Placing
 {
-    /// <summary>Of the chords that stand for an arc where it cannot stay one, mm: finer than any printer's dot.</summary>
+    /// <summary>Deviation of the chords that stand for an arc where it cannot stay one, mm: finer than any printer's dot.</summary>
     public const double Chord = 0.01;
 
     /// <summary>Around the ink's middle line: pens are left out.</summary>

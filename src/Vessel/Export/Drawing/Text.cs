@@ -34,7 +34,7 @@ public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Ancho
     /// <summary>Round the middle of the line, half-way up a capital.</summary>
     public static Text Middle(string words, Point2 middle, double height, double angle = 0) => Round(words, middle, height, angle, Pens.Note);
 
-    /// <summary>The same with another pen.</summary>
+    /// <summary>Text round the middle of the line, half-way up a capital, with a pen of its own.</summary>
     public static Text Round(string words, Point2 middle, double height, double angle, Pen pen) =>
         new(words, middle - (height / 2 * Point2.Polar(1, angle).Turned), height, pen, Anchor.Middle, angle);
 
@@ -48,7 +48,9 @@ public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Ancho
     /// <summary>Left end of the base line.</summary>
     public Point2 Start => At - ((int)Anchor / 2.0 * Width * Point2.Polar(1, Angle));
 
-    /// <summary>Of its strokes, mm: a ninth of its height is as bold as is easily read (ISO 3098 knows a tenth and a fourteenth).</summary>
+    /// <summary>
+    /// Thickness of its strokes, mm: a ninth of its height is as bold as is easily read (ISO 3098 knows a tenth and a fourteenth).
+    /// </summary>
     public double Thickness => Math.Max(0.12, Height / 9);
 
     /// <summary>Its letters as open lines.</summary>

@@ -36,7 +36,9 @@ internal sealed class HiddenLines
     /// <summary>The stretches of a segment that are seen.</summary>
     public List<(Point2 A, Point2 B)> Visible(Vector3 from, Vector3 to) => Visible(from, to, Vector3.Zero, Vector3.Zero);
 
-    /// <summary>The same of a silhouette, looked for so far outside its own facets, which would hide it here and there.</summary>
+    /// <summary>
+    /// The stretches of a silhouette that are seen, looked for so far outside its own facets, which would hide it here and there.
+    /// </summary>
     public List<(Point2 A, Point2 B)> Visible(Vector3 from, Vector3 to, Vector3 outsideFrom, Vector3 outsideTo)
     {
         var seen = new List<(Point2, Point2)>();

@@ -16,7 +16,7 @@ internal static class SheetNotes
     /// <summary>A weld's place counts as on the plane of the section when it lies this near, mm.</summary>
     private const double OnPlane = 1.5;
 
-    /// <summary>Of the angle between a seam and the way one looks: a seam seen from its end is a point.</summary>
+    /// <summary>Cosine of the angle between a seam and the way one looks, at most: a seam seen from its end is a point.</summary>
     private const double MostSteep = 0.9;
 
     private static readonly Dimensions _dimensions = new(2.2);
@@ -141,7 +141,7 @@ internal static class SheetNotes
         ];
     }
 
-    /// <summary>Of the lower edge, and below it of the upper one where that differs.</summary>
+    /// <summary>Width across the lower edge, and below it across the upper one where that differs.</summary>
     private static IEnumerable<Item> Widths(Build build, PlacedView front)
     {
         var (shell, units) = (build.Assembly.Design.Shell, new TwoUnits(build.Assembly.Design.Units));

@@ -13,7 +13,7 @@ internal static class BenchMarks
     private const int MostHatches = 1000;
     private const double HatchLength = 2.2;
 
-    /// <summary>Of words that can still be read on paper, mm.</summary>
+    /// <summary>Height of words that can still be read on paper, mm.</summary>
     private const double LeastLetter = 1.3;
 
     /// <summary>Beyond the tool's circle, mm.</summary>
@@ -62,7 +62,7 @@ internal static class BenchMarks
         }
     }
 
-    /// <summary>The same inside a hole, whose outline runs clockwise; a circle has no direction of its own.</summary>
+    /// <summary>Hatching inside a hole, whose outline runs clockwise; a circle has no direction of its own.</summary>
     public static IEnumerable<Item> Hatch(Item hole)
     {
         ImmutableArray<Point2> path = hole is Circle circle ? [.. circle.AsStroke.Flattened(Placing.Chord).Reverse()] : ((Stroke)hole).Flattened(Placing.Chord);

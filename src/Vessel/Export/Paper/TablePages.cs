@@ -7,7 +7,7 @@ namespace Vessel.Export.Paper;
 /// <param name="gap">Below a table, mm.</param>
 internal sealed class TablePages(Box2 area, double gap)
 {
-    /// <summary>Of a heading with the room below it, mm.</summary>
+    /// <summary>Height of a heading with the room below it, mm.</summary>
     private const double Heading = 6;
 
     /// <summary>What stands on each.</summary>

@@ -12,7 +12,7 @@ internal sealed record Tiling(Box2 Room, int Columns, int Rows, double Width, do
 {
     public const double Overlap = 10;
 
-    /// <summary>Of a drawing miles long more than an int holds.</summary>
+    /// <summary>Count of the sheets: a drawing miles long takes more than an int holds.</summary>
     public long Count => (long)Columns * Rows;
 
     /// <param name="drawing">Is put into the middle of the room.</param>

@@ -9,7 +9,7 @@ internal sealed record TwoUnits(UserUnits First)
 {
     private const double Inch = 25.4;
 
-    /// <summary>Of a pair, in their order.</summary>
+    /// <summary>Names of the two units of a pair, in their order.</summary>
     public (string First, string Second) Names => First == UserUnits.Inches ? ("in", "mm") : ("mm", "in");
 
     /// <summary>To 0.01 mm and 0.001 in.</summary>

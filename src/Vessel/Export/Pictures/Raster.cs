@@ -18,7 +18,7 @@ internal sealed class Raster(Outlook outlook)
     /// <summary>0 to 254, or <see cref="Cut"/>.</summary>
     public byte[] Light { get; } = new byte[outlook.Width * outlook.Height];
 
-    /// <summary>Of the nearest thing at a sample, in samples; minus infinity where nothing is.</summary>
+    /// <summary>Depth of the nearest thing at a sample, in samples; minus infinity where nothing is.</summary>
     public float DepthAt(int place) => _depth[place];
 
     /// <param name="isCut">Whether a facet is a cut face: hatched, not lit.</param>

@@ -11,7 +11,7 @@ namespace Vessel.Export.Solids;
 /// <param name="Pieces">Those that the plane leaves something of.</param>
 public sealed record AxialSection(double Angle, ImmutableArray<SectionPiece> Pieces)
 {
-    /// <summary>Of all cut faces, mm2.</summary>
+    /// <summary>Area of all cut faces, mm2.</summary>
     public double Area => Pieces.Sum(piece => piece.Cut.Area);
 
     public static AxialSection Of(ImmutableArray<BuiltPart> parts, double angle)

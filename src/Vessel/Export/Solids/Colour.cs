@@ -5,10 +5,10 @@ namespace Vessel.Export.Solids;
 /// <summary>An opaque colour of the sRGB space.</summary>
 public readonly record struct Colour(byte Red, byte Green, byte Blue)
 {
-    /// <summary>Of a printed mock-up.</summary>
+    /// <summary>Colour of a printed mock-up.</summary>
     public static Colour Plastic { get; } = new(0xD9, 0x8C, 0x3C);
 
-    /// <summary>Of room that must stay free.</summary>
+    /// <summary>Colour of room that must stay free.</summary>
     public static Colour Room { get; } = new(0x7C, 0xB3, 0x6A);
 
     public static Colour Of(MaterialFamily family) => family switch

@@ -94,7 +94,7 @@ internal static class PartShape
         .Number("open_area_mm2", "Of all together", field => field.Lattice.Area)
         .Number("open_share", "Of the plate, 0 to 1", OpenShare);
 
-    /// <summary>Of the whole plate, rim and all: what is left for the flow.</summary>
+    /// <summary>Open share of the whole plate, rim and all: what is left for the flow.</summary>
     private static double OpenShare(HoleField field)
     {
         var within = field.Lattice.Within;

@@ -41,7 +41,7 @@ internal sealed class RecordShape<T> : Shape<T>
     public RecordShape<T> Of<TValue>(string name, Func<T, TValue> value, Shape<TValue> shape) =>
         With(name, shape.Schema, (json, whole) => json.Named(name, () => shape.Write(json, value(whole))));
 
-    /// <summary>The same, left out where there is no value.</summary>
+    /// <summary>A field of any shape that is left out where it has no value.</summary>
     public RecordShape<T> Optional<TValue>(string name, Func<T, TValue?> value, Shape<TValue> shape)
         where TValue : class => With(name, shape.Schema, (json, whole) =>
         {
@@ -49,7 +49,7 @@ internal sealed class RecordShape<T> : Shape<T>
                 json.Named(name, () => shape.Write(json, there));
         }, isOptional: true);
 
-    /// <summary>The same of a plain value.</summary>
+    /// <summary>A field of a plain value that is left out where there is none.</summary>
     public RecordShape<T> OptionalValue<TValue>(string name, Func<T, TValue?> value, Shape<TValue> shape)
         where TValue : struct => With(name, shape.Schema, (json, whole) =>
         {

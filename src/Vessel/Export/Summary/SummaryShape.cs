@@ -11,7 +11,7 @@ namespace Vessel.Export.Summary;
 /// <summary>summary.json: every figure, for programs. Its names are a contract; a field is declared once, here or in the shape of its part.</summary>
 public static class SummaryShape
 {
-    /// <summary>Of the layout of this file; changes when a name changes its meaning.</summary>
+    /// <summary>Version of the layout of this file; changes when a name changes its meaning.</summary>
     public const string Layout = "vessel-summary/1";
 
     /// <summary>JSON Schema (2020-12) of the file: every name that is written, what it is, and its unit.</summary>

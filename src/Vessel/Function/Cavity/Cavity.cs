@@ -80,7 +80,9 @@ public sealed record Opening(
     /// <summary>Height that liquid has to reach to leave through it, upright: the highest that it must pass. mm in the vessel's frame.</summary>
     public double Sill => SillAlong(Vector3.UnitZ);
 
-    /// <summary>The same along a unit direction, mm from the vessel's origin.</summary>
+    /// <summary>
+    /// Height that liquid has to reach to leave through the opening, along a unit direction, mm from the vessel's origin.
+    /// </summary>
     public double SillAlong(Vector3 up) => Beyond.Select(edge => edge.Along(up).Start).Append(Shape.Along(up).Start).Max();
 
     /// <summary>Height of its highest point, upright: from there on it is shut to gas.</summary>
@@ -91,7 +93,7 @@ public sealed record Opening(
     /// <summary>The free end of a sleeve or cap, round which the gas turns.</summary>
     public bool IsRim { get; init; }
 
-    /// <summary>Of a port: it opens into a tube with windows, which is a room of its own.</summary>
+    /// <summary>Whether the opening is that of a port into a tube with windows, which is a room of its own.</summary>
     public bool IntoTube { get; init; }
 
     /// <summary>The open inner end of such a tube: name of its port.</summary>

@@ -25,7 +25,7 @@ internal sealed class GasPath
     /// <summary>With oil at a level in a vessel that stands so.</summary>
     public static GasPath At(Stance stance, double level) => new(stance, level);
 
-    /// <summary>The same upright.</summary>
+    /// <summary>Ways of the gas with oil at a level in an upright vessel.</summary>
     public static GasPath At(Cavity cavity, double level) => new(new(cavity, Lean.Upright), level);
 
     /// <summary>Pairs of open ports with a way from one to the other through the rooms; <see cref="Opening.IsStandpipe"/> counts to none.</summary>

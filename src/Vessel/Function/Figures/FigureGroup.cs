@@ -16,7 +16,7 @@ public sealed record FigureGroup(
     /// <summary>For a picture; tables hold the same figures.</summary>
     public ImmutableArray<FigureCurve> Curves { get; init; } = [];
 
-    /// <summary>The same without figures that sizes beyond all use have made endless, and with gaps for such in tables.</summary>
+    /// <summary>The group without figures that sizes beyond all use have made endless, and with gaps for such in tables.</summary>
     public FigureGroup Finite() => this with
     {
         Figures = [.. Figures.Where(figure => figure.Value.IsFinite && figure.Inputs.All(input => input.Value.IsFinite))],

@@ -7,7 +7,7 @@ public static class FigureText
 {
     private const int Digits = 3;
 
-    /// <summary>Of mm and J: below it nobody can measure or feel a figure, and its digits only look exact.</summary>
+    /// <summary>Least figure shown in mm and J: below it nobody can measure or feel a figure, and its digits only look exact.</summary>
     private const double Felt = 0.01;
 
     /// <summary>A time below it is said in seconds.</summary>

@@ -8,7 +8,7 @@ public static class BlowBy
     public const string Source =
         "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling, warmed from 20 to 80 degC; boost multiplies it [practice]";
 
-    /// <summary>Of the range as a whole.</summary>
+    /// <summary>Source of the range as a whole.</summary>
     public const string RangeSource =
         "share of the air taken in: 0.2 to 1 % (FISITA 2005, heavy-duty diesels), worn rings 1 to 2 % (general reference); a charger's "
         + "seals add up to 40 % (DieselNet); 90 % filling and boost as a factor [practice]";

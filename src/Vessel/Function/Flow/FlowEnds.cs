@@ -16,7 +16,7 @@ internal static class FlowEnds
         return (open.First(port => port != vent), vent);
     }
 
-    /// <summary>Of a port's foot; heads lie beyond the shell.</summary>
+    /// <summary>Height of a port's foot, mm; heads lie beyond the shell.</summary>
     private static double Height(Opening port, VesselDesign design) =>
         design.Ports.First(p => p.Name == port.Name) is var found && found.Host == PortHost.Top ? double.MaxValue
             : found.Host == PortHost.Bottom ? double.MinValue

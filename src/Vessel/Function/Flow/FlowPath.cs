@@ -33,7 +33,7 @@ public sealed record FlowPath(
     /// <summary>The first of the narrowest.</summary>
     public FlowStage Smallest => Stages.MinBy(stage => stage.Area)!;
 
-    /// <summary>Of each stage, Pa, as the flow ranges.</summary>
+    /// <summary>Pressure loss of each stage, Pa, as the flow ranges.</summary>
     public ImmutableArray<Amount> Losses(Amount flow) =>
     [
         .. Stages.Select((stage, i) =>

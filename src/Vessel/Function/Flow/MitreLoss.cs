@@ -26,7 +26,7 @@ internal static class MitreLoss
         return new(smooth, (smooth + rough) / 2 * (1 + ((mitres - 1) / 2.0)), mitres * rough);
     }
 
-    /// <summary>Of one mitre that turns by so much, radians; straight between the table's lines.</summary>
+    /// <summary>Loss factors of one mitre that turns by so much, radians; straight between the table's lines.</summary>
     public static (double Smooth, double Rough) Single(double turn)
     {
         var degrees = Turns.ToDegrees(turn);

@@ -6,14 +6,14 @@ namespace Vessel.Function;
 /// <summary>A room cut level: what is open between its wall and what stands in it, mm and mm2.</summary>
 internal static class RoomSection
 {
-    /// <summary>Of the room's own wall at a height.</summary>
+    /// <summary>Radius of the room's own wall at a height, mm.</summary>
     public static double Radius(Room room, double height) => room.Pieces
         .Where(piece => piece.BoreRadius == 0 && piece.Heights.Contains(height))
         .Select(piece => piece.RadiusAt(height))
         .DefaultIfEmpty(0)
         .Max();
 
-    /// <summary>Of what stands in it there, tubes included.</summary>
+    /// <summary>Names and radii of what stands in the room at a height, tubes included, mm.</summary>
     public static IEnumerable<(string Name, double Radius)> Inside(Room room, double height) => room.Standing
         .Where(can => can.Heights.Contains(height))
         .Select(can => (can.Name, can.OuterRadius))

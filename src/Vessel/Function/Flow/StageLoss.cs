@@ -65,7 +65,7 @@ internal static class StageLoss
     public static double Thick(double toBefore, double toAfter) =>
         (0.5 * Math.Pow(Past(toBefore), 0.75)) + (Past(toAfter) * Past(toAfter));
 
-    /// <summary>Of a packing, by Davies: Pa = 64 a^1.5 (1 + 56 a^3) mu v L / d^2 at a share a of fibre.</summary>
+    /// <summary>Pressure loss of a packing, by Davies: Pa = 64 a^1.5 (1 + 56 a^3) mu v L / d^2 at a share a of fibre.</summary>
     public static double Davies(double share, double viscosity, double velocity, double length, double fibre) =>
         64 * Math.Pow(share, 1.5) * (1 + (56 * Math.Pow(share, 3))) * viscosity * velocity * length / (fibre * fibre);
 
@@ -86,7 +86,7 @@ internal static class StageLoss
             0.3164 / Math.Pow(reynolds, 0.25) * length / d * gas.Density * v * v / 2);
     }
 
-    /// <summary>Of round holes of the stage's hydraulic diameter: 3 mu Q / r^3 is 3 pi mu v / r.</summary>
+    /// <summary>Creeping loss through round holes of the stage's hydraulic diameter, Pa: 3 mu Q / r^3 is 3 pi mu v / r.</summary>
     private static double Creeping(FlowStage stage, double v, MovingGas gas) =>
         3 * Math.PI * gas.Viscosity * v / (stage.HydraulicDiameter * 1e-3 / 2);
 

@@ -14,7 +14,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     /// <summary>Pa: 15 psi, up to which ASME VIII-1 U-1 leaves a vessel out.</summary>
     public const double Code = 103_421;
 
-    /// <summary>Of what a perfect shell bears.</summary>
+    /// <summary>Share of what a perfect shell bears that a real one does.</summary>
     private static readonly Amount _imperfect = new(0.2, 0.5, 1);
 
     public static LeakTest Of(Assembly assembly) => new(assembly.Design, assembly.Capacity.Brim * 1e-9);
@@ -25,7 +25,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
 
     public double TestPressure => Megapascals(Design.LeakTest.Pressure);
 
-    /// <summary>Of its widest part.</summary>
+    /// <summary>Mean diameter of the shell's widest part, mm.</summary>
     public double MeanDiameter => (2 * Shell.WidestRadius) - Shell.Wall;
 
     /// <summary>At an open hole over what is away from it: 1 where an end or the shell has no port.</summary>

@@ -28,15 +28,15 @@ public static class ThinWalls
     /// <summary>Stress at the edge of a small hole over that away from it, where that is alike in all directions: membrane or bending.</summary>
     public const double HoleEvenly = 2;
 
-    /// <summary>The same over the stress round a cylinder, where half of it pulls lengthwise: 3 - 1/2.</summary>
+    /// <summary>Stress at the edge of a small hole over the stress round a cylinder, where half of it pulls lengthwise: 3 - 1/2.</summary>
     public const double HoleInCylinder = 2.5;
 
     public static double Hoop(double pressure, double meanDiameter, double wall) => pressure * meanDiameter / (2 * wall);
 
-    /// <summary>Of a cylinder lengthwise, and of a sphere.</summary>
+    /// <summary>Stress along a cylinder, and in a sphere, in the unit of the pressure.</summary>
     public static double Lengthwise(double pressure, double meanDiameter, double wall) => pressure * meanDiameter / (4 * wall);
 
-    /// <summary>Of a dish with a spherical crown and a knuckle, inside radii.</summary>
+    /// <summary>Stress in a dish with a spherical crown and a knuckle, inside radii, in the unit of the pressure.</summary>
     public static double Torisphere(double pressure, double crown, double knuckle, double wall) =>
         pressure * crown * (3 + Math.Sqrt(crown / knuckle)) / (8 * wall);
 

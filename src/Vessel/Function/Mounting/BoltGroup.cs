@@ -43,7 +43,9 @@ internal sealed record BoltGroup(BoltsDesign Bolts, Point2 Bearing, Wrench Load)
         }
     }
 
-    /// <summary>Of what a bolt bears, at most; each bound in a square sum.</summary>
+    /// <summary>
+    /// Share of what a bolt bears that is taken up, at most; tension and shear each as a share of its own limit, in a square sum.
+    /// </summary>
     public double Share
     {
         get

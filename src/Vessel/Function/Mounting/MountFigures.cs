@@ -83,7 +83,7 @@ internal static class MountFigures
     /// <summary>As in <c>the shell's wall under the bracket's ears</c>, and of which bracket where there are several.</summary>
     internal static string Whose(MountMargin margin, int brackets) => brackets == 1 ? margin.What : $"{margin.What} ({margin.Carrier.Name})";
 
-    /// <summary>Of one of several brackets.</summary>
+    /// <summary>The figure of one of several brackets, named for it.</summary>
     private static Figure Named(Figure figure, string bracket) => figure with
     {
         Name = $"{figure.Name}-{Slug.Of(bracket)}",

@@ -17,7 +17,7 @@ internal sealed record MountLoad(MountSpring Spring, Wrench Shared, Wrench Alone
     /// </summary>
     public Amount WeldStress => Over(EndHold.Hinged, (load, hold) => Spring.Welds.Stress(load, Spring.Bent(load, hold)));
 
-    /// <summary>The same as long as nothing has yielded, which is what fatigue goes by.</summary>
+    /// <summary>Stress on the throats as long as nothing has yielded, MPa: what fatigue goes by.</summary>
     public double WeldBending => Spring.Welds.Stress(Shared, Spring.Bent(Shared, EndHold.Elastic));
 
     /// <summary>In the shell's wall under the welds.</summary>

@@ -32,7 +32,7 @@ internal abstract record MountSpring(Carrier Carrier, WeldGroup Welds, WallUnder
     /// <summary>mm and radians of the welds' centre under unit forces and moments, the carrier alone.</summary>
     public abstract SmallMatrix Bends(EndHold hold);
 
-    /// <summary>Of carrier and wall together.</summary>
+    /// <summary>Give of carrier and wall together: mm and radians of the welds' centre under unit forces and moments.</summary>
     public SmallMatrix Give(EndHold hold) => Bends(hold) + Wall.Give;
 
     protected double Elasticity => Strengths.Of(Carrier.Material).Elasticity;

@@ -10,7 +10,7 @@ internal static class MountVibration
     /// <summary>Idle over rated speed. Common practice, no source.</summary>
     private const double Idle = 0.2;
 
-    /// <summary>Of the engine's turns: half for four strokes, the others as cylinders fire.</summary>
+    /// <summary>Orders of the engine's turns: half for four strokes, the others as cylinders fire.</summary>
     private static readonly ImmutableArray<double> _orders = [0.5, 1, 1.5, 2, 3, 4, 6];
 
     public static FigureTable Table(Mount mount, EngineDesign? engine) => new(

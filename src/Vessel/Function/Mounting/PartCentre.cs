@@ -44,7 +44,10 @@ internal static class PartCentre
             assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && Names.PortPart(site.Port, assembly.Design) == part.Id));
     }
 
-    /// <summary>Of a frustum from radius p to q over h: pi h (p^2 + pq + q^2) / 3, its centre h (p^2 + 2pq + 3q^2) / 4 (p^2 + pq + q^2) up.</summary>
+    /// <summary>
+    /// Volume and moment of a frustum from radius p to q over h: pi h (p^2 + pq + q^2) / 3, its centre h (p^2 + 2pq + 3q^2) / 4 (p^2 + pq +
+    /// q^2) up.
+    /// </summary>
     private static (double Volume, double Moment) Turned(LinePiece line)
     {
         var (p, q, h) = (line.A.U, line.B.U, line.B.V - line.A.V);
@@ -75,7 +78,7 @@ internal static class PartCentre
         GoreShape.Of(End(part, design), design)! is var shape && shape.Cap is var zone
             ? (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre))) : default;
 
-    /// <summary>Of sectors of a zone: its mean radius times sin(h) / h for half angle h, towards the middle of each.</summary>
+    /// <summary>Centre of the sectors of a zone: its mean radius times sin(h) / h for half angle h, towards the middle of each.</summary>
     private static Vector3 Gores(Part part, Assembly assembly)
     {
         var end = End(part, assembly.Design);
@@ -87,7 +90,9 @@ internal static class PartCentre
         return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
     }
 
-    /// <summary>Of sectors of a thin cone: the mean of the radius, weighed by itself, times sin(h) / h for half angle h.</summary>
+    /// <summary>
+    /// Centre of the sectors of a thin cone: the mean of the radius, weighed by itself, times sin(h) / h for half angle h.
+    /// </summary>
     private static Vector3 Segments(Part part, ConeHead cone, Assembly assembly)
     {
         var end = End(part, assembly.Design);

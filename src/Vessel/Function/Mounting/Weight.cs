@@ -7,7 +7,9 @@ namespace Vessel.Function;
 /// <summary>A mass and where it acts: grams, mm in the vessel's frame.</summary>
 public readonly record struct Weight(double Mass, Vector3 Centre)
 {
-    /// <summary>Of cold air and nothing else inside: parts and packing; fittings and the metal of the welds are not in it.</summary>
+    /// <summary>
+    /// Weight of the vessel with cold air and nothing else inside: parts and packing, without fittings and the metal of the welds.
+    /// </summary>
     public static Weight Empty(Assembly assembly) => Sum(
         assembly.Parts.Select(part => new Weight(part.Mass * part.Quantity, PartCentre.Of(part, assembly)))
             .Concat(Packings(assembly)));

@@ -18,7 +18,7 @@ internal readonly record struct Wrench(Vector3 Fx, Vector3 Fy, Vector3 Fz, Vecto
         _ => Mz,
     };
 
-    /// <summary>Of a force that acts at the place itself.</summary>
+    /// <summary>Wrench of a force that acts at the place itself, N.</summary>
     public static Wrench Of(double force) => new(force * Vector3.UnitX, force * Vector3.UnitY, force * Vector3.UnitZ, default, default, default);
 
     /// <param name="rows">Six rows of three columns, which stand for the directions.</param>
@@ -28,7 +28,7 @@ internal readonly record struct Wrench(Vector3 Fx, Vector3 Fy, Vector3 Fz, Vecto
         return new(Row(0), Row(1), Row(2), Row(3), Row(4), Row(5));
     }
 
-    /// <summary>The same about another place.</summary>
+    /// <summary>The wrench about another place.</summary>
     public Wrench At(Vector3 from, Vector3 to)
     {
         var p = from - to;

@@ -10,7 +10,7 @@ namespace Vessel.Function;
 /// </remarks>
 internal static class FibreCatch
 {
-    /// <summary>Of a step, over the distance to the fibre.</summary>
+    /// <summary>Length of a step over the distance to the fibre.</summary>
     private const double Step = 0.1;
 
     /// <summary>Added to that distance, so that steps beside the fibre do not vanish: fibre radii.</summary>

@@ -65,7 +65,7 @@ internal sealed class PadCatch
         _high = new(() => Followed(FibreField.Alone, speed.High));
     }
 
-    /// <summary>Of one fibre, on its diameter.</summary>
+    /// <summary>Efficiency of one fibre, on its diameter, for drops of a diameter.</summary>
     public Amount OneFibre(double diameter)
     {
         var most = 1 + (diameter / _fibre);

@@ -93,7 +93,7 @@ internal sealed class Separation(
         }
     }
 
-    /// <summary>Of the narrower of the inlet's tube and fitting, m.</summary>
+    /// <summary>Bore of the narrower of the inlet's tube and fitting, m.</summary>
     public double NarrowBore => 2 * Math.Sqrt(Path.InletArea / Math.PI) * 1e-3;
 
     /// <summary>What the jet strikes is near and square enough for the figures of impactors.</summary>

@@ -17,7 +17,7 @@ public abstract record BracketDesign(
     /// <summary>How many of its edges meet the shell.</summary>
     public abstract int Edges { get; }
 
-    /// <summary>Of an edge that meets the shell, straight across, mm.</summary>
+    /// <summary>Length of an edge that meets the shell, straight across, mm.</summary>
     public abstract double EdgeLength { get; }
 
     /// <summary>How wide and how high the flat is that its bolts' washers must lie on, mm; infinite where its own check knows the room.</summary>

@@ -9,7 +9,7 @@ namespace Vessel.Members.Brackets;
 /// <summary>What the welds of all brackets share.</summary>
 internal static class BracketSeams
 {
-    /// <summary>Of a weld, to find the sheets below it: none is narrower than a wall.</summary>
+    /// <summary>Places looked at along a weld to find the sheets below it: none is narrower than a wall.</summary>
     private const int Samples = 48;
 
     /// <summary>Where it is set before it is tacked: by its tabs, or else as said.</summary>

@@ -15,7 +15,7 @@ namespace Vessel.Members.Brackets;
 /// <param name="Way">Unit direction of its width in (sideways, height).</param>
 public sealed record ShellTab(BracketDesign Bracket, int Edge, double Along, Point2 Middle, Point2 Way)
 {
-    /// <summary>Of all edges, in their order.</summary>
+    /// <summary>Tabs of all edges of a bracket, in their order.</summary>
     public static ImmutableArray<ShellTab> Of(BracketDesign bracket)
     {
         if (bracket.Tabs is not { } tabs)

@@ -54,7 +54,7 @@ internal static class CupRoom
             height);
     }
 
-    /// <summary>Of drain and pattern, mm.</summary>
+    /// <summary>Length of the edges of drain and pattern, mm.</summary>
     private static double Edges(Part plate, CupDesign cap) =>
         (cap.Outlet is null ? plate.Holes.Sum(hole => Math.PI * hole.Diameter) : 0)
         + plate.Fields.Sum(field => Turns.Full * field.Lattice.HoleRadius * field.Lattice.Count);

@@ -28,7 +28,7 @@ public sealed record DividerPlateDesign(
     /// <summary>Half of the angle that the notch takes out of the rim, radians.</summary>
     public double HalfNotch => 2 * Math.Asin(Notch / OutsideDiameter);
 
-    /// <summary>Of the vent hole's middle from the axis, mm.</summary>
+    /// <summary>Radius from the axis to the middle of the vent hole, mm.</summary>
     public double VentRadius => Radius - (Rim * Thickness) - (Vent / 2);
 
     public override IEnumerable<string> Ways => Notch > 0 || Vent > 0 ? [Name] : [];

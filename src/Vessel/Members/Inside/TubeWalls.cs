@@ -22,7 +22,7 @@ internal static class TubeWalls
         ];
     }
 
-    /// <summary>Of a tube's whole wall, mm3.</summary>
+    /// <summary>Volume of a tube's whole wall, mm3.</summary>
     public static double Wall(double outsideDiameter, double wall, double length) =>
         Math.PI * (outsideDiameter - wall) * wall * length;
 

@@ -26,7 +26,7 @@ public sealed record PlateCope(PlateDesign Plate, double ShellRadius)
     /// <summary>From the vessel's axis to the free edge, mm.</summary>
     public double FreeLevel => Level(0) + Plate.Depth;
 
-    /// <summary>Of the highest place of the cut, from the vessel's axis, mm.</summary>
+    /// <summary>Level of the highest place of the cut, from the vessel's axis, mm.</summary>
     public double Highest => Level(Math.Cos(Plate.Roll) is var cos && cos > 1e-12
         ? Math.Clamp(-Plate.Offset / cos, -Plate.Width / 2, Plate.Width / 2)
         : 0);

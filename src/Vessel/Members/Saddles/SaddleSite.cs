@@ -29,7 +29,7 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// <summary>Over the bent ears, across the bend lines, mm.</summary>
     public double Overall => AtSides ? Bracket.Width : Bracket.PlateHeight;
 
-    /// <summary>Of the bend lines, mm.</summary>
+    /// <summary>Length of the bend lines, mm.</summary>
     public double BendLength => AtSides ? Bracket.PlateHeight : Bracket.Width;
 
     public bool AtSides => Bracket.Ears == SaddleEars.Sides;
@@ -55,10 +55,10 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// <summary>Straight length of the plate between its bends, mm.</summary>
     public double Straight => Overall - (2 * (Bracket.InsideRadius + Bracket.Thickness));
 
-    /// <summary>Of the flat across its bend lines: legs and allowances, mm.</summary>
+    /// <summary>Length of the flat across its bend lines: legs and allowances, mm.</summary>
     public double Developed => (2 * Ear) + (2 * Allowance) + Straight;
 
-    /// <summary>Of one bend, mm.</summary>
+    /// <summary>Allowance of one bend, mm.</summary>
     public double Allowance => Math.Abs(Turn) * (Bracket.InsideRadius + (Bracket.K * Bracket.Thickness));
 
     public double FlatWidth => AtSides ? Developed : Bracket.Width;
@@ -68,7 +68,7 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// <summary>Width and height of the flat over its tabs, mm.</summary>
     public Point2 OverTabs => new(FlatWidth + (AtSides ? 2 * TabDepth : 0), FlatHeight + (AtSides ? 0 : 2 * TabDepth));
 
-    /// <summary>Of the flat, and of the plate once bent.</summary>
+    /// <summary>Middle of the flat, and of the plate once bent, mm.</summary>
     public Point2 Middle => new(FlatWidth / 2, FlatHeight / 2);
 
     /// <summary>The flat starts at its lower left corner; the plate is held still when it is folded.</summary>

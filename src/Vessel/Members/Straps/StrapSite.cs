@@ -20,15 +20,15 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
 
     public string Name => IsBack ? StrapDesign.BackOf(Strap.Name) : StrapDesign.FrontOf(Strap.Name);
 
-    /// <summary>Of the band's inside, mm.</summary>
+    /// <summary>Radius of the band's inside, mm.</summary>
     public double InnerRadius => ShellRadius + Strap.Liner;
 
     public double OuterRadius => InnerRadius + Strap.Thickness;
 
-    /// <summary>Of an ear's outer face over the plane between the halves, mm.</summary>
+    /// <summary>Level of an ear's outer face over the plane between the halves, mm.</summary>
     public double EarLevel => (Strap.Gap / 2) + Strap.Thickness;
 
-    /// <summary>Of the centres of the ears' bends over that plane, mm.</summary>
+    /// <summary>Level of the centres of the ears' bends over the plane between the halves, mm.</summary>
     public double BendLevel => EarLevel + Strap.InsideRadius;
 
     /// <summary>Half the angle that the band reaches round the shell, radians.</summary>
@@ -37,7 +37,7 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>From the plane through the middle of both halves to where an ear's bend ends and its straight length begins, mm.</summary>
     public double EarFrom => (OuterRadius + Strap.InsideRadius) * Math.Sin(HalfBand);
 
-    /// <summary>Of the middle of this half, round the vessel, radians.</summary>
+    /// <summary>Angle of the middle of this half, round the vessel, radians.</summary>
     public double Middle => Strap.Angle + (IsBack ? 0 : Math.PI);
 
     /// <summary>From the ears' outer faces to the plane that the feet are bolted to, mm; null where they carry the ears straight on.</summary>
@@ -49,7 +49,7 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>Straight length at the end of the strip, mm: foot, ear, or both in one.</summary>
     public double LastStraight => Rise is not null ? Strap.Feet.Length : Strap.Ear + (IsBack ? Strap.Feet.Length : 0);
 
-    /// <summary>Of a quarter turn, mm.</summary>
+    /// <summary>Bend allowance of a quarter turn, mm.</summary>
     private double Quarter => new Bend(0, Math.PI / 2, Strap.InsideRadius, Strap.K).Allowance(Strap.Thickness);
 
     /// <summary>From the end of the strip to where the ear's bend begins, mm.</summary>
@@ -60,10 +60,10 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>From the end of the strip to where the rolled band begins, mm.</summary>
     public double BandFrom => ToBend + EarAllowance;
 
-    /// <summary>Of the rolled band on its neutral line, mm.</summary>
+    /// <summary>Length of the rolled band on its neutral line, mm.</summary>
     public double Band => 2 * HalfBand * (InnerRadius + (MiddleK * Strap.Thickness));
 
-    /// <summary>Of the flat strip, mm.</summary>
+    /// <summary>Length of the flat strip, mm.</summary>
     public double Developed => (2 * BandFrom) + Band;
 
     public Box2 Box => new(default, new(Developed, Strap.Width));

@@ -50,7 +50,7 @@ internal readonly record struct LetterBar(Point2 A, Point2 B, double Width)
         return best.Last > best.First && found.Length >= width - 1e-9 ? found : null;
     }
 
-    /// <summary>Of a segment, mm; zero where it touches.</summary>
+    /// <summary>Distance of a segment from the bar, mm; zero where it touches.</summary>
     private double DistanceTo(Point2 p, Point2 q)
     {
         var (along, middle) = (Along, 0.5 * (A + B));

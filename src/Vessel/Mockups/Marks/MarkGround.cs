@@ -14,7 +14,7 @@ internal sealed record MarkGround(string Name, LinePiece Piece, double Start, do
     /// <summary>Arc lengths of the outside.</summary>
     public Interval Stations => new(Start, Start + Piece.Length);
 
-    /// <summary>Of a flat one, mm.</summary>
+    /// <summary>Radius of a flat ground, mm.</summary>
     public double Radius => Math.Max(Piece.A.U, Piece.B.U);
 
     /// <summary>Laid out for what lies about an angle, and as high as a station; neither matters on a flat one.</summary>

@@ -26,13 +26,13 @@ public sealed record BarStock(
     double Bought,
     double Mass)
 {
-    /// <summary>Of the pieces in what is used.</summary>
+    /// <summary>Share of the used length that the pieces take up.</summary>
     public double Utilisation => Used > 0 ? Packed / Used : 0;
 
-    /// <summary>Of the pieces in whole lengths.</summary>
+    /// <summary>Share of the whole lengths that the pieces take up.</summary>
     public double WholeUtilisation => Packing.Bars.IsEmpty ? 0 : Packed / (Packing.Bars.Length * StockLength);
 
-    /// <summary>Of the lengths that are touched, whole, grams.</summary>
+    /// <summary>Mass of the lengths that are touched, whole, grams.</summary>
     public double WholeMass => Bought > 0 ? Mass / Bought * Packing.Bars.Length * StockLength : 0;
 
     private double Packed => Packing.Bars.Sum(bar => bar.Sum(i => Pieces[i].Length));

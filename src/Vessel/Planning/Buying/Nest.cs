@@ -19,14 +19,14 @@ public sealed record Nest(
     ImmutableArray<string> TooLarge,
     ImmutableArray<double> UsedLength)
 {
-    /// <summary>Of the pieces, openings not taken off, as a share of the used length over the sheet's whole width.</summary>
+    /// <summary>Area of the pieces, openings not taken off, as a share of the used length over the sheet's whole width.</summary>
     public double Utilisation =>
         UsedLength.IsEmpty ? 0 : Places.Sum(place => Pieces[place.Piece].Area) / (UsedLength.Sum() * Sheet.Width);
 
     /// <summary>What is used of the sheets, grams.</summary>
     public double Mass => MassOf(UsedLength.Sum() * Sheet.Width);
 
-    /// <summary>Of the sheets that are touched, whole, grams.</summary>
+    /// <summary>Mass of the sheets that are touched, whole, grams.</summary>
     public double WholeMass => MassOf(UsedLength.Length * Sheet.Length * Sheet.Width);
 
     private double MassOf(double area) => area * Thickness * Material.Density / 1000;

@@ -142,7 +142,7 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
 
     private static Need Each(string what, double? price, int count) => new(what, "each", price, Exactly(count), Exactly(count));
 
-    /// <summary>Of each metal and thickness what is charged, grams.</summary>
+    /// <summary>Mass of each metal and thickness that is charged, grams.</summary>
     private static IEnumerable<((Material Material, double Thickness) Metal, double Mass)> Sheets(Plan plan, SheetCharge by) => by == SheetCharge.Blank
         ? plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").GroupBy(part => (part.Material, part.Thickness))
             .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Thickness)
@@ -154,7 +154,7 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             _ => sheet.Nest.WholeMass,
         }));
 
-    /// <summary>Of a rectangle as a dealer cuts it off, grams.</summary>
+    /// <summary>Mass of a rectangle as a dealer cuts it off, grams.</summary>
     private static double Cut(Nest rectangle, StockShop shop)
     {
         var (length, width) = (rectangle.Sheet.Length, rectangle.Sheet.Width);

@@ -37,7 +37,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         yield return (StepKind.Check, Checked(weld));
     }
 
-    /// <summary>Of welds that are tacked together: fitted as one, all tacked before one of them is welded.</summary>
+    /// <summary>Steps of welds that are tacked together: fitted as one, all tacked before one of them is welded.</summary>
     public IEnumerable<(StepKind Kind, string What)> OfTacks(ImmutableArray<WeldProcedure> welds)
     {
         var names = string.Join(", ", welds.Select(weld => weld.Joint.Name));
@@ -98,7 +98,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         _ => "square and central; bead whole, nothing loose when tapped",
     };
 
-    /// <summary>Of several seams the girth is told at the last.</summary>
+    /// <summary>Check of the shell's circumference, which is measured at the last of several seams.</summary>
     private string Girth(WeldProcedure seam)
     {
         var course = Course(seam);
@@ -111,7 +111,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
 
     private ShellCourse Course(WeldProcedure seam) => _design.Shell.Courses.First(course => course.SeamPaths.Contains(seam.Joint.Path));
 
-    /// <summary>Of a port, or of what hangs inside; empty for what its neighbours place.</summary>
+    /// <summary>Words that say where a port, or what hangs inside, is placed; empty for what its neighbours place.</summary>
     private string Where(WeldProcedure weld) => weld.Joint.Words?.FitUp ?? weld.Role switch
     {
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
@@ -128,7 +128,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         return Text($"turns {Turns.ToDegrees(2 * elbow.Slant):0.0} deg by a bevel gauge; root through all round, no pinhole");
     }
 
-    /// <summary>Of several seams the rim is measured at the last.</summary>
+    /// <summary>Check of a cone's seam; the rim is measured at the last of several.</summary>
     private string ConeCheck(WeldProcedure weld)
     {
         var end = EndOf(weld);

@@ -32,10 +32,10 @@ public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estim
         return new(items, Sum(items.Select(item => item.Hand)), Sum(items.Select(item => item.Laser)));
     }
 
-    /// <summary>Of setting up the bench, once for all vessels that are made together.</summary>
+    /// <summary>Time to set up the bench, once for all vessels that are made together.</summary>
     public Estimate SetUp => Sum(Items.Where(item => item.Task == SetUpTask).Select(item => item.Hand));
 
-    /// <summary>Of one step; a weld's task has several.</summary>
+    /// <summary>Time of one step, by hand and on the laser; a weld's task has several steps.</summary>
     public (Estimate Hand, Estimate Laser) Of(Step step)
     {
         var items = Items.Where(item => item.Task == step.Task.Id && item.Step == step.Kind).ToList();

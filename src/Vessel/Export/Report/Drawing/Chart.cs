@@ -19,7 +19,7 @@ internal sealed record Chart(double Width, double Height, double Left = 78)
     public Item[] Upright(double along, string text) =>
         [Stroke.Line(At(along, 0), At(along, 1), Pens.Grid), Figure(text, At(along, 0) - new Point2(0, 22), Anchor.Middle)];
 
-    /// <summary>The same of the axis that stands.</summary>
+    /// <summary>A line across at a share of the axis that stands, with its figure.</summary>
     public Item[] Level(double up, string text) => [Stroke.Line(At(0, up), At(1, up), Pens.Grid), Beside(up, text)];
 
     /// <summary>A figure at a share of the axis that stands.</summary>

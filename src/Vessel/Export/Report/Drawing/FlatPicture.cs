@@ -68,7 +68,7 @@ internal static class FlatPicture
             .Concat(_dimensions.Between(low, left, new(-36, 0), sizes.Length(box.Height)));
     }
 
-    /// <summary>Of the holes' centres along one axis, each once; none where they are too many.</summary>
+    /// <summary>Places of the holes' centres along one axis, each once; none where they are too many.</summary>
     private static List<double> Places(Part part, Func<Hole, double> along, Sizes sizes)
     {
         var places = part.Holes

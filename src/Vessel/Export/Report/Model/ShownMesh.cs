@@ -6,10 +6,10 @@ namespace Vessel.Export.Report.Model;
 /// <summary>The facets that are shown of a part: its own, or fewer where they are more than a phone should draw.</summary>
 internal static class ShownMesh
 {
-    /// <summary>Of one part.</summary>
+    /// <summary>Most facets of one part.</summary>
     private const int Most = 60_000;
 
-    /// <summary>Of one part of a vessel that has more than <see cref="MostTogether"/>.</summary>
+    /// <summary>Most facets of one part of a vessel that has more than <see cref="MostTogether"/>.</summary>
     private const int MostOfMany = 10_000;
 
     private const int MostTogether = 200_000;
@@ -38,7 +38,7 @@ internal static class ShownMesh
         return fewer.Triangles.Length < built.Mesh.Triangles.Length ? fewer : built.Mesh;
     }
 
-    /// <summary>The same plate without the holes of its pattern.</summary>
+    /// <summary>The plate without the holes of its pattern.</summary>
     private static Solid Undrilled(Solid solid) => new(
     [
         .. solid.Faces.SelectMany(face => face is PerforatedFaces plate
