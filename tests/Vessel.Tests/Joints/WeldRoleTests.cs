@@ -65,8 +65,8 @@ public sealed class WeldRoleTests
             [WeldRole.MitreSeam] = design.Ports.Sum(port => port.Elbow?.Mitres ?? 0),
             [WeldRole.InnerSeam] = inside.Caps.Count(cap => cap.MadeFrom == StockForm.Sheet),
             [WeldRole.Within] = inside.Caps.Length,
-            [WeldRole.Hold] = inside.Caps.Count(cap => cap.Fixed == Fixing.Weld) + inside.Sleeves.Count(sleeve => sleeve.Fixed == Fixing.Weld)
-                + inside.Discs.Count(disc => disc.Fixed is Fixing.Weld or Fixing.Tabs),
+            [WeldRole.Hold] = design.All<HangingSpec>().Count(one => one.Fixed == Fixing.Weld)
+                + design.All<DividerSpec>().Count(one => one.Fixed is Fixing.Weld or Fixing.Tabs),
             [WeldRole.BracketEar] = 2 * design.All<SaddleDesign>().Count(),
             [WeldRole.BracketPlate] = 2 * design.All<PlateDesign>().Count(),
         };

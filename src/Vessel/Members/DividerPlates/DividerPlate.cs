@@ -17,6 +17,7 @@ internal sealed class DividerPlate(DividerPlateDesign spec, VesselDesign vessel)
     /// <summary>All round, but for the notch.</summary>
     public override IEnumerable<Joint> Joints => base.Joints.Select(joint => joint with
     {
+        Path = $"{Path}.at.height",
         Runs = spec.Notch > 0 ? Beside(spec.NotchAngle, spec.HalfNotch) : [],
         Words = joint.Words! with { Remedy = "move the divider nearer to the open end" },
     });
