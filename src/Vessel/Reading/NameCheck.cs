@@ -97,11 +97,16 @@ internal static class NameCheck
     private static IEnumerable<string> Sheets(string each, double count) => !(count > 1) ? []
         : Enumerable.Range(0, (int)count).Select(i => SheetSeams.NameOf(each, i)).Prepend(SheetSeams.NameOf(each));
 
-    /// <summary>What has a name of its own; the usual name serves only a part that is the one of its kind.</summary>
-    private static IEnumerable<Section> Parts(Section file)
-    {
-        return file.Items("ports").Concat(MemberKinds.All.SelectMany(kind => Named(kind, file)));
-    }
+    /// <summary>
+    /// What has a name of its own; the usual name serves only a part that is the one of its kind. Of two of one name the later is told of:
+    /// a port, whose name is always written, rather than a member outside that may have its usual one.
+    /// </summary>
+    private static IEnumerable<Section> Parts(Section file) =>
+    [
+        .. MemberKinds.All.Where(kind => !kind.IsInside).SelectMany(kind => Named(kind, file)),
+        .. file.Items("ports"),
+        .. MemberKinds.All.Where(kind => kind.IsInside).SelectMany(kind => Named(kind, file)),
+    ];
 
     private static IEnumerable<Section> Named(MemberKind kind, Section file) =>
         kind.MayBeNameless ? OneOrNamed(kind.Holder(file), kind.Key.Name) : kind.Sections(file);

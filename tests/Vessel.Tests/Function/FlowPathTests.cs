@@ -31,10 +31,10 @@ public sealed class FlowPathTests
             $"inside.discs.{name}", name, design.Shell.Material, "sleeve", height, 1.5, 0.2, Fixing.Tabs, 0, 85.6,
             new("inside.discs", 3, 4.5, HolePattern.Staggered60, 3));
         return design.With(design.Inside with
-            {
-                Discs = [Screen("lower screen", 122), Screen("upper screen", 142)],
-                Packings = [new("inside.packing", "packing", "stainless wool", Vessel.Stock.MaterialFamily.Stainless, "lower screen", "upper screen", 70, 0.05)],
-            });
+        {
+            Discs = [Screen("lower screen", 122), Screen("upper screen", 142)],
+            Packings = [new("inside.packing", "packing", "stainless wool", Vessel.Stock.MaterialFamily.Stainless, "lower screen", "upper screen", 70, 0.05)],
+        });
     }
 
     [Fact]

@@ -21,6 +21,6 @@ internal static class Plans
         new(built, design, built.Parts, built.Welds);
 
     /// <summary>The same vessel with its parts and welds listed the other way round.</summary>
-    public static Assembly Reversed(Assembly assembly) => 
+    public static Assembly Reversed(Assembly assembly) =>
         new(assembly, assembly.Design, [.. assembly.Parts.Reverse()], [.. assembly.Welds.Reverse()]);
 }

@@ -62,7 +62,9 @@ internal sealed class DxfTables(DxfTags tags, bool withHandles)
         Table("APPID", 0x9, "AcDbRegAppTableRecord", ("ACAD", 0x25, () => tags.Write(70, 0)));
         Table("DIMSTYLE", 0xA, "AcDbDimStyleTableRecord", ("Standard", 0x26, () => tags.Write(70, 0)));
         Table("BLOCK_RECORD", 0x1, "AcDbBlockTableRecord",
-            ("*Model_Space", DxfHandles.ModelSpace, () => { }), ("*Paper_Space", DxfHandles.PaperSpace, () => { }));
+            ("*Model_Space", DxfHandles.ModelSpace, () => { }
+        ), ("*Paper_Space", DxfHandles.PaperSpace, () => { }
+        ));
     }
 
     private void Table(string name, int handle, string recordClass, params (string Name, int Handle, Action Write)[] records)

@@ -11,7 +11,9 @@ internal sealed class BracketKind(ImmutableArray<BracketType> types, string what
 {
     public override Key Key { get; } = new("bracket", KeyKind.OneOrList, "Welded bracket that the vessel is bolted up by")
     {
-        DefaultRule = "none", Switch = new("kind", false, Maps(types, what)), Items = new(0, 24),
+        DefaultRule = "none",
+        Switch = new("kind", false, Maps(types, what)),
+        Items = new(0, 24),
     };
 
     public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>

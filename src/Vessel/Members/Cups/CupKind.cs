@@ -11,7 +11,9 @@ internal sealed class CupKind : MemberKind
 {
     public override Key Key { get; } = new("cap", KeyKind.OneOrList, "A cup under the outlet")
     {
-        DefaultRule = "none", Map = CupKeys.Cup, Items = new(0, 24),
+        DefaultRule = "none",
+        Map = CupKeys.Cup,
+        Items = new(0, 24),
     };
 
     public override bool IsInside => true;

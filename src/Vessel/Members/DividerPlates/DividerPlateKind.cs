@@ -11,7 +11,9 @@ internal sealed class DividerPlateKind : MemberKind
 {
     public override Key Key { get; } = new("divider", KeyKind.OneOrList, "A solid plate welded into the shell that parts it in two")
     {
-        DefaultRule = "none", Items = new(0, 24), Map = new("a divider",
+        DefaultRule = "none",
+        Items = new(0, 24),
+        Map = new("a divider",
         [
             InsideKeys.Name("divider"),
             new("at", KeyKind.Mapping, "Where it stands")

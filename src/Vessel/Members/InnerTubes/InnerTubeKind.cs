@@ -10,7 +10,9 @@ internal sealed class InnerTubeKind : MemberKind
 {
     public override Key Key { get; } = new("sleeve", KeyKind.OneOrList, "A tube round the outlet")
     {
-        DefaultRule = "none", Map = InnerTubeKeys.InnerTube, Items = new(0, 24),
+        DefaultRule = "none",
+        Map = InnerTubeKeys.InnerTube,
+        Items = new(0, 24),
     };
 
     public override bool IsInside => true;

@@ -36,9 +36,9 @@ internal static class InsideSeams
         FilletThroat.Of(wall),
         wall,
         $"{held.Path}.fixed")
-        {
-            Role = WeldRole.Hold,
-            Owner = held.Path,
-            Words = _words,
-        };
+    {
+        Role = WeldRole.Hold,
+        Owner = held.Path,
+        Words = _words,
+    };
 }

@@ -9,7 +9,9 @@ internal sealed class PackingKind : MemberKind
 {
     public override Key Key { get; } = new("packing", KeyKind.OneOrList, "Loose fibres between two discs")
     {
-        DefaultRule = "none", Map = PackingKeys.Packing, Items = new(0, 24),
+        DefaultRule = "none",
+        Map = PackingKeys.Packing,
+        Items = new(0, 24),
     };
 
     public override bool IsInside => true;

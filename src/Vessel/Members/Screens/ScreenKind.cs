@@ -9,7 +9,9 @@ internal sealed class ScreenKind : MemberKind
 {
     public override Key Key { get; } = new("discs", KeyKind.List, "Plates with holes")
     {
-        DefaultRule = "none", Map = ScreenKeys.Screen, Items = new(0, 24),
+        DefaultRule = "none",
+        Map = ScreenKeys.Screen,
+        Items = new(0, 24),
     };
 
     public override bool IsInside => true;

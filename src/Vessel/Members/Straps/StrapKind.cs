@@ -9,7 +9,9 @@ internal sealed class StrapKind : MemberKind
 {
     public override Key Key { get; } = new("strap", KeyKind.OneOrList, "Two half bands that are clamped round the shell, of which one is bolted up")
     {
-        DefaultRule = "none", Map = StrapKeys.Strap, Items = new(0, 24),
+        DefaultRule = "none",
+        Map = StrapKeys.Strap,
+        Items = new(0, 24),
     };
 
     public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
