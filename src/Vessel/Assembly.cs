@@ -24,8 +24,7 @@ public sealed class Assembly
         var parts = VesselParts.Of(design, Sites, Joints, Members);
         Cavity = CavityBuilder.Build(design, Sites, Members, parts);
         Capacity = Capacity.Of(Cavity, design.Capacity, design.Flow.Liquid.Word);
-        // What is marked on a dipstick is known only when the capacity is.
-        Parts = [.. parts, .. Dipstick(design, Sites, Cavity, Capacity)];
+        Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Cavity, Capacity))];
         Fits = SlipFits.Of(design, Sites, Members);
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
@@ -74,13 +73,4 @@ public sealed class Assembly
     public JointMetals MetalsOf(Joint joint) => JointMetals.Of(joint, Parts, Design);
 
     public static Assembly Of(VesselDesign design) => new(design);
-
-    private static IEnumerable<Part> Dipstick(
-        VesselDesign design, ImmutableArray<PortSite> sites, Cavity cavity, Capacity capacity) =>
-        DipstickSite.Of(design, sites) is { } site
-            ? [DipstickPart.Build(
-                site,
-                GaugeScale.Of(cavity, capacity).Select(mark => (mark.Height, mark.Text)),
-                capacity.Events.IsEmpty ? null : capacity.Events[0].Height)]
-            : [];
 }

@@ -15,9 +15,6 @@ public sealed record CapacityDesign(
     /// <summary>Hours of running; zero where nothing is asked.</summary>
     public double BetweenDrains { get; init; }
 
-    /// <summary>Null for none of metal; the paper strip is always made.</summary>
-    public DipstickDesign? Dipstick { get; init; }
-
     /// <summary>What holds where the file says nothing.</summary>
     public static CapacityDesign Usual { get; } = new("capacity", Math.PI / 6, Math.PI / 12, 8, 0, 10);
 }

@@ -11,27 +11,7 @@ internal static class DutyRules
     private const double PascalsPerMillibar = 100;
 
     public static IEnumerable<Measure> Of(Assembly assembly) =>
-        Overloaded(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly)).Concat(Dips(assembly));
-
-    /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
-    private static IEnumerable<Measure> Dips(Assembly assembly)
-    {
-        if (assembly.Design.Capacity.Dipstick is not { } stick || assembly.Capacity.Events.IsEmpty)
-            yield break;
-        var site = DipstickSite.Of(assembly.Design, assembly.Sites);
-        var least = assembly.Cavity.VolumeBelow(site?.Tip.Z ?? assembly.Cavity.Ceiling);
-        yield return new(
-                FindingCodes.DipstickMissesOil,
-                Severity.Warning,
-                site is null ? [] : [DipstickDesign.Name],
-                () => site is null
-                    ? $"no dipstick is made: '{stick.Port}' does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
-                    : $"the dipstick in '{stick.Port}' ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
-                    + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
-                [new("least shown", least / 1e3, AtMost(assembly.Capacity.Usable / 2e3), "ml")],
-                assembly.Design.PlaceOf($"{stick.Path}.in"),
-                "least that the dipstick shows");
-    }
+        Overloaded(assembly).Concat(Test(LeakTest.Of(assembly))).Concat(Catches(assembly)).Concat(Drains(assembly));
 
     private static IEnumerable<Measure> Overloaded(Assembly assembly) =>
         from margin in assembly.Mount.Loads.SelectMany(load => load.Margins())

@@ -7,11 +7,17 @@ namespace Vessel.Members;
 /// <summary>One kind of member: how the file writes it, what makes one impossible, and how one is built.</summary>
 internal abstract class MemberKind
 {
-    /// <summary>Its key: under the file itself, or under <c>inside</c>.</summary>
+    /// <summary>The key of the parts inside.</summary>
+    public const string UnderInside = "inside";
+
+    /// <summary>The key of what is said of the vessel's capacity.</summary>
+    public const string UnderCapacity = "capacity";
+
+    /// <summary>Its key, in the mapping that it stands in.</summary>
     public abstract Key Key { get; }
 
-    /// <summary>Whether its key stands under <c>inside</c>.</summary>
-    public virtual bool IsInside => false;
+    /// <summary>The key of the file that its key stands under; null where it stands in the file itself.</summary>
+    public virtual string? Under => null;
 
     /// <summary>All that the file asks for. A number at fault is NaN and breaks no limit.</summary>
     /// <param name="sections">Its own.</param>
@@ -19,14 +25,17 @@ internal abstract class MemberKind
     /// <param name="draft">The vessel with its walls, ports, and the members of the kinds before this one.</param>
     public abstract IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft);
 
-    /// <summary>Its sections in the file.</summary>
-    public ImmutableArray<Section> Sections(Section file) => Holder(file).Items(Key.Name);
+    /// <summary>Its sections in the file; one where its key is a single mapping.</summary>
+    public ImmutableArray<Section> Sections(Section file) => Holder(file) is var holder && holder.Child(Key.Name) is { } one ? [one] : holder.Items(Key.Name);
 
     /// <summary>The mapping that its key stands in.</summary>
-    public Section Holder(Section file) => IsInside ? file.Child("inside") ?? Section.Absent("inside") : file;
+    public Section Holder(Section file) => Under is { } key ? file.Child(key) ?? Section.Absent(key) : file;
 
     /// <summary>Whether the name may be left out while one is the only one of its kind.</summary>
     public virtual bool MayBeNameless => true;
+
+    /// <summary>The name, fit for files, of the only one that a vessel may have; null for kinds whose members the file names.</summary>
+    public virtual string? OnlyName => null;
 
     /// <summary>Names in its sections of what is not there.</summary>
     public virtual IEnumerable<Fault> References(Section file, VesselDesign design) => [];

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Members.Brackets;
 using Vessel.Members.Cups;
+using Vessel.Members.Dipsticks;
 using Vessel.Members.DividerPlates;
 using Vessel.Members.InnerTubes;
 using Vessel.Members.Packings;
@@ -19,6 +20,7 @@ internal static class MemberKinds
     /// <summary>In the order in which their parts are listed; one may name members of those before it.</summary>
     public static ImmutableArray<MemberKind> All { get; } =
     [
+        new DipstickKind(),
         new InnerTubeKind(),
         new CupKind(),
         new ScreenKind(),

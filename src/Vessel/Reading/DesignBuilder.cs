@@ -198,16 +198,5 @@ internal static class DesignBuilder
         {
             Rule = section.Text("rule") is { } rule && rule != CapacityKeys.NoRule ? rule : null,
             BetweenDrains = section.Number("between_drains"),
-            Dipstick = section.Child("dipstick") is { } stick ? Dipstick(stick) : null,
         };
-
-    private static DipstickDesign Dipstick(Section section) => new(
-        section.Path,
-        section.Metal,
-        section.Text("in") ?? string.Empty,
-        section.Number("width"),
-        section.Number("thickness"),
-        section.Number("clear"),
-        section.Number("above"));
-
 }

@@ -34,7 +34,6 @@ internal static class DesignCheck
             .. WindowCheck.Find(design),
             .. HolePatternCheck.Find(design),
             .. MemberKinds.All.SelectMany(kind => kind.Faults(design, holes)),
-            .. DipstickCheck.Find(design),
             .. LetterCheck.Find(design),
         ];
     }

@@ -12,7 +12,7 @@ public static class KeyTable
         new("reason", KeyKind.Text, "Why it is good enough") { IsRequired = true, Longest = Limits.TextLength },
     ]);
 
-    public static KeyMap Inside { get; } = new("the parts inside", [.. MemberKinds.All.Where(kind => kind.IsInside).Select(kind => kind.Key)])
+    public static KeyMap Inside { get; } = new("the parts inside", [.. Members(MemberKind.UnderInside)])
     {
         MayBeEmpty = true,
     };
@@ -33,7 +33,7 @@ public static class KeyTable
         Head("bottom", "Lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = PortKeys.Port },
         new("inside", KeyKind.Mapping, "Parts inside") { DefaultRule = "nothing", Map = Inside },
-        .. MemberKinds.All.Where(kind => !kind.IsInside).Select(kind => kind.Key),
+        .. Members(null),
         new("finish", KeyKind.Choice, "Surface finish after welding")
         {
             Choices = ["none", "painted", "powder_coated", "anodised", "passivated"], Default = "none",
@@ -49,7 +49,7 @@ public static class KeyTable
         },
         new("capacity", KeyKind.Mapping, "Leans and steps for which the capacity is worked out")
         {
-            DefaultRule = "its own defaults", Map = CapacityKeys.Capacity,
+            DefaultRule = "its own defaults", Map = CapacityKeys.Capacity with { Keys = [.. CapacityKeys.Capacity.Keys, .. Members(MemberKind.UnderCapacity)] },
         },
         new("mockup", KeyKind.Mapping, "The mock-up from the 3D printer, and the room for hoses")
         {
@@ -73,6 +73,9 @@ public static class KeyTable
             DefaultRule = "none", Map = Accept,
         },
     ]);
+
+    /// <summary>Keys of the members that stand under a key of the file, or in the file itself.</summary>
+    private static IEnumerable<Key> Members(string? under) => MemberKinds.All.Where(kind => kind.Under == under).Select(kind => kind.Key);
 
     private static Key Head(string name, string description) => new(name, KeyKind.Mapping, description)
     {

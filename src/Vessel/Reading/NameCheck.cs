@@ -20,8 +20,8 @@ internal static class NameCheck
         foreach (var name in OfShell(file.Child("shell") ?? Section.Absent("shell")))
             taken.TryAdd(Slug.Of(name), "a part of the shell");
 
-        if (file.Child("capacity")?.Has("dipstick") == true)
-            taken.Add(DipstickDesign.Name, "the dipstick");
+        foreach (var name in MemberKinds.All.Where(kind => !kind.Sections(file).IsEmpty).Select(kind => kind.OnlyName).OfType<string>())
+            taken.Add(name, $"the {name}");
         foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))
         {
             foreach (var name in Sheets(GoreDesign.GoreOf(end), SheetSeams.Most))
@@ -103,18 +103,15 @@ internal static class NameCheck
     /// </summary>
     private static IEnumerable<Section> Parts(Section file) =>
     [
-        .. MemberKinds.All.Where(kind => !kind.IsInside).SelectMany(kind => Named(kind, file)),
+        .. MemberKinds.All.Where(kind => kind.Under is null).SelectMany(kind => Named(kind, file)),
         .. file.Items("ports"),
-        .. MemberKinds.All.Where(kind => kind.IsInside).SelectMany(kind => Named(kind, file)),
+        .. MemberKinds.All.Where(kind => kind.Under is not null).SelectMany(kind => Named(kind, file)),
     ];
 
-    private static IEnumerable<Section> Named(MemberKind kind, Section file) =>
-        kind.MayBeNameless ? OneOrNamed(kind.Holder(file), kind.Key.Name) : kind.Sections(file);
-
-    private static IEnumerable<Section> OneOrNamed(Section holder, string kind)
+    private static IEnumerable<Section> Named(MemberKind kind, Section file)
     {
-        var all = holder.Items(kind);
-        return all.Where(p => p.Given.Contains("name") || all.Length == 1);
+        var all = kind.Sections(file);
+        return all.Where(p => !kind.MayBeNameless || p.Given.Contains("name") || all.Length == 1);
     }
 
     private static IEnumerable<Fault> Nameless(Section file) => MemberKinds.All.Where(kind => kind.MayBeNameless)

@@ -6,16 +6,6 @@ internal static class CapacityKeys
     /// <summary>The choice of no rule book.</summary>
     public const string NoRule = "none";
 
-    public static KeyMap Dipstick { get; } = new("a dipstick of sheet",
-    [
-        new("in", KeyKind.Text, "Name of the port that it stands in") { IsRequired = true },
-        new("width", KeyKind.Length, "Of the strip") { Default = "12 mm", Range = new(6, 100) },
-        new("thickness", KeyKind.Length, "Of the sheet") { Default = "2 mm", Range = CommonKeys.Wall },
-        new("clear", KeyKind.Length, "From its tip to the metal below") { Default = "3 mm", Range = new(0.5, 1000) },
-        new("above", KeyKind.Length, "Length that stands out of the port's free end, to hold it by") { Default = "30 mm", Range = new(10, 1000) },
-        CommonKeys.Material,
-    ]);
-
     public static KeyMap Capacity { get; } = new("the ways of standing for which the capacity is worked out",
     [
         new("greatest_lean", KeyKind.Angle, "The furthest that the vessel leans; 0 for upright alone")
@@ -42,10 +32,6 @@ internal static class CapacityKeys
         new("between_drains", KeyKind.Duration, "Running time from one drain to the next; 0 where nothing is asked")
         {
             Default = "0 hours", Range = new(0, 100_000),
-        },
-        new("dipstick", KeyKind.Mapping, "A strip of sheet with marks at round volumes")
-        {
-            DefaultRule = "none; a strip of paper is always made", Map = Dipstick,
         },
     ])
     {

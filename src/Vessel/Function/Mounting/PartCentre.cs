@@ -23,7 +23,6 @@ internal static class PartCentre
             PartKind.Crown => LessHoles(part, Cap(part, design), assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
             PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
-            PartKind.Dipstick => part.Placements[0].ToOuter(new(0, part.Stock.Length / 2, part.Thickness / 2)),
             _ => part.Placements[0].Origin,
         };
     }

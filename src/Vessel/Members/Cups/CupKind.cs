@@ -16,7 +16,7 @@ internal sealed class CupKind : MemberKind
         Items = new(0, 24),
     };
 
-    public override bool IsInside => true;
+    public override string Under => UnderInside;
 
     public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
         sections.Select(section => CupBuilder.Build(section, draft.Ports));

@@ -36,7 +36,7 @@ internal sealed class DividerPlateKind : MemberKind
         ]),
     };
 
-    public override bool IsInside => true;
+    public override string Under => UnderInside;
 
     public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) => sections.Select(section =>
     {

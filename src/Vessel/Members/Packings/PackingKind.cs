@@ -14,7 +14,7 @@ internal sealed class PackingKind : MemberKind
         Items = new(0, 24),
     };
 
-    public override bool IsInside => true;
+    public override string Under => UnderInside;
 
     public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
         sections.Select(section => PackingBuilder.Build(section, Holder(file).Items("discs")));

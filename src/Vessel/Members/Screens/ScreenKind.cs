@@ -14,7 +14,7 @@ internal sealed class ScreenKind : MemberKind
         Items = new(0, 24),
     };
 
-    public override bool IsInside => true;
+    public override string Under => UnderInside;
 
     public override bool MayBeNameless => false;
 

@@ -3,11 +3,12 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Members.Dipsticks;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Members.Dipsticks;
 
 /// <summary>The dipstick's marks stand, in the vessel, at the levels that hold their volumes.</summary>
 public sealed class DipstickTests
@@ -83,7 +84,7 @@ public sealed class DipstickTests
         Assert.NotNull(Finding(covered.With(covered.Inside with { Discs = [disc] })));
 
         var side = Vessel("upright");
-        side = side with { Capacity = side.Capacity with { Dipstick = _stick with { Port = "inlet" } } };
+        side = side with { Members = [_stick with { Port = "inlet" }] };
         Assert.NotNull(Finding(side));
         Assert.DoesNotContain(Assembly.Of(side).Parts, part => part.Kind == PartKind.Dipstick);
     }
@@ -105,7 +106,7 @@ public sealed class DipstickTests
         var filler = Designs.OnHead("filler", PortHost.Top, 30, 2, 40, 1);
         var design = Designs.Vessel(shell, Designs.Branch("inlet", 25, 2, new(170, 3, 0, 0, 0)), filler) with
         {
-            Capacity = CapacityDesign.Usual with { Dipstick = _stick },
+            Members = [_stick],
         };
         return how == "upright" ? design : design with
         {

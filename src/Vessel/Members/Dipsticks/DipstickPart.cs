@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Members.Dipsticks;
 
 /// <summary>A strip of sheet, its tip at y = 0, with lines at round volumes, at the highest level of use and at its port's free end.</summary>
 internal static class DipstickPart
@@ -23,8 +24,8 @@ internal static class DipstickPart
             RoundedRectangle.Outline(new(0, site.Length / 2), stick.Width, site.Length, stick.Width / 3),
             [Loop2.Circle(HoleAt(site), HoleDiameter / 2, clockwise: true)]);
         return new(
-            DipstickDesign.Name,
-            DipstickDesign.Name,
+            DipstickDesign.PartName,
+            DipstickDesign.PartName,
             PartKind.Dipstick,
             stick.Material,
             stick.Thickness,
@@ -34,7 +35,10 @@ internal static class DipstickPart
             CurveMeasures.Area(cut) * stick.Thickness,
             new(FlatKind.Sheet, cut, Marks(site, scale, highest), [], Notes(site, highest), new PlaneDevelopment(), "plate"),
             [new(1, "hole to hang it by", HoleAt(site), cut.Holes[0], HoleDiameter, null, null, HoleMethods.Through(HoleDiameter), null)],
-            stick.Path);
+            stick.Path)
+        {
+            Centre = Standing(site).ToOuter(new(0, site.Length / 2, stick.Thickness / 2)),
+        };
     }
 
     private static Point2 HoleAt(DipstickSite site) => new(0, site.Length - (site.Stick.Width / 2));

@@ -1,11 +1,13 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Members.Dipsticks;
 
 /// <summary>Whether the dipstick passes its port.</summary>
 internal static class DipstickCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design)
+    public static IEnumerable<Fault> Find(VesselDesign design, DipstickDesign stick)
     {
-        if (design.Capacity.Dipstick is not { } stick || design.Ports.FirstOrDefault(port => port.Name == stick.Port) is not { } port)
+        if (design.Ports.FirstOrDefault(port => port.Name == stick.Port) is not { } port)
             yield break;
         if (port.Elbow is { } elbow)
         {

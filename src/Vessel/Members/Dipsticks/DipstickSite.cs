@@ -1,7 +1,8 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Members.Dipsticks;
 
 /// <summary>Where the dipstick stands: on its port's axis, its tip above the first metal below.</summary>
 /// <param name="Tip">In the vessel's frame.</param>
@@ -20,14 +21,11 @@ public sealed record DipstickSite(DipstickDesign Stick, PortSite Port, Vector3 T
     /// <summary>From the tip to where oil at a level stands, along the stick; mm.</summary>
     public double At(double level) => (level - Tip.Z) / Up.Z;
 
-    /// <summary>Null where the vessel has none, or its port does not lead down into the vessel.</summary>
-    public static DipstickSite? Of(VesselDesign design, IEnumerable<PortSite> sites)
+    /// <summary>Null where its port does not lead down into the vessel.</summary>
+    public static DipstickSite? Of(DipstickDesign stick, VesselDesign design, IEnumerable<PortSite> sites)
     {
-        if (design.Capacity.Dipstick is not { } stick || sites.FirstOrDefault(site => site.Port.Name == stick.Port) is not { } port
-            || port.Frame.Z.Z < _leastRise)
-        {
+        if (sites.FirstOrDefault(site => site.Port.Name == stick.Port) is not { } port || port.Frame.Z.Z < _leastRise)
             return null;
-        }
 
         var foot = port.InsideAxis;
         var reach = Reach(design, sites.Where(site => site != port), port, foot, stick.Diagonal / 2) - stick.Clear;

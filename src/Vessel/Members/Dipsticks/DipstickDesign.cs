@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Members.Dipsticks;
 
 /// <summary>A strip of sheet that stands in the oil through a port, with marks at round volumes; mm.</summary>
 /// <param name="Port">Name of the port that it stands in.</param>
@@ -8,9 +9,10 @@ namespace Vessel.Design;
 /// <param name="Above">What stands out of the port's free end.</param>
 public sealed record DipstickDesign(
     string Path, Material Material, string Port, double Width, double Thickness, double Clear, double Above)
+    : MemberSpec(Path, PartName)
 {
-    /// <summary>Name of the one dipstick, for file names.</summary>
-    public const string Name = "dipstick";
+    /// <summary>The name of the one dipstick, which the file gives none.</summary>
+    public const string PartName = "dipstick";
 
     /// <summary>Diameter of the round bore that its section just passes, mm.</summary>
     public double Diagonal => double.Hypot(Width, Thickness);
