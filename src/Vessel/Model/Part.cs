@@ -4,6 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Model;
 
+/// <summary>What a part is to the vessel's wall and ports; what a member's part is, its member knows.</summary>
 public enum PartKind
 {
     Shell,
@@ -11,11 +12,6 @@ public enum PartKind
     Head,
     Branch,
     Bung,
-    Sleeve,
-    Skirt,
-    Plate,
-    Disc,
-    Bracket,
     Gore,
 
     /// <summary>The polar cap of a head of gores.</summary>
@@ -24,10 +20,24 @@ public enum PartKind
 
     /// <summary>A further piece of a port's tube, beyond a mitre.</summary>
     Elbow,
-    Dipstick,
 
-    /// <summary>Half of a strap that is clamped round the shell.</summary>
-    Strap,
+    /// <summary>A piece of a member.</summary>
+    Member,
+}
+
+/// <summary>How a part is given its form, beside being cut and bent.</summary>
+public enum Forming
+{
+    /// <summary>Not at all.</summary>
+    None,
+    Rolled,
+    Dished,
+
+    /// <summary>By a spinner, from a blank.</summary>
+    Spun,
+
+    /// <summary>On a lathe.</summary>
+    Turned,
 }
 
 /// <summary>One piece of metal, whole: what is cut, what it becomes, what is drilled in it and where it goes.</summary>
@@ -54,6 +64,17 @@ public sealed record Part(
     ImmutableArray<Hole> Holes,
     string Path)
 {
+    /// <summary>Its kind in one word, for lists.</summary>
+    public string Word { get; init; } = Kind.ToString().ToLowerInvariant();
+
+    public Forming Forming { get; init; }
+
+    /// <summary>What the bench does to it once it is cut and deburred; null where its bends and <see cref="Forming"/> say all.</summary>
+    public string? Shaping { get; init; }
+
+    /// <summary>Whether it stands inside: it hides nothing on a view from outside and is hidden there.</summary>
+    public bool IsInside { get; init; }
+
     /// <summary>Patterns of holes, on the flat; each counts its holes after <see cref="Holes"/>.</summary>
     public ImmutableArray<HoleField> Fields { get; init; } = [];
 

@@ -66,7 +66,10 @@ internal static class ConePart
                         new(course.OuterAt(at.Z) * Turns.From(Math.Atan2(at.Y, at.X), 0), at.Z - course.Start));
                 }),
             ],
-            course.Shell.Path);
+            course.Shell.Path)
+        {
+            Forming = Forming.Rolled,
+        };
     }
 
     /// <summary>Not the port that closes a tip.</summary>
@@ -93,7 +96,10 @@ internal static class ConePart
             (cone.Middle.Area * head.Wall / head.Segments) - drilled.Sum(DrilledDome.DrilledOut),
             flat,
             [.. drilled.Select((site, i) => site.HoleInHost(i + 1, site.On(cone.Frame), null))],
-            head.Path);
+            head.Path)
+        {
+            Forming = Forming.Rolled,
+        };
     }
 
     private static Solid Solid(ConeShape cone, ImmutableArray<PortSite> drilled)

@@ -33,7 +33,10 @@ internal static class GorePart
             dome.Volume,
             GoreFlat.Of(shape, piece, welds),
             [.. sites.Select((port, i) => port.HoleInHost(i + 1, port.On(shape.Head.Frame), null))],
-            gores.Path);
+            gores.Path)
+        {
+            Forming = Forming.Dished,
+        };
     }
 
     private static Frame3 Placed(HeadSite site, double middle)

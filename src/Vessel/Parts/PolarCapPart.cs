@@ -31,7 +31,10 @@ internal static class PolarCapPart
                     "Drill the ports after dishing, along their axes.",
                 ]),
             dome.Holes,
-            gores.Path);
+            gores.Path)
+        {
+            Forming = Forming.Dished,
+        };
     }
 
     private static string Form(GoreShape shape)

@@ -39,6 +39,7 @@ internal static class PortPart
                 : piece.Shape.Windows.Table(flat.Cut.Holes),
             port.Path)
         {
+            Forming = port.Thread is null ? Forming.None : Forming.Turned,
             SawNote = port.Elbow is { } elbow ? $"free end mitred {NoteText.Degrees(elbow.Slant)} deg from square" : null,
         };
     }

@@ -58,6 +58,7 @@ internal static class ShellPart
             ],
             shell.Path)
         {
+            Forming = course.IsRolled ? Forming.Rolled : Forming.None,
             Wrap = course.IsRolled && !(openings.IsEmpty && slots.IsEmpty && ends.All(end => end.IsPlain))
                 ? ShellFlat.Around(words, openings, slots, ends)
                 : null,

@@ -26,7 +26,10 @@ internal static class SpunHeadPart
             dome.Volume,
             BlankFlat(name, head, shape, blank, welds, edge),
             dome.Holes,
-            head.Path);
+            head.Path)
+        {
+            Forming = Forming.Spun,
+        };
     }
 
     private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, Welds welds, NotchedEdge edge) => DiscBlank.Of(

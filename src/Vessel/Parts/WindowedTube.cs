@@ -11,11 +11,12 @@ namespace Vessel.Parts;
 /// </summary>
 /// <param name="Id">Of the part.</param>
 /// <param name="Name">As the welder says it.</param>
+/// <param name="Word">The part's kind, for lists.</param>
 /// <param name="Rows">Of windows, with the heights of their lower edges.</param>
 internal sealed record WindowedTube(
     string Id,
     string Name,
-    PartKind Kind,
+    string Word,
     Material Material,
     double OuterRadius,
     double Wall,
@@ -49,7 +50,7 @@ internal sealed record WindowedTube(
         return new(
             Id,
             Name,
-            Kind,
+            PartKind.Member,
             Material,
             Wall,
             rolled
@@ -62,6 +63,9 @@ internal sealed record WindowedTube(
             Windows.Table(holes),
             Path)
         {
+            Word = Word,
+            Forming = rolled ? Forming.Rolled : Forming.None,
+            IsInside = true,
             Wrap = rolled && !holes.IsEmpty ? Around() : null,
         };
     }

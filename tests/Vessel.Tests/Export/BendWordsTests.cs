@@ -14,7 +14,7 @@ public sealed class BendWordsTests
     private static readonly Build _build = Compiler.Compile(
         Compiler.Read(Repository.Design("harbour-launch-breather.yaml")).Value!, new(new(Tolerance: 0.2), false, new(1, Math.PI / 6), "test", "00"));
 
-    private static readonly BuiltPart _bracket = _build.Parts.Single(built => built.Part.Kind == PartKind.Bracket);
+    private static readonly BuiltPart _bracket = _build.Parts.Single(built => built.Part.Word == "bracket");
 
     [Theory]
     [InlineData("bend 1: 90\u00B0 down, inside R 5")]

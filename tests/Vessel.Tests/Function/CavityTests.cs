@@ -25,7 +25,7 @@ public sealed class CavityTests
         foreach (var built in new[] { _up, _down })
         {
             var bare = Assembly.Of(built.Design.With(InsideDesign.None));
-            var metal = built.Parts.Where(part => part.Kind is PartKind.Sleeve or PartKind.Skirt or PartKind.Plate).Sum(part => part.Volume);
+            var metal = built.Parts.Where(part => part.Word is "sleeve" or "skirt" or "plate").Sum(part => part.Volume);
             Near.Relative(metal + Gap(built), bare.Capacity.Brim - built.Capacity.Brim, 1e-6);
         }
     }
@@ -113,7 +113,7 @@ public sealed class CavityTests
     {
         var cap = InsideTests.Cap(opens) with { Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
         var built = Assembly.Of(InsideTests.Vessel(cap));
-        var lattice = built.Parts.Single(part => part.Kind == PartKind.Plate).Fields[0].Lattice;
+        var lattice = built.Parts.Single(part => part.Word == "plate").Fields[0].Lattice;
 
         Near.Relative(lattice.Area, built.Cavity.Openings.Single(way => way.Name == "plate of cap").Area, 1e-9);
         Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);

@@ -74,8 +74,8 @@ public sealed class FlowPathTests
     {
         var built = Assembly.Of(Packed(_up.Design));
         var stages = FlowPath.Of(built)!.Stages;
-        var skirt = built.Parts.Single(part => part.Kind == PartKind.Skirt).Flat!.Cut;
-        var plate = built.Parts.Single(part => part.Kind == PartKind.Plate).Flat!.Cut;
+        var skirt = built.Parts.Single(part => part.Word == "skirt").Flat!.Cut;
+        var plate = built.Parts.Single(part => part.Word == "plate").Flat!.Cut;
         var screen = built.Parts.Single(part => part.Name == "lower screen");
 
         Near.Relative(

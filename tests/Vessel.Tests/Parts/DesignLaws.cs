@@ -64,8 +64,10 @@ public sealed class DesignLaws
 
     [Fact]
     public void There_are_parts_of_every_kind() =>
-        Assert.Equal(Enum.GetValues<PartKind>().Order(), Repository.Designs
-            .SelectMany(path => Built(Path.GetFileName(path)).Parts).Select(part => part.Kind).Distinct().Order());
+        Assert.Equal(
+            Enum.GetValues<PartKind>().Where(kind => kind != PartKind.Member).Select(kind => kind.ToString().ToLowerInvariant())
+                .Concat(["sleeve", "skirt", "plate", "disc", "bracket", "strap", "dipstick"]).Order(),
+            Repository.Designs.SelectMany(path => Built(Path.GetFileName(path)).Parts).Select(part => part.Word).Distinct().Order());
 
     /// <summary>With a flat that nothing hangs in until it is rolled.</summary>
     private static Part WithoutLeft(string design, string id)

@@ -39,8 +39,8 @@ public sealed class InsideTests
     public void A_windows_corner_to_corner_height_stands_where_the_file_says(CupOpening opens, StockForm form)
     {
         var built = Assembly.Of(Vessel(Cap(opens, form)));
-        var skirt = built.Parts.Single(part => part.Kind == PartKind.Skirt);
-        var plate = built.Parts.Single(part => part.Kind == PartKind.Plate);
+        var skirt = built.Parts.Single(part => part.Word == "skirt");
+        var plate = built.Parts.Single(part => part.Word == "plate");
         var box = CurveMeasures.Bounds(skirt.Flat!.Cut.Holes[0]);
         var up = opens == CupOpening.Up;
         var (low, high) = (skirt.Placements[0].Origin.Z + box.Min.V, skirt.Placements[0].Origin.Z + box.Max.V);
@@ -57,7 +57,7 @@ public sealed class InsideTests
     public void Windows_are_as_wide_on_the_outside_as_the_file_says_and_evenly_round(StockForm form)
     {
         var cap = Cap(CupOpening.Up, form);
-        var skirt = Assembly.Of(Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Skirt);
+        var skirt = Assembly.Of(Vessel(cap)).Parts.Single(part => part.Word == "skirt");
         var angles = skirt.Flat!.Cut.Holes
             .Select(CurveMeasures.Bounds)
             .Select(box => (Left: skirt.Flat.From.Raise(box.Min).U, Right: skirt.Flat.From.Raise(box.Max).U))
@@ -75,8 +75,8 @@ public sealed class InsideTests
         var built = Assembly.Of(Vessel(Cap(CupOpening.Up)));
         var face = 200 - 3;
 
-        Assert.Equal(face, built.Parts.Single(part => part.Kind == PartKind.Sleeve).Placements[0].Origin.Z + 80);
-        Assert.Equal(face, built.Parts.Single(part => part.Kind == PartKind.Skirt).Placements[0].Origin.Z + 36);
+        Assert.Equal(face, built.Parts.Single(part => part.Word == "sleeve").Placements[0].Origin.Z + 80);
+        Assert.Equal(face, built.Parts.Single(part => part.Word == "skirt").Placements[0].Origin.Z + 36);
         Assert.All(
             built.Welds.Where(weld => weld.Joint.Name.EndsWith("to top", StringComparison.Ordinal) && weld.Joint.Path.EndsWith("fixed", StringComparison.Ordinal)),
             weld => Assert.Equal(face, weld.Joint.Along(1).Root.Z));
@@ -89,7 +89,7 @@ public sealed class InsideTests
         var outlet = built.Sites.Single(site => site.Port.Name == "outlet");
         var end = outlet.Frame.ToOuter(new(0, 0, outlet.InnerEnd)).Z;
 
-        Near.Absolute(end, built.Parts.Single(part => part.Kind == PartKind.Plate).Placements[0].Origin.Z, 1e-9);
+        Near.Absolute(end, built.Parts.Single(part => part.Word == "plate").Placements[0].Origin.Z, 1e-9);
     }
 
     [Fact]
@@ -134,5 +134,5 @@ public sealed class InsideTests
     }
 
     private static Part Plate(CupDesign cap) =>
-        Assembly.Of(Vessel(cap)).Parts.Single(part => part.Kind == PartKind.Plate);
+        Assembly.Of(Vessel(cap)).Parts.Single(part => part.Word == "plate");
 }

@@ -101,7 +101,7 @@ public sealed class RollingTests
         var text = Files.WithInside.Replace("opens: up,", "opens: up, made_from: sheet,", StringComparison.Ordinal);
         var design = Files.Good(text);
         var rolls = _trimming with { SeamShrinkage = 1 };
-        Part Skirt(RollsShop with) => Assembly.Of(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Kind == PartKind.Skirt);
+        Part Skirt(RollsShop with) => Assembly.Of(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
         var (plain, grown) = (Skirt(RollsShop.Unknown), Skirt(rolls));
 
         Near.Absolute(Math.PI * 56, Across(plain).To, 1e-9);

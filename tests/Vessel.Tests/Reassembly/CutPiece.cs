@@ -53,7 +53,7 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
             rolled.Seam + ((at.U + (rolled.Gap / 2)) / (rolled.OuterRadius - (rolled.Wall / 2))), rolled.OuterRadius - depth, at.V),
         WrappedDevelopment wrap => Round(wrap.Start + (at.U / wrap.Radius), wrap.Radius - depth, at.V - wrap.Lift),
         ConeDevelopment cone => Conical(cone, at, depth),
-        FoldedDevelopment folded when Part.Kind == PartKind.Strap => Walked(folded.Sheet, at, depth),
+        FoldedDevelopment folded when Part.Word == "strap" => Walked(folded.Sheet, at, depth),
         FoldedDevelopment folded => Folded(folded.Sheet, at, depth),
         PlaneDevelopment => new(at.U, at.V, Part.Thickness - depth),
         var other => throw new NotSupportedException($"{Part.Name}: {other}"),

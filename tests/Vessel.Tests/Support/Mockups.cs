@@ -19,7 +19,7 @@ internal static class MockupVolume
         return Shell(shell, Floor(design.Bottom), shell.Height - Floor(design.Top))
             + Beyond(design.Bottom, shell.AtEnd(PortHost.Bottom)) + Beyond(design.Top, shell.AtEnd(PortHost.Top))
             + sites.Sum(site => Port(site))
-            + vessel.Parts.Where(part => part.Kind == PartKind.Bracket).Sum(part => part.Volume)
+            + vessel.Parts.Where(part => part.Word == "bracket").Sum(part => part.Volume)
             + design.All<BracketDesign>().Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
     }
 

@@ -17,7 +17,7 @@ internal sealed record DrawnVessel(DrawnView Front, DrawnView Side, DrawnView To
     {
         var sharp = Math.Max(LeastSharp, 1.3 * build.Options.Solids.Angle);
         var before = 3 * build.Options.Solids.Chord;
-        var pieces = build.Parts.SelectMany((built, i) => IsInside(built.Part.Kind) ? [] : Piece.Of(i, built, sharp)).ToList();
+        var pieces = build.Parts.SelectMany((built, i) => built.Part.IsInside ? [] : Piece.Of(i, built, sharp)).ToList();
         var jobs = new Func<DrawnView>[]
         {
             () => DrawnView.Whole(View.Front, pieces, before),
@@ -28,9 +28,6 @@ internal sealed record DrawnVessel(DrawnView Front, DrawnView Side, DrawnView To
         var views = jobs.AsParallel().AsOrdered().Select(job => job()).ToList();
         return new(views[0], views[1], views[2], views[3]);
     }
-
-    /// <summary>What hangs inside hides nothing and is hidden; the section shows it.</summary>
-    public static bool IsInside(PartKind kind) => kind is PartKind.Sleeve or PartKind.Skirt or PartKind.Plate or PartKind.Disc or PartKind.Dipstick;
 
     private static DrawnView Cut(Build build, double sharp, double before)
     {

@@ -73,7 +73,7 @@ internal static class SheetNotes
     /// <summary>Welds of one kind and size between the same parts share a symbol; it stands where the seam is seen.</summary>
     private static IEnumerable<(PlacedView View, Callout Callout)> Welds(Build build, PlacedView[] outside, PlacedView section)
     {
-        var inside = build.Parts.Where(built => DrawnVessel.IsInside(built.Part.Kind)).Select(built => built.Part.Id).ToHashSet();
+        var inside = build.Parts.Where(built => built.Part.IsInside).Select(built => built.Part.Id).ToHashSet();
         var units = new TwoUnits(build.Assembly.Design.Units);
         var groups = build.Welds.Select(weld => weld.Figures)
             .GroupBy(weld => (weld.Joint.Kind, weld.Joint.Between[0], weld.Joint.Between[1], NoteText.Length(weld.Joint.Throat), NoteText.Length(weld.Length)));
@@ -123,7 +123,7 @@ internal static class SheetNotes
             .. design.Shell.Girths, design.Shell.Height, front.Drawn.Bounds.Max.V,
         ];
         var inside = build.Parts
-            .Where(built => DrawnVessel.IsInside(built.Part.Kind))
+            .Where(built => built.Part.IsInside)
             .SelectMany(built => built.Part.Placements.SelectMany(frame =>
             {
                 var heights = built.Mesh.Vertices.Select(v => frame.ToOuter(v).Z).ToList();

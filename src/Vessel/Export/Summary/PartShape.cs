@@ -10,7 +10,7 @@ internal static class PartShape
     public static Shape<BuiltPart> Entry { get; } = new RecordShape<BuiltPart>("A part")
         .Text("id", "Also in file names", built => built.Part.Id)
         .Text("name", "As the design calls it", built => built.Part.Name)
-        .Text("kind", "Kind of part", built => built.Part.Kind.ToString().ToLowerInvariant())
+        .Text("kind", "Kind of part", built => built.Part.Word)
         .Text("material", "Metal", built => built.Part.Material.Name)
         .Number("thickness_mm", "Of sheet or wall", built => built.Part.Thickness)
         .Count("quantity", "Number of equal ones", built => built.Part.Quantity)

@@ -38,7 +38,7 @@ internal static class CupParts
     {
         var site = CupSite.Of(cap, vessel);
         return new WindowedTube(
-            Ids(cap).Skirt, CupDesign.SkirtOf(cap.Name), PartKind.Skirt, cap.Material,
+            Ids(cap).Skirt, CupDesign.SkirtOf(cap.Name), "skirt", cap.Material,
             cap.OutsideDiameter / 2, cap.Wall, cap.Skirt,
             cap.MadeFrom, cap.MadeFrom == StockForm.Sheet ? cap.SeamAngle : WindowRows.Between(cap.Windows, cap.OutsideDiameter / 2),
             [.. cap.Windows.Select(row => new WindowRow(row, Sill(row, cap)))],
@@ -72,7 +72,7 @@ internal static class CupParts
         return new(
             Ids(cap).Plate,
             CupDesign.PlateOf(cap.Name),
-            PartKind.Plate,
+            PartKind.Member,
             cap.Material,
             cap.Wall,
             StockPieces.Disc(cap.OutsideDiameter, cap.Wall, cap.Material),
@@ -83,6 +83,8 @@ internal static class CupParts
             opening > 0 ? [Middle(cap, opening, holes[0])] : [],
             cap.Path)
         {
+            Word = "plate",
+            IsInside = true,
             Fields = fields,
         };
     }

@@ -26,7 +26,7 @@ internal static class DipstickPart
         return new(
             DipstickDesign.PartName,
             DipstickDesign.PartName,
-            PartKind.Dipstick,
+            PartKind.Member,
             stick.Material,
             stick.Thickness,
             StockPieces.Rectangle(stick.Width, site.Length, stick.Thickness, stick.Material),
@@ -37,6 +37,8 @@ internal static class DipstickPart
             [new(1, "hole to hang it by", HoleAt(site), cut.Holes[0], HoleDiameter, null, null, HoleMethods.Through(HoleDiameter), null)],
             stick.Path)
         {
+            Word = "dipstick",
+            IsInside = true,
             Centre = Standing(site).ToOuter(new(0, site.Length / 2, stick.Thickness / 2)),
         };
     }

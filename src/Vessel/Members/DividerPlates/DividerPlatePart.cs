@@ -19,7 +19,7 @@ internal static class DividerPlatePart
         return new(
             Slug.Of(plate.Name),
             plate.Name,
-            PartKind.Disc,
+            PartKind.Member,
             plate.Material,
             plate.Thickness,
             StockPieces.Disc(plate.OutsideDiameter, plate.Thickness, plate.Material),
@@ -31,6 +31,8 @@ internal static class DividerPlatePart
                 1, $"vent hole of {plate.Name}", VentMiddle(plate), hole, plate.Vent, null, null, HoleMethods.Through(plate.Vent), null))],
             plate.Path)
         {
+            Word = "disc",
+            IsInside = true,
             Centre = Centre(plate, cut),
         };
     }

@@ -12,7 +12,7 @@ internal static class InnerTubePart
     public static Part Build(InnerTubeDesign sleeve, double lower, Welds welds)
     {
         return new WindowedTube(
-            Slug.Of(sleeve.Name), sleeve.Name, PartKind.Sleeve, sleeve.Material,
+            Slug.Of(sleeve.Name), sleeve.Name, "sleeve", sleeve.Material,
             sleeve.OutsideDiameter / 2, sleeve.Wall, sleeve.Length,
             StockForm.Tube, WindowRows.Between(sleeve.Windows, sleeve.OutsideDiameter / 2),
             [.. sleeve.Windows.Select(row => new WindowRow(row, row.Up))],

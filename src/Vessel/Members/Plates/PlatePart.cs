@@ -22,7 +22,7 @@ internal static class PlatePart
         return new(
             Slug.Of(bracket.Name),
             bracket.Name,
-            PartKind.Bracket,
+            PartKind.Member,
             bracket.Material,
             bracket.Thickness,
             StockPieces.Rectangle(site.Across, site.Deepest, bracket.Thickness, bracket.Material),
@@ -33,6 +33,7 @@ internal static class PlatePart
             [.. site.BoltPlaces.Select((at, i) => BoltHole.Of(i + 1, bracket.Bolts, at, holes[i]))],
             bracket.Path)
         {
+            Word = "bracket",
             // Of its outline's area, holes and all.
             Centre = CurveMeasures.Centre(cut) is var at ? site.Frame.ToOuter(new(at.U, at.V, bracket.Thickness / 2)) : null,
         };

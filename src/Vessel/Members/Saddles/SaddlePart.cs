@@ -21,7 +21,7 @@ internal static class SaddlePart
         return new(
             Slug.Of(bracket.Name),
             bracket.Name,
-            PartKind.Bracket,
+            PartKind.Member,
             bracket.Material,
             bracket.Thickness,
             StockPieces.Rectangle(site.OverTabs.U, site.OverTabs.V, bracket.Thickness, bracket.Material),
@@ -43,6 +43,7 @@ internal static class SaddlePart
             [.. site.BoltPlaces.Select((at, i) => BoltHole.Of(i + 1, bracket.Bolts, at, holes[i]))],
             bracket.Path)
         {
+            Word = "bracket",
             Centre = Centre(site, volume),
         };
     }

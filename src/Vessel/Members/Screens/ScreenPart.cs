@@ -32,7 +32,7 @@ internal static class ScreenPart
         return new(
             id,
             disc.Name,
-            PartKind.Disc,
+            PartKind.Member,
             disc.Material,
             disc.Thickness,
             StockPieces.Disc(disc.OutsideDiameter, disc.Thickness, disc.Material),
@@ -43,6 +43,8 @@ internal static class ScreenPart
             bore > 0 ? [Bore(disc, cut.Holes[0])] : [],
             disc.Path)
         {
+            Word = "disc",
+            IsInside = true,
             Fields = [field],
             Centre = new(0, 0, disc.Height + (disc.Thickness / 2)),
         };

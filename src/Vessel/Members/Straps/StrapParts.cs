@@ -17,7 +17,7 @@ internal static class StrapParts
         return new(
             Slug.Of(site.Name),
             site.Name,
-            PartKind.Strap,
+            PartKind.Member,
             strap.Material,
             strap.Thickness,
             StockPieces.Rectangle(site.Developed, strap.Width, strap.Thickness, strap.Material),
@@ -39,6 +39,9 @@ internal static class StrapParts
             [.. places.Select((hole, i) => BoltHole.Of(i + 1, hole.Bolts, hole.At, cut.Holes[i], alongStrip: true))],
             strap.Path)
         {
+            Word = "strap",
+            Forming = Forming.Rolled,
+            Shaping = "roll its band, bend its ears",
             Centre = StrapCentre.Of(site),
         };
     }

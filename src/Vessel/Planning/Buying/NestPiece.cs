@@ -27,7 +27,7 @@ public sealed record NestPiece(Part? Part, string Name, ImmutableArray<Point2> O
     {
         if (part.Flat!.Bends is [var bend, ..])
             return Math.Abs(bend.A.V - bend.B.V) < Math.Abs(bend.A.U - bend.B.U) ? [1, 3] : [0, 2];
-        return part.Kind is PartKind.Shell or PartKind.Skirt ? [0, 2] : [0, 1, 2, 3];
+        return part.Flat.From is RolledDevelopment ? [0, 2] : [0, 1, 2, 3];
     }
 
     /// <summary>All points of an edge but its last.</summary>

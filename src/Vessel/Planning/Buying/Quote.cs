@@ -134,7 +134,7 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         var packing = vessels * plan.Assembly.Bought.Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
         if (packing > 0)
             yield return new("packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
-        foreach (var spun in plan.Assembly.Parts.Where(part => part.Kind == PartKind.Head))
+        foreach (var spun in plan.Assembly.Parts.Where(part => part.Forming == Forming.Spun))
             yield return Each(Text($"spinning of {spun.Name}, blank {spun.Stock.Width:0} mm"), prices.SpinningOf(spun.Stock.Width), vessels * spun.Quantity);
         if (BoughtFinish.Of(design.Finish) is { } finish)
             yield return Each(finish, prices.Finish, vessels);

@@ -141,25 +141,24 @@ internal static class WorkTasks
         var wrapped = hasOpenings ? ", wrap its drawing round it, cut its openings" : "";
         var mitre = part.SawNote is { } note ? $", {note}" : "";
         var many = part.Quantity > 1 ? $"{part.Quantity} x " : "";
+        var shaping = part.Shaping ?? (part.Flat is { Bends.IsEmpty: false } ? "bend" : null);
         var holes = part.Fields.Sum(field => field.Lattice.Count);
         return part.Kind switch
         {
-            PartKind.Shell or PartKind.Skirt or PartKind.Sleeve => part.Stock.Form == "tube"
-                ? $"saw {part.Name} from tube{wrapped}, deburr"
-                : $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
             PartKind.Branch => IsCoped(part)
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
             PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
             PartKind.Bung => $"turn and tap {part.Name}, or buy it{(part.Holes[0].Thread is { IsTaper: true } ? "" : FormattableString.Invariant($"; {faceAllowance:0.##} mm over length for its sealing face"))}",
-            PartKind.Bracket => $"cut {part.Name}{openings}, deburr{(part.Flat!.Bends.IsEmpty ? "" : ", bend")}",
-            PartKind.Strap => $"cut {part.Name}{openings}, deburr, roll its band, bend its ears",
             PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
             PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone{(part.Holes.IsEmpty ? "" : ", drill its holes")}",
             PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",
             PartKind.Crown => $"cut the blank of {part.Name}, dish it to a gauge; trim, drill",
+            _ when part.Stock.Form == "tube" => $"saw {part.Name} from tube{wrapped}, deburr",
+            _ when part.Flat?.From is RolledDevelopment =>
+                $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
             _ when holes > 0 => FormattableString.Invariant($"cut {many}{part.Name} with its {holes} holes, or from perforated sheet, deburr"),
-            _ => $"cut {many}{part.Name}{openings}, deburr",
+            _ => $"cut {many}{part.Name}{openings}, deburr{(shaping is null ? "" : $", {shaping}")}",
         };
     }
 

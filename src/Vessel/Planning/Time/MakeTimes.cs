@@ -13,7 +13,7 @@ internal sealed class MakeTimes(Shop shop, Part part)
 
     public IEnumerable<TimeItem> Items()
     {
-        var all = part.Flat is { } flat && part.Kind != PartKind.Bung
+        var all = part.Flat is { } flat && part.Forming != Forming.Turned
             ? flat.Kind == FlatKind.Wrap ? Tube(flat) : Sheet(flat)
             : Unflat();
         return all.Append(Both(HandRates.CleanPart, 1));
@@ -34,11 +34,11 @@ internal sealed class MakeTimes(Shop shop, Part part)
             yield return Field(field);
         foreach (var item in Cut(flat))
             yield return item;
-        if (part.Kind is PartKind.Shell or PartKind.Skirt or PartKind.Cone or PartKind.Strap)
+        if (part.Forming == Forming.Rolled)
             yield return Both(HandRates.Roll, 1);
-        if (part.Kind is PartKind.Head)
+        if (part.Forming == Forming.Spun)
             yield return Both(HandRates.SendOut, 1);
-        if (part.Kind is PartKind.Gore or PartKind.Crown)
+        if (part.Forming == Forming.Dished)
             yield return Both(HandRates.Dish, 1);
         if (!flat.Bends.IsEmpty)
             yield return Both(HandRates.Bend, flat.Bends.Length);
@@ -58,7 +58,7 @@ internal sealed class MakeTimes(Shop shop, Part part)
     /// <summary>Turned, or only sawn: the same with or without a laser.</summary>
     private IEnumerable<TimeItem> Unflat()
     {
-        if (part.Kind == PartKind.Bung)
+        if (part.Forming == Forming.Turned)
         {
             yield return Both(HandRates.Turn, 1);
             yield break;
