@@ -21,7 +21,7 @@ internal static class LigamentRules
     {
         var design = assembly.Design;
         var paths = assembly.Welds.Select(weld => RootPath.Of(weld.Joint)).ToList();
-        var attached = paths.Where(path => path.Joint.Role == WeldRole.PortSeam || path.Joint.Role.IsOfBracket()).ToList();
+        var attached = paths.Where(path => path.Joint.Role is WeldRole.PortSeam or WeldRole.Mount).ToList();
         // The crown's seam has a finding of its own.
         var seams = paths.Where(path => path.Joint.Role.IsOfShellOrHead() && path.Joint.Role != WeldRole.CrownSeam).ToList();
         for (var i = 0; i < attached.Count; i++)
@@ -63,7 +63,7 @@ internal static class LigamentRules
     /// </summary>
     private static bool MayMeet(Joint joint, Joint other, VesselDesign design)
     {
-        if (joint.Role.IsOfBracket())
+        if (joint.Role == WeldRole.Mount)
             return other.Owner != joint.Owner && !(other.Role == WeldRole.LongSeam && AreOnOneCourse(joint, other, design));
         var port = design.Ports.Single(port => port.Path == joint.Owner);
         return OverSeam.Of(design, port) is { } end

@@ -36,11 +36,8 @@ public enum WeldRole
     /// <summary>What holds something that stands inside.</summary>
     Hold,
 
-    /// <summary>Along an ear of a saddle.</summary>
-    BracketEar,
-
-    /// <summary>Along a side of a plate that stands on the shell.</summary>
-    BracketPlate,
+    /// <summary>What holds on the shell what the vessel is bolted up by.</summary>
+    Mount,
 }
 
 /// <summary>What is asked of a role.</summary>
@@ -57,7 +54,4 @@ public static class WeldRoles
 
     /// <summary>Whether it is a seam of an end itself, welded before the end goes on the shell.</summary>
     public static bool IsOfHead(this WeldRole role) => role is WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam;
-
-    /// <summary>Whether it holds a bracket.</summary>
-    public static bool IsOfBracket(this WeldRole role) => role is WeldRole.BracketEar or WeldRole.BracketPlate;
 }

@@ -16,10 +16,10 @@ public sealed record LeakKit(
         design.LeakTest,
         [.. design.Ports.Select(port => (port.Name, Blank(port)))],
         [
-            .. joints.Where(joint => joint.Role.IsWall() || joint.Role == WeldRole.BracketEar)
-                .Select(joint => (joint.Number, joint.Role.IsWall()
-                    ? $"{joint.Name}, all along"
-                    : $"{joint.Name}: its toes, where an undercut may go through")),
+            .. from joint in joints
+               let place = joint.Role.IsWall() ? ", all along" : joint.Words?.Leaks
+               where place is not null
+               select (joint.Number, joint.Name + place),
             .. design.Ports.Where(port => port.Thread is not null).Select(port => (port.Name, "round the blank in its thread")),
         ]);
 

@@ -1,7 +1,6 @@
 using Vessel.Design;
 using Vessel.Joints;
-using Vessel.Members.Plates;
-using Vessel.Members.Saddles;
+using Vessel.Members.Brackets;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Reading;
@@ -67,8 +66,7 @@ public sealed class WeldRoleTests
             [WeldRole.Within] = inside.Caps.Length,
             [WeldRole.Hold] = design.All<HangingSpec>().Count(one => one.Fixed == Fixing.Weld)
                 + design.All<DividerSpec>().Count(one => one.Fixed is Fixing.Weld or Fixing.Tabs),
-            [WeldRole.BracketEar] = 2 * design.All<SaddleDesign>().Count(),
-            [WeldRole.BracketPlate] = 2 * design.All<PlateDesign>().Count(),
+            [WeldRole.Mount] = 2 * design.All<BracketDesign>().Count(),
         };
 
         Assert.Equal(Enum.GetValues<WeldRole>().Order(), expected.Keys.Order());

@@ -114,7 +114,7 @@ public sealed class WorkOrderTests
         Assert.All(plan.Procedures, weld => Assert.Equal(
             (StepKind[])
             [
-                .. weld.Role == WeldRole.BracketEar ? Array.Empty<StepKind>() : !weld.Joint.Runs.IsEmpty ? [StepKind.Fit] : [StepKind.Fit, StepKind.Tack],
+                .. weld.Role == WeldRole.Mount ? Array.Empty<StepKind>() : !weld.Joint.Runs.IsEmpty ? [StepKind.Fit] : [StepKind.Fit, StepKind.Tack],
                 StepKind.Weld,
                 .. weld.CoolBelow is null ? Array.Empty<StepKind>() : [StepKind.Cool],
                 StepKind.Check,
@@ -124,8 +124,8 @@ public sealed class WorkOrderTests
 
     /// <summary>Fitted as one, tacked as one, and only then is the first of them welded.</summary>
     [Theory]
-    [InlineData(Launch, WeldRole.BracketEar, 2)]
-    [InlineData("grain-dryer-fuel-trap.yaml", WeldRole.BracketPlate, 2)]
+    [InlineData(Launch, WeldRole.Mount, 2)]
+    [InlineData("grain-dryer-fuel-trap.yaml", WeldRole.Mount, 2)]
     [InlineData("sawmill-generator-breather.yaml", WeldRole.GoreSeam, 12)]
     [InlineData("trawler-winch-breather.yaml", WeldRole.LongSeam, 2)]
     public void What_hangs_together_is_all_tacked_before_the_first_bead(string file, WeldRole role, int count)

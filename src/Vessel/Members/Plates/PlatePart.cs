@@ -44,7 +44,7 @@ internal static class PlatePart
     {
         var bracket = site.Bracket;
         var depth = bracket.Depth;
-        var title = $"{bracket.Name} {string.Join(' ', welds.Of(WeldRole.BracketPlate, bracket.Path))}";
+        var title = $"{bracket.Name} {string.Join(' ', welds.Of(WeldRole.Mount, bracket.Path))}";
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var boxes = holes.Select(CurveMeasures.Bounds).ToList();
         bool IsFree(Point2 middle, double width, double height) => Fits(site, middle, width, height)

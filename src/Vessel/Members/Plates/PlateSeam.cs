@@ -33,7 +33,7 @@ internal static class PlateSeam
                 wall,
                 $"{bracket.Path}.width.{key}")
             {
-                Role = WeldRole.BracketPlate,
+                Role = WeldRole.Mount,
                 Owner = bracket.Path,
                 OwnWall = bracket.Thickness,
                 Words = new(BracketSeams.FitUp(bracket, string.Empty))

@@ -21,7 +21,7 @@ internal static class SaddleMarks
         var (size, corner) = (Plate(site), site.Middle - (0.5 * Plate(site)));
         ImmutableArray<Loop2> onPlate = [.. holes.Select(hole => Moved(hole, -corner))];
         var title = new FlatMarks(size.U, size.V, onPlate);
-        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', welds.Of(WeldRole.BracketEar, site.Bracket.Path))}", LetterHeight);
+        title.AddTitle($"{site.Bracket.Name} {string.Join(' ', welds.Of(WeldRole.Mount, site.Bracket.Path))}", LetterHeight);
         // The centre line ends below the title.
         var marks = new FlatMarks(size.U, size.V - (2 * LetterHeight), onPlate);
         marks.AddVertical(size.U / 2, $"{NoteText.Degrees(site.Bracket.Angle)} deg", LetterHeight);
@@ -48,7 +48,7 @@ internal static class SaddleMarks
             yield break;
         // The end's curve cuts into the ear's middle from outside.
         var (bend, end) = ((site.Straight / 2) + site.Allowance, (site.Straight / 2) + site.Allowance + site.ShortestEar);
-        var numbers = welds.Of(WeldRole.BracketEar, site.Bracket.Path);
+        var numbers = welds.Of(WeldRole.Mount, site.Bracket.Path);
         for (var ear = 0; ear < numbers.Length; ear++)
         {
             // Left, right; upper, lower.

@@ -28,12 +28,13 @@ internal static class SaddleSeam
             wall,
             $"{bracket.Path}.ears.{side}")
         {
-            Role = WeldRole.BracketEar,
+            Role = WeldRole.Mount,
             Owner = bracket.Path,
             OwnWall = bracket.Thickness,
             Words = new(BracketSeams.FitUp(bracket, "plate at its height, clock angle and stand-off by the set-up table; "))
             {
                 Heed = "clamp the plate at its stand-off; one ear, cool, then the other: the shell is pulled flat there",
+                Leaks = ": its toes, where an undercut may go through",
                 Check = "stand-off and bolt holes by the set-up table",
             },
         };

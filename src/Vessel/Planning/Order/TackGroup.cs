@@ -17,8 +17,8 @@ public sealed record TackGroup(string Path, ImmutableArray<Joint> Joints)
 
     public static ImmutableArray<TackGroup> Of(IEnumerable<Joint> joints) =>
     [
-        .. joints.Where(joint => joint.Role is WeldRole.LongSeam or WeldRole.ConeSeam or WeldRole.GoreSeam || joint.Role.IsOfBracket())
-            .GroupBy(joint => joint.Role.IsOfBracket() ? joint.Owner : LongSeam.Turning(joint))
+        .. joints.Where(joint => joint.Role is WeldRole.LongSeam or WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.Mount)
+            .GroupBy(joint => joint.Role == WeldRole.Mount ? joint.Owner : LongSeam.Turning(joint))
             .Where(group => group.Skip(1).Any())
             .Select(group => new TackGroup(group.Key, [.. group])),
     ];

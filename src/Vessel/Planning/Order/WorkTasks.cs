@@ -129,7 +129,7 @@ internal static class WorkTasks
         WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam => WorkRank.Gores,
         WeldRole.PortSeam => WorkRank.Ports,
         WeldRole.MitreSeam => WorkRank.Ports - 1,
-        WeldRole.BracketEar or WeldRole.BracketPlate => WorkRank.Bracket,
+        WeldRole.Mount => WorkRank.Bracket,
         WeldRole.HeadSeam => weld.Path == design.Head(ClosingEnd(design)).Path ? WorkRank.Close : WorkRank.FirstHead,
         _ => WorkRank.Inside,
     };
