@@ -105,5 +105,6 @@ internal static class BuildText
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    private static void WriteTable(CommandConsole console, string[] head, string[][] rows) => TextTable.Write(console.Output, [head, .. rows], console.Width);
+    private static void WriteTable(CommandConsole console, string[] head, string[][] rows) =>
+        TextTable.Write(console.Output, [head, .. rows], console.Width);
 }

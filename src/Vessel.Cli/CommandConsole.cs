@@ -21,7 +21,8 @@ internal sealed record CommandConsole(TextWriter Output, TextWriter Error, Conso
     public int Width { get; init; } = int.MaxValue;
 
     /// <summary>Where relative paths begin.</summary>
-    /// <exception cref="DirectoryNotFoundException">The folder that the process stands in is gone, or has a name that is not text.</exception>
+    /// <exception cref="DirectoryNotFoundException">The folder that the process stands in is gone, or has a name that is not
+    /// text.</exception>
     public string Folder { get => field ?? Here(); init; }
 
     /// <summary>What went wrong so far, apart from the design itself.</summary>

@@ -17,7 +17,8 @@ internal static class CommandLine
     {
         var code = Guarded(args, console);
         // A program that asked for JSON gets it whatever happens; the design's own faults are in its report.
-        if (code is (ExitCodes.Usage or ExitCodes.CouldNotWrite or ExitCodes.OurBug) && args.TakeWhile(word => word != "--").Contains("--json"))
+        if (code is (ExitCodes.Usage or ExitCodes.CouldNotWrite or ExitCodes.OurBug)
+            && args.TakeWhile(word => word != "--").Contains("--json"))
             TryTo(() => ReportJson.WriteErrors(code, console.Complaints, console.Output));
         return code;
     }
@@ -70,7 +71,8 @@ internal static class CommandLine
     private static int Answer(string[] args, CommandConsole console)
     {
         var root = Root(console);
-        var invocation = new InvocationConfiguration { Output = console.Output, Error = console.Error, EnableDefaultExceptionHandler = false };
+        var invocation =
+            new InvocationConfiguration { Output = console.Output, Error = console.Error, EnableDefaultExceptionHandler = false };
         if (args.Length == 0)
         {
             root.Parse("--help").Invoke(invocation);

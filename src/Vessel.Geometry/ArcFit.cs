@@ -46,7 +46,8 @@ public static class ArcFit
                     break;
                 default:
                     var chain = ArcChain.Fewest(here, tolerance, new(
-                        Turn(before, here) < PlainCorner, Turn(here, after) < PlainCorner, stretches.Count == 1 && Turn(here, here) < Smooth));
+                        Turn(before, here) < PlainCorner, Turn(here, after) < PlainCorner,
+                        stretches.Count == 1 && Turn(here, here) < Smooth));
                     vertices.AddRange(chain.Spans.Select(span => new Bulge(span.From, span.Bulge)));
                     deviation = Math.Max(deviation, chain.Deviation);
                     break;

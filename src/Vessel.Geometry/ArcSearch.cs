@@ -21,8 +21,8 @@ internal readonly record struct SmoothEnds(bool Start, bool End, bool Closed);
 /// <param name="smooth">Where the chain must keep to the curve's own direction.</param>
 /// <param name="mostTurn">Greatest half sweep, radians.</param>
 /// <param name="abreast">Stations behind the foremost that a chain may lag.</param>
-/// <param name="wide">Whether arcs may meet beside the curve, too, and a closed chain turn from it at its ends: dearer, and fewer arcs where
-/// there are few.</param>
+/// <param name="wide">Whether arcs may meet beside the curve, too, and a closed chain turn from it at its ends: dearer, and fewer arcs
+/// where there are few.</param>
 internal sealed class ArcSearch(
     SmoothStretch stretch, List<double> places, SmoothEnds smooth, double mostTurn, int abreast, bool wide)
 {
@@ -93,7 +93,8 @@ internal sealed class ArcSearch(
     private IEnumerable<((double Low, double High) Start, (double Low, double High) End)> Ends(List<Arc>?[] arcs, double tolerance)
     {
         (double Low, double High) free = (double.NegativeInfinity, double.PositiveInfinity);
-        var (start, end) = (smooth.Start ? Allowed(stretch.StartDirection, 0) : free, smooth.End ? Allowed(stretch.EndDirection, Last - 1) : free);
+        var (start, end) = (smooth.Start ? Allowed(stretch.StartDirection, 0) : free,
+            smooth.End ? Allowed(stretch.EndDirection, Last - 1) : free);
         yield return (start, end);
         if (!(wide && smooth.Closed))
             yield break;

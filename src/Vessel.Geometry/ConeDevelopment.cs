@@ -1,12 +1,14 @@
 namespace Vessel.Geometry;
 
 /// <summary>
-/// A sheet rolled to a cone, or to one of several equal segments of one, exact: a sector of a ring round the flat's origin, which is the cone's tip. A place is (angle round
-/// the cone's axis, distance from the tip along the line that keeps its length), in the part's frame, whose -Z is the tip's way.
+/// A sheet rolled to a cone, or to one of several equal segments of one, exact: a sector of a ring round the flat's origin, which is the
+/// cone's tip. A place is (angle round the cone's axis, distance from the tip along the line that keeps its length), in the part's frame,
+/// whose -Z is the tip's way.
 /// </summary>
 /// <remarks>
 /// On the middle of the wall a circle of radius r lies r / sin(half angle) from the tip, so that a turn becomes a sector of
-/// 2 pi sin(half angle), a segment its share of that. The seam's edges are parallel to the sector's sides, half a root gap inside. Classical; derived here.
+/// 2 pi sin(half angle), a segment its share of that. The seam's edges are parallel to the sector's sides, half a root gap inside.
+/// Classical; derived here.
 /// </remarks>
 /// <param name="HalfAngle">Between the cone's axis and its line, radians.</param>
 /// <param name="Seam">Angle of the middle of the gap, of the first where there are two, radians.</param>

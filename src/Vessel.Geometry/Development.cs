@@ -66,7 +66,9 @@ public sealed record RolledDevelopment(double OuterRadius, double Wall, double K
 /// <param name="Lift">Added to heights so that the flat starts at y = 0, mm.</param>
 public sealed record WrappedDevelopment(double Radius, double Start, double Lift) : Development
 {
-    /// <summary>By how much the sheet is longer than once round and laps over itself, mm: where no line up the tube is free of holes.</summary>
+    /// <summary>
+    /// By how much the sheet is longer than once round and laps over itself, mm: where no line up the tube is free of holes.
+    /// </summary>
     public double Lap { get; init; }
 
     public override Point2 Flatten(Point2 place) => new(Radius * (Turns.From(place.U, Start) - Start), place.V + Lift);

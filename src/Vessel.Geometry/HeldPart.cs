@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Vessel.Geometry;
 
 /// <summary>
-/// A small part that hangs by tabs in a frame of its own sheet, lest it falls through the cutter's grate: closed slots all round it, and the
-/// frame's outline. On the part's side a slot follows its outline exactly.
+/// A small part that hangs by tabs in a frame of its own sheet, lest it falls through the cutter's grate: closed slots all round it, and
+/// the frame's outline. On the part's side a slot follows its outline exactly.
 /// </summary>
 /// <param name="Slots">Clockwise, as holes are.</param>
 /// <param name="Frame">Counter-clockwise.</param>
@@ -34,7 +34,8 @@ public sealed record HeldPart(ImmutableArray<ImmutableArray<Bulge>> Slots, Immut
         var tabs = Places(inner, slot + tab, inner.Length > Long * slot ? 3 : 2);
         if (tabs.Count < 2)
             return null;
-        var slots = tabs.Select((from, i) => Slot(from + (tab / 2), (i + 1 < tabs.Count ? tabs[i + 1] : tabs[0] + inner.Length) - (tab / 2)));
+        var slots = tabs.Select(
+            (from, i) => Slot(from + (tab / 2), (i + 1 < tabs.Count ? tabs[i + 1] : tabs[0] + inner.Length) - (tab / 2)));
         var (low, high) = CurveMeasures.Bounds(new FittedLoop(around, 0).ToLoop());
         (low, high) = (low - new Point2(band, band), high + new Point2(band, band));
         return new(
@@ -54,7 +55,8 @@ public sealed record HeldPart(ImmutableArray<ImmutableArray<Bulge>> Slots, Immut
     {
         var (corners, pitch) = (path.Corners(Corner).ToList(), path.Length / count);
         double FromCorner(double at) => corners.Count == 0 ? pitch
-            : corners.Min(corner => Math.Abs(at - corner) is var apart ? Math.Min(apart % path.Length, path.Length - (apart % path.Length)) : 0);
+            : corners.Min(
+                corner => Math.Abs(at - corner) is var apart ? Math.Min(apart % path.Length, path.Length - (apart % path.Length)) : 0);
         return
         [
             .. from i in Enumerable.Range(0, count)

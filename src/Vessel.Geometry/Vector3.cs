@@ -51,7 +51,8 @@ public readonly record struct Vector3(double X, double Y, double Z)
         var normal = (b - a).Cross(c - a);
         var square = normal.Dot(normal);
         return square > 0
-            && (b - a).Cross(this - a).Dot(normal) >= 0 && (c - b).Cross(this - b).Dot(normal) >= 0 && (a - c).Cross(this - c).Dot(normal) >= 0
+            && (b - a).Cross(this - a).Dot(normal) >= 0 && (c - b).Cross(this - b).Dot(normal) >= 0
+            && (a - c).Cross(this - c).Dot(normal) >= 0
             ? Math.Abs((this - a).Dot(normal)) / Math.Sqrt(square)
             : Math.Min(DistanceToSegment(a, b), Math.Min(DistanceToSegment(b, c), DistanceToSegment(c, a)));
     }

@@ -28,18 +28,24 @@ internal static class BuildCommand
             DefaultValueFactory = _ => "r2000",
         };
         dxf.AcceptOnlyFromAmong("r2000", "r12");
-        var cutOnly = new Option<bool>("--cut-only") { Description = "Also write each flat's cut lines alone, for services that merge layers." };
-        var kerf = Arguments.Number("--kerf", "Width of the cut: also write each sheet's cut lines moved by half of it, and nest pieces so much further apart, mm", "MM", 0, (0, 5));
-        var frame = Arguments.Number("--frame-below", "Also write each sheet part that is smaller than this both ways, mm, in a frame that holds it by tabs", "MM", 0, (0, 500));
+        var cutOnly =
+            new Option<bool>("--cut-only") { Description = "Also write each flat's cut lines alone, for services that merge layers." };
+        var kerf = Arguments.Number("--kerf",
+            "Width of the cut: also write each sheet's cut lines moved by half of it, and nest pieces so much further apart, mm", "MM", 0,
+            (0, 5));
+        var frame = Arguments.Number("--frame-below",
+            "Also write each sheet part that is smaller than this both ways, mm, in a frame that holds it by tabs", "MM", 0, (0, 500));
         var tolerance = Arguments.Number("--tolerance", "Greatest deviation of flats, mm", "MM", 0.01, (0.001, 0.5));
         var chord = Arguments.Number("--chord", "Greatest deviation of solids, mm", "MM", 0.05, (0.005, 1));
         var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", "DEGREES", 15, (2, 45));
-        var section = Arguments.Number("--section", "Direction round the vessel of the cut through its axis, degrees", "DEGREES", 0, (0, 360));
+        var section = Arguments.Number(
+            "--section", "Direction round the vessel of the cut through its axis, degrees", "DEGREES", 0, (0, 360));
         var paper = new Option<string>("--paper") { Description = "Paper of templates and drawings: a4 (unless given) or letter.", DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong("a4", "letter");
         var weldSymbols = new Option<string>("--weld-symbols") { Description = "Weld symbols on the drawing: iso (ISO 2553, first angle; unless given) or aws (AWS A2.4, third angle).", DefaultValueFactory = _ => "iso" };
         weldSymbols.AcceptOnlyFromAmong("iso", "aws");
-        var paperThickness = Arguments.Number("--paper-thickness", "Of the paper that is wrapped round tubes, mm", "MM", PaperOptions.OfficePaper, (0, 1));
+        var paperThickness = Arguments.Number(
+            "--paper-thickness", "Of the paper that is wrapped round tubes, mm", "MM", PaperOptions.OfficePaper, (0, 1));
         var quiet = new Option<bool>("--quiet") { Description = "Print nothing but faults and findings." };
         var json = Arguments.Json();
         var command = new Command("build", "Build a design: flats, wraps, solids, hole and weld tables, summary.")

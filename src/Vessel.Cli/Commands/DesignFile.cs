@@ -45,7 +45,8 @@ internal sealed record DesignFile(string Shown, string Text)
                 return Complain($"'{shown}' is a folder; name a file in it");
             if (file.Exists && file.Length > Limits.FileBytes)
                 return Complain($"'{shown}' has {file.Length} bytes; a design or shop file may have {Limits.FileBytes}");
-            using var stream = file.Exists ? new(file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite) : OddlyNamed(file, shown);
+            using var stream = file.Exists ? new(file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite)
+                : OddlyNamed(file, shown);
             if (stream is null && shown.Contains('\uFFFD', StringComparison.Ordinal))
                 return Complain($"'{shown}' cannot be opened: the name of the file, or of a folder above it, is not UTF-8 text; rename it");
             if (stream is null)

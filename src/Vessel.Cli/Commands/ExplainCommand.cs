@@ -44,7 +44,8 @@ internal static class ExplainCommand
         if (FaultCodes.All.FirstOrDefault(f => f.Code == code) is { } fault)
             return One(code, "a fault: nothing is written while it is there", fault.Cause, fault.Remedy, console);
         if (FindingCodes.All.FirstOrDefault(f => f.Code == code) is { } finding)
-            return One(code, "a finding: the files are written, and it is reported with its figures", finding.Cause, finding.Remedy, console);
+            return One(
+                code, "a finding: the files are written, and it is reported with its figures", finding.Cause, finding.Remedy, console);
         console.Complain($"there is no code '{code}'. {Nearest.Hint(code, Known())}".TrimEnd());
         console.Error.WriteLine("'explain' alone lists them all; a figure's name needs '--of FILE'.");
         return ExitCodes.Usage;

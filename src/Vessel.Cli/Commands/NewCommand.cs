@@ -8,7 +8,9 @@ using Vessel.Stock;
 
 namespace Vessel.Cli.Commands;
 
-/// <summary><c>new</c>: writes a commented first design; asks at a terminal for what the options leave open, or reads it from a pipe.</summary>
+/// <summary>
+/// <c>new</c>: writes a commented first design; asks at a terminal for what the options leave open, or reads it from a pipe.
+/// </summary>
 internal sealed class NewCommand
 {
     private readonly Argument<string?> _file = new("file")
@@ -27,7 +29,8 @@ internal sealed class NewCommand
 
     private readonly Option<string?> _flow = Text("--flow", "Flow of gas, instead of an engine: L/min, or as '2 cfm'.", "FLOW");
 
-    private readonly Option<string?> _hose = Text("--hose", "Outside diameter of the stubs for the hoses: mm, '1 1/4 in'; chosen unless given.", "SIZE");
+    private readonly Option<string?> _hose = Text(
+        "--hose", "Outside diameter of the stubs for the hoses: mm, '1 1/4 in'; chosen unless given.", "SIZE");
 
     private readonly Option<string?> _diameter = Text("--max-diameter", "Room for the body, side to side (150 mm unless given).", "SIZE");
 
@@ -80,22 +83,30 @@ internal sealed class NewCommand
     {
         var purpose = question.Ask(parsed.GetValue(_purpose), "What is it for", "Breather separator", "a name", text => text)!;
         var (flow, from) = Flow(parsed, question);
-        var hose = question.Ask(parsed.GetValue(_hose), "Outside diameter of the hose stubs (Enter: chosen)", null, Sizes(10, 150), Size(10, 150));
-        var diameter = question.Ask(parsed.GetValue(_diameter), "Room for the body across", "150 mm", Sizes(40, 2000), Size(40, 2000))!.Value;
+        var hose = question.Ask(
+            parsed.GetValue(_hose), "Outside diameter of the hose stubs (Enter: chosen)", null, Sizes(10, 150), Size(10, 150));
+        var diameter = question.Ask(parsed.GetValue(_diameter), "Room for the body across", "150 mm", Sizes(40, 2000),
+            Size(40, 2000))!.Value;
         var height = question.Ask(parsed.GetValue(_height), "Room over all, upward", "350 mm", Sizes(100, 3000), Size(100, 3000))!.Value;
-        var material = question.Ask(parsed.GetValue(_material), "Metal", "stainless 304", $"one of {string.Join(", ", Materials.All.Select(metal => metal.Name))}", Materials.Find)!;
+        var material = question.Ask(parsed.GetValue(_material), "Metal", "stainless 304",
+            $"one of {string.Join(", ", Materials.All.Select(metal => metal.Name))}", Materials.Find)!;
         var (litres, capacityFrom) = question.Ask(
-            parsed.GetValue(_capacity), "Oil to hold between drains, L (or hours between them, as '50 h')", "0.3", "litres from 0 to 100, as '0.5', or hours from 0 to 5000, as '50 h'", Held)!.Value;
-        var hasBracket = question.Ask(parsed.GetValue(_mount), "Mounted by a bracket or a band", "bracket", "'bracket' or 'band'", Mount)!.Value;
+            parsed.GetValue(_capacity), "Oil to hold between drains, L (or hours between them, as '50 h')", "0.3",
+            "litres from 0 to 100, as '0.5', or hours from 0 to 5000, as '50 h'", Held)!.Value;
+        var hasBracket = question.Ask(parsed.GetValue(_mount), "Mounted by a bracket or a band", "bracket", "'bracket' or 'band'",
+            Mount)!.Value;
         return new(purpose, flow, from, hose, diameter, height, material, litres, capacityFrom, hasBracket);
     }
 
     private (double Flow, string From) Flow(ParseResult parsed, Question question)
     {
         if (parsed.GetValue(_flow) is { } given)
-            return (question.Ask(given, "Gas to let through", null, "a flow from 0.1 to 100000 L/min, as '60' or '2 cfm'", Gas)!.Value, "as you gave it");
-        var engine = question.Ask(parsed.GetValue(_engine), "Displacement of the engine, L", "2", Numbers(0.05, 100), Number(0.05, 100))!.Value;
-        var speed = question.Ask(parsed.GetValue(_speed), "Its highest speed, revolutions a minute", "3000", Numbers(100, 20_000), Number(100, 20_000))!.Value;
+            return (question.Ask(given, "Gas to let through", null, "a flow from 0.1 to 100000 L/min, as '60' or '2 cfm'", Gas)!.Value,
+                "as you gave it");
+        var engine = question.Ask(parsed.GetValue(_engine), "Displacement of the engine, L", "2", Numbers(0.05, 100),
+            Number(0.05, 100))!.Value;
+        var speed = question.Ask(parsed.GetValue(_speed), "Its highest speed, revolutions a minute", "3000", Numbers(100, 20_000),
+            Number(100, 20_000))!.Value;
         var boost = question.Ask(parsed.GetValue(_boost), "Boost, bar (0: none)", "0", Numbers(0, 5), Number(0, 5))!.Value;
         return (BlowBy.Of(engine, speed, boost), FormattableString.Invariant(
             $"guessed for {engine:0.##} L at {speed:0} rpm, {boost:0.##} bar: {BlowBy.Source}"));
@@ -130,7 +141,8 @@ internal sealed class NewCommand
         if (Number(0, 100)(text) is { } litres)
             return (litres, "as you gave it");
         return text.EndsWith('h') && Number(0, 5000)(text[..^1].TrimEnd()) is { } hours
-            ? (OilCarry.Of(hours), FormattableString.Invariant($"{hours:0.##} h between drains at {OilCarry.Rate.High:0} g/h: {OilCarry.Source}"))
+            ? (OilCarry.Of(hours),
+                FormattableString.Invariant($"{hours:0.##} h between drains at {OilCarry.Rate.High:0} g/h: {OilCarry.Source}"))
             : null;
     }
 

@@ -10,7 +10,9 @@ internal static class CapFill
     /// <summary>Points of a stretch, so that long outlines take no more than that many looks at each.</summary>
     private const int MostAlong = 64;
 
-    /// <summary>How far the points of a stretch may lie off its chord, over the wanted altitude; tried until no triangle is too thin.</summary>
+    /// <summary>
+    /// How far the points of a stretch may lie off its chord, over the wanted altitude; tried until no triangle is too thin.
+    /// </summary>
     private static readonly double[] _plays = [1.5, 1, 0.5, 0.25, 0.1, 0.05];
 
     /// <summary>Counter-clockwise triangles, like those of <see cref="PlaneFill.Between"/>; all points are used.</summary>
@@ -23,7 +25,8 @@ internal static class CapFill
         var needles = Needles(best);
         for (var i = 0; i < _plays.Length && (i == 0 ? needles.Thin : needles.Useless) > 0; i++)
         {
-            if (Stretched(_plays[i] * wanted) is { } coarse && Needles(coarse) is var left && left.CompareTo(needles) < 0 && coarse.TrueForAll(IsUpright))
+            if (Stretched(_plays[i] * wanted) is { } coarse && Needles(coarse) is var left && left.CompareTo(needles) < 0
+                && coarse.TrueForAll(IsUpright))
                 (best, needles) = (coarse, left);
         }
 
@@ -108,7 +111,8 @@ internal static class CapFill
             var ring = new List<int>();
             for (var at = start; seen.Add(at); at = next[at])
                 ring.Add(at);
-            var bend = Enumerable.Range(0, ring.Count).MaxBy(i => Off(ring[(i + ring.Count - 1) % ring.Count], ring[i], ring[(i + 1) % ring.Count]));
+            var bend = Enumerable.Range(0, ring.Count)
+                .MaxBy(i => Off(ring[(i + ring.Count - 1) % ring.Count], ring[i], ring[(i + 1) % ring.Count]));
             return [.. ring.Skip(bend), .. ring.Take(bend + 1)];
         }
 

@@ -44,7 +44,8 @@ public sealed record CellSolid(
                 {
                     for (var across = 0; across < 3; across++)
                     {
-                        var (low, high) = (Holds(i - (across == 0 ? 1 : 0), j - (across == 1 ? 1 : 0), k - (across == 2 ? 1 : 0)), Holds(i, j, k));
+                        var (low, high) = (Holds(i - (across == 0 ? 1 : 0), j - (across == 1 ? 1 : 0), k - (across == 2 ? 1 : 0)),
+                            Holds(i, j, k));
                         if (low == high)
                             continue;
                         var corners = _faces[across].Select(c => Vertex(i + c.I, j + c.J, k + c.K)).ToArray();

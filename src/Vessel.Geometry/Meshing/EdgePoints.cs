@@ -128,7 +128,8 @@ internal static class EdgePoints
         if (first > limit || middle > limit || last > limit)
             return true;
         // The furthest place may lie between those looked at: the top of the parabola through the furthest and its neighbours.
-        return first > middle ? Top(0, first, middle) > limit : last > middle ? Top(middle, last, 0) > limit : Top(first, middle, last) > limit;
+        return first > middle ? Top(0, first, middle) > limit : last > middle ? Top(middle, last, 0) > limit
+            : Top(first, middle, last) > limit;
     }
 
     /// <summary>Greatest value of the parabola through three values at even steps, of which the second is the greatest.</summary>

@@ -18,10 +18,12 @@ public static class Mesher
         foreach (var group in Groups(solid))
         {
             var demanded = skins
-                .SelectMany(s => s.Skin.Bounds.Where(bound => group.Contains(bound.Edge)).SelectMany(bound => Demanded(bound, s.Skin.On, s.Cut)));
+                .SelectMany(
+                    s => s.Skin.Bounds.Where(bound => group.Contains(bound.Edge)).SelectMany(bound => Demanded(bound, s.Skin.On, s.Cut)));
             var near = Near(solid, group, accuracy);
             ImmutableArray<double> parameters =
-                [.. WallMesher.Refined(group.SelectMany(edge => walls[edge]).ToList(), EdgePoints.Choose(group, demanded, near), near.Chord)];
+                [.. WallMesher.Refined(
+                    group.SelectMany(edge => walls[edge]).ToList(), EdgePoints.Choose(group, demanded, near), near.Chord)];
             foreach (var edge in group)
                 mesh.AddRing(edge, parameters);
         }

@@ -7,7 +7,9 @@ namespace Vessel.Geometry;
 /// </summary>
 internal static class NeedleFlips
 {
-    /// <summary>Each turn makes the thinner of two triangles wider; sides without a neighbour stay. Says how many needles are left.</summary>
+    /// <summary>
+    /// Each turn makes the thinner of two triangles wider; sides without a neighbour stay. Says how many needles are left.
+    /// </summary>
     /// <param name="triangles">Counter-clockwise.</param>
     /// <param name="least">Altitude below which a triangle is a needle, mm.</param>
     public static int Widen(List<Triangle> triangles, IReadOnlyList<Point2> at, double least)
@@ -53,7 +55,8 @@ internal static class NeedleFlips
     }
 
     /// <summary>How many triangles have an altitude below the least, or are turned over.</summary>
-    public static int Count(List<Triangle> triangles, IReadOnlyList<Point2> at, double least) => triangles.Count(t => Altitude(t, at) < least);
+    public static int Count(List<Triangle> triangles, IReadOnlyList<Point2> at, double least) =>
+        triangles.Count(t => Altitude(t, at) < least);
 
     // Below zero where it is turned over.
     private static double Altitude(Triangle t, IReadOnlyList<Point2> at)

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Vessel.Geometry;
 
-/// <summary>What a facet near a cutting plane covers of it, seen square to the plane: a peg stands clear of the facet if it stands clear of that.</summary>
+/// <summary>
+/// What a facet near a cutting plane covers of it, seen square to the plane: a peg stands clear of the facet if it stands clear of that.
+/// </summary>
 internal sealed class PegShadow
 {
     private readonly ImmutableArray<Point2> _corners;
@@ -21,7 +23,8 @@ internal sealed class PegShadow
         var shadows = new List<PegShadow>();
         foreach (var (a, b, c) in mesh.Triangles)
         {
-            var (high, low) = (Math.Max(local[a].Z, Math.Max(local[b].Z, local[c].Z)), Math.Min(local[a].Z, Math.Min(local[b].Z, local[c].Z)));
+            var (high, low) = (Math.Max(local[a].Z, Math.Max(local[b].Z, local[c].Z)),
+                Math.Min(local[a].Z, Math.Min(local[b].Z, local[c].Z)));
             if (low > reach || high < -reach)
                 continue;
             var part = Below(Below([local[a], local[b], local[c]], reach, 1), reach, -1);

@@ -38,7 +38,8 @@ public static class PegPlaces
             foreach (var inward in _inward)
             {
                 var at = (0.5 * (a + b)) + (inward * (b - a).Unit().Turned);
-                if (IsInside(at, sides) && shadows.Aggregate(greatest + Round, (room, shadow) => shadow.Clear(at, room)) is var room && room >= least + Round)
+                if (IsInside(at, sides) && shadows.Aggregate(greatest + Round, (room, shadow) => shadow.Clear(at, room)) is var room
+                    && room >= least + Round)
                     rooms.Add((at, room));
             }
         }

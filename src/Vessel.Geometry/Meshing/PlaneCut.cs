@@ -16,7 +16,9 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
     /// <summary>Neighbours on an outline keep so far apart, mm.</summary>
     public const double Usual = 0.004;
 
-    /// <summary>The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch or facets become needles.</summary>
+    /// <summary>
+    /// The plane is moved aside by so much, mm, where it runs along the mesh so that outlines touch or facets become needles.
+    /// </summary>
     private const double Aside = (2 * PlaneCutter.InPlane) + 0.0005;
 
     /// <summary>Keeps the side that the plane's Z points to.</summary>

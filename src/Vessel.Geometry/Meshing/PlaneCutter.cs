@@ -282,7 +282,8 @@ internal sealed class PlaneCutter
             return [];
         var index = order.Select((vertex, i) => (vertex, i)).ToDictionary(pair => pair.vertex, pair => pair.i);
         var filled = CapFill.Between(
-            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], WantedAltitude, LeastAltitude);
+            [.. order.Select(InPlaneAt)], [.. sides.Order().Select(side => (index[side.From], index[side.To]))], WantedAltitude,
+            LeastAltitude);
         return filled.ConvertAll(t => new Triangle(order[t.A], order[t.B], order[t.C]));
     }
 
@@ -316,7 +317,8 @@ internal sealed class PlaneCutter
 
     private ImmutableArray<ImmutableArray<Point2>> Outlines(HashSet<(int From, int To)> sides)
     {
-        var next = sides.Order().GroupBy(side => side.From).ToDictionary(group => group.Key, group => new Stack<int>(group.Select(side => side.To)));
+        var next = sides.Order().GroupBy(side => side.From)
+            .ToDictionary(group => group.Key, group => new Stack<int>(group.Select(side => side.To)));
         var outlines = ImmutableArray.CreateBuilder<ImmutableArray<Point2>>();
         foreach (var start in sides.Order().Select(side => side.From))
         {

@@ -18,7 +18,8 @@ internal static class SkinCut
             return null;
         var shadows = skin.Bounds.Where(bound => bound.Winding == 0).Select(bound => Extent(bound, period)).ToList();
         var corners = skin.Bounds
-            .SelectMany(bound => bound.Edge.Breaks.Append(bound.Edge.Domain.Start).Append(bound.Edge.Domain.End).Select(t => bound.Image(t).U / period))
+            .SelectMany(bound => bound.Edge.Breaks.Append(bound.Edge.Domain.Start).Append(bound.Edge.Domain.End)
+                .Select(t => bound.Image(t).U / period))
             .ToList();
         var best = Enumerable.Range(0, Steps)
             .Select(step => (double)step / Steps)

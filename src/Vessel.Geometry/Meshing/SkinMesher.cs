@@ -180,7 +180,8 @@ internal sealed class SkinMesher
         {
             if (!inside[t])
                 continue;
-            var (a, b, c) = (VertexOf(triangulation.Corner(t, 0)), VertexOf(triangulation.Corner(t, 1)), VertexOf(triangulation.Corner(t, 2)));
+            var (a, b, c) = (VertexOf(triangulation.Corner(t, 0)), VertexOf(triangulation.Corner(t, 1)),
+                VertexOf(triangulation.Corner(t, 2)));
             _mesh.AddTriangle(_skin.Outward ? new(a, b, c) : new(a, c, b));
         }
     }

@@ -15,7 +15,9 @@ internal static class WallMesher
     /// <summary>Where a row or a piece is looked at, as shares of it.</summary>
     private static readonly double[] _shares = [0.25, 0.5, 0.75];
 
-    /// <summary>Where a row is looked at across, as shares of it: with its two sides, where the sides of facets lie inside the wall.</summary>
+    /// <summary>
+    /// Where a row is looked at across, as shares of it: with its two sides, where the sides of facets lie inside the wall.
+    /// </summary>
     private static readonly double[] _across = [0, 0.25, 0.5, 0.75, 1];
 
     /// <summary>Where warped facets stand off most.</summary>

@@ -3,8 +3,9 @@ using System.Collections.Immutable;
 namespace Vessel.Geometry;
 
 /// <summary>
-/// A profile that begins on the axis, or runs outward from a ring, turned about the axis: spun heads. As on <see cref="SphereSurface"/> the chart is polar round
-/// the pole, its angle that round +Z and its radius the pieces' <see cref="ProfilePiece.Spread"/>, one after the other.
+/// A profile that begins on the axis, or runs outward from a ring, turned about the axis: spun heads. As on <see cref="SphereSurface"/> the
+/// chart is polar round the pole, its angle that round +Z and its radius the pieces' <see cref="ProfilePiece.Spread"/>, one after the
+/// other.
 /// </summary>
 public sealed record RevolvedSurface : Surface
 {

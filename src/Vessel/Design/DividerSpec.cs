@@ -27,7 +27,8 @@ public abstract record DividerSpec(
     internal override InsideBody Body(VesselDesign design) =>
         new(Path, Name, [new Ring(Bore / 2, OutsideDiameter / 2, Height, Height + Thickness)]);
 
-    internal override bool StandsIn(InsideSpec other) => other is HangingSpec { BoreLength: not null } && InsideNames.AreOne(Fits, other.Name);
+    internal override bool StandsIn(InsideSpec other) =>
+        other is HangingSpec { BoreLength: not null } && InsideNames.AreOne(Fits, other.Name);
 
     internal override Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body)
     {

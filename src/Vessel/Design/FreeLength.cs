@@ -36,13 +36,15 @@ internal static class FreeLength
     private static IEnumerable<double> Round(PortDesign port) =>
         port is { Host: not PortHost.Shell, Place.Radius: 0 } ? [0] : Enumerable.Range(0, Lines).Select(i => Turns.Full * i / Lines);
 
-    private static bool IsInPlate(VesselDesign design, PortDesign port) => port.Host != PortHost.Shell && design.Head(port.Host) is FlatHead;
+    private static bool IsInPlate(VesselDesign design, PortDesign port) =>
+        port.Host != PortHost.Shell && design.Head(port.Host) is FlatHead;
 
     /// <summary>The host's faces, and the distance from the axis at which the inside length is counted.</summary>
     private static (Footprint Outside, Footprint Inside, double At)? Faces(VesselDesign design, PortDesign port)
     {
         if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is not null && ShellFooting.Of(design, port) is var foot ? (foot.Outside, foot.Inside, 0) : null;
+            return ShellHole.Of(design.Shell, port) is not null && ShellFooting.Of(design, port) is var foot
+                ? (foot.Outside, foot.Inside, 0) : null;
         return HeadShape.Of(port.Host, design) is { } shape && HeadFooting.Of(shape, port) is { } footing
             ? (footing.Outside, footing.Inside, footing.AxisRadius) : null;
     }

@@ -20,7 +20,8 @@ internal static class HeadBuilder
     private const double SpunTurn = 3;
 
     /// <param name="whole">The shell, of which the head sees the end that it closes.</param>
-    public static HeadDesign Build(Section section, ShellDesign whole, PortHost end) => Build(section, whole, end, whole.AtEnd(end) with { Wall = whole.Wall });
+    public static HeadDesign Build(Section section, ShellDesign whole, PortHost end) =>
+        Build(section, whole, end, whole.AtEnd(end) with { Wall = whole.Wall });
 
     /// <param name="shell">As wide as the shell at that end.</param>
     private static HeadDesign Build(Section section, ShellDesign whole, PortHost end, ShellDesign shell) => section.Text("shape") switch

@@ -29,8 +29,9 @@ public sealed record FlatHead(
     : HeadDesign(Path, Material, Wall);
 
 /// <summary>
-/// A round dish of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores. A closed set: <see cref="HemisphereHead"/>,
-/// <see cref="EllipsoidHead"/>, <see cref="TorisphereHead"/>, <see cref="PanHead"/>, <see cref="ToriconeHead"/>.
+/// A round dish of the shell's outside diameter, butted to the shell's end; spun from a disc, or of gores. A closed set:
+/// <see cref="HemisphereHead"/>, <see cref="EllipsoidHead"/>, <see cref="TorisphereHead"/>, <see cref="PanHead"/>,
+/// <see cref="ToriconeHead"/>.
 /// </summary>
 public abstract record DishedHead(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
 {

@@ -3,7 +3,8 @@ using Vessel.Geometry;
 namespace Vessel.Design;
 
 /// <summary>How a port stands on a head that is a wall of revolution, told in the head's own frame.</summary>
-/// <param name="Axis">Origin where the axis meets the outer face (or its level at a cone's tip), Z out along it, X away from the vessel's axis.</param>
+/// <param name="Axis">Origin where the axis meets the outer face (or its level at a cone's tip), Z out along it, X away from the vessel's
+/// axis.</param>
 /// <param name="Outside">On the outer face.</param>
 /// <param name="Inside">On the inner face.</param>
 public sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Inside)

@@ -31,7 +31,8 @@ internal static class InsideProfile
         if (design.Head(end) is not FlatHead flat)
             return (HeadShape.Of(end, design) ?? throw new ArgumentException("a head without a shape", nameof(design))).Inner;
         var level = LidCheck.Depth(flat);
-        return new(new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
+        return new(
+            new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
     }
 
     /// <summary>By a line from where the last piece ends, where that is not where the next begins.</summary>

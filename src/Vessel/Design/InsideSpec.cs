@@ -27,7 +27,8 @@ public abstract record InsideSpec(string Path, string Name, Material Material, F
     /// <summary>What is said where it takes up the place of something named before it.</summary>
     /// <param name="other">Null for a port's tube.</param>
     internal virtual Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body) => new(
-        FaultCodes.PartsCollide, Path, $"'{body.Name}' and '{Name}' take up the same place.", null, null, "Move one of the two, or make one smaller.");
+        FaultCodes.PartsCollide, Path, $"'{body.Name}' and '{Name}' take up the same place.", null, null,
+        "Move one of the two, or make one smaller.");
 
     /// <summary>Names of the ways through it, as the order of the gas's flow names them.</summary>
     public virtual IEnumerable<string> Ways => [];

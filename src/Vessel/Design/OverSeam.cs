@@ -43,7 +43,9 @@ public static class OverSeam
         where end is not null
         select (port, end.Value);
 
-    /// <summary>Most ports: no line of theirs is higher or lower by more than their slanted section and the climb across the shell.</summary>
+    /// <summary>
+    /// Most ports: no line of theirs is higher or lower by more than their slanted section and the climb across the shell.
+    /// </summary>
     private static bool IsFarFromEnds(ShellDesign shell, PortDesign port)
     {
         var (height, tilt) = (port.Place.Height, port.Place.Tilt);
@@ -70,7 +72,9 @@ public static class OverSeam
         return roots.ToImmutable();
     }
 
-    /// <summary>A tilted hole that crosses the seam outside may stay on one side of it inside; then its edge would run out in the wall.</summary>
+    /// <summary>
+    /// A tilted hole that crosses the seam outside may stay on one side of it inside; then its edge would run out in the wall.
+    /// </summary>
     private static bool CutsAllFaces(VesselDesign design, PortDesign port, PortHost end)
     {
         var (course, shape, axis) = (design.Shell.CourseOf(end), HeadShape.Of(end, design)!, ShellFooting.Of(design.Shell, port).Axis);
@@ -78,10 +82,12 @@ public static class OverSeam
         var radius = ShellHole.HoleRadius(port);
         IEnumerable<Footprint> faces =
         [
-            .. new[] { course.Low, course.Low - course.Wall }.Select(of => new CylinderFootprint(of, course.Low, port.Place.Offset, port.Place.Tilt)),
+            .. new[] { course.Low, course.Low - course.Wall }.Select(
+                of => new CylinderFootprint(of, course.Low, port.Place.Offset, port.Place.Tilt)),
             .. new[] { shape.Outer, shape.Inner }.Select(of => new RevolvedFootprint(shape.InVessel(RunOn(of, of.End.U)), axis)),
         ];
-        return faces.All(face => face.Takes(radius) && Crossings(axis, face, radius, level) is [var first, var second] && Depth(face, first, second) > Least);
+        return faces.All(face => face.Takes(radius) && Crossings(axis, face, radius, level) is [var first, var second]
+            && Depth(face, first, second) > Least);
 
         // Half-way between both crossings a footprint lies furthest off the seam, or nearly so.
         double Depth(Footprint face, double first, double second) => new[] { (first + second) / 2, ((first + second) / 2) + Math.PI }
@@ -97,7 +103,9 @@ public static class OverSeam
         && design.Shell.CourseOf(end) is { IsCone: false } course && course == design.Shell.CourseAt(port.Place.Height)
         && !(port.IsFlush && head.Wall != course.Wall);
 
-    /// <summary>Both faces as the port meets them, in the vessel's frame: the dish and, from its edge on, the shell without an end.</summary>
+    /// <summary>
+    /// Both faces as the port meets them, in the vessel's frame: the dish and, from its edge on, the shell without an end.
+    /// </summary>
     internal static ShellFooting Footing(VesselDesign design, PortHost end, Frame3 axis)
     {
         var (shape, course) = (HeadShape.Of(end, design)!, design.Shell.CourseOf(end));

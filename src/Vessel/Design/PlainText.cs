@@ -34,7 +34,8 @@ public static class PlainText
 
     /// <summary>The character's name as the Unicode Standard writes it: <c>U+001B</c>.</summary>
     public static string CodePoint(string text, int at) => string.Create(
-        CultureInfo.InvariantCulture, $"U+{(at + 1 < text.Length && char.IsSurrogatePair(text, at) ? char.ConvertToUtf32(text, at) : text[at]):X4}");
+        CultureInfo.InvariantCulture,
+        $"U+{(at + 1 < text.Length && char.IsSurrogatePair(text, at) ? char.ConvertToUtf32(text, at) : text[at]):X4}");
 
     /// <summary>The text with U+FFFD for what <see cref="FirstUnfit"/> finds: for a format that cannot hold it.</summary>
     public static string Clean(string text)

@@ -3,7 +3,8 @@ using Vessel.Geometry;
 namespace Vessel.Design;
 
 /// <summary>How a port stands in the shell: on a cylinder in closed form, on a cone by its line.</summary>
-/// <param name="Axis">In the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the shell.</param>
+/// <param name="Axis">In the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the
+/// shell.</param>
 /// <param name="Outside">On the outer face of its course, as if that had no ends.</param>
 /// <param name="Inside">On the inner face.</param>
 public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Inside)
@@ -13,7 +14,8 @@ public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Insi
 
     /// <summary>Footing of a port in the shell; where the port stands over a head's seam, with that head in it.</summary>
     public static ShellFooting Of(VesselDesign design, PortDesign port) =>
-        Of(design.Shell, port) is var footing && OverSeam.Of(design, port) is { } end ? OverSeam.Footing(design, end, footing.Axis) : footing;
+        Of(design.Shell, port) is var footing && OverSeam.Of(design, port) is { } end ? OverSeam.Footing(design, end, footing.Axis)
+            : footing;
 
     /// <summary>Places and reaches are not numbers where a size is at fault or the axis misses the shell.</summary>
     public static ShellFooting Of(ShellDesign shell, PortDesign port)
@@ -30,7 +32,8 @@ public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Insi
             sideways,
             (level * outward) + (rise * Vector3.UnitZ));
         if (course.IsCone)
-            return new(axis, new RevolvedFootprint(new(Endless(course.Outer)), axis), new RevolvedFootprint(new(Endless(course.Inner)), axis));
+            return new(
+                axis, new RevolvedFootprint(new(Endless(course.Outer)), axis), new RevolvedFootprint(new(Endless(course.Inner)), axis));
         CylinderFootprint On(double radius) => new(radius, outer, place.Offset, place.Tilt);
         return new(axis, On(outer), On(outer - course.Wall));
     }

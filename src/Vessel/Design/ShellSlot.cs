@@ -17,5 +17,6 @@ namespace Vessel.Design;
 public sealed record ShellSlot(string What, double Height, double Angle, Point2 Middle, Point2 Along, Point2 Across, double Width)
 {
     /// <summary>Its corners counter-clockwise: sideways of its line, and height, mm.</summary>
-    public ImmutableArray<Point2> Corners => [Middle - Along - Across, Middle + Along - Across, Middle + Along + Across, Middle - Along + Across];
+    public ImmutableArray<Point2> Corners =>
+        [Middle - Along - Across, Middle + Along - Across, Middle + Along + Across, Middle - Along + Across];
 }

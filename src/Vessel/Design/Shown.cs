@@ -4,8 +4,8 @@ namespace Vessel.Design;
 
 /// <summary>Numbers as the user reads them in faults, in the units of the file.</summary>
 /// <remarks>
-/// What is given stays as it is, to a thousandth. A computed limit is told to what a hand can set and always to the sound side: to a tenth of a
-/// millimetre, to a hundredth below 3 mm and to a thousandth below 1; in inches to a digit more.
+/// What is given stays as it is, to a thousandth. A computed limit is told to what a hand can set and always to the sound side: to a tenth
+/// of a millimetre, to a hundredth below 3 mm and to a thousandth below 1; in inches to a digit more.
 /// </remarks>
 internal readonly record struct Shown(UserUnits Units)
 {
@@ -13,7 +13,8 @@ internal readonly record struct Shown(UserUnits Units)
     private const double Noise = 1e-7;
 
     /// <summary>To a hundredth of a millimetre, below 1 mm to a thousandth; a digit more in inches.</summary>
-    public string Length(double mm) => Rounded(KeyKind.Length, mm, (number, fine) => Math.Round(number, Math.Abs(number) < 1 ? 3 + fine : 2 + fine));
+    public string Length(double mm) =>
+        Rounded(KeyKind.Length, mm, (number, fine) => Math.Round(number, Math.Abs(number) < 1 ? 3 + fine : 2 + fine));
 
     /// <summary>A least length, rounded up.</summary>
     public string LengthUp(double mm) => Rounded(KeyKind.Length, mm, (number, fine) => -Floor(-number, fine));
@@ -38,7 +39,8 @@ internal readonly record struct Shown(UserUnits Units)
         var unit = kind.ShownUnit(Units);
         var number = ((value * kind.ModelFactor()) - unit.Shift) / unit.Factor;
         // Adding zero turns -0 into 0.
-        var text = (round(number, kind == KeyKind.Length && Units == UserUnits.Inches ? 1 : 0) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
+        var text = (round(number, kind == KeyKind.Length && Units == UserUnits.Inches ? 1 : 0) + 0.0)
+            .ToString("0.####", CultureInfo.InvariantCulture);
         return $"{text} {unit.Name}".TrimEnd();
     }
 

@@ -37,7 +37,8 @@ public static class Slug
         var slug = new StringBuilder(name.Length);
         foreach (var letter in name.EnumerateRunes())
         {
-            if (Rune.IsLetterOrDigit(letter) || Rune.GetUnicodeCategory(letter) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark)
+            if (Rune.IsLetterOrDigit(letter)
+                || Rune.GetUnicodeCategory(letter) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark)
                 slug.Append(Rune.ToLowerInvariant(letter));
             else if (slug.Length > 0 && slug[^1] != '-')
                 slug.Append('-');

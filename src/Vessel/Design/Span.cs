@@ -9,7 +9,9 @@ public readonly record struct Span(int Line, int Column, int EndLine, int EndCol
     /// <summary>Stands for <see cref="Setting"/> in the shop file.</summary>
     public const int InShop = -1;
 
-    /// <summary>Zero in the design file, <see cref="InShop"/> in the shop file; else which of <see cref="DesignSettings.With"/>, counted from 1.</summary>
+    /// <summary>
+    /// Zero in the design file, <see cref="InShop"/> in the shop file; else which of <see cref="DesignSettings.With"/>, counted from 1.
+    /// </summary>
     public int Setting { get; init; }
 
     /// <summary>Whether the other place begins inside this one.</summary>

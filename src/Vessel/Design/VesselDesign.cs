@@ -149,7 +149,9 @@ public sealed record PortDesign(
     /// <summary>A bend before its free end; null for a straight one.</summary>
     public ElbowDesign? Elbow { get; init; }
 
-    /// <summary>In the length of its tube that stands free inside, row by row; each is <see cref="WindowsDesign.Up"/> from the inner end.</summary>
+    /// <summary>
+    /// In the length of its tube that stands free inside, row by row; each is <see cref="WindowsDesign.Up"/> from the inner end.
+    /// </summary>
     public ImmutableArray<WindowsDesign> Windows { get; init; } = [];
 
     /// <summary>Path of the key of its outside diameter.</summary>

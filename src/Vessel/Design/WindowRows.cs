@@ -31,7 +31,9 @@ internal static class WindowRows
         return free > 0 ? Turns.From(best, 0) : sides.Select(side => side.From).MinBy(start => Past(sides, start));
     }
 
-    /// <summary>How much further than once round a wrap from a line on must go to hold every window whole, with a wall of metal beside it; radians.</summary>
+    /// <summary>
+    /// How much further than once round a wrap from a line on must go to hold every window whole, with a wall of metal beside it; radians.
+    /// </summary>
     /// <param name="radius">Of the tube's outside, mm.</param>
     /// <param name="start">The line.</param>
     public static double Lap(ImmutableArray<WindowsDesign> rows, double radius, double wall, double start) =>

@@ -3,7 +3,8 @@ namespace Vessel.Design;
 /// <summary>A row of equal windows, evenly round a tube or skirt: rectangles with round corners, slots, or round holes.</summary>
 /// <param name="Width">Along the girth, measured on the outside, mm; of a round one its diameter.</param>
 /// <param name="Corner">Radius of the corners, at most half of the smaller side, mm: that half makes a slot, or a round window.</param>
-/// <param name="Up">Height of the lower edge above the plate, mm; of a sleeve above its lower end, of a port's tube from its inner end along it.</param>
+/// <param name="Up">Height of the lower edge above the plate, mm; of a sleeve above its lower end, of a port's tube from its inner end
+/// along it.</param>
 /// <param name="Angle">Of the first window's middle, radians; of a port's tube round its axis, as its elbow's direction.</param>
 public sealed record WindowsDesign(string Path, int Count, double Width, double Height, double Corner, double Up, double Angle)
 {

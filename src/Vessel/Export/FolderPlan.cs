@@ -44,7 +44,8 @@ internal sealed record FolderPlan(
     }
 
     /// <summary>A name beside the file's that is free.</summary>
-    public static string FreeName(string root, string relative) => AsideNames(relative).First(name => !Path.Exists(Path.Combine(root, name)));
+    public static string FreeName(string root, string relative) =>
+        AsideNames(relative).First(name => !Path.Exists(Path.Combine(root, name)));
 
     /// <summary>The names under which a file of the user is set aside, in their order.</summary>
     public static IEnumerable<string> AsideNames(string relative)

@@ -144,7 +144,9 @@ internal sealed class FolderSwap(string root)
 
     private static bool IsEmpty(string folder) => !Directory.EnumerateFileSystemEntries(folder).Any();
 
-    /// <summary>A folder like the one of that path, with those above it; false where it would not belong to the same user and group.</summary>
+    /// <summary>
+    /// A folder like the one of that path, with those above it; false where it would not belong to the same user and group.
+    /// </summary>
     [SupportedOSPlatform("linux")]
     private bool TryMake(string relative)
     {

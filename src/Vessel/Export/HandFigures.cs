@@ -4,7 +4,9 @@ using Vessel.Parts;
 
 namespace Vessel.Export;
 
-/// <summary>Figures of a table for people, rounded to what a hand can measure, weigh or plan; the column's name ends with its unit.</summary>
+/// <summary>
+/// Figures of a table for people, rounded to what a hand can measure, weigh or plan; the column's name ends with its unit.
+/// </summary>
 internal static class HandFigures
 {
     /// <exception cref="ArgumentException">Not a finite number: a bug of whoever computed it.</exception>

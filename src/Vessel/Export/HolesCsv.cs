@@ -14,8 +14,8 @@ public static class HolesCsv
     ];
 
     /// <summary>
-    /// x, y and the polar pair are from the flat's origin. A window or slot has a size in place of a diameter, and the places of the drill that
-    /// makes its corners or ends.
+    /// x, y and the polar pair are from the flat's origin. A window or slot has a size in place of a diameter, and the places of the drill
+    /// that makes its corners or ends.
     /// </summary>
     public static void Write(Part part, Stream to) => Csv.Write(to, _columns, Holes(part).Select(Row));
 

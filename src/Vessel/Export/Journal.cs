@@ -175,7 +175,8 @@ internal sealed class Journal(string root)
             return document.RootElement.GetProperty("schema").GetInt32() == Schema
                 ? document.RootElement.GetProperty("manifest").GetString() : throw Damaged(null);
         }
-        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or UnauthorizedAccessException)
+        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException
+            or UnauthorizedAccessException)
         {
             throw Damaged(e);
         }

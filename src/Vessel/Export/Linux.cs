@@ -4,7 +4,9 @@ using System.Runtime.Versioning;
 
 namespace Vessel.Export;
 
-/// <summary>The calls by which Linux swaps two folders at once (man pages renameat2(2), link(2), statx(2), access(2), getxattr(2)).</summary>
+/// <summary>
+/// The calls by which Linux swaps two folders at once (man pages renameat2(2), link(2), statx(2), access(2), getxattr(2)).
+/// </summary>
 [SupportedOSPlatform("linux")]
 internal static partial class Linux
 {

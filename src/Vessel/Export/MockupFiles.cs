@@ -24,7 +24,8 @@ internal static class MockupFiles
             yield return new("mockup/print.3mf", to => ThreeMfWriter.Write(
                 [new("mock-up", build.Mockup!.Mesh, [Frame3.Identity], Plastic, Colour.Plastic)], name, to));
             if (!build.Mockup!.Pieces.IsEmpty)
-                yield return new("mockup/pieces.3mf", to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces.Select(piece => (piece.Name, piece.Mesh))), name, to));
+                yield return new("mockup/pieces.3mf",
+                    to => ThreeMfWriter.Write(SideBySide(build.Mockup.Pieces.Select(piece => (piece.Name, piece.Mesh))), name, to));
             foreach (var piece in build.Mockup.Pieces)
                 yield return new($"mockup/{Slug.Of(piece.Name)}.stl", to => StlWriter.Write(piece.Mesh, piece.Name, to));
             if (build.Mockup.Stand is { } stand)
@@ -44,7 +45,8 @@ internal static class MockupFiles
         if (!build.Assembly.Sites.IsEmpty)
         {
             yield return new("mockup/room.3mf", to => ThreeMfWriter.Write(
-                [.. RoomSolids.Of(plan).Select(room => new PlacedSolid(room.Name, room.Mesh, [Frame3.Identity], "room to keep free", Colour.Room))], name, to));
+                [.. RoomSolids.Of(plan).Select(room => new PlacedSolid(room.Name, room.Mesh, [Frame3.Identity], "room to keep free",
+                    Colour.Room))], name, to));
         }
     }
 

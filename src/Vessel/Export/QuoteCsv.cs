@@ -3,7 +3,10 @@ using Vessel.Planning;
 
 namespace Vessel.Export;
 
-/// <summary>quote.csv: what the vessel costs at the shop's own prices; the total names what has none; margin, tax and what each of several comes to follow it.</summary>
+/// <summary>
+/// quote.csv: what the vessel costs at the shop's own prices; the total names what has none; margin, tax and what each of several comes to
+/// follow it.
+/// </summary>
 internal static class QuoteCsv
 {
     private static readonly ImmutableArray<string> _columns =

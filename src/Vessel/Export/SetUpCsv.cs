@@ -16,5 +16,6 @@ internal static class SetUpCsv
     }
 
     private static CsvCell[] Row(SetUp row, string? fixture) =>
-        [row.What, string.Join(" ", row.Welds), row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, fixture, default];
+        [row.What, string.Join(" ", row.Welds), row.Datum, row.Height, row.Clock, row.Arc, row.FromAxis, row.Depth, row.Remark, fixture,
+            default];
 }

@@ -48,5 +48,6 @@ public static class Strokes
     public static int UnitsHigh => StrokeTable.CapHeight;
 
     /// <summary>Letters that are drawn as a box, in the order in which they come; each once.</summary>
-    public static ImmutableArray<Rune> Unknown(string text) => [.. text.EnumerateRunes().Where(letter => !StrokeGlyph.Knows(letter)).Distinct()];
+    public static ImmutableArray<Rune> Unknown(string text) =>
+        [.. text.EnumerateRunes().Where(letter => !StrokeGlyph.Knows(letter)).Distinct()];
 }

@@ -58,7 +58,8 @@ public static class VesselFiles
     {
         var stem = $"nests/{Slug.Of(sheet.Nest.Material.Name)}_{Numbers.Text(sheet.Nest.Thickness, 3)}mm";
         OutputFile File(string path, Nest nest) => new(path, to => NestDxf.Write(
-            nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!), build.Options.Drawing, to));
+            nest, build.Parts.Where(part => part.Fitted is not null).ToDictionary(part => part.Part.Id, part => part.Fitted!),
+            build.Options.Drawing, to));
         yield return File($"{stem}.dxf", sheet.Nest);
         if (sheet.Rectangle is { } rectangle)
             yield return File($"{stem}_remnant.dxf", rectangle);
@@ -87,7 +88,8 @@ public static class VesselFiles
             {
                 var framed = path.Insert(path.LastIndexOf('.'), "_in-frame");
                 yield return new(
-                    framed, to => FlatDxf.Write(built.Fitted!, options.Drawing with { CutOnly = true, InFrameOf = part.Thickness, Kerf = options.Kerf }, to));
+                    framed, to => FlatDxf.Write(
+                        built.Fitted!, options.Drawing with { CutOnly = true, InFrameOf = part.Thickness, Kerf = options.Kerf }, to));
             }
 
             if (options.Kerf > 0 && role is "flat")

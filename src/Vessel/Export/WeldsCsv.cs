@@ -15,7 +15,8 @@ internal static class WeldsCsv
         "number", "weld", "kind", "length_mm", "throat_mm", "leg_min_mm", "leg_max_mm", "angle_min_deg", "angle_max_deg",
         "gap_normal_mm", "gap_axial_mm", "deposit_mm3", "filler", "filler_g", "filler_high_g", "rod_mm", "rods", "rods_high",
         "travel_mm_per_min", "arc_min", "time_low_min", "time_likely_min", "time_high_min", "passes", "preparation", "least_leg_mm",
-        "current", "tungsten_mm", "cup", "amps_low", "amps_high", "gas", "gas_l_per_min", "volts_low", "volts_high", "heat_kj_per_mm", "shear_n_per_mm", "pull_n_per_mm", "weakest", "purge",
+        "current", "tungsten_mm", "cup", "amps_low", "amps_high", "gas", "gas_l_per_min", "volts_low", "volts_high", "heat_kj_per_mm",
+        "shear_n_per_mm", "pull_n_per_mm", "weakest", "purge",
         "free_share", "reached_share", "notes",
     ];
 

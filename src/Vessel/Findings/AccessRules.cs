@@ -28,7 +28,8 @@ internal static class AccessRules
             [.. joint.Between.Distinct()],
             () => $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(access.CupDiameter)} mm) and rod along {missing} % "
             + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access)}.",
-            [new("reached share", access.ReachedShare, AtLeast(1), string.Empty), new("free directions", access.FreeShare, null, string.Empty)],
+            [new("reached share", access.ReachedShare, AtLeast(1), string.Empty),
+                new("free directions", access.FreeShare, null, string.Empty)],
             assembly.Design.PlaceOf(Key(joint)));
     }
 

@@ -16,7 +16,8 @@ public static class Assessment
     public static ImmutableArray<Measure> Findings(IEnumerable<Measure> measures) => [.. measures.Where(measure => !measure.Holds)];
 
     /// <summary>The measures of a vessel and of the work on it, whether or not they hold.</summary>
-    public static IEnumerable<Measure> Measures(Plan plan) => [.. Measures(plan.Assembly), .. AccessRules.Of(plan), .. FixtureRules.Of(plan)];
+    public static IEnumerable<Measure> Measures(Plan plan) =>
+        [.. Measures(plan.Assembly), .. AccessRules.Of(plan), .. FixtureRules.Of(plan)];
 
     /// <summary>The measures of a vessel, whether or not they hold.</summary>
     public static IEnumerable<Measure> Measures(Assembly assembly) =>

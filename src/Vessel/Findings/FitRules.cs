@@ -32,7 +32,8 @@ internal static class FitRules
     }
 
     /// <summary>
-    /// Joints whose gap the design gives, as a clearance or a root gap, rather than the way in which an end is cut. A V is opened on purpose.
+    /// Joints whose gap the design gives, as a clearance or a root gap, rather than the way in which an end is cut. A V is opened on
+    /// purpose.
     /// </summary>
     private static IEnumerable<WeldFigures> Given(Assembly assembly) => assembly.Welds.Where(weld =>
         weld is { GapNormal: > 0, Joint.GapKey: not null } && !EdgePreparation.IsBevelled(weld.Joint.Kind, weld.Joint.Wall));
@@ -100,7 +101,8 @@ internal static class FitRules
 
     /// <param name="message">From what is aimed for and what is the most, in words.</param>
     private static Measure TooWide(
-        Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, string of, Func<string, string> message, KeyPlace place)
+        Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, string of, Func<string, string> message,
+        KeyPlace place)
     {
         var shop = assembly.Design.Shop.Welding;
         return new(
@@ -108,7 +110,8 @@ internal static class FitRules
             Severity.Warning,
             parts,
             () => message(RootGap.Limits(wall, shop, NoteText.Length, "mm")),
-            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(wall, shop), RootGap.Most(wall, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(wall, shop), RootGap.Most(wall, shop)), "mm"),
+                new("gap axial", weld.GapAxial, null, "mm")],
             place,
             of);
     }

@@ -7,7 +7,8 @@ namespace Vessel.Findings;
 /// <summary>Ports that get no fixture to print, though the design asks for them.</summary>
 internal static class FixtureRules
 {
-    public static IEnumerable<Measure> Of(Plan plan) => PortFixture.Of(plan).Where(fixture => fixture.Refused is not null).Select(fixture => new Measure(
+    public static IEnumerable<Measure> Of(Plan plan) =>
+        PortFixture.Of(plan).Where(fixture => fixture.Refused is not null).Select(fixture => new Measure(
         FindingCodes.NoFixture,
         Severity.Note,
         [Slug.Of(fixture.Site.Port.Name)],

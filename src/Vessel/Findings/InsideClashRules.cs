@@ -22,7 +22,8 @@ internal static class InsideClashRules
             let port = site.Port
             where port.InsideLength > 0 && InsideBodies.Leans(assembly.Design, port)
             from body in bodies
-            let distance = body.Rings.Select(ring => Between(assembly.Design, port, ring)).Where(found => found is not null).MinBy(found => found!.Value.Start)
+            let distance = body.Rings.Select(ring => Between(assembly.Design, port, ring)).Where(found => found is not null)
+                .MinBy(found => found!.Value.Start)
             where distance is not null
             select new Measure(
                 FindingCodes.InsideClash,
@@ -54,7 +55,8 @@ internal static class InsideClashRules
         var best = double.PositiveInfinity;
         while (true)
         {
-            var looked = patches.ConvertAll(patch => (Patch: patch, Middle: ring.DistanceTo(At(patch.Round.At(0.5), patch.Radius.At(0.5), patch.Along.At(0.5)))));
+            var looked = patches.ConvertAll(
+                patch => (Patch: patch, Middle: ring.DistanceTo(At(patch.Round.At(0.5), patch.Radius.At(0.5), patch.Along.At(0.5)))));
             best = Math.Min(best, looked.Min(at => at.Middle));
             var low = Math.Max(0, looked.Min(at => at.Middle - at.Patch.Reach));
             if (low > Least)

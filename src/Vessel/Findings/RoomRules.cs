@@ -8,7 +8,8 @@ namespace Vessel.Findings;
 /// <summary>Whether hoses and spanners find their way to the ports.</summary>
 internal static class RoomRules
 {
-    public static IEnumerable<Measure> Of(Assembly assembly) => RoomClashes.Of(assembly.Mockup, [.. assembly.Members.Select(member => member.Outside).OfType<OutsideBody>()]).Select(clash => new Measure(
+    public static IEnumerable<Measure> Of(Assembly assembly) => RoomClashes.Of(
+        assembly.Mockup, [.. assembly.Members.Select(member => member.Outside).OfType<OutsideBody>()]).Select(clash => new Measure(
         FindingCodes.NoRoomAtPort,
         Severity.Warning,
         [.. new[] { clash.Room.Port.Id, clash.OtherId }.Distinct()],

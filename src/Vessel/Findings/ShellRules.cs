@@ -75,7 +75,8 @@ internal static class ShellRules
             yield break;
         var rolled = design.Shell.Courses.Where(course => course.IsRolled)
             .Select(course => new RolledPart(
-                Names.ShellParts(course, design), course.Name, 2 * Math.Min(course.Low - course.Across, course.High - course.Across), $"{course.Shell.Path}.made_from"))
+                Names.ShellParts(course, design), course.Name, 2 * Math.Min(course.Low - course.Across, course.High - course.Across),
+                $"{course.Shell.Path}.made_from"))
             .Concat(assembly.Members.SelectMany(member => member.Rolled));
         foreach (var (ids, name, bore, path) in rolled)
         {
@@ -94,7 +95,8 @@ internal static class ShellRules
     private static IEnumerable<Measure> Of(ShellCourse course, Assembly assembly)
     {
         // Holes of a cone are drilled when it is rolled.
-        var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone && course.Shell.LargeHoles == LargeHoles.BeforeRolling && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
+        var cut = assembly.Sites.Where(site => site is { Port.Host: PortHost.Shell, Over: null } && !course.IsCone
+            && course.Shell.LargeHoles == LargeHoles.BeforeRolling && assembly.Design.Shell.CourseAt(site.Port.Place.Height) == course);
         foreach (var site in cut)
         {
             var (width, limit) = (2 * site.OpeningRadius, ShellOpening.LargeShare * 2 * course.Low);

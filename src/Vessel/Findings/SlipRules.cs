@@ -16,7 +16,8 @@ internal static class SlipRules
         var pressed = fit.Clearance < 0;
         // A press fit is lost where the sizes are off the other way.
         var left = pressed ? -fit.Clearance - fit.LikelySpread : fit.Likely;
-        var shares = string.Join(", ", fit.Shares.Where(share => !share.IsTakenUp).Select(share => $"{share.What} +-{NoteText.Length(share.Off)} mm"));
+        var shares = string.Join(
+            ", ", fit.Shares.Where(share => !share.IsTakenUp).Select(share => $"{share.What} +-{NoteText.Length(share.Off)} mm"));
         return new(
             FindingCodes.FitUncertain,
             Severity.Note,

@@ -17,11 +17,13 @@ internal static class StockRules
         foreach (var (part, piece) in assembly.Parts.Where(Nest.IsCutFromSheet).Select(part => (part, NestPiece.Of(part))))
         {
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
-            var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn)).MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
+            var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn))
+                .MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
             string Remedy() => Divided(part, design, sheet) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
                 : "";
-            Measured[] figures = [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"), new("across it", lain.Height, AtMost(sheet.FreeWidth), "mm")];
+            Measured[] figures = [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"),
+                new("across it", lain.Height, AtMost(sheet.FreeWidth), "mm")];
             yield return new(
                 FindingCodes.NoSheetHolds,
                 Severity.Warning,
@@ -35,7 +37,9 @@ internal static class StockRules
         }
     }
 
-    /// <summary>The key that puts what a part is of together from more sheets, and the least number that does; null where none does.</summary>
+    /// <summary>
+    /// The key that puts what a part is of together from more sheets, and the least number that does; null where none does.
+    /// </summary>
     private static (string Key, int Count)? Divided(Part part, VesselDesign design, NestSheet sheet)
     {
         if (part.Kind is not (PartKind.Shell or PartKind.Cone))
@@ -44,13 +48,15 @@ internal static class StockRules
         {
             return Least(course.Seams.Count, count => course.IsCone
                 ? Fits(ConeShape.Of(course with { Seams = course.Seams with { Count = count } }).Development.Outline(), sheet)
-                : ShellFlat.Blank(course.At(course.Start) with { Sheets = count }).Width <= sheet.FreeLength && course.Height <= sheet.FreeWidth) is { } sheets
+                : ShellFlat.Blank(course.At(course.Start) with { Sheets = count }).Width <= sheet.FreeLength
+                    && course.Height <= sheet.FreeWidth) is { } sheets
                 ? (course.SheetsPath, sheets) : null;
         }
 
         var end = part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom;
         return design.Head(end) is ConeHead cone
-            && Least(cone.Segments, count => Fits(ConeShape.Of(end, cone with { Segments = count }, design).Development.Outline(), sheet)) is { } segments
+            && Least(cone.Segments,
+                count => Fits(ConeShape.Of(end, cone with { Segments = count }, design).Development.Outline(), sheet)) is { } segments
             ? ($"{cone.Path}.segments", segments) : null;
     }
 

@@ -11,6 +11,8 @@ public static class OilCarry
     /// <summary>g/h.</summary>
     public static Amount Rate { get; } = new(2, 8, 15);
 
-    /// <summary>Upper end of the usual range for a first design, L; a worn engine carries more, and water comes on top in cold weather.</summary>
+    /// <summary>
+    /// Upper end of the usual range for a first design, L; a worn engine carries more, and water comes on top in cold weather.
+    /// </summary>
     public static double Of(double hours) => hours * Rate.High / GramsPerLitre;
 }

@@ -32,8 +32,8 @@ public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
     }
 
     /// <summary>
-    /// Butt: the wider of the drawn and the held gap times wall, the bevel of a thick one, and two thirds of width times height for cap and, where melted through, root. The
-    /// metal lies on the root line as near as it matters.
+    /// Butt: the wider of the drawn and the held gap times wall, the bevel of a thick one, and two thirds of width times height for cap
+    /// and, where melted through, root. The metal lies on the root line as near as it matters.
     /// </summary>
     private static Bead Edge(Joint joint, Station at)
     {

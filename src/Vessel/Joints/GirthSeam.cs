@@ -9,7 +9,8 @@ namespace Vessel.Joints;
 internal static class GirthSeam
 {
     public static IEnumerable<Joint> Of(VesselDesign vessel) =>
-        (vessel.Shell.Reducer?.GirthPaths ?? []).Select((path, i) => Of(vessel.Shell.Courses[i], vessel.Shell.Courses[i + 1], vessel, path));
+        (vessel.Shell.Reducer?.GirthPaths ?? [])
+            .Select((path, i) => Of(vessel.Shell.Courses[i], vessel.Shell.Courses[i + 1], vessel, path));
 
     private static Joint Of(ShellCourse below, ShellCourse above, VesselDesign vessel, string path)
     {

@@ -58,7 +58,8 @@ internal static class HeadJoint
         var air = host.AirTo(Way.Axial(up), up);
         // What an inset plate leaves of a bore that leans, on its outer face.
         (double Bore, double Gap) Inset(FlatHead lid) => vessel.Shell.IsPlain ? (shell.InnerRadius, lid.Clearance)
-            : vessel.Shell.CourseOf(end).InnerAt(level - (up * lid.Recess)) is var bore ? (bore, bore - (lid.OutsideDiameter / 2)) : default;
+            : vessel.Shell.CourseOf(end).InnerAt(level - (up * lid.Recess)) is var bore ? (bore, bore - (lid.OutsideDiameter / 2))
+            : default;
         return head switch
         {
             FlatHead { Seat: Seat.Inset } lid when lid.Recess >= InLine * leg =>

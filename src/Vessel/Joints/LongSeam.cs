@@ -17,7 +17,8 @@ internal static class LongSeam
     {
         var ids = SheetPiece.Ids(SheetPiece.Of(course, vessel));
         return course.SeamPaths.Select((path, i) => Along(
-            NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap, course.Wall,
+            NameOf(course, i), [ids[(i + ids.Length - 1) % ids.Length], ids[i]], course.Outer, course.Seams.Of(i), course.RootGap,
+            course.Wall,
             (WeldRole.LongSeam, path, course.Path, course.RootGapPath)));
     }
 

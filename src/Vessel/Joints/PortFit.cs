@@ -23,7 +23,8 @@ public static class PortFit
         var port = site.Port;
         if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 } && vessel.Head(port.Host) is ConeHead cone)
             return cone.Wall * Math.Cos(cone.HalfAngle);
-        if (port.Host != PortHost.Shell || site.Over is not null || port.Joint != PortJoint.SetOn || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
+        if (port.Host != PortHost.Shell || site.Over is not null || port.Joint != PortJoint.SetOn
+            || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
             return 0;
         var shell = vessel.Shell.At(port.Place.Height);
         return Enumerable.Range(0, Stations).Max(i => port.BoreRadius - Nearest(site, shell, Turns.Full * i / Stations));

@@ -7,8 +7,9 @@ namespace Vessel.Joints;
 
 /// <summary>Every place where one part is to go into another with a given clearance.</summary>
 /// <remarks>
-/// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A rolled bore is its
-/// blank's length over pi less the sheet's thickness, and what its long seams draw in; out of round a thin wall is pulled over the plate.
+/// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A
+/// rolled bore is its blank's length over pi less the sheet's thickness, and what its long seams draw in; out of round a thin wall is
+/// pulled over the plate.
 /// </remarks>
 public static class SlipFits
 {
@@ -34,12 +35,14 @@ public static class SlipFits
     {
         var (port, host) = (site.Port, Names.PortPart(site.Port, vessel));
         var hole = 2 * site.OpeningRadius;
-        var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true } : vessel.Head(port.Host) is not FlatHead;
+        var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true }
+            : vessel.Head(port.Host) is not FlatHead;
         return new(
             $"'{port.Name}' in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
             [
                 drilled ? Shop($"hole in {Names.Of(port.Host)}", hole) : Laser($"hole in {Names.Of(port.Host)}", hole, site.HostWall),
-                port.Thread is null ? Tube($"outside of '{port.Name}'", port.OutsideDiameter, port.Material) : Shop($"outside of '{port.Name}', turned", port.OutsideDiameter),
+                port.Thread is null ? Tube($"outside of '{port.Name}'", port.OutsideDiameter, port.Material)
+                    : Shop($"outside of '{port.Name}', turned", port.OutsideDiameter),
             ],
             $"{port.Path}.clearance");
     }
@@ -49,10 +52,12 @@ public static class SlipFits
     {
         var sleeve = InternalHost.Tube(disc.Fits, vessel);
         return new(
-            $"'{disc.Name}' in {(sleeve is null ? Names.Shell : $"'{sleeve.Name}'")}", Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
+            $"'{disc.Name}' in {(sleeve is null ? Names.Shell : $"'{sleeve.Name}'")}",
+            Joint.Sides(InternalHost.Ids(disc, vessel), [Slug.Of(disc.Name)]),
             2 * disc.Clearance,
             [
-                .. sleeve is null ? ShellBore(vessel.Shell.At(disc.Height)) : TubeBore(sleeve.Name, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Material),
+                .. sleeve is null ? ShellBore(vessel.Shell.At(disc.Height))
+                    : TubeBore(sleeve.Name, sleeve.OutsideDiameter, sleeve.Wall, sleeve.Material),
                 Laser($"diameter of '{disc.Name}'", disc.OutsideDiameter, disc.Thickness),
             ],
             $"{disc.Path}.clearance");
@@ -61,7 +66,9 @@ public static class SlipFits
     /// <summary>What a butt draws in across itself, as a share of its mean width. Common practice, from memory.</summary>
     private const double SeamShare = 0.1;
 
-    /// <summary>By how much a seam may differ from what the shop has measured of others, as a share of that. Common practice, no source.</summary>
+    /// <summary>
+    /// By how much a seam may differ from what the shop has measured of others, as a share of that. Common practice, no source.
+    /// </summary>
     private const double SeamScatter = 0.5;
 
     /// <summary>Between the greatest and the least diameter of a rolled shell, as a share of it: ASME VIII-1, UG-80, from memory.</summary>
@@ -77,7 +84,8 @@ public static class SlipFits
         return
         [
             new(
-                "shell's bore, by its blank's length", bore, sheets * CuttingTolerances.Laser(blank, shell.Wall) / Math.PI, CuttingTolerances.LaserSource),
+                "shell's bore, by its blank's length", bore, sheets * CuttingTolerances.Laser(blank, shell.Wall) / Math.PI,
+                CuttingTolerances.LaserSource),
             new("shell's bore, by its sheet's thickness", bore, SheetTolerances.Thickness(shell.Wall), SheetTolerances.Source),
             shrinkage > 0
                 ? new(

@@ -13,10 +13,12 @@ public sealed record WeldStrength(AllowedLoad Shear, AllowedLoad Pull)
     /// </summary>
     public static WeldStrength Of(Joint joint, Filler filler, Material host, Material part)
     {
-        var shear = Least(joint, filler, WeldMetalStrength.Shear(filler), (host, BaseMetalStrength.Shear(host)), (part, BaseMetalStrength.Shear(part)));
+        var shear = Least(
+            joint, filler, WeldMetalStrength.Shear(filler), (host, BaseMetalStrength.Shear(host)), (part, BaseMetalStrength.Shear(part)));
         return new(shear, joint.Kind == JointKind.Fillet
             ? shear
-            : Least(joint, filler, WeldMetalStrength.Pull(filler), (host, BaseMetalStrength.Pull(host)), (part, BaseMetalStrength.Pull(part))));
+            : Least(joint, filler, WeldMetalStrength.Pull(filler), (host, BaseMetalStrength.Pull(host)),
+                (part, BaseMetalStrength.Pull(part))));
     }
 
     private static AllowedLoad Least(Joint joint, Filler filler, Datum weld, params ReadOnlySpan<(Material Metal, Datum Stress)> beside)

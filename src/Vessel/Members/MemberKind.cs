@@ -43,7 +43,9 @@ internal abstract class MemberKind
     /// <summary>Its sections that are welded to another, with that and with what it is called.</summary>
     public virtual IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) => [];
 
-    /// <summary>What the parts of one of that name are called beside it, in words, each with the name of its part; none where it is one part.</summary>
+    /// <summary>
+    /// What the parts of one of that name are called beside it, in words, each with the name of its part; none where it is one part.
+    /// </summary>
     public virtual ImmutableArray<(string Name, string What)> PartsOf(string name) => [];
 
     /// <summary>What makes the shape of one impossible.</summary>

@@ -39,10 +39,13 @@ internal static class BodyProfiles
             return null;
         var above = top.Flipped().Moved(shell.Height);
         // Heads that reach in cut the bore off where they end.
-        Point2 On(double height) => new(Enumerable.Range(1, bore.Length - 1).Select(i => new LinePiece(bore[i - 1], bore[i])).First(line => line.B.V >= height).RadiusAt(height), height);
-        var (low, high) = (bottom.End.V > 0 ? On(bottom.End.V) : bottom.End, above.Start.V < shell.Height ? On(above.Start.V) : above.Start);
+        Point2 On(double height) => new(Enumerable.Range(1, bore.Length - 1).Select(i => new LinePiece(bore[i - 1], bore[i]))
+            .First(line => line.B.V >= height).RadiusAt(height), height);
+        var (low, high) = (bottom.End.V > 0 ? On(bottom.End.V) : bottom.End,
+            above.Start.V < shell.Height ? On(above.Start.V) : above.Start);
         var through = bore.Where(at => at.V > low.V + Hair && at.V < high.V - Hair).Prepend(low).Append(high).ToArray();
-        return Joined([.. WithRim(bottom, low).Pieces, .. Lines(through).Pieces, .. WithRim(above.Flipped(), new(high.U, -high.V)).Flipped().Pieces]);
+        return Joined(
+            [.. WithRim(bottom, low).Pieces, .. Lines(through).Pieces, .. WithRim(above.Flipped(), new(high.U, -high.V)).Flipped().Pieces]);
     }
 
     /// <summary>The corners of the bore upward, where no wall is thinner than that square to it; mm.</summary>
@@ -66,7 +69,8 @@ internal static class BodyProfiles
     }
 
     /// <summary>A flat floor that ends where the bore stands at its level.</summary>
-    private static Profile WithRim(Profile head, Point2 rim) => head.End == rim || head.Pieces is not [LinePiece floor] ? head : new(floor with { B = rim });
+    private static Profile WithRim(Profile head, Point2 rim) =>
+        head.End == rim || head.Pieces is not [LinePiece floor] ? head : new(floor with { B = rim });
 
     /// <summary>A bottom, from its pole to the shell's lower edge, z = 0.</summary>
     private static Profile Outside(PortHost end, VesselDesign vessel)

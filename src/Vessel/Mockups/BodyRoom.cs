@@ -25,7 +25,8 @@ internal static class BodyRoom
         Vector3 Place(double along, double angle)
         {
             var (sin, cos) = Math.SinCos(angle);
-            return bar.A + (Math.Clamp(along - 1, 0, 1) * axis) + (Math.Clamp(along, 0, 1) * bar.Radius * ((cos * frame.X) + (sin * frame.Y)));
+            return bar.A + (Math.Clamp(along - 1, 0, 1) * axis)
+                + (Math.Clamp(along, 0, 1) * bar.Radius * ((cos * frame.X) + (sin * frame.Y)));
         }
 
         double Off(double along, double angle) => outside.Distance(Place(along, angle));

@@ -26,7 +26,8 @@ internal static class Clearances
             .. plan.Drains.Select(drain => Attached.Of(drain.Inside, drain)),
         ];
         obstacles.AddRange(rooms.SelectMany(bore => OnOutline(bore, inside!)));
-        obstacles.AddRange(ports.SelectMany(port => port.Site.Port.Elbow is null ? FittingOverVessel(port, outside) : ElbowOverVessel(port, outside)));
+        obstacles.AddRange(
+            ports.SelectMany(port => port.Site.Port.Elbow is null ? FittingOverVessel(port, outside) : ElbowOverVessel(port, outside)));
         // What does not lie properly has no distance to others.
         if (obstacles.Count > 0)
             return obstacles;
@@ -65,7 +66,8 @@ internal static class Clearances
             {
                 yield return new(
                     [part.Id],
-                    distance == 0 ? $"{part.What} lies across an edge of the vessel's outline" : $"{part.What} comes near to an edge of the vessel's outline",
+                    distance == 0 ? $"{part.What} lies across an edge of the vessel's outline"
+                        : $"{part.What} comes near to an edge of the vessel's outline",
                     distance,
                     part.Path);
             }
@@ -112,7 +114,8 @@ internal static class Clearances
         if (gap < Obstacle.Least)
         {
             yield return new(
-                [port.Id], $"the fitting of '{port.Site.Port.Name}' runs into the vessel beside its tube", Math.Max(0, gap), port.Site.Port.Path);
+                [port.Id], $"the fitting of '{port.Site.Port.Name}' runs into the vessel beside its tube", Math.Max(0, gap),
+                port.Site.Port.Path);
         }
     }
 
@@ -130,7 +133,8 @@ internal static class Clearances
         var air = a.Around.DistanceTo(b.Around) > Obstacle.Least ? double.PositiveInfinity : a.DistanceInAir(b);
         return FootprintsApart(a, b).Concat(air >= Obstacle.Least
             ? []
-            : [new Obstacle([a.Id, b.Id], air == 0 ? $"{a.What} and {b.What} run into each other" : $"{a.What} and {b.What} come close in the air", air, b.Path)]);
+            : [new Obstacle([a.Id, b.Id],
+                air == 0 ? $"{a.What} and {b.What} run into each other" : $"{a.What} and {b.What} come close in the air", air, b.Path)]);
     }
 
     private static IEnumerable<Obstacle> FootprintsApart(Attached a, Attached b)

@@ -4,7 +4,9 @@ using Vessel.Parts;
 
 namespace Vessel.Mockups;
 
-/// <summary>What a fixture stands on: the outside of a port's host, told in the port's own frame, and the edge that it may hook over.</summary>
+/// <summary>
+/// What a fixture stands on: the outside of a port's host, told in the port's own frame, and the edge that it may hook over.
+/// </summary>
 /// <param name="Edge">In words; null where the host has none to hook over.</param>
 /// <param name="IsLow">Whether that is the lower edge of a shell, not the upper.</param>
 /// <param name="HookDepth">From the outside, less than the host's wall, mm.</param>
@@ -26,7 +28,8 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
         0.8 * site.HostWall);
 
     /// <summary>Between the host's edge and a hook, along X: a hook goes down along the axis, which may lean over the edge.</summary>
-    public double HookPlay => PortFixture.Clearance + (IsShell ? (HookDepth + PortFixture.Clearance) * Math.Abs(Site.Frame.Z.Z / Site.Frame.X.Z) : 0);
+    public double HookPlay =>
+        PortFixture.Clearance + (IsShell ? (HookDepth + PortFixture.Clearance) * Math.Abs(Site.Frame.Z.Z / Site.Frame.X.Z) : 0);
 
     /// <summary>Legs run straight down or up a cylinder to an end of the shell.</summary>
     private static string? EdgeOf(ShellDesign shell, double height, bool isLow)

@@ -42,7 +42,8 @@ internal sealed class FixtureForm
     private readonly bool _isHooked;
     private readonly bool _hasLip;
 
-    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, ImmutableArray<double> radii, double window, double end, bool hasStop, bool hasLip, bool isHooked)
+    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, ImmutableArray<double> radii, double window, double end, bool hasStop,
+        bool hasLip, bool isHooked)
     {
         (_on, _feet, _radii, _window, _end, _isHooked, _hasLip) = (on, feet, radii, window, end, isHooked, hasLip);
         HasStop = hasStop;
@@ -68,7 +69,8 @@ internal sealed class FixtureForm
             return null;
         }
 
-        var highest = Enumerable.Range(0, 72).SelectMany(i => new[] { inner, sleeve }.Select(r => on.Level(Point2.Polar(r, Turns.Full * i / 72)))).Max();
+        var highest = Enumerable.Range(0, 72)
+            .SelectMany(i => new[] { inner, sleeve }.Select(r => on.Level(Point2.Polar(r, Turns.Full * i / 72)))).Max();
         var room = port.WholeLength - highest;
         refused = room < LeastWindow + LeastGrip
             ? FormattableString.Invariant($"it stands out by {room:0.#} mm only, a window and a grip take {LeastWindow + LeastGrip:0}")
@@ -105,10 +107,12 @@ internal sealed class FixtureForm
         var reach = Enumerable.Range(0, 11).Select(i => sleeve + FootReach - (i * (FootReach - LeastFoot) / 10))
             .First(r => feet.TrueForAll(foot => Stands(foot, r, on) && space.UnderFoot(foot, r) is null));
         var hasLip = !isTall && port is { Fitting: null, Elbow: null };
-        double[] radii = [hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1, inner, sleeve, .. Enumerable.Range(1, FootCells).Select(i => sleeve + ((reach - sleeve) * i / FootCells))];
+        double[] radii = [hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1, inner, sleeve,
+            .. Enumerable.Range(1, FootCells).Select(i => sleeve + ((reach - sleeve) * i / FootCells))];
         ImmutableArray<Foot> all = [.. feet.Select(foot => new Foot(foot, hook != FixtureHook.None ? WayOf(foot, feet, on) : 0))];
         // A leg may not stand on another port.
-        all = [.. all.Select(foot => foot.Way != 0 && space.UnderLeg(foot.Way, Point2.Polar(reach, foot.Around.Start).V, Point2.Polar(reach, foot.Around.End).V) is not null ? foot with { Way = 0 } : foot)];
+        all = [.. all.Select(foot => foot.Way != 0 && space.UnderLeg(foot.Way, Point2.Polar(reach, foot.Around.Start).V,
+            Point2.Polar(reach, foot.Around.End).V) is not null ? foot with { Way = 0 } : foot)];
         return new(on, all, [.. radii], window, end, !isTall, hasLip, hook != FixtureHook.None);
     }
 
@@ -119,9 +123,11 @@ internal sealed class FixtureForm
     {
         var slit = HalfSlit / _radii[1];
         var feet = _feet.Where(foot => around.Contains((foot.Around.Start + foot.Around.End) / 2)).ToList();
-        var nodes = Nodes([around.Start + slit, .. feet.SelectMany(foot => new[] { foot.Around.Start, foot.Around.End }), around.End - slit]);
+        var nodes = Nodes(
+            [around.Start + slit, .. feet.SelectMany(foot => new[] { foot.Around.Start, foot.Around.End }), around.End - slit]);
         var columns = nodes.Length - 1;
-        var footOf = Enumerable.Range(0, columns).Select(i => feet.FindIndex(foot => foot.Around.Contains((nodes[i] + nodes[i + 1]) / 2))).ToArray();
+        var footOf = Enumerable.Range(0, columns).Select(i => feet.FindIndex(foot => foot.Around.Contains((nodes[i] + nodes[i + 1]) / 2)))
+            .ToArray();
         var rings = _radii.Length - 1;
         var (leg, hook) = (rings + LegCells, rings + LegCells + 1);
         var places = nodes.Select(phi => Enumerable.Range(0, hook + 1).Select(j => Place(phi, j, feet)).ToArray()).ToArray();
@@ -174,7 +180,9 @@ internal sealed class FixtureForm
             : new(edge + (foot.Way * over), from.V);
     }
 
-    /// <summary>X of the host's edge on the line through a place along X; bisected, for the edge lies aslant where the port is tilted.</summary>
+    /// <summary>
+    /// X of the host's edge on the line through a place along X; bisected, for the edge lies aslant where the port is tilted.
+    /// </summary>
     private double Edge(Point2 from, int way)
     {
         var (low, high) = (0.0, 1.0);

@@ -33,12 +33,14 @@ internal sealed record FixtureTurn(int Tacks, bool IsTopOn, bool IsBottomOn, Imm
             IsOn(PortHost.Bottom),
             [
                 .. plan.Assembly.Sites
-                    .Where(other => other != site && there.Contains(Slug.Of(other.Port.Name)) && before.Exists(task => IsOf(task, WeldRole.PortSeam, other.Port.Path)))
+                    .Where(other => other != site && there.Contains(Slug.Of(other.Port.Name))
+                        && before.Exists(task => IsOf(task, WeldRole.PortSeam, other.Port.Path)))
                     .SelectMany(other => Outside(other).Select(at => (other.Port.Name, site.Frame.ToLocal(at)))),
             ]);
     }
 
-    private static bool IsOf(WorkTask task, WeldRole role, string owner) => task.Weld is { } weld && weld.Role == role && weld.Owner == owner;
+    private static bool IsOf(WorkTask task, WeldRole role, string owner) =>
+        task.Weld is { } weld && weld.Role == role && weld.Owner == owner;
 
     /// <summary>Places on a port's tube from its host outward, and on its fitting.</summary>
     private static IEnumerable<Vector3> Outside(PortSite site)

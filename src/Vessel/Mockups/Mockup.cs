@@ -15,7 +15,9 @@ public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
     public Vector3 Size { get; } = new(
         BedFit.Extent(Mesh, Vector3.UnitX), BedFit.Extent(Mesh, Vector3.UnitY), BedFit.Extent(Mesh, Vector3.UnitZ));
 
-    /// <summary>Degrees, counter-clockwise from above, by which it stands turned so that it fits the bed; null where it does not fit.</summary>
+    /// <summary>
+    /// Degrees, counter-clockwise from above, by which it stands turned so that it fits the bed; null where it does not fit.
+    /// </summary>
     public int? Turned { get; private init; }
 
     /// <summary>Where the whole is larger than the bed; else none.</summary>

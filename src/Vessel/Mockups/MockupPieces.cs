@@ -6,7 +6,8 @@ namespace Vessel.Mockups;
 
 /// <summary>A part of a mock-up that is larger than the printer, with flat cut faces.</summary>
 /// <param name="Mesh">Standing on the bed, in the octant where all coordinates are positive.</param>
-/// <param name="IsRough">Whether no place was found where all facets of a cut come out wide: a needle may be left, which slicers mend.</param>
+/// <param name="IsRough">Whether no place was found where all facets of a cut come out wide: a needle may be left, which slicers
+/// mend.</param>
 public sealed record MockupPiece(string Name, Mesh Mesh, int Pegs, bool IsRough);
 
 /// <summary>Cuts a mock-up into pieces that the printer takes.</summary>
@@ -58,7 +59,9 @@ public static class MockupPieces
         ];
     }
 
-    /// <summary>Into as many equal lengths as it takes; what cannot be cut stays longer than the bed, which the pieces' sizes show.</summary>
+    /// <summary>
+    /// Into as many equal lengths as it takes; what cannot be cut stays longer than the bed, which the pieces' sizes show.
+    /// </summary>
     private static IEnumerable<Cutting> Cut(Cutting rest, Vector3 way, double room)
     {
         var (low, high) = (rest.Mesh.Vertices.Min(v => v.Dot(way)), rest.Mesh.Vertices.Max(v => v.Dot(way)));
@@ -120,7 +123,8 @@ public static class MockupPieces
         var (centres, radius) = PegPlaces.Of(mesh, up, PlaneCut.Of(mesh, up).Outlines, reach, LeastPeg, GreatestPeg);
         var depth = Math.Min(2.5 * radius, reach - 1);
         return new(
-            PlaneCut.Finely(mesh, Downward(up), close, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))]).Mesh,
+            PlaneCut.Finely(mesh, Downward(up), close, [.. centres.Select(c => new Peg(c with { V = -c.V }, radius, 0.8 * radius, depth))])
+                .Mesh,
             PlaneCut.Finely(mesh, up, close, [.. centres.Select(c => new Peg(c, radius + Play, (0.8 * radius) + Play, -depth - 0.4))]).Mesh,
             [.. centres.Select(c => up.ToOuter(new(c.U, c.V, depth)))],
             false);

@@ -56,7 +56,8 @@ public sealed record MockupPlan
                 .. Ports.SelectMany(port => port.Bodies(0)),
                 .. Members.SelectMany(member => member.Hulls(member.InnerLevel)),
             ];
-            double Along(Vector3 way) => bodies.Max(body => body.Furthest(way).Dot(way)) + bodies.Max(body => body.Furthest(-way).Dot(-way));
+            double Along(Vector3 way) =>
+                bodies.Max(body => body.Furthest(way).Dot(way)) + bodies.Max(body => body.Furthest(-way).Dot(-way));
             return Options.Scale * new Vector3(Along(Vector3.UnitX), Along(Vector3.UnitY), Along(Vector3.UnitZ));
         }
     }

@@ -67,7 +67,8 @@ internal static class MockupSolid
         else
         {
             var plane = port.FrameAt(port.Rings[^1].V);
-            faces.Add(new Skin(new PlaneSurface(plane), [new(last, t => plane.ToLocal(last.At(t)) is var at ? new(at.X, at.Y) : default)], true));
+            faces.Add(
+                new Skin(new PlaneSurface(plane), [new(last, t => plane.ToLocal(last.At(t)) is var at ? new(at.X, at.Y) : default)], true));
         }
 
         void Run(ImmutableArray<Edge3> edges)

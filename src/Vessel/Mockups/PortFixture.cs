@@ -43,7 +43,8 @@ public sealed record PortFixture(PortSite Site, ImmutableArray<Mesh> Halves, boo
         foreach (var hook in new[] { FixtureHook.Lower, FixtureHook.Upper, FixtureHook.None })
         {
             // Over a rim that a head stands on by then nothing hooks.
-            if (site.Port.Host == PortHost.Shell && ((hook == FixtureHook.Lower && turn.IsBottomOn) || (hook == FixtureHook.Upper && turn.IsTopOn)))
+            if (site.Port.Host == PortHost.Shell
+                && ((hook == FixtureHook.Lower && turn.IsBottomOn) || (hook == FixtureHook.Upper && turn.IsTopOn)))
                 continue;
             var form = FixtureForm.Of(site, assembly.Design, turn, hook, out var refused);
             if (form is null)

@@ -9,8 +9,8 @@ namespace Vessel.Mockups;
 /// A port as it is printed: its outside from the footprint on the vessel outward, then the rings of its end, then the bore into
 /// the room inside, or a blind one where there is none.
 /// </summary>
-/// <param name="Rings">Circles round the axis (radius, distance along it, round an elbow too) from the free end of the outside to that of the bore, and
-/// to the floor of a blind one.</param>
+/// <param name="Rings">Circles round the axis (radius, distance along it, round an elbow too) from the free end of the outside to that of
+/// the bore, and to the floor of a blind one.</param>
 /// <param name="Bore">Where the bore meets the room; null when it ends at the last ring.</param>
 internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imprint Outside, Imprint? Bore)
 {
@@ -58,7 +58,8 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         if (isOpen && inside is null)
             rings.Add(new(bore, floor));
         return new(
-            site, rings.ToImmutable(), new(outside, site.Frame, Circle(outer)), isOpen && inside is not null ? new(inside, site.Frame, Circle(bore)) : null);
+            site, rings.ToImmutable(), new(outside, site.Frame, Circle(outer)),
+            isOpen && inside is not null ? new(inside, site.Frame, Circle(bore)) : null);
     }
 
     /// <summary>Everything outside the vessel, and more where the footprint is deep.</summary>
@@ -144,7 +145,8 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
     /// Along the axis, where the host's outside comes furthest up into the tube. The tip of a cone, which its port closes, is not there.
     /// </summary>
     private static double Deepest(PortSite site, double radius) => Enumerable.Range(0, 36)
-        .SelectMany(i => (site.AxisRadius > 0 ? [radius] : new[] { 0, radius / 2, radius }).Select(r => site.Outside.Reach(r, Turns.Full * i / 36)))
+        .SelectMany(
+            i => (site.AxisRadius > 0 ? [radius] : new[] { 0, radius / 2, radius }).Select(r => site.Outside.Reach(r, Turns.Full * i / 36)))
         .Where(double.IsFinite)
         .DefaultIfEmpty(0)
         .Max();

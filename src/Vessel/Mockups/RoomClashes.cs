@@ -10,8 +10,8 @@ namespace Vessel.Mockups;
 internal sealed record RoomClash(PortRoom Room, string OtherId, string Other, Interval Distance);
 
 /// <summary>
-/// What comes too near to the room of a hose or spanner: shell and heads, other ports and their rooms, brackets and straps, what a bracket is bolted
-/// to.
+/// What comes too near to the room of a hose or spanner: shell and heads, other ports and their rooms, brackets and straps, what a bracket
+/// is bolted to.
 /// </summary>
 internal static class RoomClashes
 {
@@ -35,7 +35,8 @@ internal static class RoomClashes
 
             // A hose on a straight tube leaves the vessel; one on an elbow may run along it.
             if (room.Port.Site.Port.Elbow is not null
-                && TubeBodies.FromVessel(plan.Outside, room.Port.FrameAt(room.To), room.Radius, room.From - room.To, 0) is var away && away < Least)
+                && TubeBodies.FromVessel(plan.Outside, room.Port.FrameAt(room.To), room.Radius, room.From - room.To, 0) is var away
+                && away < Least)
             {
                 yield return new(room, "shell", "the vessel", new(Math.Max(0, away), Math.Max(0, away)));
             }
@@ -52,7 +53,8 @@ internal static class RoomClashes
             foreach (var body in standing)
             {
                 if (Near(bar, [.. body.Bodies.Select(piece => piece.Body)]) is { } distance)
-                    yield return new(room, body.Id, body.Name, new(Math.Max(0, distance.Start - body.Bodies.Max(piece => piece.Slack)), distance.End));
+                    yield return new(
+                        room, body.Id, body.Name, new(Math.Max(0, distance.Start - body.Bodies.Max(piece => piece.Slack)), distance.End));
                 if (body.BoltedTo is not var (outward, level))
                     continue;
                 var clear = level - bar.Furthest(outward).Dot(outward);

@@ -25,7 +25,8 @@ public sealed record Stand(Mesh Mesh, double Radius)
         var (options, scale) = (plan.Options, plan.Options.Scale);
         if (options.Stand == 0 || !plan.Obstacles.IsEmpty)
             return null;
-        var rim = plan.Outside.Pieces.OfType<LinePiece>().Where(line => line.A.U == line.B.U).Select(line => line.A.U).DefaultIfEmpty(0).Max();
+        var rim = plan.Outside.Pieces.OfType<LinePiece>().Where(line => line.A.U == line.B.U).Select(line => line.A.U).DefaultIfEmpty(0)
+            .Max();
         var below = plan.Ports.Where(port => port.Site.Frame.Z.Z < -0.5).ToList();
         // Everything below stays inside the ring.
         var taken = below.Count == 0 ? 0 : below.SelectMany(port => port.Bodies(0)).Max(FromAxis);
@@ -33,7 +34,8 @@ public sealed record Stand(Mesh Mesh, double Radius)
         var outer = inner + (Width / scale);
         if (outer > 0.97 * rim)
             return null;
-        var top = Enumerable.Range(0, Rises + 1).Select(i => Under(plan.Outside, inner + ((outer - inner) * i / Rises), Play / scale)).ToList();
+        var top = Enumerable.Range(0, Rises + 1).Select(i => Under(plan.Outside, inner + ((outer - inner) * i / Rises), Play / scale))
+            .ToList();
         var lowest = Math.Min(Lowest(plan), top.Min(p => p.V));
         var floor = lowest - (options.Stand / scale);
         var section = top.Append(new(outer, floor)).Append(new(inner, floor)).Select(p => scale * new Point2(p.U, p.V - floor));

@@ -25,13 +25,15 @@ internal static class TubeBodies
         return
         [
             .. legs.Select((leg, i) => new MitredBar(
-                Section(i == 0 ? leg.At(from) : leg.Frame, i == 0 ? 0 : elbow.Slope), Section(leg.End, i < elbow.Mitres ? -elbow.Slope : 0))),
+                Section(i == 0 ? leg.At(from) : leg.Frame, i == 0 ? 0 : elbow.Slope),
+                Section(leg.End, i < elbow.Mitres ? -elbow.Slope : 0))),
         ];
     }
 
     /// <summary>
     /// From the outside of the vessel to a round bar, mm; negative where it runs in. The distance from a convex body is convex along a
-    /// line, so the least of each line is found by golden section; inner corners of an outline, which are not convex, may hide a nearer place.
+    /// line, so the least of each line is found by golden section; inner corners of an outline, which are not convex, may hide a nearer
+    /// place.
     /// </summary>
     public static double FromVessel(Profile outside, Frame3 frame, double radius, double from, double to) =>
         Enumerable.Range(0, Lines).Min(i =>

@@ -77,5 +77,6 @@ public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRad
 
     /// <summary>Words for a bend whose radius is already written, in the reader's unit.</summary>
     public static string Words(int number, double angle, string insideRadius) => string.Create(
-        CultureInfo.InvariantCulture, $"bend {number}: {NoteText.Degrees(Math.Abs(angle))}\u00B0 {(angle > 0 ? "up" : "down")}, inside R {insideRadius}");
+        CultureInfo.InvariantCulture,
+        $"bend {number}: {NoteText.Degrees(Math.Abs(angle))}\u00B0 {(angle > 0 ? "up" : "down")}, inside R {insideRadius}");
 }

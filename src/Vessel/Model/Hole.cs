@@ -37,7 +37,9 @@ public sealed record Hole(
     /// <summary>Shape of a window or slot; null for what one round tool makes.</summary>
     public HoleShape? Shape { get; init; }
 
-    /// <summary>That the hole leaves all round what goes through it, mm; null where nothing does, or it may be no wider than it is.</summary>
+    /// <summary>
+    /// That the hole leaves all round what goes through it, mm; null where nothing does, or it may be no wider than it is.
+    /// </summary>
     public double? Clearance { get; init; }
 
     /// <summary>Where a tool's middle goes: one place, or those of a window's corners or a slot's ends; on the part's flat, mm.</summary>

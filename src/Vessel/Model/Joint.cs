@@ -71,7 +71,9 @@ public sealed record Joint(
     /// <summary>Path of the key whose length sets its gap; null where there is none or it comes of how an end is cut.</summary>
     public string? GapKey { get; init; }
 
-    /// <summary>The wall of what is attached, mm, where it rather than the thinner of both walls says how wide the gap may be; null elsewhere.</summary>
+    /// <summary>
+    /// The wall of what is attached, mm, where it rather than the thinner of both walls says how wide the gap may be; null elsewhere.
+    /// </summary>
     public double? OwnWall { get; init; }
 
     /// <summary>Ids of the parts in the order of <see cref="Between"/>: the first of either side before the others.</summary>

@@ -1,7 +1,8 @@
 namespace Vessel.Model;
 
 /// <summary>What the bench is told of a weld beside its figures.</summary>
-/// <param name="FitUp">Where its parts are set before they are tacked, with its own stop at the end; empty where neighbours place them.</param>
+/// <param name="FitUp">Where its parts are set before they are tacked, with its own stop at the end; empty where neighbours place
+/// them.</param>
 public sealed record JointWords(string FitUp)
 {
     /// <summary>What to heed, lest it warps.</summary>

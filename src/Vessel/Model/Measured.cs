@@ -9,6 +9,9 @@ public sealed record Measured(string Name, double Value, Allowed? Limit, string 
     /// <summary>Whether the figure keeps its limit; one without a limit always does.</summary>
     public bool Holds => Limit?.Holds(Value) ?? true;
 
-    /// <summary>What is left to the limit, as a share of it; negative beyond; null where the limit is zero, or where there is none.</summary>
-    public double? Free => Limit is not { } limit || limit.Aim == 0 ? null : (limit.IsMost ? limit.Aim - Value : Value - limit.Aim) / limit.Aim;
+    /// <summary>
+    /// What is left to the limit, as a share of it; negative beyond; null where the limit is zero, or where there is none.
+    /// </summary>
+    public double? Free =>
+        Limit is not { } limit || limit.Aim == 0 ? null : (limit.IsMost ? limit.Aim - Value : Value - limit.Aim) / limit.Aim;
 }

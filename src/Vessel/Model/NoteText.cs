@@ -13,8 +13,8 @@ public static class NoteText
     private const double Noise = 1e-7;
 
     /// <summary>
-    /// Millimetres, shortest: a size that is whole in hundredths, as it is given, stays as it is; a computed one is rounded to a tenth, below
-    /// 10 mm to a hundredth.
+    /// Millimetres, shortest: a size that is whole in hundredths, as it is given, stays as it is; a computed one is rounded to a tenth,
+    /// below 10 mm to a hundredth.
     /// </summary>
     public static string Length(double millimetres)
     {

@@ -21,7 +21,9 @@ internal abstract record PrintForm(string Path, string Name, double Angle)
     /// <summary>How far <see cref="Hulls"/> may lie inside its surface, mm.</summary>
     public abstract double Sagitta { get; }
 
-    /// <summary>A plane that it is bolted to, by the direction out of the vessel and how far out it lies; null where either side may be.</summary>
+    /// <summary>
+    /// A plane that it is bolted to, by the direction out of the vessel and how far out it lies; null where either side may be.
+    /// </summary>
     public abstract (Vector3 Outward, double Level)? BoltedTo { get; }
 
     /// <summary>What it takes up outside the vessel, before it is carried on.</summary>

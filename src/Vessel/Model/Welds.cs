@@ -17,7 +17,9 @@ public sealed class Welds
 
     public ImmutableArray<Joint> All { get; }
 
-    /// <summary>Numbers of the welds of a role that belong to one mapping of the file, in their order; none where there is no such weld.</summary>
+    /// <summary>
+    /// Numbers of the welds of a role that belong to one mapping of the file, in their order; none where there is no such weld.
+    /// </summary>
     public ImmutableArray<string> Of(WeldRole role, string owner) => [.. _numbers[(role, owner)]];
 
     /// <summary>Number of the one weld of a role that belongs to a mapping.</summary>

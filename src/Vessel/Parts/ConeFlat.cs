@@ -33,7 +33,8 @@ internal static class ConeFlat
             new(development.Outline(), []),
             [
                 .. cone.Head.Segments == 1 ? Quarters(cone, development) : CentreLine(development),
-                .. development.Trim > 0 ? new[] { -1, 1 }.Select(development.TrimLine).Select(line => new LineMark(line.Start, line.End)) : [],
+                .. development.Trim > 0 ? new[] { -1, 1 }.Select(development.TrimLine).Select(line => new LineMark(line.Start, line.End))
+                    : [],
                 .. drilled.SelectMany(site => Outline(cone, development, site, welds)),
                 .. Title(piece, cone, development, sites, welds),
             ],
@@ -79,7 +80,8 @@ internal static class ConeFlat
         Point2 Slope(double phi)
         {
             var place = Drilled(cone, site, phi);
-            var way = cone.PlaceSlope(cone.Frame.ToLocal(site.Frame.ToOuter(face.At(radius, phi))), cone.Frame.TurnBack(site.Frame.Turn(face.PathSlope(radius, phi))));
+            var way = cone.PlaceSlope(cone.Frame.ToLocal(site.Frame.ToOuter(face.At(radius, phi))),
+                cone.Frame.TurnBack(site.Frame.Turn(face.PathSlope(radius, phi))));
             return development.FlatSlope(place, way);
         }
 
@@ -94,7 +96,9 @@ internal static class ConeFlat
 
     private static string NameOf(PortSite site, Welds welds) => $"{site.Port.Name} {welds.One(WeldRole.PortSeam, site.Port.Path)}";
 
-    /// <summary>In what is drilled where it has room, else beside it, towards the wide edge or the narrow one; null where it has none.</summary>
+    /// <summary>
+    /// In what is drilled where it has room, else beside it, towards the wide edge or the narrow one; null where it has none.
+    /// </summary>
     private static Point2? NamePlace(ConeShape cone, ConeDevelopment development, PortSite site, Welds welds)
     {
         var place = cone.PlaceOf(cone.Frame.ToLocal(site.Frame.Origin));
@@ -104,7 +108,8 @@ internal static class ConeFlat
         // An oblique hole is longer than it is wide.
         var reach = Enumerable.Range(0, OutlinePieces)
             .Max(i => Math.Abs(Drilled(cone, site, Turns.Full * i / OutlinePieces).V - place.V));
-        return new[] { 1, -1 }.Select(way => (Point2?)(place + new Point2(0, way * (reach + LetterHeight)))).FirstOrDefault(at => IsFree(at!.Value));
+        return new[] { 1, -1 }.Select(way => (Point2?)(place + new Point2(0, way * (reach + LetterHeight))))
+            .FirstOrDefault(at => IsFree(at!.Value));
 
         bool IsFree(Point2 at)
         {
@@ -116,7 +121,9 @@ internal static class ConeFlat
         }
     }
 
-    /// <summary>Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short or crowded.</summary>
+    /// <summary>
+    /// Opposite the seam where nothing is drilled, else as near to it as may be; smaller where the sheet is short or crowded.
+    /// </summary>
     private static IEnumerable<Mark> Title(
         SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> sites, Welds welds)
     {

@@ -80,7 +80,8 @@ internal static class ConePart
         var head = whole.Head;
         var cone = whole.OfSegment(piece.Numbers[0]);
         // The one at the pole, too, whose name the flat of a single sheet keeps clear of.
-        var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port))).ToImmutableArray();
+        var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port)))
+            .ToImmutableArray();
         var drilled = own.Where(IsDrilled).ToImmutableArray();
         var flat = ConeFlat.Of(piece, cone, own, welds);
         var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
@@ -112,7 +113,8 @@ internal static class ConePart
             var around = Math.Atan2(at.Y, at.X);
             Vector3 Local(Footprint on, double phi) => cone.Frame.ToLocal(site.Frame.ToOuter(on.At(site.OpeningRadius, phi)));
             return new(
-                Interval.Turn, [], phi => outer.ChartOf(Local(site.Outside, phi), around), phi => inner.ChartOf(Local(site.Inside, phi), around));
+                Interval.Turn, [], phi => outer.ChartOf(Local(site.Outside, phi), around),
+                phi => inner.ChartOf(Local(site.Inside, phi), around));
         }
 
         var edges = cone.Head.Segments == 1 ? [Edge(0), Edge(cone.Length)] : new[] { RoundSegment(cone, outer, inner) };

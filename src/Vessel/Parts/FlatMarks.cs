@@ -96,7 +96,8 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
     private bool IsFree(string text, Point2 center, double letter)
     {
         var half = TextMark.Width(text, letter) / 2;
-        return center.U <= width - Margin - half && !Taken(center.V - (0.2 * letter), half, 1.4 * letter).Any(t => t.Low < center.U && center.U < t.High);
+        return center.U <= width - Margin - half
+            && !Taken(center.V - (0.2 * letter), half, 1.4 * letter).Any(t => t.Low < center.U && center.U < t.High);
     }
 
     /// <summary>Where the middle of a text that long may not lie along a level line, for holes and other texts.</summary>
@@ -106,7 +107,9 @@ internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop
             .Select(box => (Low: box.Min.U - half - Margin, High: box.Max.U + half + Margin))
             .ToList();
 
-    /// <summary>Places a text as near to its centre as edges, holes and other texts allow; none where it fits nowhere on its line.</summary>
+    /// <summary>
+    /// Places a text as near to its centre as edges, holes and other texts allow; none where it fits nowhere on its line.
+    /// </summary>
     private void AddText(string text, Point2 center, double letter)
     {
         var half = TextMark.Width(text, letter) / 2;

@@ -26,12 +26,14 @@ internal static class GoreFlat
     private static ImmutableArray<string> Notes(GoreShape shape, SheetPiece piece)
     {
         var (count, flat, head) = (shape.Gores.Count, shape.Flat, shape.Design);
-        var pieces = piece.Numbers.Length == count ? $"{count} PIECES" : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")} OF {count}";
+        var pieces = piece.Numbers.Length == count ? $"{count} PIECES"
+            : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")} OF {count}";
         string[] drilled = piece.Ports.IsEmpty ? []
             : [$"Drill for {string.Join(" and ", piece.Ports.Select(port => $"'{port.Name}'"))} when the head is welded, along the port's axis (holes table)."];
         var isSphere = head is HemisphereHead { Flange: 0 };
         var round = isSphere ? "sphere" : "head";
-        string[] flange = head.Flange > 0 ? [$"Straight flange: the first {NoteText.Length(head.Flange)} mm from the rim stay straight."] : [];
+        string[] flange = head.Flange > 0 ? [$"Straight flange: the first {NoteText.Length(head.Flange)} mm from the rim stay straight."]
+            : [];
         return
         [
             $"{piece.Name.ToUpperInvariant()}, {pieces}, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, "

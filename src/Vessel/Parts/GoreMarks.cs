@@ -44,7 +44,8 @@ internal sealed class GoreMarks(GoreDevelopment flat)
         }
 
         AddText(cap, new(flat.Length - GreatestLetter - (2 * Margin), flat.Length));
-        foreach (var (m, degrees) in latitudes.Where(line => _taken.TrueForAll(t => line.Distance < t.Start - Margin || line.Distance > t.End + Margin)))
+        foreach (var (m, degrees) in latitudes.Where(line => _taken.TrueForAll(t => line.Distance < t.Start - Margin
+            || line.Distance > t.End + Margin)))
             AddLatitude(m, degrees);
         AddCentreLine();
         return _marks.ToImmutable();

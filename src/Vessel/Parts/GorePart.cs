@@ -12,7 +12,8 @@ internal static class GorePart
 {
     public static IEnumerable<Part> Build(PortHost end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
         SheetPiece.Of(end, shape.Gores, vessel)
-            .Select(piece => Build(shape, piece, [.. sites.Where(site => piece.Ports.Contains(site.Port))], HeadSite.Of(end, vessel), welds));
+            .Select(piece => Build(
+                shape, piece, [.. sites.Where(site => piece.Ports.Contains(site.Port))], HeadSite.Of(end, vessel), welds));
 
     private static Part Build(
         GoreShape shape, SheetPiece piece, ImmutableArray<PortSite> sites, HeadSite site, Welds welds)

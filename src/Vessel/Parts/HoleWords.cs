@@ -5,10 +5,14 @@ namespace Vessel.Parts;
 /// <summary>How a hole is made at the bench, in words.</summary>
 public static class HoleWords
 {
-    /// <summary>A gap wider than this is not worth a tool of its own: the hole is filed out instead, mm. Common practice, no source.</summary>
+    /// <summary>
+    /// A gap wider than this is not worth a tool of its own: the hole is filed out instead, mm. Common practice, no source.
+    /// </summary>
     private const double MostGap = 1;
 
-    /// <summary>With the tools that a shop has: <c>hole saw 35: gap 0.5 mm, not 0.2; or step drill 34 and file out 0.2 mm all round</c>.</summary>
+    /// <summary>
+    /// With the tools that a shop has: <c>hole saw 35: gap 0.5 mm, not 0.2; or step drill 34 and file out 0.2 mm all round</c>.
+    /// </summary>
     public static string MadeBy(Hole hole) => hole switch
     {
         { Made: HoleMethod.DrillAndTap } => "drill and tap",

@@ -30,7 +30,8 @@ internal static class LidPart
             [frame],
             ThickSolid.Plate(cut, lid.Wall),
             area * lid.Wall,
-            new(FlatKind.Sheet, cut, Marks(end, radius, own, frame, welds, lid.Path), [], Notes(name, lid), new PlaneDevelopment(), "plate"),
+            new(FlatKind.Sheet, cut, Marks(end, radius, own, frame, welds, lid.Path), [], Notes(name, lid), new PlaneDevelopment(),
+                "plate"),
             [.. own.Select((site, i) => site.HoleInHost(i + 1, site.On(frame), holes[i]))],
             lid.Path);
     }
@@ -55,7 +56,8 @@ internal static class LidPart
             var at = site.On(frame);
             marks.Add(new LineMark(at - new Point2(4, 0), at + new Point2(4, 0)));
             marks.Add(new LineMark(at - new Point2(0, 4), at + new Point2(0, 4)));
-            AddText(marks, $"{site.Port.Name} {welds.One(WeldRole.PortSeam, site.Port.Path)}", at + new Point2(0, site.OpeningRadius + LetterHeight), own, frame);
+            AddText(marks, $"{site.Port.Name} {welds.One(WeldRole.PortSeam, site.Port.Path)}",
+                at + new Point2(0, site.OpeningRadius + LetterHeight), own, frame);
         }
 
         AddText(marks, $"{Names.Of(end)} {welds.One(WeldRole.HeadSeam, path)}", new(0, -radius / 2), own, frame);

@@ -22,7 +22,9 @@ public static class Names
 
     public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
 
-    /// <summary>Id of the part that a port at the pole stands in: of a head of gores the polar cap; of a cone in segments a first one.</summary>
+    /// <summary>
+    /// Id of the part that a port at the pole stands in: of a head of gores the polar cap; of a cone in segments a first one.
+    /// </summary>
     public static string PortPart(PortHost host, VesselDesign vessel) =>
         IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
 
@@ -30,10 +32,12 @@ public static class Names
     public static ImmutableArray<string> ShellParts(PortHost end, VesselDesign vessel) => ShellParts(vessel.Shell.CourseOf(end), vessel);
 
     /// <summary>Ids of the parts of the shell at a height, mm.</summary>
-    public static ImmutableArray<string> ShellParts(double height, VesselDesign vessel) => ShellParts(vessel.Shell.CourseAt(height), vessel);
+    public static ImmutableArray<string> ShellParts(double height, VesselDesign vessel) =>
+        ShellParts(vessel.Shell.CourseAt(height), vessel);
 
     /// <summary>Ids of the parts that a course of the shell is rolled or cut from.</summary>
-    public static ImmutableArray<string> ShellParts(ShellCourse course, VesselDesign vessel) => [.. SheetPiece.Of(course, vessel).Select(piece => piece.Id)];
+    public static ImmutableArray<string> ShellParts(ShellCourse course, VesselDesign vessel) =>
+        [.. SheetPiece.Of(course, vessel).Select(piece => piece.Id)];
 
     /// <summary>Ids of the parts of the shell that a weld on it runs over.</summary>
     /// <param name="places">Along the weld, in the vessel's frame.</param>
@@ -52,7 +56,8 @@ public static class Names
     public static string PortPart(PortDesign port, VesselDesign vessel)
     {
         return port.Host == PortHost.Shell ? Holding(SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel))
-            : vessel.Head(port.Host) is DishedHead { Gores: { } gores } && !GorePorts.IsInCap(port, vessel) ? Holding(SheetPiece.Of(port.Host, gores, vessel))
+            : vessel.Head(port.Host) is DishedHead { Gores: { } gores } && !GorePorts.IsInCap(port, vessel)
+            ? Holding(SheetPiece.Of(port.Host, gores, vessel))
             : port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone ? Holding(SheetPiece.Of(port.Host, cone, vessel))
             : PortPart(port.Host, vessel);
 
@@ -64,7 +69,8 @@ public static class Names
 
     /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
     public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
-        end != PortHost.Shell && vessel.Head(end) is DishedHead { Gores: { } gores } ? [.. SheetPiece.Of(end, gores, vessel).Select(piece => piece.Id)]
+        end != PortHost.Shell && vessel.Head(end) is DishedHead { Gores: { } gores }
+            ? [.. SheetPiece.Of(end, gores, vessel).Select(piece => piece.Id)]
         : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. SheetPiece.Of(end, cone, vessel).Select(piece => piece.Id)]
         : [Of(end)];
 

@@ -37,7 +37,8 @@ internal sealed class NotchedEdge
     /// <param name="level">Height of the seam, mm.</param>
     /// <param name="above">Whether the part lies above it.</param>
     /// <param name="sheet">Angles between which the part lies; null for all round.</param>
-    private NotchedEdge(double level, bool above, double wall, Interval? sheet, ImmutableArray<PortSite> ports, Func<double, WallLayer> layerAt)
+    private NotchedEdge(
+        double level, bool above, double wall, Interval? sheet, ImmutableArray<PortSite> ports, Func<double, WallLayer> layerAt)
     {
         (_level, _above, _wall, _sheet, _layerAt) = (level, above, wall, sheet, layerAt);
         _ports = [.. ports.OrderBy(Middle)];
@@ -127,7 +128,8 @@ internal sealed class NotchedEdge
             notch.Breaks);
     }
 
-    private static ImmutableArray<PortSite> Over(PortHost end, ImmutableArray<PortSite> sites) => [.. sites.Where(site => site.Over == end)];
+    private static ImmutableArray<PortSite> Over(PortHost end, ImmutableArray<PortSite> sites) =>
+        [.. sites.Where(site => site.Over == end)];
 
     private (int Stretch, double Along) Read(double t)
     {
@@ -165,8 +167,8 @@ internal sealed class NotchedEdge
     }
 
     /// <summary>
-    /// Layer by layer: the area of a parallel surface times the step through the wall is its volume, and the area within the notch is the integral of
-    /// what lies between its outline and the seam over the angle.
+    /// Layer by layer: the area of a parallel surface times the step through the wall is its volume, and the area within the notch is the
+    /// integral of what lies between its outline and the seam over the angle.
     /// </summary>
     private double Taken(int port) => _wall * GaussLegendreRule.Integrate(
         w =>

@@ -26,13 +26,15 @@ internal static class PackingRoom
         return (Math.PI * radius * radius * (to - from)) - through;
     }
 
-    /// <summary>The end from which a tube passes on into a packing between discs of the shell; null where none does, or from both.</summary>
+    /// <summary>
+    /// The end from which a tube passes on into a packing between discs of the shell; null where none does, or from both.
+    /// </summary>
     public static PortHost? EnteredFrom(PackingDesign packing, VesselDesign design) =>
         Disc(packing.Lower ?? packing.Upper, design) is { Fits: null } ? Through(packing, design)?.From : null;
 
     /// <summary>
-    /// Whether the discs and packings of a bore are put in from below, the uppermost first: a tube hangs down into one of its packings, from the top
-    /// or in its sleeve.
+    /// Whether the discs and packings of a bore are put in from below, the uppermost first: a tube hangs down into one of its packings,
+    /// from the top or in its sleeve.
     /// </summary>
     /// <param name="fits">Name of the sleeve; null for the shell.</param>
     public static bool IsFilledFromBelow(string? fits, VesselDesign design) => design.All<PackingDesign>()
@@ -48,8 +50,8 @@ internal static class PackingRoom
     }
 
     /// <summary>
-    /// The tube, of a port or a sleeve, that is there before the packing is stuffed round it, and the end that it comes from: of several that
-    /// which passes furthest in. In a sleeve only what comes from the sleeve's own end. Null where tubes come from both ends, or none.
+    /// The tube, of a port or a sleeve, that is there before the packing is stuffed round it, and the end that it comes from: of several
+    /// that which passes furthest in. In a sleeve only what comes from the sleeve's own end. Null where tubes come from both ends, or none.
     /// </summary>
     public static (string Name, PortHost From)? Through(PackingDesign packing, VesselDesign design)
     {
@@ -62,7 +64,8 @@ internal static class PackingRoom
             .Concat(Tubes(design).Where(tube => tube.Name != disc.Fits).Select(tube => (Body: tube.Body(design), From: tube.HangsFrom)))
             .Where(tube => (own is null || tube.From == own) && tube.Body.Rings.Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
                 && ring.Low < room.End - Ring.Hair && ring.High > room.Start + Ring.Hair))
-            .Select(tube => (tube.Body.Name, tube.From, Deep: tube.Body.Rings.Max(ring => Math.Min(ring.High, room.End) - Math.Max(ring.Low, room.Start))))
+            .Select(tube => (tube.Body.Name, tube.From,
+                Deep: tube.Body.Rings.Max(ring => Math.Min(ring.High, room.End) - Math.Max(ring.Low, room.Start))))
             .OrderByDescending(tube => tube.Deep)
             .ToList();
         return tubes.Count > 0 && tubes.TrueForAll(tube => tube.From == tubes[0].From) ? (tubes[0].Name, tubes[0].From) : null;
@@ -74,7 +77,8 @@ internal static class PackingRoom
         if (port is not { Host: PortHost.Shell, InsideLength: > 0 } || Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
             return false;
         var room = HeightsOf(packing, disc, design);
-        var body = new InsideBody(packing.Path, packing.Name, [new Ring(0, InternalHost.InnerRadius(disc, design) - Ring.Hair, room.Start, room.End)]);
+        var body = new InsideBody(
+            packing.Path, packing.Name, [new Ring(0, InternalHost.InnerRadius(disc, design) - Ring.Hair, room.Start, room.End)]);
         return InsideReachCheck.FirstMeeting(design, port, body) is not null;
     }
 
@@ -86,7 +90,8 @@ internal static class PackingRoom
     }
 
     /// <summary>What hangs inside and is a tube that others can stand in.</summary>
-    private static IEnumerable<HangingSpec> Tubes(VesselDesign design) => design.All<HangingSpec>().Where(hanging => hanging.BoreLength is not null);
+    private static IEnumerable<HangingSpec> Tubes(VesselDesign design) =>
+        design.All<HangingSpec>().Where(hanging => hanging.BoreLength is not null);
 
     private static DividerSpec? Disc(string? name, VesselDesign design) =>
         name is null ? null : design.All<DividerSpec>().FirstOrDefault(disc => disc.Name == name);

@@ -6,7 +6,8 @@ namespace Vessel.Parts;
 
 /// <summary>One kind of piece that a port's tube is made of.</summary>
 /// <param name="Name">Of its part.</param>
-/// <param name="Placements">Z from the host to the free end. X is the port's own for the first piece, for others the inside of the bend.</param>
+/// <param name="Placements">Z from the host to the free end. X is the port's own for the first piece, for others the inside of the
+/// bend.</param>
 internal sealed record PortPiece(string Name, TubePiece Shape, ImmutableArray<Frame3> Placements)
 {
     public string Id => Slug.Of(Name);
@@ -20,7 +21,8 @@ internal static class PortPieces
         var port = site.Port;
         var (foot, accuracy) = (TubeEnd.Of(site), port.IsFlush ? site.Inside.Accuracy : site.Outside.Accuracy);
         TubePiece Between(TubeEnd lower, TubeEnd upper) => new(port.OuterRadius, port.BoreRadius, lower, upper, accuracy);
-        TubePiece First(TubeEnd upper) => Between(foot, upper) with { Rows = [.. port.Windows.Select(row => new WindowRow(row, site.InnerEnd + row.Up))] };
+        TubePiece First(TubeEnd upper) =>
+            Between(foot, upper) with { Rows = [.. port.Windows.Select(row => new WindowRow(row, site.InnerEnd + row.Up))] };
         if (port.Elbow is not { } elbow)
             return [new(port.Name, First(TubeEnd.Plain(port.Length)), [site.Frame])];
         var legs = site.Legs;

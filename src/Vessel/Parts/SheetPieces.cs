@@ -4,7 +4,10 @@ using Vessel.Geometry;
 
 namespace Vessel.Parts;
 
-/// <summary>Sheets of a cone, of the shell or of a head of gores that are alike in all: those that nothing is cut in, or a single one with its ports.</summary>
+/// <summary>
+/// Sheets of a cone, of the shell or of a head of gores that are alike in all: those that nothing is cut in, or a single one with its
+/// ports.
+/// </summary>
 /// <param name="Numbers">Of the sheets; see <see cref="SheetSeams"/>.</param>
 /// <param name="Ports">Whose holes it has; of a cone not the one that closes the tip, of gores none of the polar cap's.</param>
 public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, ImmutableArray<PortDesign> Ports)
@@ -33,7 +36,8 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
         Names.Gore(end),
         Names.Gore(end),
         gores.Count,
-        vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel)).ToLookup(port => gores.Seams.SheetAt(port.Place.Angle)),
+        vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel))
+            .ToLookup(port => gores.Seams.SheetAt(port.Place.Angle)),
         []);
 
     /// <summary>Pieces of a course; of one from tube, the tube.</summary>
@@ -51,7 +55,8 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
 
     /// <summary>Ids of the parts that the sheets are, in their order.</summary>
     public static ImmutableArray<string> Ids(ImmutableArray<SheetPiece> pieces) =>
-        [.. pieces.SelectMany(piece => piece.Numbers.Select(number => (number, piece.Id))).OrderBy(sheet => sheet.number).Select(sheet => sheet.Id)];
+        [.. pieces.SelectMany(piece => piece.Numbers.Select(number => (number, piece.Id))).OrderBy(sheet => sheet.number)
+            .Select(sheet => sheet.Id)];
 
     /// <summary>Number of the sheet that the axis of a port in the shell goes through.</summary>
     private static int SheetOf(PortDesign port, ShellDesign shell, SheetSeams seams)

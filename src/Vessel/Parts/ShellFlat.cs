@@ -15,7 +15,9 @@ internal static class ShellFlat
     /// <summary>Paper beyond the last hole of a lap, radians.</summary>
     private const double LapMargin = 0.05;
 
-    public static Flat Of(ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots, ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
+    public static Flat Of(
+        ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots,
+        ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
         ? Drawn(words, openings, slots, ends, Rolled(words.Shell))
         : Drawn(words, openings, slots, ends, Wrapped(words.Shell, openings));
 
@@ -43,11 +45,13 @@ internal static class ShellFlat
         var left = openings.Select(opening => rolled && opening.IsLeft(shell)).ToList();
         var onTabs = shell.LargeHoles == LargeHoles.OnTabs;
         var hanging = Enumerable.Range(0, openings.Length).Where(i => onTabs && left[i])
-            .SelectMany(i => TabbedHole.Slots((GraphCurve2)holes[i].Edges[0], development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)), shell.Wall));
+            .SelectMany(i => TabbedHole.Slots((GraphCurve2)holes[i].Edges[0],
+                development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)), shell.Wall));
         var cut = new Region2(
             Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
             [.. holes.Where((_, i) => !left[i]), .. slotted, .. hanging]);
-        var notches = ends.SelectMany(end => end.Ports.Select(site => (site, Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
+        var notches = ends.SelectMany(end => end.Ports.Select(site => (site,
+            Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
         var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Closed(notch.Outline))]);
         if (development is RolledDevelopment { Trim: > 0 and var trim })
         {
@@ -143,7 +147,8 @@ internal static class ShellFlat
         var start = starts.OrderBy(Lap).ThenBy(angle => Math.Abs(angle - Math.PI)).ThenBy(angle => angle).First();
         var lap = Lap(start);
         var longer = lap > 0 ? shell.OuterRadius * (lap + LapMargin) : 0;
-        return (new WrappedDevelopment(shell.OuterRadius, start, 0) { Lap = longer }, shell.OuterRadius, (shell.OuterRadius * Turns.Full) + longer);
+        return (new WrappedDevelopment(shell.OuterRadius, start, 0) { Lap = longer }, shell.OuterRadius,
+            (shell.OuterRadius * Turns.Full) + longer);
     }
 
     /// <summary>Which way is up and, for a blank, which way it goes through the rolls; by the left edge, below the title.</summary>

@@ -36,7 +36,8 @@ internal sealed record ShellOpening(
         Point2 OnOutside(double phi) => origin + outside.Place(radius, phi);
         Point2 OutsideSlope(double phi) => outside.PlaceSlope(radius, phi);
         if (shell.MadeFrom == StockForm.Tube)
-            return new(site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
+            return new(
+                site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
 
         // The bore of a set-on tube is taken on the outer face, so that the hole stays under the tube's end.
         if (port.Joint == PortJoint.SetOn)
@@ -52,7 +53,8 @@ internal sealed record ShellOpening(
     public const double LargeShare = 0.25;
 
     /// <summary>Whether its metal is left in a rolled shell's flat, scribed or on tabs.</summary>
-    public bool IsLeft(ShellDesign shell) => shell.LargeHoles != LargeHoles.BeforeRolling && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
+    public bool IsLeft(ShellDesign shell) =>
+        shell.LargeHoles != LargeHoles.BeforeRolling && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
 
     public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
         Domain,

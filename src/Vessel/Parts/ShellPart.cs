@@ -5,18 +5,20 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The shell, a part for each of its courses or for each sheet that differs. Rolled from sheet a cylinder's holes are cut square in the flat and the wall's radial
-/// planes stay radial; cut from tube they are drilled along each port's axis, as in a cone. A cylinder's frame is the vessel's, moved up
-/// to its lower edge.
+/// The shell, a part for each of its courses or for each sheet that differs. Rolled from sheet a cylinder's holes are cut square in the
+/// flat and the wall's radial planes stay radial; cut from tube they are drilled along each port's axis, as in a cone. A cylinder's frame
+/// is the vessel's, moved up to its lower edge.
 /// </summary>
 internal static class ShellPart
 {
     public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
         vessel.Shell.Courses.SelectMany(course =>
         {
-            var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course).ToImmutableArray();
+            var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course)
+                .ToImmutableArray();
             return course.IsCone ? ConePart.Build(course, vessel, own, welds)
-                : SheetPiece.Of(course, vessel).Select(piece => Cylinder(course, piece, vessel, [.. own.Where(site => piece.Ports.Contains(site.Port))], welds));
+                : SheetPiece.Of(course, vessel)
+                    .Select(piece => Cylinder(course, piece, vessel, [.. own.Where(site => piece.Ports.Contains(site.Port))], welds));
         });
 
     private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
@@ -39,7 +41,8 @@ internal static class ShellPart
         var words = new ShellWords(course, piece, shell, vessel, welds);
         var flat = ShellFlat.Of(words, openings, slots, ends);
         var outlines = new Queue<Loop2>(flat.Cut.Holes);
-        var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius) - (shell.InnerRadius * shell.InnerRadius)) * shell.Height / seams.Count;
+        var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius)
+            - (shell.InnerRadius * shell.InnerRadius)) * shell.Height / seams.Count;
         return new(
             piece.Id,
             piece.Name,
@@ -52,9 +55,11 @@ internal static class ShellPart
             gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume) - ends.Sum(end => end.Volume),
             flat,
             [
-                .. openings.Select((opening, i) => Drilled(i + 1, opening.Site, lift, flat, course.IsRolled && opening.IsLeft(shell) ? null : outlines.Dequeue(), shell)),
+                .. openings.Select((opening, i) => Drilled(
+                    i + 1, opening.Site, lift, flat, course.IsRolled && opening.IsLeft(shell) ? null : outlines.Dequeue(), shell)),
                 .. slots.Select((slot, i) => slot.ToHole(openings.Length + i + 1, flat.From, outlines.Dequeue())),
-                .. ends.SelectMany(end => end.Ports).Select((site, i) => Drilled(openings.Length + slots.Length + i + 1, site, lift, flat, null, shell)),
+                .. ends.SelectMany(end => end.Ports)
+                    .Select((site, i) => Drilled(openings.Length + slots.Length + i + 1, site, lift, flat, null, shell)),
             ],
             shell.Path)
         {

@@ -32,7 +32,8 @@ internal static class SpunHeadPart
         };
     }
 
-    private static Flat BlankFlat(string name, DishedHead head, HeadShape shape, double diameter, Welds welds, NotchedEdge edge) => DiscBlank.Of(
+    private static Flat BlankFlat(
+        string name, DishedHead head, HeadShape shape, double diameter, Welds welds, NotchedEdge edge) => DiscBlank.Of(
         diameter,
         $"{name} {welds.One(WeldRole.HeadSeam, head.Path)} blank",
         [

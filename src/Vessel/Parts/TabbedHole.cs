@@ -25,7 +25,8 @@ internal static class TabbedHole
     /// <param name="centre">Towards which the inner sides lie.</param>
     public static ImmutableArray<Loop2> Slots(GraphCurve2 outline, Point2 centre, double thickness)
     {
-        var (domain, least) = (outline.Domain, Enumerable.Range(0, 360).Min(i => (outline.At(outline.Domain.At(i / 360.0)) - centre).Length));
+        var (domain, least) = (outline.Domain,
+            Enumerable.Range(0, 360).Min(i => (outline.At(outline.Domain.At(i / 360.0)) - centre).Length));
         var inward = 1 - (SlotWidth(thickness) / least);
         double Half(double t) => TabWidth(thickness) / 2 / outline.Slope(t).Length;
         Point2 Inside(double t) => centre + (inward * (outline.At(t) - centre));

@@ -58,7 +58,8 @@ public sealed record TubeEnd(
         }
 
         return new(
-            phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), host.Reach, Corners(host, outside));
+            phi => host.Reach(outside, phi), phi => host.ReachSlope(outside, phi), phi => host.Reach(bore, phi), host.Reach,
+            Corners(host, outside));
     }
 
     private static bool IsCoaxial(PortDesign port) => port.Host != PortHost.Shell && port.Place.Radius == 0;

@@ -75,7 +75,8 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
     public Solid Solid()
     {
         var (outer, inner) = (new CylinderSurface(OuterRadius), new CylinderSurface(BoreRadius));
-        return ThickSolid.Of(outer, inner, true, [RimOf(Lower), RimOf(Upper), .. Windows.Rims(Wrapped, Windows.Outlines(Wrapped, OuterRadius))]);
+        return ThickSolid.Of(
+            outer, inner, true, [RimOf(Lower), RimOf(Upper), .. Windows.Rims(Wrapped, Windows.Outlines(Wrapped, OuterRadius))]);
 
         Rim RimOf(TubeEnd end) => new(
             Interval.Turn,

@@ -17,7 +17,8 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
     /// <param name="radius">Of the cylinder whose girth the flat has, mm.</param>
     public ImmutableArray<Loop2> Outlines(Development development, double radius) =>
     [
-        .. Each().Select(window => window.Row.Outline(Centre(development, radius, window.Row, window.Angle), radius / CutRadius, radius / OuterRadius)),
+        .. Each().Select(
+            window => window.Row.Outline(Centre(development, radius, window.Row, window.Angle), radius / CutRadius, radius / OuterRadius)),
     ];
 
     /// <summary>One that runs over the left edge of a wrap that laps is drawn whole at its other end.</summary>

@@ -26,10 +26,12 @@ internal static class TubeWrap
         return Drawn(
             piece,
             Sides(port.Host),
-            port.Elbow is null ? $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)}" : $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)} {welds.Of(WeldRole.MitreSeam, port.Path)[0]}",
+            port.Elbow is null ? $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)}"
+                : $"{port.Name} {welds.One(WeldRole.PortSeam, port.Path)} {welds.Of(WeldRole.MitreSeam, port.Path)[0]}",
             line,
             Notes(site, piece),
-            port is { Joint: PortJoint.SetOn, Cut: EndCut.Square } && !end.IsPlain ? "furthest reach through the wall" : "outside diameter");
+            port is { Joint: PortJoint.SetOn, Cut: EndCut.Square } && !end.IsPlain ? "furthest reach through the wall"
+                : "outside diameter");
     }
 
     public static Flat OfElbow(PortSite site, PortPiece piece, Welds welds)
@@ -76,7 +78,8 @@ internal static class TubeWrap
                 continue;
             var (phi, room) = (quarter * Math.PI / 2, LabelRoom(sides[quarter]) / radius);
             marks.AddVertical(
-                Across(phi), sides[quarter], LetterHeight, piece.Lower.Outer(phi) + lift, Highest(phi, room), piece.Upper.Outer(phi) + lift, Lowest(phi, room));
+                Across(phi), sides[quarter], LetterHeight, piece.Lower.Outer(phi) + lift, Highest(phi, room), piece.Upper.Outer(phi) + lift,
+                Lowest(phi, room));
         }
 
         more?.Invoke(marks, wrapped);
@@ -86,7 +89,8 @@ internal static class TubeWrap
         if (!piece.Upper.IsPlain)
         {
             at = Enumerable.Range(0, sides.Length).Where(quarter => Across(quarter * Math.PI / 2) / radius + wide < Turns.Full)
-                .OrderBy(quarter => Room(quarter) < 3 * LetterHeight || (wide > Math.PI / 2 && sides[(quarter + 1) % sides.Length].Length > 0))
+                .OrderBy(
+                    quarter => Room(quarter) < 3 * LetterHeight || (wide > Math.PI / 2 && sides[(quarter + 1) % sides.Length].Length > 0))
                 .ThenByDescending(Room)
                 .Select(quarter => quarter * Math.PI / 2)
                 .FirstOrDefault(start);
@@ -95,7 +99,8 @@ internal static class TubeWrap
         marks.AddTitle(title, LetterHeight, Across(at), Lowest(at, wide));
         return Wraps.Lapping(
             new(FlatKind.Wrap, cut, marks.ToImmutable(), [], notes, wrapped, governing),
-            radius * GaussLegendreRule.Integrate(t => piece.Upper.Outer(start + t) - piece.Lower.Outer(start + t), 0, piece.WrapLap, LapPlaces));
+            radius * GaussLegendreRule.Integrate(
+                t => piece.Upper.Outer(start + t) - piece.Lower.Outer(start + t), 0, piece.WrapLap, LapPlaces));
 
         Curve2 Edge(TubeEnd end, bool reversed)
         {
@@ -107,14 +112,16 @@ internal static class TubeWrap
 
             // What lies at the left edge of other wraps may be a corner within this one.
             var breaks = start == 0 && round == Turns.Full ? end.Breaks
-                : [.. end.Breaks.Append(0).Select(phi => Turns.From(phi, start) - start).SelectMany(t => new[] { t, t + Turns.Full }).Where(t => t > 0 && t < round).Distinct().Order()];
+                : [.. end.Breaks.Append(0).Select(phi => Turns.From(phi, start) - start).SelectMany(t => new[] { t, t + Turns.Full })
+                    .Where(t => t > 0 && t < round).Distinct().Order()];
             return reversed
                 ? new GraphCurve2(
                     t => new(radius * (round - t), end.Outer(start + round - t) + lift),
                     t => new(-radius, -end.OuterSlope(start + round - t)),
                     new(0, round),
                     [.. breaks.Select(t => round - t).Order()])
-                : new GraphCurve2(t => new(radius * t, end.Outer(start + t) + lift), t => new(radius, end.OuterSlope(start + t)), new(0, round), breaks);
+                : new GraphCurve2(
+                    t => new(radius * t, end.Outer(start + t) + lift), t => new(radius, end.OuterSlope(start + t)), new(0, round), breaks);
         }
 
         // Of the ends beside a label, at a few places.

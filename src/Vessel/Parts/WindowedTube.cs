@@ -42,7 +42,8 @@ internal sealed record WindowedTube(
     public Part ToPart()
     {
         var rolled = MadeFrom == StockForm.Sheet;
-        var blank = new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, Rolls.BlankGap(0)) { Trim = Rolls.Trim };
+        var blank =
+            new RolledDevelopment(OuterRadius, Wall, RolledDevelopment.MeanLine, SeamAngle, Rolls.BlankGap(0)) { Trim = Rolls.Trim };
         Development development = rolled ? blank : Wrapped;
         var radius = rolled ? MidRadius : OuterRadius;
         var holes = Windows.Outlines(development, radius);
@@ -106,11 +107,13 @@ internal sealed record WindowedTube(
 
         marks.AddTitle(Title, LetterHeight);
         return development is WrappedDevelopment wrapped
-            ? Wraps.Lapping(new(FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(development), development, "outside diameter"), wrapped.Lap * Length)
+            ? Wraps.Lapping(
+                new(FlatKind.Wrap, cut, marks.ToImmutable(), [], Notes(development), development, "outside diameter"), wrapped.Lap * Length)
             : new(FlatKind.Sheet, cut, marks.ToImmutable(), [], Notes(development), development, "mean diameter");
     }
 
-    private ImmutableArray<string> Notes(Development development) => development is RolledDevelopment { Trim: var trim } ? Notes(true, ShellWords.Rolling(Rolls, trim)) : Notes(false, []);
+    private ImmutableArray<string> Notes(Development development) =>
+        development is RolledDevelopment { Trim: var trim } ? Notes(true, ShellWords.Rolling(Rolls, trim)) : Notes(false, []);
 
     private ImmutableArray<string> Notes(bool rolled, IEnumerable<string> rolling) =>
     [

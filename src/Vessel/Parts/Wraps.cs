@@ -7,7 +7,9 @@ internal static class Wraps
 {
     private const double LetterHeight = 4;
 
-    /// <summary>With a line where it has gone once round, a note that says so, and the area that is drawn twice; as it is where it does not lap.</summary>
+    /// <summary>
+    /// With a line where it has gone once round, a note that says so, and the area that is drawn twice; as it is where it does not lap.
+    /// </summary>
     /// <param name="flat">Wrapped round its tube.</param>
     /// <param name="area">Of the lap, mm2, holes and all: each hole is drawn once.</param>
     public static Flat Lapping(Flat flat, double area)

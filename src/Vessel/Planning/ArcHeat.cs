@@ -4,10 +4,10 @@ namespace Vessel.Planning;
 
 /// <summary>Voltage of a TIG arc and the heat that it leaves in the seam.</summary>
 /// <remarks>
-/// Heat input Q = k U I / v, k = 0.6 for TIG (EN 1011-1). Where no voltage is measured it is taken, from memory, as what a short arc in argon
-/// takes with the electrode negative: 9.5 V + 0.01 V/A to 10 V + 0.02 V/A, which is 10.5 to 12 V at 100 A. On alternating current the half
-/// waves with the electrode positive, and helium in the gas, take more: at most the conventional load voltage of TIG sources,
-/// 10 V + 0.04 V/A (IEC 60974-1, from memory), which has the cables' loss in it.
+/// Heat input Q = k U I / v, k = 0.6 for TIG (EN 1011-1). Where no voltage is measured it is taken, from memory, as what a short arc in
+/// argon takes with the electrode negative: 9.5 V + 0.01 V/A to 10 V + 0.02 V/A, which is 10.5 to 12 V at 100 A. On alternating current the
+/// half waves with the electrode positive, and helium in the gas, take more: at most the conventional load voltage of TIG sources, 10 V +
+/// 0.04 V/A (IEC 60974-1, from memory), which has the cables' loss in it.
 /// </remarks>
 public static class ArcHeat
 {

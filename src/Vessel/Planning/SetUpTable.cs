@@ -32,7 +32,8 @@ public static class SetUpTable
 
     private static SetUp Seam(ShellCourse course, int number) => course.Shell.IsPlain
         ? OnShell(
-            course.Seams.Count == 1 ? "long seam" : LongSeam.NameOf(course, number), course.Shell, (0, course.Seams.Of(number)), null, null, "up the whole height")
+            course.Seams.Count == 1 ? "long seam" : LongSeam.NameOf(course, number), course.Shell, (0, course.Seams.Of(number)), null, null,
+            "up the whole height")
         : OnShell(
             LongSeam.NameOf(course, number), course.Shell, (course.Start, course.Seams.Of(number)), null, null,
             FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
@@ -44,7 +45,8 @@ public static class SetUpTable
         var inner = port.IsFlush ? "; inner end flush with the inside" : "";
         if (port.Host == PortHost.Shell)
         {
-            var way = place.Offset == 0 ? "" : FormattableString.Invariant($"parallel to the line at {Turns.ToDegrees(place.Angle):0.##} deg; ");
+            var way = place.Offset == 0 ? ""
+                : FormattableString.Invariant($"parallel to the line at {Turns.ToDegrees(place.Angle):0.##} deg; ");
             return OnShell(
                 port.Name, design.Shell, (place.Height, design.Shell.ClockAt(place.Height, place.Angle, place.Offset)), place.Offset, depth,
                 FormattableString.Invariant($"axis at the shell's outside; {way}tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
@@ -58,9 +60,11 @@ public static class SetUpTable
     /// <summary>The line of something on the shell's outside.</summary>
     internal static SetUp OnShell(
         string what, ShellDesign shell, (double Height, double Angle) at, double? offset, double? depth, string remark) => new(
-        what, "shell's lower edge", at.Height, Turns.ToDegrees(Turns.From(at.Angle, 0)), shell.OuterAt(at.Height) * Turns.From(at.Angle, 0), offset, depth, remark);
+        what, "shell's lower edge", at.Height, Turns.ToDegrees(Turns.From(at.Angle, 0)), shell.OuterAt(at.Height) * Turns.From(at.Angle, 0),
+        offset, depth, remark);
 
     /// <summary>The line of something inside, on the vessel's axis.</summary>
     internal static SetUp Inside(string what, double height, VesselDesign design, string remark) =>
-        new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height, remark + "; depth from the shell's upper edge");
+        new(what, "shell's lower edge", height, null, null, 0, design.Shell.Height - height,
+            remark + "; depth from the shell's upper edge");
 }

@@ -7,9 +7,9 @@ namespace Vessel.Planning;
 
 /// <summary>How warm a weld leaves its parts by the time that the next joint is fitted up.</summary>
 /// <remarks>
-/// The arc's heat has spread by r = 2 sqrt(alpha t) to all sides while the weld was laid and the next was fitted up: over a strip of the thinner
-/// wall, 2 r wide and r longer than the run at either end that it has, and never over more metal than the parts hold. No heat goes into the air,
-/// so that the mean rise of that strip is an upper bound of it. Derived here.
+/// The arc's heat has spread by r = 2 sqrt(alpha t) to all sides while the weld was laid and the next was fitted up: over a strip of the
+/// thinner wall, 2 r wide and r longer than the run at either end that it has, and never over more metal than the parts hold. No heat goes
+/// into the air, so that the mean rise of that strip is an upper bound of it. Derived here.
 /// </remarks>
 internal static class WeldHeat
 {

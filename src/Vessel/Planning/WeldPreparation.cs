@@ -32,7 +32,8 @@ internal static class WeldPreparation
             ? $"square edges, tight; no gap over {Tenths(aim)} mm"
             : $"square edges, gap {gap} mm{(Tenths(weld.GapNormal) != Tenths(aim) && weld.GapNormal < aim ? $", at most {Tenths(aim)} mm" : "")}";
 
-        string Fillet() => isTight ? "fitted without a gap" : $"fitted; gap up to {(weld.GapNormal < 0.05 ? gap : Tenths(weld.GapNormal))} mm";
+        string Fillet() =>
+            isTight ? "fitted without a gap" : $"fitted; gap up to {(weld.GapNormal < 0.05 ? gap : Tenths(weld.GapNormal))} mm";
     }
 
     /// <summary>As a feeler gauge or a wire is picked.</summary>

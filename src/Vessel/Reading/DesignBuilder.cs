@@ -83,7 +83,8 @@ internal static class DesignBuilder
 
     private static ReducerDesign Reducer(Section section, Section shell, SheetSeams below)
     {
-        var (sheets, above) = (Sheets(section, "sheets", StockForm.Sheet, below.Count), Form(section.Text("above") ?? shell.Text("made_from")));
+        var (sheets, above) = (Sheets(section, "sheets", StockForm.Sheet, below.Count),
+            Form(section.Text("above") ?? shell.Text("made_from")));
         var aboveSheets = Sheets(section, "above_sheets", above, sheets);
         var seam = Turns.From(section.NumberOr("seam_angle", double.IsNaN(below.First) ? 0 : below.Between(sheets)), 0);
         return new(
@@ -149,7 +150,8 @@ internal static class DesignBuilder
     {
         if (port.Joint == PortJoint.SetOn)
             return port;
-        var reaching = port.IsFlush || section.Given.Contains("inside_length") ? port : port with { InsideLength = FreeLength.ToComeThrough(design, port) };
+        var reaching = port.IsFlush || section.Given.Contains("inside_length") ? port
+            : port with { InsideLength = FreeLength.ToComeThrough(design, port) };
         // A bung's own length is that of the whole.
         return section.Child("bung") is null ? reaching
             : reaching with { Length = reaching.Length - reaching.InsideLength - Through(reaching, design.Shell, design.Head(port.Host == PortHost.Shell ? PortHost.Bottom : port.Host)) };

@@ -21,14 +21,16 @@ public static class KeyTable
     [
         new("vessel", KeyKind.Text, "Name of the vessel") { IsRequired = true },
         new("revision", KeyKind.Text, "Revision of the design") { Default = "A" },
-        new("quantity", KeyKind.Count, "Vessels that are made at once: bought, nested and priced together") { Default = "1", Range = new(1, 50) },
+        new("quantity", KeyKind.Count,
+            "Vessels that are made at once: bought, nested and priced together") { Default = "1", Range = new(1, 50) },
         new("units", KeyKind.Choice, "Of bare lengths") { Choices = ["mm", "in"], Default = "mm" },
         new("material", KeyKind.Material, "Metal of every part that names none")
         {
             DefaultRule = "none: each part names its own",
         },
         new("dimensions", KeyKind.Sizes, "Named sizes, for use in any value"),
-        new("shell", KeyKind.Mapping, "The cylinder, frustum, or cylinders with a reducer between them") { IsRequired = true, Map = ShellKeys.Shell },
+        new("shell", KeyKind.Mapping,
+            "The cylinder, frustum, or cylinders with a reducer between them") { IsRequired = true, Map = ShellKeys.Shell },
         Head("top", "Upper end"),
         Head("bottom", "Lower end"),
         new("ports", KeyKind.List, "Tubes and bungs") { DefaultRule = "none", Map = PortKeys.Port },

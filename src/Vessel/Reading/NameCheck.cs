@@ -29,7 +29,8 @@ internal static class NameCheck
             taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
         }
 
-        foreach (var end in _ends.Where(end => file.Child(end) is { } head && head.Text("shape") == "cone" && head.Has("segments") && head.Number("segments") > 1))
+        foreach (var end in _ends.Where(
+            end => file.Child(end) is { } head && head.Text("shape") == "cone" && head.Has("segments") && head.Number("segments") > 1))
         {
             foreach (var name in Sheets(ConeHead.SegmentOf(end), file.Child(end)!.Number("segments")))
                 taken.Add(Slug.Of(name), $"a segment of the {end}");

@@ -32,7 +32,8 @@ public static class BendRadii
         new("aluminium 5052-H32", _fractions, [0, 1, 1.5, 1.5, 1.5], Association),
         new("aluminium 6061-T6", _fractions, [1, 1.5, 2.5, 3, 3.5], Association),
         new("aluminium 6061-T4", _fractions, [0, 1, 1.5, 2.5, 3], Association),
-        new("aluminium 3003-H14", _fractions, [0, 0, 1, 1, 1.5], $"{Association}; row of 1100-H14, taken for 3003-H14, not checked against the source"),
+        new("aluminium 3003-H14", _fractions, [0, 0, 1, 1, 1.5],
+            $"{Association}; row of 1100-H14, taken for 3003-H14, not checked against the source"),
         new("mild steel", _decimals, Multiples(0.094, 0.094, 0.125, 0.188), $"{InchTable}, 1020/1025 steel"),
     ];
 
@@ -59,7 +60,8 @@ public static class BendRadii
         var row = _rows.FirstOrDefault(r => r.Name == name) ?? (name.EndsWith("-O", StringComparison.Ordinal) ? _soft : null);
         if (row is null)
             return new(thickness, Practice);
-        var usual = name.StartsWith(material.Name + "-", StringComparison.Ordinal) ? $"; temper not given, taken as {name[(material.Name.Length + 1)..]}" : string.Empty;
+        var usual = name.StartsWith(material.Name + "-", StringComparison.Ordinal)
+            ? $"; temper not given, taken as {name[(material.Name.Length + 1)..]}" : string.Empty;
         return new(row.Multiple(thickness) * thickness, row.Source + usual);
     }
 

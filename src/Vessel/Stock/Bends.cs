@@ -9,6 +9,7 @@ public static class Bends
     /// hard sheet, which is pi/2 (R + 0.45 T).
     /// </summary>
     public static Datum NeutralLine(MaterialFamily family) => family == MaterialFamily.Stainless
-        ? new(0.45, "Machinery's Handbook 31, bends in hard sheet, to two figures; that stainless behaves as such, not checked against the source")
+        ? new(0.45,
+            "Machinery's Handbook 31, bends in hard sheet, to two figures; that stainless behaves as such, not checked against the source")
         : new(0.41, "Machinery's Handbook 31, bends in soft steel and aluminium, to two figures");
 }

@@ -27,7 +27,8 @@ public static class Gauges
 
     /// <summary>Wall of a tube of that gauge, of whatever metal, mm; null for a number outside the table.</summary>
     public static Datum? TubeWall(double gauge) =>
-        Row(gauge) is { } row ? new(_birmingham[row] * Inch, "Birmingham wire gauge, as tube is sold by, not checked against the source, published to 0.001 in") : null;
+        Row(gauge) is { } row ? new(_birmingham[row] * Inch,
+            "Birmingham wire gauge, as tube is sold by, not checked against the source, published to 0.001 in") : null;
 
     /// <summary>Thickness of a sheet of that gauge in that metal, mm; null for a number outside the table.</summary>
     public static Datum? Thickness(MaterialFamily family, double gauge)

@@ -45,7 +45,8 @@ public static class HandRates
 
     public static WorkRate Turn { get; } = Min("turn_bung", "Turning and tapping one bung", 12, 20, 35);
 
-    public static WorkRate Deburr { get; } = new("deburr", "Deburring an edge that was cut by hand", Speed, 120, 250, 500, WeldingRates.Practice);
+    public static WorkRate Deburr { get; } =
+        new("deburr", "Deburring an edge that was cut by hand", Speed, 120, 250, 500, WeldingRates.Practice);
 
     public static WorkRate DeburrLaser { get; } = new(
         "deburr_laser", "Deburring an edge that was cut by laser", Speed, 400, 800, 1500, WeldingRates.Practice);
@@ -82,16 +83,20 @@ public static class HandRates
 
     public static WorkRate LeakTest { get; } = Min("leak_test", "Blanking, filling, testing with film, drying", 15, 25, 45);
 
-    public static WorkRate SendOut { get; } = Min("send_out", "Packing, sending and fetching parts made elsewhere, each; days of waiting not in it", 5, 12, 30);
+    public static WorkRate SendOut { get; } = Min(
+        "send_out", "Packing, sending and fetching parts made elsewhere, each; days of waiting not in it", 5, 12, 30);
 
-    public static WorkRate Passivate { get; } = Min("passivate", "Pickling, rinsing and passivating one vessel, waiting for the paste with it", 30, 60, 120);
+    public static WorkRate Passivate { get; } = Min(
+        "passivate", "Pickling, rinsing and passivating one vessel, waiting for the paste with it", 30, 60, 120);
 
-    public static WorkRate Paint { get; } = Min("paint", "Degreasing, masking, priming and painting one vessel; drying not counted", 30, 50, 90);
+    public static WorkRate Paint { get; } = Min(
+        "paint", "Degreasing, masking, priming and painting one vessel; drying not counted", 30, 50, 90);
 
     public static ImmutableArray<WorkRate> All { get; } =
     [
         SetUp, Mark, MarkHole, CutStraight, CutCurve, Saw, Cope, Drill, StepDrill, HoleSaw, FileOpening, Tap, FieldHole, Turn, Deburr,
-        DeburrLaser, Handle, CleanPart, Bend, Roll, Dish, FitUp, FitLoose, Tack, Cool, Check, Round, Plug, Chase, Dress, CleanInside, LeakTest,
+        DeburrLaser, Handle, CleanPart, Bend, Roll, Dish, FitUp, FitLoose, Tack, Cool, Check, Round, Plug, Chase, Dress, CleanInside,
+        LeakTest,
         SendOut, Passivate, Paint,
     ];
 

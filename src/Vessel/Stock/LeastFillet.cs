@@ -15,7 +15,8 @@ public static class LeastFillet
     {
         if (family != MaterialFamily.MildSteel || !(thinner >= Inch / 8))
             return null;
-        var least = thinner <= Inch / 4 ? Inch / 8 : thinner <= Inch / 2 ? Inch * 3 / 16 : thinner <= Inch * 3 / 4 ? Inch / 4 : Inch * 5 / 16;
+        var least = thinner <= Inch / 4 ? Inch / 8 : thinner <= Inch / 2 ? Inch * 3 / 16 : thinner <= Inch * 3 / 4 ? Inch / 4
+            : Inch * 5 / 16;
         return Math.Min(least, thinner);
     }
 }

@@ -43,7 +43,8 @@ public sealed record Liquid(
     /// <summary>mm2/s, of ASTM D341 above 2 mm2/s.</summary>
     private const double Walther = 0.7;
 
-    private ((double Celsius, double Density, double Viscosity) Lower, (double Celsius, double Density, double Viscosity) Upper) Around(double celsius)
+    private ((double Celsius, double Density, double Viscosity) Lower, (double Celsius, double Density, double Viscosity) Upper) Around(
+        double celsius)
     {
         var i = 1;
         while (i + 1 < Points.Length && Points[i].Celsius < celsius)
@@ -82,15 +83,19 @@ public static class Liquids
         Oil("hydraulic oil 46", "oil", 877, 46, 6.8, Iso),
         Oil("hydraulic oil 68", "oil", 882, 68, 8.7, Iso),
         Oil("compressor oil 100", "oil", 882, 100, 11.2, Iso),
-        Oil("diesel", "diesel", 835, 2.7, 1.15, "within EN 590 (820 to 845 kg/m3 at 15 degC, 2 to 4.5 mm2/s at 40): not checked against the source; Walther's law (ASTM D341)", 0.00083),
+        Oil("diesel", "diesel", 835, 2.7, 1.15,
+            "within EN 590 (820 to 845 kg/m3 at 15 degC, 2 to 4.5 mm2/s at 40): not checked against the source; Walther's law (ASTM D341)",
+            0.00083),
         new(
             "coolant", "coolant", false,
-            [(-17.8, 1087.6, 20.2), (4.4, 1080.8, 6.01), (26.7, 1071.6, 2.61), (48.9, 1059.9, 1.415), (71.1, 1046.0, 0.908), (93.3, 1029.5, 0.680)],
+            [(-17.8, 1087.6, 20.2), (4.4, 1080.8, 6.01), (26.7, 1071.6, 2.61), (48.9, 1059.9, 1.415), (71.1, 1046.0, 0.908),
+                (93.3, 1029.5, 0.680)],
             "half water, half ethylene glycol by volume: densities of ASHRAE Fundamentals in a pipe maker's manual, viscosities of an engineer's table"),
         new(
             "water", "water", false,
             [
-                (0, 999.84, 1.792), (10, 999.70, 1.3065), (20, 998.21, 1.0034), (30, 995.65, 0.8007), (40, 992.22, 0.6581), (50, 988.03, 0.5531),
+                (0, 999.84, 1.792), (10, 999.70, 1.3065), (20, 998.21, 1.0034), (30, 995.65, 0.8007), (40, 992.22, 0.6581),
+                (50, 988.03, 0.5531),
                 (60, 983.20, 0.4740), (70, 977.76, 0.4127), (80, 971.79, 0.3643), (90, 965.31, 0.3255), (100, 958.35, 0.2938),
             ],
             "tables of pure water (IAPWS), not checked against the source"),
@@ -105,6 +110,7 @@ public static class Liquids
         Oil(name, "oil", density, warm, hot, Grades) with { IsEngineOil = true };
 
     /// <param name="density">At 15 degC.</param>
-    private static Liquid Oil(string name, string word, double density, double warm, double hot, string source, double swelling = 0.0007) => new(
+    private static Liquid Oil(
+        string name, string word, double density, double warm, double hot, string source, double swelling = 0.0007) => new(
         name, word, true, [(40, density * (1 - (25 * swelling)), warm), (100, density * (1 - (85 * swelling)), hot)], source);
 }

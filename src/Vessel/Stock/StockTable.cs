@@ -11,7 +11,8 @@ public sealed record StockTable(
 {
     public static ImmutableArray<StockTable> All { get; } =
     [
-        new("sources", ["mark", "document", "source"], [.. Sources.All.Select(source => Row(source.Mark, source.Document, source.Publisher))]),
+        new("sources", ["mark", "document", "source"],
+            [.. Sources.All.Select(source => Row(source.Mark, source.Document, source.Publisher))]),
         new("materials", ["material", "density_g_cm3", "filler", "source"],
         [
             .. Materials.All.Select(m => Row(m.Name, m.Density, m.Filler.Name, m.Source)),
@@ -22,7 +23,8 @@ public sealed record StockTable(
                from family in Enum.GetValues<MaterialFamily>()
                let thickness = Gauges.Thickness(family, gauge)
                select Row((double)gauge, $"{Word(family)} sheet", thickness.Value, thickness.Source),
-            .. Gauges.Numbers.Select(gauge => Row((double)gauge, "tube of any metal", Gauges.TubeWall(gauge)!.Value, Gauges.TubeWall(gauge)!.Source)),
+            .. Gauges.Numbers.Select(
+                gauge => Row((double)gauge, "tube of any metal", Gauges.TubeWall(gauge)!.Value, Gauges.TubeWall(gauge)!.Source)),
         ]),
         new("tubes", ["metal", "outside_diameter_mm", "wall_mm", "source"],
         [
@@ -55,17 +57,21 @@ public sealed record StockTable(
         [
             .. Rods.All.Select(r => Row(r.Name, r.Diameter, r.Length, Rods.Source)),
         ]),
-        new("strengths", ["material", "elasticity_mpa", "poisson", "growth_um_m_k", "yield_as_welded_mpa", "tensile_as_welded_mpa", "source"],
+        new("strengths",
+            ["material", "elasticity_mpa", "poisson", "growth_um_m_k", "yield_as_welded_mpa", "tensile_as_welded_mpa", "source"],
         [
             .. Strengths.All.Select(s => Row(
-                s.Material, s.Elasticity, s.Poisson, Math.Round(s.Growth * 1e6, 3), Math.Round(s.Yield, 2), Math.Round(s.Tensile, 2), s.Source)),
+                s.Material, s.Elasticity, s.Poisson, Math.Round(s.Growth * 1e6, 3), Math.Round(s.Yield, 2), Math.Round(s.Tensile, 2),
+                s.Source)),
         ]),
         new("allowable", ["metal", "shear_mpa", "tension_mpa", "source"],
         [
             .. Strengths.All.Select(s => Materials.Find(s.Material)!).Select(metal => Row(
-                metal.Name, Math.Round(BaseMetalStrength.Shear(metal).Value, 1), Math.Round(BaseMetalStrength.Pull(metal).Value, 1), BaseMetalStrength.Shear(metal).Source)),
+                metal.Name, Math.Round(BaseMetalStrength.Shear(metal).Value, 1), Math.Round(BaseMetalStrength.Pull(metal).Value, 1),
+                BaseMetalStrength.Shear(metal).Source)),
             .. Fillers.All.Select(filler => Row(
-                filler.Name, Math.Round(WeldMetalStrength.Shear(filler).Value, 1), Math.Round(WeldMetalStrength.Pull(filler).Value, 1), WeldMetalStrength.Shear(filler).Source)),
+                filler.Name, Math.Round(WeldMetalStrength.Shear(filler).Value, 1), Math.Round(WeldMetalStrength.Pull(filler).Value, 1),
+                WeldMetalStrength.Shear(filler).Source)),
         ]),
         new("duties", ["duty", "acceleration_g", "where", "source"],
         [

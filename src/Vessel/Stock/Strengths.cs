@@ -12,7 +12,8 @@ namespace Vessel.Stock;
 /// <param name="YieldSource">Of yield and strength: a least value or a usual one, and where it is from.</param>
 /// <param name="StiffnessSource">Of elasticity and growth.</param>
 public sealed record Strength(
-    string Material, double Elasticity, double Poisson, double Growth, double Yield, double Tensile, string YieldSource, string StiffnessSource)
+    string Material, double Elasticity, double Poisson, double Growth, double Yield, double Tensile, string YieldSource,
+    string StiffnessSource)
 {
     public string Source => $"{StiffnessSource}; {YieldSource}";
 }
@@ -47,12 +48,14 @@ public static class Strengths
         new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 515, $"yield 205 MPa, {A240} (not checked against the source)", Remembered),
         new("stainless 316L", 193_000, 0.29, 16.0e-6, 170, 485, $"yield 170 MPa, {A240}", Remembered),
         new("mild steel", 205_000, 0.29, 11.7e-6, 220, 400,
-            "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (not checked against the source)", Remembered),
+            "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (not checked against the source)",
+            Remembered),
     ];
 
     /// <summary>Strength of a metal, whatever its temper; the L of a stainless grade is its own.</summary>
     public static Strength Of(Material material) =>
-        All.Where(strength => material.Name.StartsWith(strength.Material, StringComparison.Ordinal)).MaxBy(strength => strength.Material.Length)!;
+        All.Where(strength => material.Name.StartsWith(strength.Material, StringComparison.Ordinal))
+            .MaxBy(strength => strength.Material.Length)!;
 }
 
 /// <summary>What metric bolts bear.</summary>

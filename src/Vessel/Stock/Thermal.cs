@@ -1,6 +1,8 @@
 namespace Vessel.Stock;
 
-/// <summary>How a metal takes up heat and how hot it may be when the next weld is begun. From memory; round figures of the family.</summary>
+/// <summary>
+/// How a metal takes up heat and how hot it may be when the next weld is begun. From memory; round figures of the family.
+/// </summary>
 /// <param name="Capacity">Heat that warms a cubic millimetre by a kelvin, J.</param>
 /// <param name="Diffusivity">How fast heat spreads, mm2/s.</param>
 /// <param name="CoolBelow">Temperature below which the next pass or weld is begun, degrees Celsius; common practice, no source.</param>

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Vessel.Stock;
 
-/// <summary>By how much a bought tube may be off, mm either way: of its mean diameter, for a tube that is not quite round is pressed round.</summary>
+/// <summary>
+/// By how much a bought tube may be off, mm either way: of its mean diameter, for a tube that is not quite round is pressed round.
+/// </summary>
 public static class TubeTolerances
 {
     private const double Inch = 25.4;
@@ -39,7 +41,8 @@ public static class TubeTolerances
 
     /// <summary>Tolerance of the bore by the wall alone, mm of diameter: twice a tenth of the wall.</summary>
     public static Datum BoreByWall(double wall) =>
-        new(2 * WallShare * wall, "a tenth of the wall: ASTM A269; aluminium and mild steel about the same, not checked against the source");
+        new(2 * WallShare * wall,
+            "a tenth of the wall: ASTM A269; aluminium and mild steel about the same, not checked against the source");
 
     /// <summary>Rows for <c>stock</c>.</summary>
     public static IEnumerable<(MaterialFamily Family, double To, double Off, string Source)> All =>

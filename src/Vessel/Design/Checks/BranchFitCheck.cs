@@ -53,9 +53,11 @@ internal static class BranchFitCheck
     private static Fault? OnCone(Shown shown, ShellCourse cone, PortDesign port)
     {
         var (side, room, hole) = (Math.Abs(port.Place.Offset), cone.OuterAt(port.Place.Height), ShellHole.HoleRadius(port));
-        if (!double.IsFinite(side + room + cone.Across + cone.Height + port.Place.Tilt + port.OuterRadius + hole) || !(Math.Min(cone.Low, cone.High) > cone.Across))
+        if (!double.IsFinite(side + room + cone.Across + cone.Height + port.Place.Tilt + port.OuterRadius + hole)
+            || !(Math.Min(cone.Low, cone.High) > cone.Across))
             return null;
-        if (side >= room || ShellFooting.Of(cone.Shell, port) is not { } footing || !footing.Outside.Takes(Math.Max(port.OuterRadius, hole)))
+        if (side >= room || ShellFooting.Of(cone.Shell, port) is not { } footing
+            || !footing.Outside.Takes(Math.Max(port.OuterRadius, hole)))
             return Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius, room);
         return footing.Inside.Takes(hole) ? null
             : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", hole, room - cone.Across);

@@ -66,7 +66,8 @@ internal static class BranchReachCheck
 
         return ShellHole.Of(design.Shell, port) is null ? double.NaN
             : design.Shell.CourseAt(port.Place.Height) is { IsCone: true } || OverSeam.Of(design, port) is not null
-                ? ShellFooting.Of(design, port).Outside is var face ? Math.Max(0, BranchAxis.Phis().Max(phi => face.Reach(port.OuterRadius, phi))) : 0
+                ? ShellFooting.Of(design, port).Outside is var face
+                ? Math.Max(0, BranchAxis.Phis().Max(phi => face.Reach(port.OuterRadius, phi))) : 0
             : Math.Max(0, new BranchAxis(design.Shell.At(port.Place.Height), port.Place).GreatestReach(port.OuterRadius));
     }
 

@@ -41,7 +41,8 @@ internal static class ConeSeamCheck
                 $"seam at {shown.Angle(Turns.From(over, 0))}",
                 $"outside {shown.AngleDown(taken.Start)} to {shown.AngleUp(taken.End)}",
                 cone.Segments == 1 ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(port.Place.Angle + Math.PI, 0))}' lies opposite."
-                : taken.Length < cone.Pitch ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (cone.Pitch / 2), 0))}' has it amid a segment."
+                : taken.Length < cone.Pitch
+                ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (cone.Pitch / 2), 0))}' has it amid a segment."
                 : "Use fewer segments, or a smaller port.");
         }
     }

@@ -11,7 +11,8 @@ internal static class ElbowCheck
         if (elbow.IsTooSharp)
         {
             yield return new Fault(FaultCodes.ElbowTooSharp, $"{elbow.Path}.pieces",
-                $"The elbow of '{port.Name}' turns too far at one mitre.", shown.Angle(2 * elbow.Slant), $"at most {shown.AngleDown(ElbowDesign.MostTurn)}",
+                $"The elbow of '{port.Name}' turns too far at one mitre.", shown.Angle(2 * elbow.Slant),
+                $"at most {shown.AngleDown(ElbowDesign.MostTurn)}",
                 $"Use at least {Math.Ceiling((elbow.Angle / ElbowDesign.MostTurn) - 1e-9) + 1} pieces.");
             yield break;
         }

@@ -71,12 +71,14 @@ internal static class GoreCheck
                 $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.LengthDown(least)} or of more than {shown.LengthUp(most)}.");
         }
 
-        var turns = places.ConvertAll(at => shape.Frame.ToOuter(at) is var place ? Turns.Signed(Math.Atan2(place.Y, place.X) - port.Place.Angle) : 0);
+        var turns = places.ConvertAll(
+            at => shape.Frame.ToOuter(at) is var place ? Turns.Signed(Math.Atan2(place.Y, place.X) - port.Place.Angle) : 0);
         var taken = new Interval(port.Place.Angle + turns.Min(), port.Place.Angle + turns.Max());
         if (gores.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
             return null;
         return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
-            $"'{port.Name}' stands over a seam between two gores of the {Names(gores)} head.", $"seam at {shown.Angle(Turns.From(over, 0))}",
+            $"'{port.Name}' stands over a seam between two gores of the {Names(gores)} head.",
+            $"seam at {shown.Angle(Turns.From(over, 0))}",
             $"outside {shown.AngleDown(taken.Start)} to {shown.AngleUp(taken.End)}",
             taken.Length < gores.Seams.Pitch
                 ? $"Turn the gores: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (gores.Seams.Pitch / 2), 0))}' has it amid one."

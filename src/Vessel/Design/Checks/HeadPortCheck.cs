@@ -35,7 +35,8 @@ internal static class HeadPortCheck
         if (port.Place.Radius + port.OuterRadius > rim)
             return Off(shown, port, port.OuterRadius, rim, "on the plate");
         if (port.Place.Radius + hole > rim - left)
-            return Off(shown, port, hole, rim - left, $"far enough inside the plate's rim: its hole must leave {shown.Length(left)} of metal");
+            return Off(
+                shown, port, hole, rim - left, $"far enough inside the plate's rim: its hole must leave {shown.Length(left)} of metal");
         return head.Seat == Seat.Overlay && port.Place.Radius + hole > shell.InnerRadius
             ? Off(shown, port, hole, shell.InnerRadius, "inside the shell's bore")
             : null;
@@ -65,7 +66,8 @@ internal static class HeadPortCheck
         design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
-                shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}", "Use a smaller port.")
+                shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}",
+                "Use a smaller port.")
             : null;
 
     /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>

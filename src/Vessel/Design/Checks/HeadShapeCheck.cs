@@ -11,7 +11,8 @@ internal static class HeadShapeCheck
             {
                 TorisphereHead head => Radii(shown, design.Shell.AtEnd(end), head),
                 PanHead head => Knuckle(shown, design.Shell.AtEnd(end), head, head.Knuckle),
-                ToriconeHead head => Knuckle(shown, design.Shell.AtEnd(end), head, head.Knuckle) ?? Nose(shown, design.Shell.AtEnd(end), head),
+                ToriconeHead head =>
+                    Knuckle(shown, design.Shell.AtEnd(end), head, head.Knuckle) ?? Nose(shown, design.Shell.AtEnd(end), head),
                 ConeHead cone => Tip(shown, design, end, cone),
                 _ => null,
             })

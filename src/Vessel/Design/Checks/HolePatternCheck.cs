@@ -9,7 +9,8 @@ internal static class HolePatternCheck
     {
         var shown = new Shown(design.Units);
         ImmutableArray<DrilledField> fields = [.. design.All<InsideSpec>().SelectMany(spec => spec.Patterns(design))];
-        return [.. fields.SelectMany(field => Find(shown, field.Holes, field.Name, field.Outer, field.Opening)), .. OverBudget(fields, shown)];
+        return [.. fields.SelectMany(field => Find(shown, field.Holes, field.Name, field.Outer, field.Opening)),
+            .. OverBudget(fields, shown)];
     }
 
     /// <summary>The budget is the design's, not a pattern's: told at the pattern that takes the most of it.</summary>

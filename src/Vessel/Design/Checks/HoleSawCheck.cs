@@ -25,6 +25,7 @@ internal static class HoleSawCheck
                 $"{shown.Length(HoleSaws.Least)} to {shown.Length(HoleSaws.Most)}", "Use 'cut: ground' or 'cut: square'.");
 
         Fault None(string where) => new(FaultCodes.KeyDoesNotApply, $"{port.Path}.cut",
-            $"'{port.Name}' {where}: a hole saw of the shell's diameter cuts no end for it.", null, null, "Use 'cut: ground' or 'cut: square'.");
+            $"'{port.Name}' {where}: a hole saw of the shell's diameter cuts no end for it.", null, null,
+            "Use 'cut: ground' or 'cut: square'.");
     }
 }

@@ -3,9 +3,8 @@ using Vessel.Geometry;
 namespace Vessel.Design;
 
 /// <summary>
-/// Tubes that reach in through the shell's wall, or slanted through a head's, and run into what stands inside. Each straight line along a tube's
-/// outside is met with each ring exactly; the lines are a degree and more apart, so that only what surely collides is
-/// found.
+/// Tubes that reach in through the shell's wall, or slanted through a head's, and run into what stands inside. Each straight line along a
+/// tube's outside is met with each ring exactly; the lines are a degree and more apart, so that only what surely collides is found.
 /// </summary>
 internal static class InsideReachCheck
 {
@@ -25,11 +24,14 @@ internal static class InsideReachCheck
     public static double? FirstMeeting(VesselDesign design, PortDesign port, InsideBody body) =>
         LinesOf(design, port) is { } lines ? FirstMeeting(port, lines, body) : null;
 
-    /// <summary>Z inward along the tube's axis, from where that passes the inside of what the tube stands in; null where it does not enter.</summary>
+    /// <summary>
+    /// Z inward along the tube's axis, from where that passes the inside of what the tube stands in; null where it does not enter.
+    /// </summary>
     public static Frame3? AxisOf(VesselDesign design, PortDesign port)
     {
         if (port.Host == PortHost.Shell)
-            return ShellHole.Of(design.Shell, port) is null || ShellFooting.Of(design, port) is not { } foot ? null : Inward(foot.Axis, foot.Inside);
+            return ShellHole.Of(design.Shell, port) is null || ShellFooting.Of(design, port) is not { } foot ? null
+                : Inward(foot.Axis, foot.Inside);
         return HeadShape.Of(port.Host, design) is { } shape && HeadFooting.Of(shape, port) is { } footing
             ? Inward(shape.Frame.Place(footing.Axis), footing.Inside)
             : null;

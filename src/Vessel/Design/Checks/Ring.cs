@@ -27,7 +27,8 @@ internal readonly record struct Ring(double Inner, double Outer, double Low, dou
     public double? FirstMeeting(Vector3 from, Vector3 along)
     {
         double? first = null;
-        foreach (var s in Flat(from, along, Low).Concat(Flat(from, along, High)).Concat(Round(from, along, Outer)).Concat(Round(from, along, Inner)))
+        foreach (var s in Flat(from, along, Low).Concat(Flat(from, along, High)).Concat(Round(from, along, Outer))
+            .Concat(Round(from, along, Inner)))
         {
             var at = from + (s * along);
             var r = double.Hypot(at.X, at.Y);

@@ -41,7 +41,8 @@ internal static class SeamCheck
                 ? $"Turn the seam{(several ? "s" : "")}: '{key}: {shown.Angle(free)}' is clear of every port."
                 : several ? "Ports take up the whole circumference between them: use fewer sheets, or fewer or smaller ports."
                 : "Ports take up the whole circumference: use fewer or smaller ones, or make the shell from tube.";
-            var seam = course.Shell.IsPlain ? (several ? "a long seam of the shell" : "the shell's long seam") : $"{(several ? "a" : "the")} long seam of the {course.Name}";
+            var seam = course.Shell.IsPlain ? (several ? "a long seam of the shell" : "the shell's long seam")
+                : $"{(several ? "a" : "the")} long seam of the {course.Name}";
             yield return new Fault(FaultCodes.PortOverSeam, $"{holes[i].Port.Path}.at",
                 $"'{holes[i].Port.Name}' stands over {seam}.",
                 $"seam at {shown.Angle(over)}",

@@ -74,7 +74,8 @@ internal sealed record ShellHole(
 
         var footing = ShellFooting.Of(cone.Shell, port);
         return footing.Outside.Takes(Math.Max(radius, port.OuterRadius)) && footing.Inside.Takes(radius)
-            ? new(port, [Outline(footing.Inside, radius), Outline(footing.Outside, radius)], Outline(footing.Outside, port.OuterRadius), cone.OuterAt(place.Height))
+            ? new(port, [Outline(footing.Inside, radius), Outline(footing.Outside, radius)], Outline(footing.Outside, port.OuterRadius),
+                cone.OuterAt(place.Height))
             : null;
 
         ImmutableArray<(double Angle, double Z)> Outline(Footprint face, double around) =>

@@ -44,7 +44,8 @@ internal static class ShellShapeCheck
         if (reducer.From < least)
         {
             return new(FaultCodes.ReducerOffShell, $"{reducer.Path}.from", "Less than two walls of straight shell are left below the reducer.",
-                shown.Length(reducer.From), $"at least {shown.LengthUp(least)}", "Begin it higher, or make the whole shell a frustum with 'top_diameter'.");
+                shown.Length(reducer.From), $"at least {shown.LengthUp(least)}",
+                "Begin it higher, or make the whole shell a frustum with 'top_diameter'.");
         }
 
         var above = shell.Height - reducer.From - reducer.Length;
@@ -54,14 +55,17 @@ internal static class ShellShapeCheck
             : null;
     }
 
-    private static IEnumerable<Fault> Angle(Shown shown, ShellDesign shell, double below, double above, double height, string path, string plain)
+    private static IEnumerable<Fault> Angle(
+        Shown shown, ShellDesign shell, double below, double above, double height, string path, string plain)
     {
         var angle = Math.Atan2(Math.Abs(above - below) / 2, height) * 180 / Math.PI;
         if (angle < LeastAngle || angle > MostAngle)
         {
             yield return new(FaultCodes.ShellConeAngle, path,
-                angle < LeastAngle ? "The two diameters are so nearly alike that the cone is a cylinder." : "The cone is too flat to be rolled.",
-                $"{shown.Angle(angle * Math.PI / 180)} between axis and side", $"{shown.Angle(LeastAngle * Math.PI / 180)} to {shown.Angle(MostAngle * Math.PI / 180)}",
+                angle < LeastAngle ? "The two diameters are so nearly alike that the cone is a cylinder."
+                    : "The cone is too flat to be rolled.",
+                $"{shown.Angle(angle * Math.PI / 180)} between axis and side",
+                $"{shown.Angle(LeastAngle * Math.PI / 180)} to {shown.Angle(MostAngle * Math.PI / 180)}",
                 angle < LeastAngle ? $"{plain}, or make the diameters differ." : "Make the cone longer, or the diameters more alike.");
             yield break;
         }

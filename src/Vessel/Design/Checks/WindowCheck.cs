@@ -18,11 +18,13 @@ internal static class WindowCheck
         // Anything lower would be less than a window between two walls.
         var least = 2 * port.Wall;
         return free > least || double.IsNaN(free) || double.IsNaN(least)
-            ? Find(shown, port.Windows, new(port.Name, port.OutsideDiameter, port.Wall, free, "on the host's side of", "on the inner end's side of"), null, port.Path)
+            ? Find(shown, port.Windows, new(port.Name, port.OutsideDiameter, port.Wall, free, "on the host's side of",
+                "on the inner end's side of"), null, port.Path)
             :
             [
                 new Fault(FaultCodes.WindowsNotInside, port.Windows[0].Path,
-                    $"The tube of '{port.Name}' does not stand free inside the vessel far enough for windows.", shown.Length(Math.Max(0, free)),
+                    $"The tube of '{port.Name}' does not stand free inside the vessel far enough for windows.",
+                    shown.Length(Math.Max(0, free)),
                     $"more than {shown.LengthUp(least)}",
                     port.Joint == PortJoint.SetOn ? "Use 'joint: set_in' with an 'inside_length', or delete the windows."
                     : port.IsFlush ? "Use 'inner_end: square' with an 'inside_length', or delete the windows."

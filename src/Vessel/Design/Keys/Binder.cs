@@ -320,7 +320,8 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         if (map.NotBuiltYet is not var (keys, what) || mapping.Entries.FirstOrDefault(e => keys.Contains(e.Key)) is not { } entry)
             return true;
         Report(FaultCodes.NotBuiltYet, Join(path, entry.Key), $"'{entry.Key}' asks for {what}, which is not supported.",
-            $"Use a round one: {string.Join(" and ", map.Keys.Where(k => k.IsRequired).Select(k => $"'{k.Name}'"))}.", entry.Key, at: entry.KeyAt);
+            $"Use a round one: {string.Join(" and ", map.Keys.Where(k => k.IsRequired).Select(k => $"'{k.Name}'"))}.", entry.Key,
+            at: entry.KeyAt);
         return false;
     }
 

@@ -59,7 +59,8 @@ internal static class InsideKeys
         {
             Description = "Of the first window's middle; in a port's tube as an elbow's direction",
         },
-        new("rows", KeyKind.Count, "Number of such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
+        new("rows", KeyKind.Count,
+            "Number of such rows, one above the other: a pattern round the tube") { Default = "1", Range = new(1, 50) },
         new("row_pitch", KeyKind.Length, "From one row's middles up to the next one's")
         {
             DefaultRule = "1.5 x the height, or diameter", Range = CommonKeys.LengthOfPart,

@@ -44,7 +44,8 @@ internal static class KeyExample
         if (by.IsBeside && beside?.Find(by.By) is { } decides)
             return (by.Maps[decides.Choices[0]], null);
         // The shape that asks for least is the shortest to show.
-        var (choice, keys) = by.Maps.OrderBy(pair => pair.Value.Keys.Count(k => k.IsRequired)).ThenBy(pair => pair.Key, StringComparer.Ordinal).First();
+        var (choice, keys) = by.Maps.OrderBy(pair => pair.Value.Keys.Count(k => k.IsRequired))
+            .ThenBy(pair => pair.Key, StringComparer.Ordinal).First();
         return (keys, by.IsBeside ? null : $"{by.By}: {choice}");
     }
 
@@ -54,7 +55,8 @@ internal static class KeyExample
         var needed = map.Keys.Where(k => k.IsRequired && k.AppliesWhen is null && k.Name != decides)
             .Concat(map.OneOf.Select(group => map.Find(group[0])!))
             .ToList();
-        needed.AddRange(map.Keys.Where(k => k.IsRequired && !needed.Contains(k) && k.AppliesWhen is { } condition && Holds(map.Find(condition.Key)!, condition.Value)));
+        needed.AddRange(map.Keys.Where(k => k.IsRequired && !needed.Contains(k) && k.AppliesWhen is { } condition
+            && Holds(map.Find(condition.Key)!, condition.Value)));
         return needed;
 
         bool Holds(Key key, string? value) => value is null

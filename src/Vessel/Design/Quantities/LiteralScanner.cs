@@ -49,7 +49,8 @@ internal static class LiteralScanner
     private static BinaryExpression? Mixed(string text, ref int at)
     {
         var (start, end) = (at, at);
-        if (Whole(text, ref end) is not { } whole || Past(text, end) is var part && part == end || Fraction(text, ref part) is not { } fraction)
+        if (Whole(text, ref end) is not { } whole || Past(text, end) is var part && part == end
+            || Fraction(text, ref part) is not { } fraction)
             return null;
         at = part;
         return new BinaryExpression('+', whole, fraction, start);

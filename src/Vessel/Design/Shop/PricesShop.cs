@@ -48,7 +48,8 @@ public sealed record PricesShop(
 
     /// <summary>Whether there is no price at all.</summary>
     public bool IsEmpty => MetalPerKilogram.IsEmpty && Fittings.IsEmpty && Spinnings.IsEmpty
-        && (RodPerKilogram ?? GasPerCubicMetre ?? LaserPerMinute ?? Fitting ?? PackingPerKilogram ?? Spinning ?? Finish ?? LabourPerHour) is null;
+        && (RodPerKilogram ?? GasPerCubicMetre ?? LaserPerMinute ?? Fitting ?? PackingPerKilogram ?? Spinning ?? Finish
+            ?? LabourPerHour) is null;
 
     public double? Metal(MaterialFamily family) => MetalPerKilogram.TryGetValue(family, out var price) ? price : null;
 
@@ -77,8 +78,10 @@ public sealed record PricesShop(
             },
             WholeLengths = section.Text("length_by") == "whole",
             Fittings = section.Items("fittings").Where(item => item.Thread("size") is not null)
-                .GroupBy(item => item.Thread("size")!.Name).ToImmutableDictionary(group => group.Key, group => group.Last().Number("price")),
-            Spinnings = [.. section.Items("spinnings").Select(item => (item.Number("up_to"), item.Number("price"))).OrderBy(price => price.Item1)],
+                .GroupBy(item => item.Thread("size")!.Name)
+                .ToImmutableDictionary(group => group.Key, group => group.Last().Number("price")),
+            Spinnings =
+                [.. section.Items("spinnings").Select(item => (item.Number("up_to"), item.Number("price"))).OrderBy(price => price.Item1)],
             MetalLeast = Price("metal_least") ?? 0,
             LaserLeast = Price("laser_least") ?? 0,
             Margin = section.Number("margin"),

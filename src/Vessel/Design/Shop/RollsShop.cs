@@ -12,7 +12,9 @@ public sealed record RollsShop(double? LeastDiameter, double? FlatEnd, bool Trim
     /// <summary>Added to a blank at each end, to be cut off when it is rolled, mm.</summary>
     public double Trim => TrimsEnds ? FlatEnd ?? 0 : 0;
 
-    /// <summary>What a blank is shorter than the girth that it makes, for each seam, mm: the root gap, less what the seam draws in.</summary>
+    /// <summary>
+    /// What a blank is shorter than the girth that it makes, for each seam, mm: the root gap, less what the seam draws in.
+    /// </summary>
     public double BlankGap(double rootGap) => rootGap - SeamShrinkage;
 
     internal static RollsShop Of(Section section) => new(

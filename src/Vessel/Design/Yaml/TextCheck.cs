@@ -1,6 +1,8 @@
 namespace Vessel.Design;
 
-/// <summary>What no text of a design may be, key or value: longer than anyone would write, or unfit for the formats that we write.</summary>
+/// <summary>
+/// What no text of a design may be, key or value: longer than anyone would write, or unfit for the formats that we write.
+/// </summary>
 internal static class TextCheck
 {
     public static Fault? Of(YamlScalar scalar)

@@ -19,8 +19,8 @@ internal static class Cautions
     ];
 
     /// <summary>
-    /// Whether gas from a machine surely passes through the vessel: a file that gives neither flow nor internals may be of a breather or of a
-    /// tank, and is warned of both.
+    /// Whether gas from a machine surely passes through the vessel: a file that gives neither flow nor internals may be of a breather or of
+    /// a tank, and is warned of both.
     /// </summary>
     private static bool IsSeparator(VesselDesign design) =>
         design.Flow.BlowBy is not null || design.Flow.Engine is not null || design.Capacity.Rule is not null || design.DrainBack != DrainDesign.Unknown

@@ -3,8 +3,8 @@ using Vessel.Geometry;
 namespace Vessel.Export.Drawing;
 
 /// <summary>
-/// Dimensions in the manner of ISO 129-1: extension lines, a line with slim filled arrows, the figure above it, to be read from below or from the
-/// right; and figures at the ends of extension lines from a common origin.
+/// Dimensions in the manner of ISO 129-1: extension lines, a line with slim filled arrows, the figure above it, to be read from below or
+/// from the right; and figures at the ends of extension lines from a common origin.
 /// </summary>
 /// <param name="Letter">Height of a figure's capitals, mm or units of the page; all else is in proportion.</param>
 internal sealed record Dimensions(double Letter)

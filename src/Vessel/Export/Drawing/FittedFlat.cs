@@ -4,9 +4,11 @@ using Vessel.Parts;
 
 namespace Vessel.Export.Drawing;
 
-/// <summary>A flat as cutter, paper and report show it: its curves fitted once by lines and arcs, for all that is drawn and told of it.</summary>
-/// <param name="Metal">Between closed outlines, those of the flat's holes first and in its order: once the outer one is cut the part may move.
-/// Holes of fields are left out: they stay a rule.</param>
+/// <summary>
+/// A flat as cutter, paper and report show it: its curves fitted once by lines and arcs, for all that is drawn and told of it.
+/// </summary>
+/// <param name="Metal">Between closed outlines, those of the flat's holes first and in its order: once the outer one is cut the part may
+/// move. Holes of fields are left out: they stay a rule.</param>
 /// <param name="Marks">What is scribed, in the flat's order.</param>
 /// <param name="Deviation">Greatest distance between what is drawn and the exact lines, cut or scribed, mm.</param>
 public sealed record FittedFlat(Flat Flat, Area Metal, ImmutableArray<Item> Marks, double Deviation)

@@ -4,9 +4,9 @@ using Vessel.Geometry;
 namespace Vessel.Export.Drawing;
 
 /// <summary>
-/// An item is something that is drawn with one pen, in millimetres, x to the right and y up, with curves as lines and arcs. A drawing is a list of
-/// items in the order in which they are laid down; each format has one writer that takes any of them. A closed set: <see cref="Stroke"/>,
-/// <see cref="Circle"/>, <see cref="Area"/>, <see cref="Text"/>, <see cref="Pattern"/>.
+/// An item is something that is drawn with one pen, in millimetres, x to the right and y up, with curves as lines and arcs. A drawing is a
+/// list of items in the order in which they are laid down; each format has one writer that takes any of them. A closed set:
+/// <see cref="Stroke"/>, <see cref="Circle"/>, <see cref="Area"/>, <see cref="Text"/>, <see cref="Pattern"/>.
 /// </summary>
 public abstract record Item(Pen Pen);
 
@@ -61,7 +61,9 @@ public sealed record Circle(Point2 Center, double Radius, Pen Pen) : Item(Pen)
     public Stroke AsStroke => new([new(Center + new Point2(Radius, 0), 1), new(Center - new Point2(Radius, 0), 1)], Pen, Closed: true);
 }
 
-/// <summary>An area lies between closed outlines; where two overlap there is a hole (even-odd). A pen that does not fill draws its outlines.</summary>
+/// <summary>
+/// An area lies between closed outlines; where two overlap there is a hole (even-odd). A pen that does not fill draws its outlines.
+/// </summary>
 /// <param name="Outlines">Closed strokes and circles, drawn in their order.</param>
 public sealed record Area(ImmutableArray<Item> Outlines, Pen Pen) : Item(Pen)
 {
@@ -69,14 +71,17 @@ public sealed record Area(ImmutableArray<Item> Outlines, Pen Pen) : Item(Pen)
     public static Area Within(IEnumerable<Point2> corners, Pen pen) => new([Stroke.Through(corners, pen, closed: true)], pen);
 }
 
-/// <summary>A pattern is equal drawings at many places, such as the holes of a screen: they are made one by one while they are written.</summary>
+/// <summary>
+/// A pattern is equal drawings at many places, such as the holes of a screen: they are made one by one while they are written.
+/// </summary>
 /// <param name="Motif">Drawn round the origin.</param>
 /// <param name="Places">Where the origin goes; walked through anew by everyone who asks.</param>
 /// <param name="Count">Of the places.</param>
 public sealed record Pattern(ImmutableArray<Item> Motif, IEnumerable<Point2> Places, int Count, Pen Pen) : Item(Pen)
 {
     /// <summary>A pattern with its motif at the middle of each hole of a lattice.</summary>
-    public static Pattern On(Lattice2 lattice, params ImmutableArray<Item> motif) => new(motif, lattice.Centers(), lattice.Count, motif[0].Pen);
+    public static Pattern On(Lattice2 lattice, params ImmutableArray<Item> motif) =>
+        new(motif, lattice.Centers(), lattice.Count, motif[0].Pen);
 
     /// <summary>One place after another.</summary>
     public IEnumerable<Item> Items => Places.SelectMany(at => Motif.Select(item => Placing.Placed(item, 1, at)));

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Vessel.Export.Drawing;
 
 /// <summary>
-/// The table of pens. Kinds of line after ISO 128: wide for edges, narrow for the rest. A DXF has those of a flat as layers; the report's style
-/// sheet knows each by its name.
+/// The table of pens. Kinds of line after ISO 128: wide for edges, narrow for the rest. A DXF has those of a flat as layers; the report's
+/// style sheet knows each by its name.
 /// </summary>
 internal static class Pens
 {
@@ -76,6 +76,9 @@ internal static class Pens
     /// <summary>Numbers on a shaded picture.</summary>
     public static Pen Number { get; } = new("number");
 
-    /// <summary>Cut faces of neighbours, four kinds of lines, so that they differ without colour (ISO 128-3: 45 degrees, spacing, direction).</summary>
-    public static ImmutableArray<Pen> Hatched { get; } = [new("face hatch-0"), new("face hatch-1"), new("face hatch-2"), new("face hatch-3")];
+    /// <summary>
+    /// Cut faces of neighbours, four kinds of lines, so that they differ without colour (ISO 128-3: 45 degrees, spacing, direction).
+    /// </summary>
+    public static ImmutableArray<Pen> Hatched { get; } =
+        [new("face hatch-0"), new("face hatch-1"), new("face hatch-2"), new("face hatch-3")];
 }

@@ -45,7 +45,8 @@ internal static class Placing
     };
 
     /// <summary>
-    /// Made longer along x alone, as paper round a tube is that lies further out than the metal: arcs become chords, and letters keep their shape.
+    /// Made longer along x alone, as paper round a tube is that lies further out than the metal: arcs become chords, and letters keep their
+    /// shape.
     /// </summary>
     /// <exception cref="ArgumentException">A pattern, whose holes would be none.</exception>
     public static Item Stretched(Item item, double factor)

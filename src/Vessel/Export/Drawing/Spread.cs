@@ -7,8 +7,9 @@ namespace Vessel.Export.Drawing;
 internal static class Spread
 {
     /// <summary>
-    /// The places nearest to those that are wanted, by least squares, at which none touches the next and all stay in the room. Less the room that
-    /// stands before each, places only have to ascend: neighbours that do not are pooled at their mean (Ayer and others, Ann. Math. Statist. 26 (1955)).
+    /// The places nearest to those that are wanted, by least squares, at which none touches the next and all stay in the room. Less the
+    /// room that stands before each, places only have to ascend: neighbours that do not are pooled at their mean (Ayer and others, Ann.
+    /// Math. Statist. 26 (1955)).
     /// </summary>
     /// <param name="wanted">Middle and size of each, in the order that they keep, mm.</param>
     /// <param name="room">Where it is too small, what is last stands out of its end.</param>

@@ -17,8 +17,8 @@ public enum Anchor
 }
 
 /// <summary>
-/// A line of text. Paper and cutter take it in the strokes of <see cref="Strokes"/>, of which its width is; a page in a browser and the notes of a DXF
-/// take it in a typeface of the reader's.
+/// A line of text. Paper and cutter take it in the strokes of <see cref="Strokes"/>, of which its width is; a page in a browser and the
+/// notes of a DXF take it in a typeface of the reader's.
 /// </summary>
 /// <param name="At">On the base line, mm.</param>
 /// <param name="Height">Of a capital, mm.</param>
@@ -32,7 +32,8 @@ public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Ancho
     public static Text Right(string words, Point2 end, double height) => new(words, end, height, Pens.Note, Anchor.End);
 
     /// <summary>Round the middle of the line, half-way up a capital.</summary>
-    public static Text Middle(string words, Point2 middle, double height, double angle = 0) => Round(words, middle, height, angle, Pens.Note);
+    public static Text Middle(string words, Point2 middle, double height, double angle = 0) =>
+        Round(words, middle, height, angle, Pens.Note);
 
     /// <summary>Text round the middle of the line, half-way up a capital, with a pen of its own.</summary>
     public static Text Round(string words, Point2 middle, double height, double angle, Pen pen) =>

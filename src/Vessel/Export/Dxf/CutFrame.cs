@@ -6,8 +6,8 @@ using Vessel.Parts;
 namespace Vessel.Export.Dxf;
 
 /// <summary>
-/// How wide slots, tabs and frame of a small part are. All common practice, no source: a tab as wide as the sheet is thick breaks off by hand to
-/// 2 mm or so and holds from 1 mm; a slot takes a cut and its pierce; the frame stays flat.
+/// How wide slots, tabs and frame of a small part are. All common practice, no source: a tab as wide as the sheet is thick breaks off by
+/// hand to 2 mm or so and holds from 1 mm; a slot takes a cut and its pierce; the frame stays flat.
 /// </summary>
 internal static class CutFrame
 {
@@ -19,7 +19,8 @@ internal static class CutFrame
     /// <param name="below">Smaller both ways than this, mm.</param>
     /// <param name="thickness">Of the sheet, mm.</param>
     public static bool IsFor(FittedFlat fitted, double below, double thickness) =>
-        CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below && Of(fitted, thickness) is not null;
+        CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below
+            && Of(fitted, thickness) is not null;
 
     /// <param name="thickness">Of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>

@@ -4,8 +4,8 @@ using Vessel.Geometry;
 namespace Vessel.Export.Dxf;
 
 /// <summary>
-/// Items as the entities of model space, each in the words of its edition; arcs stay arcs. Text of the pen <see cref="Pens.Mark"/> is scribed, and goes
-/// as lines that a machine can follow; other text goes as text.
+/// Items as the entities of model space, each in the words of its edition; arcs stay arcs. Text of the pen <see cref="Pens.Mark"/> is
+/// scribed, and goes as lines that a machine can follow; other text goes as text.
 /// </summary>
 internal sealed class DxfEntities(DxfTags tags, DxfRelease release)
 {

@@ -5,7 +5,10 @@ using Vessel.Planning;
 
 namespace Vessel.Export.Dxf;
 
-/// <summary>A nest as the cutter gets it: the sheets side by side upward, their borders as notes, the pieces in place with their bend lines, names and marks.</summary>
+/// <summary>
+/// A nest as the cutter gets it: the sheets side by side upward, their borders as notes, the pieces in place with their bend lines, names
+/// and marks.
+/// </summary>
 internal static class NestDxf
 {
     /// <summary>Between sheets, as a share of their width.</summary>
@@ -14,7 +17,8 @@ internal static class NestDxf
     public static void Write(Nest nest, IReadOnlyDictionary<string, FittedFlat> flats, DrawingOptions options, Stream to)
     {
         IEnumerable<Item> Placed(Func<FittedFlat, IEnumerable<Item>> drawn) => nest.Places.SelectMany(place =>
-            drawn(flats[nest.Pieces[place.Piece].Part!.Id]).Select(item => Placing.Placed(item, On(nest, place), 1, place.QuarterTurns * Math.PI / 2)));
+            drawn(flats[nest.Pieces[place.Piece].Part!.Id])
+                .Select(item => Placing.Placed(item, On(nest, place), 1, place.QuarterTurns * Math.PI / 2)));
         var cut = Placed(flat => [.. FlatDrawing.Fields(flat), flat.Metal]);
         DxfDocument.Write(
             options.CutOnly ? [.. cut] :
@@ -50,7 +54,8 @@ internal static class NestDxf
         var (up, length, width) = (Up(nest, sheet), nest.Sheet.Length, nest.Sheet.Width);
         yield return Stroke.Rectangle(new(up, up + new Point2(length, width)), Pens.Note);
         yield return Text.Left(
-            FormattableString.Invariant($"{nest.Material.Name} {nest.Thickness:0.##} mm, sheet {sheet + 1}, used to {used:0} mm; grain along x"),
+            FormattableString.Invariant(
+                $"{nest.Material.Name} {nest.Thickness:0.##} mm, sheet {sheet + 1}, used to {used:0} mm; grain along x"),
             new Point2(0, width + 5) + up,
             Math.Clamp(width / 60, 3, 12));
     }

@@ -24,7 +24,8 @@ internal static class SectionDxf
             .Select(points => Stroke.Through(points, Pens.Mark, closed: true))
             .ToList();
         var notes = FlatDxf.Notes(
-            [$"{vessel}: section at {NoteText.Degrees(section.Angle)} deg, mm", "from the vessel's axis and the shell's lower edge; not to be cut"],
+            [$"{vessel}: section at {NoteText.Degrees(section.Angle)} deg, mm",
+                "from the vessel's axis and the shell's lower edge; not to be cut"],
             outlines);
         DxfDocument.Write([.. outlines, .. notes], options.Release, to);
     }

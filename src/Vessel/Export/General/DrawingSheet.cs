@@ -73,7 +73,8 @@ internal static class DrawingSheet
         {
             var right = left + (scale.Factor * width) + spareWidth;
             var cell = new Box2(new(left, lower.Start), new(right, lower.End));
-            placed.Add(PlacedView.In(cell, view, scale.Factor, new(view == drawn.Front ? aside : (view.Bounds.Min.U + view.Bounds.Max.U) / 2, level), Shift));
+            placed.Add(PlacedView.In(
+                cell, view, scale.Factor, new(view == drawn.Front ? aside : (view.Bounds.Min.U + view.Bounds.Max.U) / 2, level), Shift));
             left = right;
         }
 
@@ -106,7 +107,8 @@ internal static class DrawingSheet
     private static IEnumerable<Item> Picture(PlacedView placed)
     {
         foreach (var (_, outlines) in placed.Drawn.Cut)
-            yield return new Area([.. outlines.Select(outline => Stroke.Through(outline.Select(placed.On), Pens.Face, closed: true))], Pens.Face);
+            yield return new Area(
+                [.. outlines.Select(outline => Stroke.Through(outline.Select(placed.On), Pens.Face, closed: true))], Pens.Face);
         foreach (var (_, points) in placed.Drawn.Lines)
             yield return Stroke.Through([.. points.Select(placed.On)], Pens.Edge);
         // The vessel's axis; end on it is a point.

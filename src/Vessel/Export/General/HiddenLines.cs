@@ -61,7 +61,9 @@ internal sealed class HiddenLines
         return seen;
     }
 
-    /// <summary>In how many of four directions, slant in the picture, what lies close to a point is seen: a root between two parts is half hidden.</summary>
+    /// <summary>
+    /// In how many of four directions, slant in the picture, what lies close to a point is seen: a root between two parts is half hidden.
+    /// </summary>
     public int SeenRound(Vector3 p)
     {
         const double close = 0.3;

@@ -32,7 +32,8 @@ internal sealed record Piece(int Part, Mesh Mesh, Frame3 Frame, Solid Solid, dou
             cut.Of.Part.Solid,
             sharp,
             cut.Of.Part.Flat?.Cut.FieldHoles > MostHoles
-                ? [.. cut.Outlines.SelectMany(line => line.Zip(line.Skip(1).Append(line[0]))).Select(pair => (InPlane(pair.First), InPlane(pair.Second)))]
+                ? [.. cut.Outlines.SelectMany(line => line.Zip(line.Skip(1).Append(line[0])))
+                    .Select(pair => (InPlane(pair.First), InPlane(pair.Second)))]
                 : Placed(SharpEdges.Of(mesh, sharp), frame));
     }
 
@@ -43,8 +44,10 @@ internal sealed record Piece(int Part, Mesh Mesh, Frame3 Frame, Solid Solid, dou
         var local = new Vector3(toward.Dot(Frame.X), toward.Dot(Frame.Y), toward.Dot(Frame.Z));
         var frame = Frame;
         return Silhouettes.AreExact(Solid, local)
-            ? Silhouettes.Of(Solid, local).Select(curve => ImmutableArray.CreateRange(curve, point => (frame.ToOuter(point.At), frame.Turn(point.Normal))))
-            : SharpEdges.Turning(Mesh, Sharp, local).Select(edge => ImmutableArray.Create((frame.ToOuter(edge.A), Vector3.Zero), (frame.ToOuter(edge.B), Vector3.Zero)));
+            ? Silhouettes.Of(Solid, local)
+                .Select(curve => ImmutableArray.CreateRange(curve, point => (frame.ToOuter(point.At), frame.Turn(point.Normal))))
+            : SharpEdges.Turning(Mesh, Sharp, local)
+                .Select(edge => ImmutableArray.Create((frame.ToOuter(edge.A), Vector3.Zero), (frame.ToOuter(edge.B), Vector3.Zero)));
     }
 
     private static ImmutableArray<(Vector3 A, Vector3 B)> Placed(ImmutableArray<(Vector3 A, Vector3 B)> edges, Frame3 frame) =>

@@ -33,7 +33,8 @@ internal static class SheetLists
         return Fitted(
             "Ports",
             new(
-                ["port", "in", "deg", $"height {unit}", $"radius {unit}", $"offset {unit}", "tilt", $"tube {unit}", $"length {unit}", "joint"],
+                ["port", "in", "deg", $"height {unit}", $"radius {unit}", $"offset {unit}", "tilt", $"tube {unit}", $"length {unit}",
+                    "joint"],
                 [.. build.Assembly.Sites.Select(site => Port(site.Port, units))],
                 Letter),
             room);

@@ -76,7 +76,8 @@ internal static class SheetNotes
         var inside = build.Parts.Where(built => built.Part.IsInside).Select(built => built.Part.Id).ToHashSet();
         var units = new TwoUnits(build.Assembly.Design.Units);
         var groups = build.Welds.Select(weld => weld.Figures)
-            .GroupBy(weld => (weld.Joint.Kind, weld.Joint.Between[0], weld.Joint.Between[1], NoteText.Length(weld.Joint.Throat), NoteText.Length(weld.Length)));
+            .GroupBy(weld => (weld.Joint.Kind, weld.Joint.Between[0], weld.Joint.Between[1], NoteText.Length(weld.Joint.Throat),
+                NoteText.Length(weld.Length)));
         foreach (var group in groups)
         {
             var numbers = group.Select(weld => weld.Joint.Number).ToList();
@@ -103,13 +104,16 @@ internal static class SheetNotes
         return stations
             .Where(station => !drawn.Cut.IsEmpty || IsOpenTo(drawn.View.Toward, station.At))
             .Select(station => station.At.Root)
-            .Select(root => (Place: root, Seen: drawn.Cut.IsEmpty ? drawn.Hidden.SeenRound(root) : Math.Abs(drawn.View.Depth(root)) < OnPlane ? 4 : 0))
+            .Select(root => (Place: root,
+                Seen: drawn.Cut.IsEmpty ? drawn.Hidden.SeenRound(root) : Math.Abs(drawn.View.Depth(root)) < OnPlane ? 4 : 0))
             .OrderByDescending(found => found.Seen)
             .ThenByDescending(found => Math.Round(drawn.View.On(found.Place).U, 3))
             .FirstOrDefault();
     }
 
-    /// <summary>Neither seen from its end nor from behind: a gap beside a tube lets one see a seam that is laid from the other side.</summary>
+    /// <summary>
+    /// Neither seen from its end nor from behind: a gap beside a tube lets one see a seam that is laid from the other side.
+    /// </summary>
     private static bool IsOpenTo(Vector3 toward, Station at) =>
         Math.Abs(at.Tangent.Dot(toward)) < MostSteep * at.Tangent.Length && (at.AlongHost + at.AlongPart).Dot(toward) > -0.1;
 
@@ -119,7 +123,8 @@ internal static class SheetNotes
         (double, string) Figure(PlacedView view, double z) => (view.On(new Vector3(0, 0, z)).V, units.Of(z).First);
         double[] outside =
         [
-            front.Drawn.Bounds.Min.V, 0, .. build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Height),
+            front.Drawn.Bounds.Min.V, 0,
+            .. build.Assembly.Sites.Where(site => site.Port.Host == Design.PortHost.Shell).Select(site => site.Port.Place.Height),
             .. design.Shell.Girths, design.Shell.Height, front.Drawn.Bounds.Max.V,
         ];
         var inside = build.Parts
@@ -135,9 +140,11 @@ internal static class SheetNotes
         return
         [
             .. _dimensions.Ordinates(
-                outside.Select(z => Figure(front, z)), front.Box.Min.U - 2, front.Box.Min.U - 9, new(front.Cell.Min.V, front.Cell.Max.V - 5)),
+                outside.Select(z => Figure(front, z)), front.Box.Min.U - 2, front.Box.Min.U - 9,
+                new(front.Cell.Min.V, front.Cell.Max.V - 5)),
             .. _dimensions.Ordinates(
-                inside.Select(z => Figure(section, z)), section.Box.Min.U - 2, section.Box.Min.U - 9, new(section.Cell.Min.V, section.Cell.Max.V - 5)),
+                inside.Select(z => Figure(section, z)), section.Box.Min.U - 2, section.Box.Min.U - 9,
+                new(section.Cell.Min.V, section.Cell.Max.V - 5)),
         ];
     }
 
@@ -170,7 +177,8 @@ internal static class SheetNotes
             yield return Stroke.Line(axis, axis + (rim * way), Pens.Chain);
             // Above its line, to be read from below or from the right.
             var along = way.U < -1e-6 || (Math.Abs(way.U) < 1e-6 && way.V < 0) ? -way : way;
-            // Ends inside the outline, clear of the weld symbols; right of an upright line, as the letters of the cutting plane stand on its left.
+            // Ends inside the outline, clear of the weld symbols; right of an upright line, as the letters of the cutting plane stand on
+            // its left.
             var words = $"{NoteText.Degrees(angle)} deg";
             var side = Math.Abs(way.U) < 1e-6 ? -along.Turned : along.Turned;
             yield return Text.Middle(words, axis + ((rim - 4 - (Strokes.Width(words, 2.2) / 2)) * way) + (1.8 * side), 2.2, along.Angle);

@@ -60,7 +60,8 @@ internal static class TitleBlock
             yield return new Circle(middle + circles, radius, Pens.Thin);
         // The small end lies on the left: whoever sees both circles looks from there.
         yield return Stroke.Through(
-            [.. new Point2[] { new(-2.5, 1.3), new(2.5, 2.6), new(2.5, -2.6), new(-2.5, -1.3) }.Select(p => middle + cone + p)], Pens.Thin, closed: true);
+            [.. new Point2[] { new(-2.5, 1.3), new(2.5, 2.6), new(2.5, -2.6), new(-2.5, -1.3) }.Select(p => middle + cone + p)], Pens.Thin,
+            closed: true);
         yield return Stroke.Line(middle - new Point2(8, 0), middle + new Point2(8, 0), Pens.Chain);
     }
 }

@@ -58,7 +58,8 @@ internal static class AsBuiltPdf
             build.Welds.Zip(plan.Procedures).Select(pair => (ImmutableArray<string>)
             [
                 pair.Second.Joint.Number, pair.Second.Joint.Name, Told(pair.First.Figures.Length), Size(pair.Second, units),
-                pair.Second.Filler.Name, FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0} {pair.Second.Current.Short()}"),
+                pair.Second.Filler.Name,
+                FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0} {pair.Second.Current.Short()}"),
             ])));
         yield return ($"Leak test with {LeakWords.Named(plan.LeakKit.Test)}: shut, then look for {LeakWords.Sign(plan.LeakKit.Test)}", Table(
             ["task", "place", "detail"],
@@ -74,18 +75,20 @@ internal static class AsBuiltPdf
                     .Select(stock => (ImmutableArray<string>)[$"{stock.Stock} {unit}", stock.Name]),
                 ["mass, empty", FormattableString.Invariant($"{mass:0.00} kg")],
                 ["leak test, and how long held", LeakWords.Named(plan.LeakKit.Test)],
-                ["finish", build.Assembly.Design.Finish == Finish.None ? "none" : build.Assembly.Design.Finish.ToString().ToLowerInvariant()],
+                ["finish",
+                    build.Assembly.Design.Finish == Finish.None ? "none" : build.Assembly.Design.Finish.ToString().ToLowerInvariant()],
             ]));
     }
 
-    private static PaperTable Table(ImmutableArray<string> told, ImmutableArray<string> blanks, IEnumerable<ImmutableArray<string>> rows) => new(
+    private static PaperTable Table(
+        ImmutableArray<string> told, ImmutableArray<string> blanks, IEnumerable<ImmutableArray<string>> rows) => new(
         [.. told, .. blanks.Select(name => name.PadRight(Blank))],
         [.. rows.Select(row => row.AddRange(blanks.Select(_ => string.Empty)))],
         Letter)
-    {
-        Spread = Spread,
-        IsBoxed = true,
-    };
+        {
+            Spread = Spread,
+            IsBoxed = true,
+        };
 
     private static string Size(WeldProcedure weld, TwoUnits units) => weld.Weld.Leg.End > 0
         ? $"throat {units.Of(weld.Joint.Throat).First}"

@@ -26,8 +26,10 @@ internal static class BenchMarks
         var (at, letter) = (here(hole.Center), Math.Clamp(hole.Diameter / 4, 1.8, 3));
         if (hole.Shape is { } shape)
         {
-            var size = string.Create(CultureInfo.InvariantCulture, $"{hole.Number}: {(shape with { Width = shape.WidthOutside }).Text(NoteText.Length)}");
-            // Inside, clear of the hatched edge, where it can be read there; else below: beside it would cross a centre line or the outline.
+            var size = string.Create(
+                CultureInfo.InvariantCulture, $"{hole.Number}: {(shape with { Width = shape.WidthOutside }).Text(NoteText.Length)}");
+            // Inside, clear of the hatched edge, where it can be read there; else below: beside it would cross a centre line or the
+            // outline.
             var room = shape.WidthOutside - (2 * HatchLength) - 1;
             var words = Strokes.Width(size, LeastLetter) < room
                 ? Text.Fitted(size, at - new Point2(room / 2, LeastLetter / 2), 1.8, room)
@@ -65,7 +67,8 @@ internal static class BenchMarks
     /// <summary>Hatching inside a hole, whose outline runs clockwise; a circle has no direction of its own.</summary>
     public static IEnumerable<Item> Hatch(Item hole)
     {
-        ImmutableArray<Point2> path = hole is Circle circle ? [.. circle.AsStroke.Flattened(Placing.Chord).Reverse()] : ((Stroke)hole).Flattened(Placing.Chord);
+        ImmutableArray<Point2> path = hole is Circle circle ? [.. circle.AsStroke.Flattened(Placing.Chord).Reverse()]
+            : ((Stroke)hole).Flattened(Placing.Chord);
         return Hatch(path.Add(path[0]));
     }
 }

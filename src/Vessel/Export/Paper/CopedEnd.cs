@@ -34,7 +34,8 @@ internal static class CopedEnd
 
     /// <summary>Where the wall's inner edge ends, below the paper.</summary>
     public static Item InnerEdge(TubeEnd end, Ink ink) => Stroke.Through(
-        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps).Select(phi => ink.On(new(ink.Metal.Radius * phi, end.Inner(ink.Metal.Start + phi) + ink.Metal.Lift)))],
+        [.. Enumerable.Range(0, Steps + 1).Select(i => Turns.Full * i / Steps)
+            .Select(phi => ink.On(new(ink.Metal.Radius * phi, end.Inner(ink.Metal.Start + phi) + ink.Metal.Lift)))],
         Pens.Hidden);
 
     public static ImmutableArray<string> Notes(TubeEnd end) =>

@@ -59,7 +59,8 @@ internal static class HolePicture
         }
 
         var arm = (scale * hole.Diameter / 2) + 1.5;
-        var number = Text.Left(hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
+        var number = Text.Left(
+            hole.Number.ToString(CultureInfo.InvariantCulture), at + new Point2((0.7 * arm) + 0.8, (0.7 * arm) + 0.8), Letter);
         return [.. Stroke.Cross(at, arm, Pens.Thin), number];
     }
 

@@ -38,7 +38,8 @@ internal static class HoleTables
     private static ImmutableArray<string> Row(Hole hole, bool round, TwoUnits units)
     {
         var (x, y) = (units.Of(hole.Center.U), units.Of(hole.Center.V));
-        var d = hole.Shape is { } shape ? (shape.Text(mm => units.Of(mm).First), shape.Text(mm => units.Of(mm).Second)) : units.Of(hole.Diameter);
+        var d = hole.Shape is { } shape ? (shape.Text(mm => units.Of(mm).First), shape.Text(mm => units.Of(mm).Second))
+            : units.Of(hole.Diameter);
         var (arc, height) = (hole.OnOutside is { } o ? units.Of(o.U) : ("", ""), hole.OnOutside is { } p ? units.Of(p.V) : ("", ""));
         var radius = units.Of(hole.Center.Length);
         return
@@ -80,7 +81,8 @@ internal static class HoleTables
                     var step = row.Length > 1 ? units.Of((row[^1].U - row[0].U) / (row.Length - 1)) : (string.Empty, string.Empty);
                     var (y, first, last) = (units.Of(row[0].V), units.Of(row[0].U), units.Of(row[^1].U));
                     return ImmutableArray.Create(
-                        Text(i + 1), Text(row.Length), y.First, first.First, last.First, step.Item1, y.Second, first.Second, last.Second, step.Item2);
+                        Text(i + 1), Text(row.Length), y.First, first.First, last.First, step.Item1, y.Second, first.Second, last.Second,
+                        step.Item2);
                 }),
             ]);
     }

@@ -50,7 +50,8 @@ internal sealed record PaperTable(ImmutableArray<string> Header, ImmutableArray<
 
     private ImmutableArray<(double Width, double Share)> Widths(double width)
     {
-        var wanted = Header.Select((name, i) => Rows.Select(row => row[i]).Append(name).Max(text => Strokes.Width(text, Letter)) + (2 * Pad)).ToList();
+        var wanted = Header.Select((name, i) => Rows.Select(row => row[i]).Append(name).Max(text => Strokes.Width(text, Letter))
+            + (2 * Pad)).ToList();
         var share = Math.Min(1, width / wanted.Sum());
         return [.. wanted.Select(w => (share * w, share))];
     }

@@ -30,11 +30,13 @@ internal static class PlateTemplate
             ],
             [
                 .. flat.Notes,
-                .. part.Holes.IsEmpty ? Array.Empty<string>() : ["At each hole: its number in the table of holes, and its size in mm. Punch where a cross meets."],
+                .. part.Holes.IsEmpty ? Array.Empty<string>()
+                    : ["At each hole: its number in the table of holes, and its size in mm. Punch where a cross meets."],
                 .. part.Fields.Select(field => IsDrawn(field)
                     ? $"{field.Purpose}: punch {field.Lattice.Count} crosses, drill {NoteText.Length(field.Diameter)} mm."
                     : $"{field.Purpose}: {field.Lattice.Count} holes, too many to punch by hand; see the DXF."),
-                .. flat.Bends.IsEmpty ? Array.Empty<string>() : ["Long dashes: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
+                .. flat.Bends.IsEmpty ? Array.Empty<string>()
+                    : ["Long dashes: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
             ]);
         foreach (var bend in flat.Bends.GroupBy(bend => (Degrees: NoteText.Degrees(Math.Abs(bend.Angle)), bend.InsideRadius)).Select(same => same.First()))
             yield return Gauge(part, bend);
@@ -58,7 +60,8 @@ internal static class PlateTemplate
             $"{part.Name}: gauge for the bends",
             [
                 new Stroke(
-                    [new(setback * left, Math.Tan(Math.Abs(bend.Angle) / 4)), new(setback * right, 0), new(reach * right, 0), new(reach * left, 0)],
+                    [new(setback * left, Math.Tan(Math.Abs(bend.Angle) / 4)), new(setback * right, 0), new(reach * right, 0),
+                        new(reach * left, 0)],
                     Pens.Edge,
                     Closed: true),
                 Text.Middle(words, new(0, reach * right.V * 0.8), 2.5),

@@ -66,7 +66,8 @@ internal static class TemplatePages
                 .. template.Notes,
                 $"TOO LARGE FOR PAPER: {tiling.Count} sheets would not be joined true. Mark it by the table of holes and the DXF.",
             ];
-            yield return Page(new(paper), template, "notes", vessel, Notes(notes, new PageFrame(paper).Area, new PageFrame(paper).Area.Max.V));
+            yield return Page(
+                new(paper), template, "notes", vessel, Notes(notes, new PageFrame(paper).Area, new PageFrame(paper).Area.Max.V));
             yield break;
         }
 

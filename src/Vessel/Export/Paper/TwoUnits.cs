@@ -15,7 +15,8 @@ internal sealed record TwoUnits(UserUnits First)
     /// <summary>To 0.01 mm and 0.001 in.</summary>
     public (string First, string Second) Of(double mm)
     {
-        var (metric, inches) = (mm.ToString("0.00", CultureInfo.InvariantCulture), (mm / Inch).ToString("0.000", CultureInfo.InvariantCulture));
+        var (metric, inches) = (mm.ToString("0.00", CultureInfo.InvariantCulture),
+            (mm / Inch).ToString("0.000", CultureInfo.InvariantCulture));
         (metric, inches) = (Unsigned(metric), Unsigned(inches));
         return First == UserUnits.Inches ? (inches, metric) : (metric, inches);
     }

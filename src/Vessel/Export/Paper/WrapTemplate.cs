@@ -33,7 +33,8 @@ internal static class WrapTemplate
         var isCoped = shape is { Lower.IsPlain: false } && part.Kind != PartKind.Elbow;
         // Of mitres that a plane cuts: the wall's inner edge lies beside the line.
         ImmutableArray<TubeEnd> sawn = shape is null ? []
-            : [.. new[] { shape.Lower, shape.Upper }.Where(end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
+            : [.. new[] { shape.Lower, shape.Upper }.Where(
+                end => !end.IsPlain && (end != shape.Lower || !isCoped) && site!.Port.Elbow!.Cut == MitreCut.Sawn)];
         double Upper(double phi) => shape is null ? top.V : shape.Upper.Outer(phi) + wrapped.Lift;
         var metal = (Area)ink.Drawn(fitted.Metal);
         var marks = fitted.Marks.Select(ink.Drawn).ToList();
@@ -42,7 +43,8 @@ internal static class WrapTemplate
             [
                 metal,
                 .. metal.Outlines.SkipLast(1).SelectMany(BenchMarks.Hatch),
-                .. flat.Cut.Outer.Edges.OfType<GraphCurve2>().SelectMany(cope => BenchMarks.Hatch([.. Chords.Of(cope, Placing.Chord).Select(ink.On)])),
+                .. flat.Cut.Outer.Edges.OfType<GraphCurve2>()
+                    .SelectMany(cope => BenchMarks.Hatch([.. Chords.Of(cope, Placing.Chord).Select(ink.On)])),
                 .. marks.Where(mark => mark is not Text),
                 .. marks.OfType<Text>(),
                 .. Clock(ink, Upper, [.. marks.OfType<Text>().Select(Placing.Bounds)]),
@@ -90,7 +92,8 @@ internal static class WrapTemplate
     {
         var bounds = CurveMeasures.Bounds(flat.Cut.Outer);
         var middle = ink.On(new(bounds.Max.U / 2, bounds.Max.V + 4));
-        var words = Text.Middle(shape is null ? "UP" : shape.Upper.IsPlain ? "FREE END" : "TO THE FREE END: WASTE ABOVE THE LINE", middle, 3);
+        var words = Text.Middle(
+            shape is null ? "UP" : shape.Upper.IsPlain ? "FREE END" : "TO THE FREE END: WASTE ABOVE THE LINE", middle, 3);
         yield return words;
         foreach (var side in new[] { -1, 1 })
         {
@@ -100,7 +103,8 @@ internal static class WrapTemplate
             yield return Stroke.Through([tip + new Point2(-1.2, -2), tip, tip + new Point2(1.2, -2)], Pens.Edge);
         }
 
-        yield return Text.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE", ink.On(new(bounds.Max.U / 2, -10)), 3);
+        yield return Text.Middle(shape is null ? "LOWER END" : shape.Lower.IsPlain ? "INNER END" : "WASTE BELOW THE LINE",
+            ink.On(new(bounds.Max.U / 2, -10)), 3);
     }
 }
 

@@ -29,7 +29,8 @@ public static class PdfDocument
 
         using var file = new PdfObjects();
         file.Add("<< /Type /Catalog /Pages 2 0 R /Lang (en) /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>");
-        file.Add($"<< /Type /Pages /Count {pages.Count} /Kids [{string.Join(' ', pages.Select((_, i) => $"{firstPage + (2 * i)} 0 R"))}] >>");
+        file.Add(
+            $"<< /Type /Pages /Count {pages.Count} /Kids [{string.Join(' ', pages.Select((_, i) => $"{firstPage + (2 * i)} 0 R"))}] >>");
         file.Add($"<< /Title {Words(title)} /Producer {Words(producer)} >>");
         AddFont(file, letters, widths);
         foreach (var (page, i) in pages.Select((page, i) => (page, i)))

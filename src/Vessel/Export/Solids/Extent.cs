@@ -7,7 +7,8 @@ internal readonly record struct Extent(Vector3 Low, Vector3 High)
 {
     public static Extent Of(IEnumerable<Vector3> points)
     {
-        var (low, high) = (new Vector3(double.MaxValue, double.MaxValue, double.MaxValue), new Vector3(double.MinValue, double.MinValue, double.MinValue));
+        var (low, high) = (new Vector3(double.MaxValue, double.MaxValue, double.MaxValue),
+            new Vector3(double.MinValue, double.MinValue, double.MinValue));
         foreach (var v in points)
         {
             low = new(Math.Min(low.X, v.X), Math.Min(low.Y, v.Y), Math.Min(low.Z, v.Z));

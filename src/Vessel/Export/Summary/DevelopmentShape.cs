@@ -67,7 +67,8 @@ internal static class DevelopmentShape
             GoreDevelopment gore => gore.SideLength,
             _ => null,
         })
-        .OptionalMinMax("tip_to_edge_mm", "Cone: from the tip to the narrow and to the wide edge", flat => (flat.From as ConeDevelopment)?.Lengths)
+        .OptionalMinMax(
+            "tip_to_edge_mm", "Cone: from the tip to the narrow and to the wide edge", flat => (flat.From as ConeDevelopment)?.Lengths)
         .OptionalNumber("stretch", "Gore: of the metal, at its sides", flat => Gore(flat)?.Stretch)
         .OptionalNumber("flat_inside_mm", "Gore: distance of a straight strip inside the sphere", flat => Gore(flat)?.FlatInside)
         .OptionalNumber("flat_outside_mm", "Gore: distance of a straight strip outside the sphere", flat => Gore(flat)?.FlatOutside)

@@ -31,7 +31,8 @@ internal static class PartShape
                 JsonSchemas.List("Places", Matrix("Rows").Schema())),
             WritePlacements))
         .Optional("flat", built => built.Fitted is null ? null : built, Flat())
-        .Optional("patterns", built => built.Part.Fields.IsEmpty ? null : built.Part.Fields.AsEnumerable(), Items.List("Holes by rule", Pattern()))
+        .Optional("patterns", built => built.Part.Fields.IsEmpty ? null : built.Part.Fields.AsEnumerable(),
+            Items.List("Holes by rule", Pattern()))
         .Object("solid", "The mesh in the STL file", built => built, solid => solid
             .Number("volume_mm3", "Volume", built => built.Mesh.Volume)
             .Number("area_mm2", "Surface", built => built.Mesh.Area)

@@ -26,7 +26,8 @@ internal sealed class ItemShape<T>(Func<JsonObject> schema, Action<SummaryWriter
 /// <summary>The shapes of what lists hold.</summary>
 internal static class Items
 {
-    public static Shape<string> Text(string description) => new ItemShape<string>(() => JsonSchemas.Text(description), (json, value) => json.Value(value));
+    public static Shape<string> Text(string description) =>
+        new ItemShape<string>(() => JsonSchemas.Text(description), (json, value) => json.Value(value));
 
     public static Shape<double> Number(string description) =>
         new ItemShape<double>(() => JsonSchemas.Number(description), (json, value) => json.Value(value));

@@ -8,7 +8,9 @@ using Vessel.Parts;
 
 namespace Vessel.Export.Summary;
 
-/// <summary>summary.json: every figure, for programs. Its names are a contract; a field is declared once, here or in the shape of its part.</summary>
+/// <summary>
+/// summary.json: every figure, for programs. Its names are a contract; a field is declared once, here or in the shape of its part.
+/// </summary>
 public static class SummaryShape
 {
     /// <summary>Version of the layout of this file; changes when a name changes its meaning.</summary>

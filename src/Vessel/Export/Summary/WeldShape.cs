@@ -52,12 +52,14 @@ internal static class WeldShape
         .Of("procedure", weld => weld.Procedure, Procedure())
         .List("stations", "Points along the seam", weld => weld.Stations, Point());
 
-    private static RecordShape<WeldProcedure> Procedure() => new RecordShape<WeldProcedure>("Settings of the weld: a start for a trial on scrap")
+    private static RecordShape<WeldProcedure> Procedure() =>
+        new RecordShape<WeldProcedure>("Settings of the weld: a start for a trial on scrap")
         .Text("preparation", "Of the edges", weld => weld.Preparation)
         .MaybeNumber("least_leg_mm", "Published least leg; null where none holds", weld => weld.LeastLeg)
         .Count("passes", "Beads over each other", weld => weld.Passes)
         .Choice("current", "Alternating, or direct with the electrode negative", weld => weld.Current.Short(), "AC", "DCEN")
-        .MaybeNumber("tungsten_mm", "Diameter of the electrode; null where none of the table carries the amps", weld => weld.Tungsten?.Diameter)
+        .MaybeNumber(
+            "tungsten_mm", "Diameter of the electrode; null where none of the table carries the amps", weld => weld.Tungsten?.Diameter)
         .MaybeCount("cup", "Number of the gas cup: bore in sixteenths of an inch", weld => weld.Tungsten?.Cup)
         .MinMax("amps", "By the table", weld => new(weld.Settings.Low, weld.Settings.High))
         .Choice("gas", "Through the cup", weld => weld.Settings.GasName, "argon", "argon/helium")

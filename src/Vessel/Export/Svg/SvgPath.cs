@@ -4,7 +4,9 @@ using Vessel.Geometry;
 
 namespace Vessel.Export.Svg;
 
-/// <summary>Outlines as the text of an SVG path (W3C, "Scalable Vector Graphics 2", section 9.3), whose y runs down; arcs stay arcs.</summary>
+/// <summary>
+/// Outlines as the text of an SVG path (W3C, "Scalable Vector Graphics 2", section 9.3), whose y runs down; arcs stay arcs.
+/// </summary>
 /// <param name="Top">Height that becomes y = 0, mm.</param>
 /// <param name="Digits">Behind the point.</param>
 internal readonly record struct SvgPath(double Top, int Digits)
@@ -24,7 +26,9 @@ internal readonly record struct SvgPath(double Top, int Digits)
 
     public string T(double value) => Numbers.Text(value, Digits);
 
-    /// <summary>A bulge b on a chord c is an arc of radius c (1 + b^2) / 4 |b|; counter-clockwise is SVG's sweep 0, as y runs down.</summary>
+    /// <summary>
+    /// A bulge b on a chord c is an arc of radius c (1 + b^2) / 4 |b|; counter-clockwise is SVG's sweep 0, as y runs down.
+    /// </summary>
     private string Chain(Stroke stroke)
     {
         var vertices = stroke.Vertices;

@@ -43,7 +43,9 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
                 sill);
     }
 
-    /// <summary>Each level at which some two open ports lose the way between them, with what was sealed there; else the last way out.</summary>
+    /// <summary>
+    /// Each level at which some two open ports lose the way between them, with what was sealed there; else the last way out.
+    /// </summary>
     private static IEnumerable<(string What, double Level)> BrokenPaths(Stance stance, string liquid)
     {
         // Where no two are joined, as with one port alone, each still lets its own air out.
@@ -67,6 +69,7 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
 }
 
 /// <summary>Something that happens when oil reaches a level.</summary>
-/// <param name="Height">Where the level crosses the vessel's axis, mm in the vessel's frame; leaning far, that may be outside the vessel.</param>
+/// <param name="Height">Where the level crosses the vessel's axis, mm in the vessel's frame; leaning far, that may be outside the
+/// vessel.</param>
 /// <param name="Volume">Held then, mm3.</param>
 public sealed record LevelEvent(string What, double Height, double Volume);

@@ -27,7 +27,9 @@ internal sealed record Catch(double Hours, Amount? Oil, Amount? Water, double? B
     }
 
     /// <summary>
-    /// Hours until a volume in L is full: low by the fastest rate, endless at the upper end where perhaps nothing gathers; null where no rate is known.
+    /// Hours until a volume in L is full: low by the fastest rate, endless at the upper end where perhaps nothing gathers; null where no
+    /// rate is known.
     /// </summary>
-    public Amount? Lasts(double volume) => Rate is { High: > 0 } rate ? new(volume / rate.High, volume / rate.Likely, volume / rate.Low) : null;
+    public Amount? Lasts(double volume) =>
+        Rate is { High: > 0 } rate ? new(volume / rate.High, volume / rate.Likely, volume / rate.Low) : null;
 }

@@ -22,13 +22,17 @@ internal static class CatchFigures
         if (LiquidInput.DensityFigure(design.Flow) is { } density)
             yield return density;
         yield return new(
-            "brim", "V", "room inside, less the parts inside", capacity.Brim / 1e6, "L", "inside of shell and heads, less the metal of the parts inside", [],
+            "brim", "V", "room inside, less the parts inside", capacity.Brim / 1e6, "L",
+            "inside of shell and heads, less the metal of the parts inside", [],
             "the vessel's own geometry", Validity.Always);
         yield return new(
-            "fillable", "V", "fillable volume, upright", capacity.Fillable / 1e6, "L", "room by room, up to the level from which on its air cannot leave",
-            [new("V", "room inside", capacity.Brim / 1e6, "L", "brim")], "the vessel's own geometry", new("filled slowly, every room at one level", true));
+            "fillable", "V", "fillable volume, upright", capacity.Fillable / 1e6, "L",
+            "room by room, up to the level from which on its air cannot leave",
+            [new("V", "room inside", capacity.Brim / 1e6, "L", "brim")], "the vessel's own geometry",
+            new("filled slowly, every room at one level", true));
         yield return new(
-            "trapped", "V", $"{design.Flow.Liquid.Word} that stays in cups when all else has run back", TrappedOil.Of(assembly.Cavity) / 1e3, "ml",
+            "trapped", "V", $"{design.Flow.Liquid.Word} that stays in cups when all else has run back",
+            TrappedOil.Of(assembly.Cavity) / 1e3, "ml",
             "volume below the lowest opening of each room inside another", [],
             "the vessel's own geometry", new("upright; a film on the walls stays too", true));
         yield return new(
@@ -79,7 +83,8 @@ internal static class CatchFigures
                 "drain-within", "t", "running time until the usable volume is full", lasts, "hours", "t = V / (oil and water an hour)",
                 [
                     new("V", "usable volume", capacity.Usable / 1e6, "L", "usable"),
-                    new("q", "oil and water that gather", needs.Rate!.Value, "L/h", needs.Water is null ? "oil-gathered" : "oil-gathered, water-left"),
+                    new("q", "oil and water that gather", needs.Rate!.Value, "L/h",
+                        needs.Water is null ? "oil-gathered" : "oil-gathered, water-left"),
                 ],
                 OilCarry.Source, new("where its inputs hold; drain by the low end until it has been measured", true));
         }
@@ -93,7 +98,8 @@ internal static class CatchFigures
             yield break;
         var weight = design.Flow.OilDensity * Air.Gravity * 1e-3;
         yield return new(
-            "blow-through", "h", $"{design.Flow.Liquid.Word} above the rim that the gas can push aside within the allowed loss", design.Flow.MostLoss / weight, "mm",
+            "blow-through", "h", $"{design.Flow.Liquid.Word} above the rim that the gas can push aside within the allowed loss",
+            design.Flow.MostLoss / weight, "mm",
             "h = dp / (rho_p g)",
             [
                 new("dp", "greatest loss allowed", design.Flow.MostLoss, "Pa", "flow.most_loss"),
@@ -103,9 +109,11 @@ internal static class CatchFigures
         if (path.Gas.Flow is not { } flow)
             yield break;
         var losses = path.Losses(flow);
-        var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind is not (StageKind.Hose or StageKind.Bore or StageKind.Bend)).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
+        var step = losses.Take(rim + 1).Where((_, i) => path.Stages[i].Kind is not (StageKind.Hose or StageKind.Bore or StageKind.Bend))
+            .Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
         yield return new(
-            "level-step", "h", $"{design.Flow.Liquid.Word} level inside the sleeve above that outside", 1 / weight * step, "mm", "h = dp / (rho_p g)",
+            "level-step", "h", $"{design.Flow.Liquid.Word} level inside the sleeve above that outside", 1 / weight * step, "mm",
+            "h = dp / (rho_p g)",
             [
                 new("dp", "loss from before the inlet to inside the rim", step, "Pa", "stages"),
                 LiquidInput.Density(design.Flow),

@@ -72,12 +72,14 @@ public sealed record Opening(
     public double Lowest { get; } = Shape.Along(Vector3.UnitZ).Start;
 
     /// <summary>
-    /// Of a port: the sections of its bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end. Between
-    /// two of them the bore is straight, so that no other section stands higher.
+    /// Of a port: the sections of its bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end.
+    /// Between two of them the bore is straight, so that no other section stands higher.
     /// </summary>
     public ImmutableArray<OpeningShape> Beyond { get; init; } = [];
 
-    /// <summary>Height that liquid has to reach to leave through it, upright: the highest that it must pass. mm in the vessel's frame.</summary>
+    /// <summary>
+    /// Height that liquid has to reach to leave through it, upright: the highest that it must pass. mm in the vessel's frame.
+    /// </summary>
     public double Sill => SillAlong(Vector3.UnitZ);
 
     /// <summary>
@@ -99,7 +101,9 @@ public sealed record Opening(
     /// <summary>The open inner end of such a tube: name of its port.</summary>
     public string? EndOf { get; init; }
 
-    /// <summary>An open port that is not the gas's and whose pipe rises above its mouth: liquid stands in it and shuts off nothing.</summary>
+    /// <summary>
+    /// An open port that is not the gas's and whose pipe rises above its mouth: liquid stands in it and shuts off nothing.
+    /// </summary>
     public bool IsStandpipe { get; init; }
 
     /// <summary>Length of the edges that the gas passes, mm.</summary>

@@ -31,12 +31,14 @@ internal sealed class CavityBuilder
         _inside = InsideProfile.Of(vessel);
     }
 
-    public static Cavity Build(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
+    public static Cavity Build(
+        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
     {
         var builder = new CavityBuilder(vessel, sites, members, parts);
         return Standpipes.Marked(vessel, new(
             [.. new Enclosure?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
-            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf), .. builder._partitions.Select(builder.Through).OfType<Opening>()]));
+            [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf),
+                .. builder._partitions.Select(builder.Through).OfType<Opening>()]));
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>
@@ -78,7 +80,8 @@ internal sealed class CavityBuilder
         return
         [
             .. _inside.Pieces
-                .Select(piece => (Piece: piece, From: Math.Max(piece.At(0).V, span.Start), To: Math.Min(piece.At(piece.Length).V, span.End)))
+                .Select(piece => (Piece: piece, From: Math.Max(piece.At(0).V, span.Start),
+                    To: Math.Min(piece.At(piece.Length).V, span.End)))
                 .Where(part => part.From < part.To)
                 .Select(part => new ProfileRoomPiece(new(part.From, part.To), part.Piece)),
         ];
@@ -140,8 +143,8 @@ internal sealed class CavityBuilder
     private static string TubeOf(PortSite site) => $"tube of {site.Port.Name}";
 
     /// <summary>
-    /// The inside of a tube with windows, to which its end and its windows lead side by side. What it holds is counted to the room where its
-    /// inner end lies, as of other tubes.
+    /// The inside of a tube with windows, to which its end and its windows lead side by side. What it holds is counted to the room where
+    /// its inner end lies, as of other tubes.
     /// </summary>
     private static Room TubeRoom(PortSite site) => new(TubeOf(site), InsideOf(site).Along(Vector3.UnitZ), [], [], []);
 
@@ -235,7 +238,8 @@ internal sealed class CavityBuilder
         if (area <= LeastOpening && disc.Holes is null && spec.Bore == 0 && spec.Fixed == Fixing.Weld)
             return null;
         return new(
-            spec.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false, Math.Max(0, area), HolesOf(disc, can))
+            spec.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false, Math.Max(0, area),
+            HolesOf(disc, can))
         {
             Perimeter = Gap(spec, can) + disc.HoleEdges + (Math.PI * spec.Bore),
             Depth = disc.Thickness,
@@ -253,7 +257,8 @@ internal sealed class CavityBuilder
     }
 
     /// <summary>A weld all round shuts the gap at the disc's edge.</summary>
-    private double WeldedArea(DividerSpec disc, Enclosure? can) => disc.Fixed == Fixing.Weld && BoreAt(disc, can) is var bore && disc.OutsideDiameter < 2 * bore
+    private double WeldedArea(DividerSpec disc, Enclosure? can) =>
+        disc.Fixed == Fixing.Weld && BoreAt(disc, can) is var bore && disc.OutsideDiameter < 2 * bore
         ? Math.PI * ((bore * bore) - (disc.OutsideDiameter * disc.OutsideDiameter / 4))
         : 0;
 
@@ -268,11 +273,13 @@ internal sealed class CavityBuilder
 
     /// <summary>Length of both edges of the gap round it, mm.</summary>
     private double Gap(DividerSpec disc, Enclosure? can) =>
-        2 * BoreAt(disc, can) is var bore && disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore ? Math.PI * (bore + disc.OutsideDiameter) : 0;
+        2 * BoreAt(disc, can) is var bore && disc.Fixed != Fixing.Weld && disc.OutsideDiameter < bore
+            ? Math.PI * (bore + disc.OutsideDiameter) : 0;
 
     /// <summary>The gap round it is left out where there are holes: oil or gas takes those first.</summary>
     private OpeningShape HolesOf(Partition disc, Enclosure? can) => disc.Holes
-        ?? new RoundEdge(disc.Spec.Fixed == Fixing.Weld ? disc.Spec.Bore / 2 : BoreAt(disc.Spec, can), disc.Height, disc.Height + disc.Thickness);
+        ?? new RoundEdge(
+            disc.Spec.Fixed == Fixing.Weld ? disc.Spec.Bore / 2 : BoreAt(disc.Spec, can), disc.Height, disc.Height + disc.Thickness);
 
     /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>
     /// <param name="frame">Of the tube, Z along it.</param>

@@ -28,7 +28,9 @@ internal sealed class GasPath
     /// <summary>Ways of the gas with oil at a level in an upright vessel.</summary>
     public static GasPath At(Cavity cavity, double level) => new(new(cavity, Lean.Upright), level);
 
-    /// <summary>Pairs of open ports with a way from one to the other through the rooms; <see cref="Opening.IsStandpipe"/> counts to none.</summary>
+    /// <summary>
+    /// Pairs of open ports with a way from one to the other through the rooms; <see cref="Opening.IsStandpipe"/> counts to none.
+    /// </summary>
     public int ConnectedPairs =>
         OpenPorts.Where(port => !port.IsStandpipe).GroupBy(port => _group[port.From]).Sum(group => group.Count() * (group.Count() - 1) / 2);
 

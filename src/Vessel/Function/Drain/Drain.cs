@@ -49,7 +49,8 @@ internal sealed record Drain(
         {
             var (bore, length) = (Site.Port.Bore * 1e-3, Length * 1e-3);
             var area = Math.PI / 4 * bore * bore;
-            var (low, high) = (Mouth + 1, Math.Max(Mouth + 2, Assembly.Capacity.Events.IsEmpty ? Assembly.Cavity.Ceiling : Assembly.Capacity.Events[0].Height));
+            var (low, high) = (Mouth + 1,
+                Math.Max(Mouth + 2, Assembly.Capacity.Events.IsEmpty ? Assembly.Cavity.Ceiling : Assembly.Capacity.Events[0].Height));
             // Below the mouth the oil still falls the length of an upright bung.
             var below = Math.Abs(Site.Frame.Z.Z) * length;
             var seconds = 0.0;

@@ -20,7 +20,8 @@ internal static class DrainFigures
         var flow = design.Flow;
         var liquid = flow.Liquid;
         FigureInput viscosity = new(
-            "nu", $"viscosity of the {liquid.Word}", drain.Viscosity * 1e6, "mm2/s", flow.OilViscosity is null ? "oil-viscosity" : "flow.oil_viscosity");
+            "nu", $"viscosity of the {liquid.Word}", drain.Viscosity * 1e6, "mm2/s",
+            flow.OilViscosity is null ? "oil-viscosity" : "flow.oil_viscosity");
         if (flow.OilViscosity is null)
         {
             yield return new(
@@ -44,7 +45,8 @@ internal static class DrainFigures
             OilFlow.Source,
             new("laminar; a vent open; down to 1 mm above the mouth", OilFlow.Reynolds(speed, bore * 1e-3, drain.Viscosity) < Laminar));
         yield return new(
-            "oil-left", "V", $"{liquid.Word} that stays below the mouth of '{drain.Port}'", drain.Left / 1000, "ml", "volume below the mouth's lowest point, upright",
+            "oil-left", "V", $"{liquid.Word} that stays below the mouth of '{drain.Port}'", drain.Left / 1000, "ml",
+            "volume below the mouth's lowest point, upright",
             [], "the vessel's own geometry", Validity.Always);
         if (drain.Held is not { } held)
             yield break;
@@ -59,7 +61,8 @@ internal static class DrainFigures
             yield break;
         var inHose = OilFlow.Speed((head - held) * 1e-3, drain.Bore * 1e-3, drain.Hose(head) * 1e-3, drain.Viscosity);
         yield return new(
-            "return-flow", "q", $"{liquid.Word} that can run back to the sump", back, "L/h", "rho g (h - hd) = 32 mu v L / D^2 + 1.5 rho v^2 / 2",
+            "return-flow", "q", $"{liquid.Word} that can run back to the sump", back, "L/h",
+            "rho g (h - hd) = 32 mu v L / D^2 + 1.5 rho v^2 / 2",
             [
                 new("h", "head", head, "mm", "drain_back.head"),
                 new("hd", "head held up", held, "mm", "head-held"),

@@ -6,11 +6,13 @@ namespace Vessel.Function;
 internal static class LiquidInput
 {
     public static FigureInput Density(FlowDesign flow) => new(
-        "rho_p", $"density of the {flow.Liquid.Word}", flow.OilDensity, "kg/m3", flow.IsDensityGiven ? "flow.oil_density" : "liquid-density");
+        "rho_p", $"density of the {flow.Liquid.Word}", flow.OilDensity, "kg/m3",
+        flow.IsDensityGiven ? "flow.oil_density" : "liquid-density");
 
     /// <summary>Null where the design gives it.</summary>
     public static Figure? DensityFigure(FlowDesign flow) => flow.IsDensityGiven ? null : new(
-        "liquid-density", "rho_p", $"density of {flow.Liquid.Name}", flow.OilDensity, "kg/m3", "between two points of a table, by the temperature",
+        "liquid-density", "rho_p", $"density of {flow.Liquid.Name}", flow.OilDensity, "kg/m3",
+        "between two points of a table, by the temperature",
         [new("T", "temperature", flow.Temperature, "degC", "flow.temperature")],
         flow.Liquid.Source,
         Holds(flow));

@@ -23,7 +23,9 @@ public static class Air
     /// <param name="pressure">Absolute, Pa.</param>
     public static double Density(double celsius, double pressure) => pressure / (GasConstant * Kelvin(celsius));
 
-    /// <summary>Mean free path, m: mu = 0.499 rho c l with the mean speed c = sqrt(8 R T / pi) (kinetic theory of gases, Chapman and Enskog).</summary>
+    /// <summary>
+    /// Mean free path, m: mu = 0.499 rho c l with the mean speed c = sqrt(8 R T / pi) (kinetic theory of gases, Chapman and Enskog).
+    /// </summary>
     public static double FreePath(double celsius, double density, double viscosity) =>
         viscosity / (0.499 * density * Math.Sqrt(8 * GasConstant * Kelvin(celsius) / Math.PI));
 

@@ -20,8 +20,8 @@ public static class BlowBy
     public const double ChargerShare = 0.4;
 
     /// <summary>
-    /// Upper end of the usual range for a sound four-stroke engine, L/min at 80 degC of air that was taken in at 20 (the temperatures that a
-    /// first design has); a worn one exceeds it.
+    /// Upper end of the usual range for a sound four-stroke engine, L/min at 80 degC of air that was taken in at 20 (the temperatures that
+    /// a first design has); a worn one exceeds it.
     /// </summary>
     /// <param name="displacement">L.</param>
     /// <param name="speed">Revolutions a minute.</param>

@@ -46,7 +46,8 @@ internal sealed record FlowRoute(Opening Inlet, ImmutableArray<ImmutableArray<Op
         if (found.Contains(null) || found[0]!.IsPort is false || found[^1]!.IsPort is false)
             return null;
         ImmutableArray<ImmutableArray<Opening>> ways = [.. found[1..^1].Select(way => ImmutableArray.Create(way!))];
-        return new(found[0]!, [.. IntoTube(cavity, found[0]!, ways.FirstOrDefault()), .. ways, .. IntoTube(cavity, found[^1]!, ways.LastOrDefault())], found[^1]!);
+        return new(found[0]!, [.. IntoTube(cavity, found[0]!, ways.FirstOrDefault()), .. ways,
+            .. IntoTube(cavity, found[^1]!, ways.LastOrDefault())], found[^1]!);
     }
 
     /// <summary>The end and windows of a port's tube all together, unless the way names one of them.</summary>

@@ -79,7 +79,8 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
         var port = Design(route.Inlet);
         var bore = hose.Bore ?? port.Fitting?.Bore ?? port.OutsideDiameter;
         yield return new(
-            $"hose to {port.Name}", StageKind.Hose, Math.PI * bore * bore / 4, Math.PI * bore, hose.Length, 0, $"{assembly.Design.Flow.Path}.hose_length");
+            $"hose to {port.Name}", StageKind.Hose, Math.PI * bore * bore / 4, Math.PI * bore, hose.Length, 0,
+            $"{assembly.Design.Flow.Path}.hose_length");
     }
 
     private PortDesign Design(Opening port) => assembly.Design.Ports.First(p => p.Name == port.Name);
@@ -149,7 +150,8 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
         var heights = RoomSection.Breaks(room, whole);
         // A shell's own bore changes where its courses meet.
         if (room.Within is null)
-            heights = [.. heights.Concat(assembly.Design.Shell.Girths.Where(girth => girth > whole.Start && girth < whole.End)).Distinct().Order()];
+            heights = [.. heights.Concat(assembly.Design.Shell.Girths.Where(girth => girth > whole.Start && girth < whole.End)).Distinct()
+                .Order()];
         var spans = heights.Zip(heights.Skip(1)).ToList();
         if (to < from)
             spans.Reverse();

@@ -8,8 +8,9 @@ namespace Vessel.Function;
 /// <remarks>
 /// Single mitres, smooth and rough, at a Reynolds number of 2.2e5: Kirchbach and Schubart, Munich 1929, as handbooks print them; from
 /// memory. Of mitres after each other the next stands in the wake of the last and takes less, the less the nearer: two of 45 degrees 1.42
-/// bores apart were measured at 0.261 in a smooth tube where one takes 0.236 (the same authors, from memory). So the lower bound is one smooth
-/// mitre alone, the upper one all rough mitres added up; likely is the mean of smooth and rough, each mitre behind the first at half.
+/// bores apart were measured at 0.261 in a smooth tube where one takes 0.236 (the same authors, from memory). So the lower bound is one
+/// smooth mitre alone, the upper one all rough mitres added up; likely is the mean of smooth and rough, each mitre behind the first at
+/// half.
 /// </remarks>
 internal static class MitreLoss
 {

@@ -8,8 +8,9 @@ namespace Vessel.Function;
 /// Edges: between a wide way A1, the stage A0 and a wide way A2 a thin sharp edge has, on the velocity in A0,
 /// zeta = (0.707 (1 - A0/A1)^0.375 + 1 - A0/A2)^2; where the metal is as deep as the opening is wide the jet lies on again:
 /// zeta = 0.5 (1 - A0/A1)^0.75 + (1 - A0/A2)^2 (Idelchik). Between the two by depth over diameter, here.
-/// Friction: 32 mu v L / D^2 laminar, Blasius beyond, whichever is greater; along a hose the turbulent one by <see cref="Haaland"/>. Small holes at low speed add the creeping loss
-/// at their edges: 3 mu Q / r^3 a hole (Sampson). Turn: 2 (1 to 4) times the dynamic pressure. Wool: Davies 1953.
+/// Friction: 32 mu v L / D^2 laminar, Blasius beyond, whichever is greater; along a hose the turbulent one by <see cref="Haaland"/>. Small
+/// holes at low speed add the creeping loss at their edges: 3 mu Q / r^3 a hole (Sampson). Turn: 2 (1 to 4) times the dynamic pressure.
+/// Wool: Davies 1953.
 /// </remarks>
 internal static class StageLoss
 {
@@ -48,7 +49,8 @@ internal static class StageLoss
             case StageKind.Packing:
                 return Wool(stage, v, gas);
             case StageKind.Hose:
-                return (thick * dynamic) + new Amount(Along(stage, v, gas, 0), Along(stage, v, gas, LikelyRough), Along(stage, v, gas, MostRough));
+                return (thick * dynamic)
+                    + new Amount(Along(stage, v, gas, 0), Along(stage, v, gas, LikelyRough), Along(stage, v, gas, MostRough));
             default:
                 return new((thick * dynamic) + friction, (thick * dynamic) + friction, (thick * dynamic) + (1.5 * friction));
         }

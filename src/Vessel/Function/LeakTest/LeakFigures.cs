@@ -39,7 +39,8 @@ internal static class LeakFigures
         yield return new(
             "shell-stress", "s", "largest stress in the shell at the test", test.ShellStress, "MPa",
             shell.IsPlain ? "s = K p D / 2t" : "s = K p D / 2t, of a cone K p D / 2t cos(a) on its wide end; the greatest of its parts",
-            [pressure, Hole(test, PortHost.Shell), new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest", test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
+            [pressure, Hole(test, PortHost.Shell), new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest",
+                test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
             $"{ThinWalls.ThinSource}; {ThinWalls.HoleSource}",
             new("D/t above 20, away from ends", test.MeanDiameter > 20 * shell.Wall));
         foreach (var (name, head) in test.Ends)
@@ -51,7 +52,8 @@ internal static class LeakFigures
                 yield return new(
                     $"{name}-stress", "s", $"largest stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
                     [pressure, hole, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Wall, "mm", head.Path), wall],
-                    $"{ThinWalls.DishSource}; {ThinWalls.HoleSource}", new("D/t above 20, away from the rim; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
+                    $"{ThinWalls.DishSource}; {ThinWalls.HoleSource}",
+                    new("D/t above 20, away from the rim; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
                 continue;
             }
 
@@ -79,13 +81,17 @@ internal static class LeakFigures
         if (!test.BearsVacuum)
             yield return Collapse(test, metal);
         yield return new(
-            "vacuum-stress", "s", "largest stress in shell and ends at full vacuum", test.VacuumStress, "MPa", "the largest stress at the test times Pa / p",
+            "vacuum-stress", "s", "largest stress in shell and ends at full vacuum", test.VacuumStress, "MPa",
+            "the largest stress at the test times Pa / p",
             [pressure, new("Pa", "pressure of the air", Air.Atmosphere / PascalsPerMillibar, "mbar", "standard air")],
-            "the formulas of shell and ends, which are linear in the pressure", new("elastic, shell and ends keep their shape", test.VacuumStress < metal.Yield));
+            "the formulas of shell and ends, which are linear in the pressure",
+            new("elastic, shell and ends keep their shape", test.VacuumStress < metal.Yield));
         yield return Energy("energy-air", "energy set free if it bursts full of air", StoredEnergy.Air(design.LeakTest.Pressure, test.Volume),
-            StoredEnergy.AirIsothermal(design.LeakTest.Pressure, test.Volume), "U = P V / 0.4 (1 - (Pa / P)^0.2857); at most P V ln(P / Pa)", test, pressure);
+            StoredEnergy.AirIsothermal(design.LeakTest.Pressure, test.Volume),
+            "U = P V / 0.4 (1 - (Pa / P)^0.2857); at most P V ln(P / Pa)", test, pressure);
         var water = StoredEnergy.Water(design.LeakTest.Pressure, test.Volume);
-        yield return Energy("energy-water", "energy set free if it bursts full of water, without a bubble", water, water, "U = p^2 V / 2K", test, pressure);
+        yield return Energy(
+            "energy-water", "energy set free if it bursts full of water, without a bubble", water, water, "U = p^2 V / 2K", test, pressure);
     }
 
     /// <summary>Where a part of its range is more suction than there can be, full vacuum stands for that.</summary>
@@ -117,7 +123,8 @@ internal static class LeakFigures
     private static bool Elastic(LeakTest test, Strength metal) =>
         ThinWalls.Hoop(Math.Min(test.ShellCollapse.High, Air.Atmosphere) * 1e-6, test.MeanDiameter, test.Design.Shell.Wall) < metal.Yield;
 
-    private static Figure Energy(string name, string title, double likely, double high, string formula, LeakTest test, FigureInput pressure) => new(
+    private static Figure Energy(
+        string name, string title, double likely, double high, string formula, LeakTest test, FigureInput pressure) => new(
         name, "U", title, new(likely, likely, high), "J", formula,
         [pressure, new("V", "volume to the brim", test.Volume * 1000, "L", "capacity")],
         StoredEnergy.Source, new("whole vessel at once; fragments left out", true));

@@ -52,8 +52,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     private PortHost End(HeadDesign head) => head.Path == Design.Top.Path ? PortHost.Top : PortHost.Bottom;
 
     /// <summary>
-    /// The largest in an end: at the edge of a port where it has one, and of a flat end the more of a rim that is clamped and a middle whose
-    /// rim is free to turn.
+    /// The largest in an end: at the edge of a port where it has one, and of a flat end the more of a rim that is clamped and a middle
+    /// whose rim is free to turn.
     /// </summary>
     public double EndStress(HeadDesign head)
     {
@@ -70,7 +70,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
                 // The knuckle as one of a torisphere whose crown touches the cone there (ASME VIII-1, 1-4(e), from memory).
                 var crown = Free(head) / Math.Cos(cone.HalfAngle);
                 return hole * Math.Max(
-                    ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle), ThinWalls.Torisphere(TestPressure, crown, cone.Knuckle, cone.Wall));
+                    ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle),
+                    ThinWalls.Torisphere(TestPressure, crown, cone.Knuckle, cone.Wall));
             case not (FlatHead or PanHead):
                 return hole * ThinWalls.Lengthwise(TestPressure, across, head.Wall);
         }
@@ -81,7 +82,8 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     }
 
     /// <summary>MPa: the largest of shell and ends with nothing inside and the air outside.</summary>
-    public double VacuumStress => Ends.Select(end => EndStress(end.Head)).Append(ShellStress).Max() * Air.Atmosphere / Design.LeakTest.Pressure;
+    public double VacuumStress =>
+        Ends.Select(end => EndStress(end.Head)).Append(ShellStress).Max() * Air.Atmosphere / Design.LeakTest.Pressure;
 
     /// <summary>mm, of a flat end, with a flange or without.</summary>
     public Amount EndDeflection(HeadDesign head)

@@ -15,7 +15,8 @@ public static class LeakWords
 
     /// <summary>As <c>200 mbar (2.9 psi)</c>.</summary>
     public static string Pressure(LeakTestDesign test) => string.Create(
-        CultureInfo.InvariantCulture, $"{FigureText.Of(test.Pressure / PascalsPerMillibar)} mbar ({test.Pressure / PascalsPerPsi:0.0} psi)");
+        CultureInfo.InvariantCulture,
+        $"{FigureText.Of(test.Pressure / PascalsPerMillibar)} mbar ({test.Pressure / PascalsPerPsi:0.0} psi)");
 
     public static string Medium(LeakTestDesign test) => test.With == TestMedium.Air ? "air" : "water";
 

@@ -25,7 +25,9 @@ public static class ThinWalls
         "a small open hole: under even tension from all sides or even bending the stress at its edge doubles, in a cylinder it is 3 - 1/2 times that round it "
         + "(Kirsch; derived); the tube that is welded into it stiffens it, which is left out";
 
-    /// <summary>Stress at the edge of a small hole over that away from it, where that is alike in all directions: membrane or bending.</summary>
+    /// <summary>
+    /// Stress at the edge of a small hole over that away from it, where that is alike in all directions: membrane or bending.
+    /// </summary>
     public const double HoleEvenly = 2;
 
     /// <summary>Stress at the edge of a small hole over the stress round a cylinder, where half of it pulls lengthwise: 3 - 1/2.</summary>

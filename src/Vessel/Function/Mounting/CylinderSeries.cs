@@ -15,15 +15,16 @@ internal sealed record ThinCylinder(double Radius, double Length, double Wall, d
 /// <param name="HalfAlong">mm.</param>
 /// <param name="HalfAngle">Radians.</param>
 /// <param name="Loads">N, one for each case, eight at most: X outward, Y round towards increasing angle, Z along the axis.</param>
-internal readonly record struct CylinderPatch(double Along, double Angle, double HalfAlong, double HalfAngle, ImmutableArray<Vector3> Loads);
+internal readonly record struct CylinderPatch(
+    double Along, double Angle, double HalfAlong, double HalfAngle, ImmutableArray<Vector3> Loads);
 
 /// <summary>Local loads on a thin cylinder by a double Fourier series of Fluegge's equations.</summary>
 /// <remarks>
-/// Bijlaard's way (Stresses From Local Loadings in Cylindrical Pressure Vessels, Trans. ASME 77, 1955): loads and displacements as series of
-/// sin(m pi x / L) and cos(n phi); each pair (m, n) is a system of three equations. He reduced Donnell's form to one of the eighth order;
-/// here the three of Fluegge (Stresses in Shells) are solved as they stand, which holds for few waves round the cylinder too. u along the axis,
-/// v round it, w outward; one family is even in the angle, the other odd. Loads are spread by a bell curve, so that the series ends.
-/// What stands at one angle is summed once for all waves round, and all cases go through the sums side by side.
+/// Bijlaard's way (Stresses From Local Loadings in Cylindrical Pressure Vessels, Trans. ASME 77, 1955): loads and displacements as series
+/// of sin(m pi x / L) and cos(n phi); each pair (m, n) is a system of three equations. He reduced Donnell's form to one of the eighth
+/// order; here the three of Fluegge (Stresses in Shells) are solved as they stand, which holds for few waves round the cylinder too. u
+/// along the axis, v round it, w outward; one family is even in the angle, the other odd. Loads are spread by a bell curve, so that the
+/// series ends. What stands at one angle is summed once for all waves round, and all cases go through the sums side by side.
 /// </remarks>
 internal sealed class CylinderSeries
 {

@@ -74,7 +74,9 @@ internal sealed class Mount
         return way;
     }
 
-    /// <summary>What a bracket's welds may carry, each the least of its own rod and the metals beside it, as a stress on the throat, MPa.</summary>
+    /// <summary>
+    /// What a bracket's welds may carry, each the least of its own rod and the metals beside it, as a stress on the throat, MPa.
+    /// </summary>
     private static Datum Throats(MountSpring spring, Assembly assembly)
     {
         return assembly.Welds.Select(weld => weld.Joint).Where(joint => joint.Owner == spring.Carrier.Path)

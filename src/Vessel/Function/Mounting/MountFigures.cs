@@ -58,8 +58,10 @@ internal static class MountFigures
         yield return ForceOf(mount, design.Mounting);
         var least = loads.SelectMany(load => load.Margins()).MinBy(margin => margin.Margin.Likely);
         yield return new(
-            "mount-margin", "", $"least margin of the mounting, in {Whose(least, loads.Length)}", least.Margin, "", "the least of all margins of all brackets",
-            [new("stress", "stress there", least.Stress, "MPa", "its own figure"), new("bears", "strength there", least.Bears, "MPa", "a table of metals")],
+            "mount-margin", "", $"least margin of the mounting, in {Whose(least, loads.Length)}", least.Margin, "",
+            "the least of all margins of all brackets",
+            [new("stress", "stress there", least.Stress, "MPa", "its own figure"),
+                new("bears", "strength there", least.Bears, "MPa", "a table of metals")],
             "the figures below", new("where that figure holds", loads.All(load => load.Spring.Wall.Holds)));
         foreach (var load in loads)
         {
@@ -81,7 +83,8 @@ internal static class MountFigures
     }
 
     /// <summary>As in <c>the shell's wall under the bracket's ears</c>, and of which bracket where there are several.</summary>
-    internal static string Whose(MountMargin margin, int brackets) => brackets == 1 ? margin.What : $"{margin.What} ({margin.Carrier.Name})";
+    internal static string Whose(MountMargin margin, int brackets) =>
+        brackets == 1 ? margin.What : $"{margin.What} ({margin.Carrier.Name})";
 
     /// <summary>The figure of one of several brackets, named for it.</summary>
     private static Figure Named(Figure figure, string bracket) => figure with
@@ -103,9 +106,11 @@ internal static class MountFigures
         foreach (var (name, title, centre) in new[] { ("empty", "empty", empty.Centre), ("full", "full", full.Centre) })
         {
             yield return new(
-                $"centre-{name}", "z", $"centre of mass above the shell's lower edge, {title}", centre.Z, "mm", "z = sum of m z / sum of m", [], Source, validity);
+                $"centre-{name}", "z", $"centre of mass above the shell's lower edge, {title}", centre.Z, "mm", "z = sum of m z / sum of m",
+                [], Source, validity);
             yield return new(
-                $"centre-{name}-aside", "r", $"centre of mass off the vessel's axis, {title}", new Vector3(centre.X, centre.Y, 0).Length, "mm",
+                $"centre-{name}-aside", "r", $"centre of mass off the vessel's axis, {title}", new Vector3(centre.X, centre.Y, 0).Length,
+                "mm",
                 "r = length of (sum of m x, sum of m y) / sum of m", [], Source, validity);
         }
     }
@@ -138,7 +143,8 @@ internal static class MountFigures
                 force,
                 new("R", "radius of the middle of the wall", design.Shell.At(load.Carrier.Height).MidRadius, "mm", "shell"),
                 new("t", "wall", design.Shell.Wall, "mm", "shell.wall"),
-                new("L", "height of the cylinder that the bracket stands on", design.Shell.CourseAt(load.Carrier.Height).Height, "mm", "shell"),
+                new("L", "height of the cylinder that the bracket stands on", design.Shell.CourseAt(load.Carrier.Height).Height, "mm",
+                    "shell"),
                 new("z", "leg of the weld, over which and half the wall on either side the load spreads", spring.Welds.Leg, "mm", "welds"),
             ],
             $"{WallUnder.Source}; {shell.Source}",
@@ -152,7 +158,8 @@ internal static class MountFigures
             "weld-margin", $"margin of {spring.Words.BentWelds}", load.WeldStress, load.Throat.Value,
             "tau = q / a, q = F / L + (J^-1 M) x r: lines equally stiff, M the moment of F about their centre, J = sum of (r^2 - r r) ds; "
             + "at most with 6 m / a^2, where an ear turns its fillet about the root",
-            [force, new("L", "length of the welds", spring.Welds.Length, "mm", "welds"), new("a", "throat", spring.Welds.Throat, "mm", "welds")],
+            [force, new("L", "length of the welds", spring.Welds.Length, "mm", "welds"),
+                new("a", "throat", spring.Welds.Throat, "mm", "welds")],
             load.Throat.Source, statics);
         yield return new(
             "bolt-tension", "T", "tension of the worst bolt", load.BoltTension, "N",
@@ -187,7 +194,8 @@ internal static class MountFigures
         new("an upper bound: the support warms too", true));
 
     private static Figure Margin(
-        string name, string title, Amount stress, double bears, string formula, FigureInput[] inputs, string source, Validity validity) => new(
+        string name, string title, Amount stress, double bears, string formula, FigureInput[] inputs, string source,
+        Validity validity) => new(
         name, "", title, stress.Through(value => bears / value), "", $"bears / stress; {formula}",
         [.. inputs, new("stress", "stress", stress, "MPa", "the formula"), new("bears", "strength", bears, "MPa", "a table of metals")],
         source, validity);
@@ -197,7 +205,8 @@ internal static class MountFigures
         var (design, metal) = (assembly.Design, Strengths.Of(assembly.Design.Shell.Material));
         var kelvins = design.Flow.Temperature - design.Flow.Surroundings;
         return new(
-            "body-growth", "d", "growth of the shell in height when it warms", metal.Growth * kelvins * design.Shell.Height, "mm", "d = k (T - Ta) h",
+            "body-growth", "d", "growth of the shell in height when it warms", metal.Growth * kelvins * design.Shell.Height, "mm",
+            "d = k (T - Ta) h",
             [
                 new("k", "growth", metal.Growth * 1e6, "um/(m K)", "a table of metals"),
                 new("T", "temperature", design.Flow.Temperature, "degC", "flow.temperature"),

@@ -12,8 +12,8 @@ internal sealed record MountLoad(MountSpring Spring, Wrench Shared, Wrench Alone
     public Carrier Carrier => Spring.Carrier;
 
     /// <summary>
-    /// On the throats: likely where a fillet on one side, bent about its root, has yielded to a hinge, which a single load does without harm
-    /// since the hinged ears are in balance too; at most with that bending.
+    /// On the throats: likely where a fillet on one side, bent about its root, has yielded to a hinge, which a single load does without
+    /// harm since the hinged ears are in balance too; at most with that bending.
     /// </summary>
     public Amount WeldStress => Over(EndHold.Hinged, (load, hold) => Spring.Welds.Stress(load, Spring.Bent(load, hold)));
 
@@ -32,7 +32,9 @@ internal sealed record MountLoad(MountSpring Spring, Wrench Shared, Wrench Alone
 
     public Amount BoltShare => Over(EndHold.Elastic, (load, _) => Spring.Bolts(load).Share);
 
-    /// <summary>What each piece is loaded with and what it bears. The shell counts where its wall is thin and the series fine enough.</summary>
+    /// <summary>
+    /// What each piece is loaded with and what it bears. The shell counts where its wall is thin and the series fine enough.
+    /// </summary>
     public IEnumerable<MountMargin> Margins()
     {
         var (metal, shell) = (Strengths.Of(Carrier.Material), Strengths.Of(Shell.Material));

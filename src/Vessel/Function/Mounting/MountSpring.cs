@@ -9,7 +9,9 @@ namespace Vessel.Function;
 /// </summary>
 internal abstract record MountSpring(Carrier Carrier, WeldGroup Welds, WallUnder Wall)
 {
-    /// <summary>What is bent between shell and bolts, its welds, and the shell under them, in words; the first two again in short.</summary>
+    /// <summary>
+    /// What is bent between shell and bolts, its welds, and the shell under them, in words; the first two again in short.
+    /// </summary>
     public abstract (string Member, string Welds, string Wall, string Bent, string BentWelds) Words { get; }
 
     /// <summary>Name of the figure on what is bent.</summary>

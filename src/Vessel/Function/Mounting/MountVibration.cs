@@ -26,7 +26,8 @@ internal static class MountVibration
     public static string Words(Mount mount, EngineDesign? engine)
     {
         var frequency = mount.Frequency;
-        var met = Sources(engine).Where(source => source.From <= frequency.High && source.To >= frequency.Low).Select(source => source.Name).ToList();
+        var met = Sources(engine).Where(source => source.From <= frequency.High && source.To >= frequency.Low).Select(source => source.Name)
+            .ToList();
         var rings = $"The full vessel's first natural frequency on its mounting is {FigureText.Of(frequency, "Hz")}";
         return met.Count == 0
             ? $"{rings}: clear of {string.Join(", ", Sources(engine).Select(source => source.Name))}."
@@ -55,9 +56,11 @@ internal static class MountVibration
                 new("FATw", "class of the throat, bent", metal.Root, "MPa", "IIW"),
                 new("a0", "acceleration that s is for", acceleration, "g", "mounting.acceleration"),
                 new(
-                    "s", "greatest stress in the shell's wall", mount.Loads.Select(load => load.WallStress).MaxBy(stress => stress.Likely), "MPa",
+                    "s", "greatest stress in the shell's wall", mount.Loads.Select(load => load.WallStress).MaxBy(stress => stress.Likely),
+                    "MPa",
                     "wall-margin"),
-                new("sw", "greatest stress on a throat, bent", mount.Loads.Max(load => load.WeldBending), "MPa", "weld-margin with its bending"),
+                new("sw", "greatest stress on a throat, bent", mount.Loads.Max(load => load.WeldBending), "MPa",
+                    "weld-margin with its bending"),
             ],
             WeldFatigue.Source,
             new("sound welds, undressed, dry; nineteen of twenty bear more; salt water about halves it", true));

@@ -16,13 +16,17 @@ internal static class PartCentre
         var design = assembly.Design;
         return part.Centre ?? part.Kind switch
         {
-            PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course => Shell(part, course, assembly),
+            PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design)
+                .Contains(part.Id)) is { } course => Shell(part, course, assembly),
             PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
             PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
-            PartKind.Head or PartKind.Cone => LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
-            PartKind.Crown => LessHoles(part, Cap(part, design), assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
+            PartKind.Head or PartKind.Cone =>
+                LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
+            PartKind.Crown => LessHoles(part, Cap(part, design),
+                assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
             PartKind.Gore => Gores(part, assembly),
-            PartKind.Branch or PartKind.Bung or PartKind.Elbow => OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
+            PartKind.Branch or PartKind.Bung or PartKind.Elbow =>
+                OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             _ => part.Placements[0].Origin,
         };
     }
@@ -39,7 +43,8 @@ internal static class PartCentre
             .Aggregate(Vector3.Zero, (sum, angle) => sum + new Vector3(Math.Cos(angle), Math.Sin(angle), 0));
         return LessHoles(
             part,
-            (volume * part.Quantity / seams.Count, ((seams.Count == 1 ? 0 : ring / part.Quantity) * way) + new Vector3(0, 0, (solid.Moment - hollow.Moment) / volume)),
+            (volume * part.Quantity / seams.Count,
+                ((seams.Count == 1 ? 0 : ring / part.Quantity) * way) + new Vector3(0, 0, (solid.Moment - hollow.Moment) / volume)),
             assembly.Sites.Where(site => site.Port.Host == PortHost.Shell && Names.PortPart(site.Port, assembly.Design) == part.Id));
     }
 

@@ -15,7 +15,9 @@ internal sealed class WallUnder
     /// <summary>The radius over the wall from which on a shell is thin.</summary>
     private const double Thin = 10;
 
-    /// <summary>The bell's spread over the wall's own wave length, up to which it takes less than a fifth of the peak: 1 - 2 beta s sqrt(2 / pi).</summary>
+    /// <summary>
+    /// The bell's spread over the wall's own wave length, up to which it takes less than a fifth of the peak: 1 - 2 beta s sqrt(2 / pi).
+    /// </summary>
     private const double Sharp = 0.125;
 
     /// <summary>Forces and moments of the welds' centre, and a couple all along the welds.</summary>
@@ -51,7 +53,8 @@ internal sealed class WallUnder
     {
         var course = design.CourseAt(height);
         var metal = Strengths.Of(design.Material);
-        var shell = new ThinCylinder(course.OuterAt(height) - (course.Wall / 2), course.Height, course.Wall, metal.Elasticity, metal.Poisson);
+        var shell =
+            new ThinCylinder(course.OuterAt(height) - (course.Wall / 2), course.Height, course.Wall, metal.Elasticity, metal.Poisson);
         // Each half of the weld's leg as a strip, spread by half the wall on either side on its way to the wall's middle.
         var spread = ((welds.Leg / 2) + course.Wall) / Math.Sqrt(12);
         var series = CylinderSeries.Of(
@@ -84,7 +87,9 @@ internal sealed class WallUnder
         return worst;
     }
 
-    /// <summary>A piece of weld as two strips side by side a leg apart, so that they can bear a couple, too; the load half on each.</summary>
+    /// <summary>
+    /// A piece of weld as two strips side by side a leg apart, so that they can bear a couple, too; the load half on each.
+    /// </summary>
     private static IEnumerable<CylinderPatch> Patches(WeldGroup welds, WeldPiece piece, ShellCourse course, ThinCylinder shell)
     {
         foreach (var side in new[] { -1, 1 })

@@ -6,8 +6,8 @@ namespace Vessel.Function;
 
 /// <summary>The welds of one bracket as lines that are all alike stiff, on parts that do not give; mm.</summary>
 /// <remarks>
-/// The usual way of weld groups: q = F / L + (J^-1 M) x r, with r from the lines' centre and J the sum of (r^2 - r r^T) ds. Both parts being
-/// stiff is what puts the ends of a line above its middle.
+/// The usual way of weld groups: q = F / L + (J^-1 M) x r, with r from the lines' centre and J the sum of (r^2 - r r^T) ds. Both parts
+/// being stiff is what puts the ends of a line above its middle.
 /// </remarks>
 internal sealed class WeldGroup
 {

@@ -19,7 +19,8 @@ internal readonly record struct Wrench(Vector3 Fx, Vector3 Fy, Vector3 Fz, Vecto
     };
 
     /// <summary>Wrench of a force that acts at the place itself, N.</summary>
-    public static Wrench Of(double force) => new(force * Vector3.UnitX, force * Vector3.UnitY, force * Vector3.UnitZ, default, default, default);
+    public static Wrench Of(double force) =>
+        new(force * Vector3.UnitX, force * Vector3.UnitY, force * Vector3.UnitZ, default, default, default);
 
     /// <param name="rows">Six rows of three columns, which stand for the directions.</param>
     public static Wrench Of(SmallMatrix rows)

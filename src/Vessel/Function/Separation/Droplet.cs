@@ -5,7 +5,8 @@ namespace Vessel.Function;
 /// Weight against drag: 4 g d (rho_p - rho) / 3 = C_D rho v^2, so with Re = v d rho / mu
 /// C_D Re^2 = 4 g d^3 rho (rho_p - rho) / (3 mu^2). C_D = 24 / Re (1 + 0.15 Re^0.687) up to Re 1000 (Schiller and Naumann
 /// 1933, from memory), 0.44 beyond. Drops not much larger than the free path of the gas slip through it: their drag is divided by
-/// Cunningham's factor C = 1 + (2.34 + 1.05 exp(-0.39 d / l)) l / d (Hinds, Aerosol Technology, from memory). Round drops, alone, in gas without a wall: drops above about 1 mm flatten and fall slower.
+/// Cunningham's factor C = 1 + (2.34 + 1.05 exp(-0.39 d / l)) l / d (Hinds, Aerosol Technology, from memory). Round drops, alone, in gas
+/// without a wall: drops above about 1 mm flatten and fall slower.
 /// </remarks>
 public static class Droplet
 {
@@ -18,7 +19,9 @@ public static class Droplet
 
     private const double BluntDrag = 0.44;
 
-    /// <summary>Cunningham's factor, by which the drag of a drop is less than in a gas without gaps; 1 where the free path is not known.</summary>
+    /// <summary>
+    /// Cunningham's factor, by which the drag of a drop is less than in a gas without gaps; 1 where the free path is not known.
+    /// </summary>
     public static double Slip(double diameter, MovingGas gas) =>
         1 + (gas.FreePath / diameter * (2.34 + (1.05 * Math.Exp(-0.39 * diameter / gas.FreePath))));
 
@@ -39,7 +42,8 @@ public static class Droplet
     /// <summary>m/s.</summary>
     public static double Fall(double diameter, double oilDensity, MovingGas gas)
     {
-        var drive = Slip(diameter, gas) * 4 * Air.Gravity * Math.Pow(diameter, 3) * gas.Density * (oilDensity - gas.Density) / (3 * gas.Viscosity * gas.Viscosity);
+        var drive = Slip(diameter, gas) * 4 * Air.Gravity * Math.Pow(diameter,
+            3) * gas.Density * (oilDensity - gas.Density) / (3 * gas.Viscosity * gas.Viscosity);
         // Convex, and Stokes' own number lies above the root: Newton comes down to it.
         var reynolds = drive / 24;
         for (var i = 0; i < 60; i++)
@@ -65,7 +69,8 @@ public static class Droplet
         // The step's own slope is below 0.35 where drag decides and below 0.5 where slip does, so that it closes in on the root.
         var reynolds = Math.Sqrt(24 / k);
         for (var i = 0; i < 80; i++)
-            reynolds = Math.Sqrt(24 * (1 + (0.15 * Math.Pow(reynolds, 0.687))) / (k * Slip(reynolds * gas.Viscosity / (gas.Density * speed), gas)));
+            reynolds = Math.Sqrt(
+                24 * (1 + (0.15 * Math.Pow(reynolds, 0.687))) / (k * Slip(reynolds * gas.Viscosity / (gas.Density * speed), gas)));
         if (reynolds > GreatestReynolds)
             reynolds = Math.Max(GreatestReynolds, BluntDrag / k);
         return reynolds * gas.Viscosity / (gas.Density * speed);

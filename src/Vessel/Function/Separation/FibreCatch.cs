@@ -2,11 +2,11 @@ namespace Vessel.Function;
 
 /// <summary>Which share of the drops that come at one fibre strikes it, by following them.</summary>
 /// <remarks>
-/// A drop takes up the gas's speed u in the time S: dv/dt = (u(x) - v) / S, with S = 2 St in fibre radii and speeds of the gas (St on the fibre's
-/// diameter). Over a step u is a parabola in time through its values at the step's ends and middle, for which v and x are known in closed
-/// form, so that a small S asks for no small steps; three rounds settle the parabola. A drop that comes within its own radius of the fibre sticks.
-/// The height from which drops just strike is halved in logarithms. Against steps half as long the result moves by less than 0.05 % for
-/// drops from a twentieth of the fibre upward, 0.3 % at a hundredth, 10 % at a five-hundredth, where next to nothing is caught.
+/// A drop takes up the gas's speed u in the time S: dv/dt = (u(x) - v) / S, with S = 2 St in fibre radii and speeds of the gas (St on the
+/// fibre's diameter). Over a step u is a parabola in time through its values at the step's ends and middle, for which v and x are known in
+/// closed form, so that a small S asks for no small steps; three rounds settle the parabola. A drop that comes within its own radius of the
+/// fibre sticks. The height from which drops just strike is halved in logarithms. Against steps half as long the result moves by less than
+/// 0.05 % for drops from a twentieth of the fibre upward, 0.3 % at a hundredth, 10 % at a five-hundredth, where next to nothing is caught.
 /// </remarks>
 internal static class FibreCatch
 {
@@ -89,7 +89,9 @@ internal static class FibreCatch
         return ((mx.At, my.At), (ex.At, ey.At), (ex.Speed, ey.Speed));
     }
 
-    /// <summary>One coordinate after the part t of a step in which the gas's speed is u + b t + c t^2; s is the drop's time over the step's.</summary>
+    /// <summary>
+    /// One coordinate after the part t of a step in which the gas's speed is u + b t + c t^2; s is the drop's time over the step's.
+    /// </summary>
     private static (double At, double Speed) Moved(
         double at, double u, double b, double c, double v, double s, double h, double t, double decay)
     {

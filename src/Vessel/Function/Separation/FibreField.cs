@@ -2,9 +2,10 @@ namespace Vessel.Function;
 
 /// <summary>Gas that flows across a round fibre, in radii of the fibre and speeds of the gas far away; +x is the way of the gas.</summary>
 /// <remarks>
-/// Between other fibres, slowly: Kuwabara's cell (1959), psi = sin t / (2 Ku) (r (2 ln r - 1 + a) + (1 - a / 2) / r - a r^3 / 2) with the share
-/// a of fibre and Ku = -ln a / 2 - 3/4 + a - a^2 / 4, out to the cell's edge at r = 1 / sqrt a. It neglects the gas's own inertia: right below a
-/// fibre Reynolds number of about 1. Alone in fast gas: potential flow, psi = sin t (r - 1 / r), which no real flow outdoes in front of a fibre.
+/// Between other fibres, slowly: Kuwabara's cell (1959), psi = sin t / (2 Ku) (r (2 ln r - 1 + a) + (1 - a / 2) / r - a r^3 / 2) with the
+/// share a of fibre and Ku = -ln a / 2 - 3/4 + a - a^2 / 4, out to the cell's edge at r = 1 / sqrt a. It neglects the gas's own inertia:
+/// right below a fibre Reynolds number of about 1. Alone in fast gas: potential flow, psi = sin t (r - 1 / r), which no real flow outdoes
+/// in front of a fibre.
 /// </remarks>
 internal readonly struct FibreField
 {
@@ -39,7 +40,9 @@ internal readonly struct FibreField
     /// <param name="reach">Diameter of the drop over the fibre's.</param>
     public double Interception(double reach) => Stream(1 + reach);
 
-    /// <summary>Height over the axis at which a drop begins whose gas comes from so high far away, or in the cell from that height at its edge.</summary>
+    /// <summary>
+    /// Height over the axis at which a drop begins whose gas comes from so high far away, or in the cell from that height at its edge.
+    /// </summary>
     public (double X, double Y) Start(double height)
     {
         if (_share > 0)

@@ -29,13 +29,15 @@ public static class Impaction
     public static double StoppingDistance(double diameter, double speed, double oilDensity, MovingGas gas) =>
         oilDensity * diameter * diameter * Droplet.Slip(diameter, gas) * speed / (18 * gas.Viscosity);
 
-    /// <summary>Greatest share that a turn by 180 degrees in a gap throws on its outer wall: pi times the stopping distance over the gap.</summary>
+    /// <summary>
+    /// Greatest share that a turn by 180 degrees in a gap throws on its outer wall: pi times the stopping distance over the gap.
+    /// </summary>
     /// <param name="gap">m.</param>
     public static double TurnAtMost(double stop, double gap) => Math.Min(1, Math.PI * stop / gap);
 
     /// <summary>
-    /// Greatest share that the metal round an opening catches: of the gas in a ring along its edge as wide as the stopping distance and half
-    /// a drop, and never more than flies straight at the metal, unless a drop is wider than the opening.
+    /// Greatest share that the metal round an opening catches: of the gas in a ring along its edge as wide as the stopping distance and
+    /// half a drop, and never more than flies straight at the metal, unless a drop is wider than the opening.
     /// </summary>
     /// <param name="width">Hydraulic diameter of one opening, m.</param>
     /// <param name="open">Open share of the section before it.</param>

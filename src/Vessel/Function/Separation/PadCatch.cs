@@ -5,11 +5,11 @@ namespace Vessel.Function;
 /// <summary>What one packing takes out of the gas, by the size of drops; SI units.</summary>
 /// <remarks>
 /// Of n fibres a length the share exp(-4 a f L E / (pi (1 - a) D)) passes, with the share a of fibre, its diameter D, the depth L, and
-/// the part f of the fibres that lies across the gas (2/3, Carpenter and Othmer 1955, from memory; all of them at most). E of one fibre is found by
-/// <see cref="FibreCatch"/>: low in Kuwabara's creeping flow, high in potential flow; likely between the two by the logarithm of
+/// the part f of the fibres that lies across the gas (2/3, Carpenter and Othmer 1955, from memory; all of them at most). E of one fibre is
+/// found by <see cref="FibreCatch"/>: low in Kuwabara's creeping flow, high in potential flow; likely between the two by the logarithm of
 /// the fibre's Reynolds number from 1 to 10, by which Landahl and Herrmann 1949 (from memory) measured nearly what potential flow gives.
-/// Each is followed at 57 sizes from a two-hundredth of the fibre up to its own, and read between by a monotone cubic in
-/// logarithms (within 6 % where catching sets in); below it goes with the square of the size, above nothing is added but the drop's own reach at most.
+/// Each is followed at 57 sizes from a two-hundredth of the fibre up to its own, and read between by a monotone cubic in logarithms (within
+/// 6 % where catching sets in); below it goes with the square of the size, above nothing is added but the drop's own reach at most.
 /// </remarks>
 internal sealed class PadCatch
 {

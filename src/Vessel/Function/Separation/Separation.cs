@@ -9,7 +9,8 @@ namespace Vessel.Function;
 /// <param name="jet">Diameter and distance of the inlet's jet before what it strikes, m; null where nothing stands near.</param>
 /// <param name="swirls">The inlet stands so far off the axis that the gas turns along the wall.</param>
 internal sealed class Separation(
-    FlowPath path, double oilDensity, ImmutableArray<FlowStage> rises, ImmutableArray<FlowStage> pads, (double Bore, double Away)? jet, bool swirls)
+    FlowPath path, double oilDensity, ImmutableArray<FlowStage> rises, ImmutableArray<FlowStage> pads, (double Bore, double Away)? jet,
+    bool swirls)
 {
     public FlowPath Path { get; } = path;
 
@@ -78,8 +79,8 @@ internal sealed class Separation(
     }
 
     /// <summary>
-    /// um: half of that size in the inlet's jet strikes what stands before it, if it fills the mouth's bore; low if it still has the bore of a
-    /// narrower fitting. Its speed is always that in the bore it is reckoned for.
+    /// um: half of that size in the inlet's jet strikes what stands before it, if it fills the mouth's bore; low if it still has the bore
+    /// of a narrower fitting. Its speed is always that in the bore it is reckoned for.
     /// </summary>
     public Amount? JetCut
     {
@@ -133,7 +134,8 @@ internal sealed class Separation(
             left *= stage.Kind switch
             {
                 StageKind.Turn => 1 - Impaction.TurnAtMost(stop, width / 2),
-                StageKind.Opening when i > 0 => 1 - Impaction.OpeningAtMost(stop, size * 1e-6, width, stage.Area / Math.Max(stage.Area, Path.Stages[i - 1].Area)),
+                StageKind.Opening when i > 0 =>
+                    1 - Impaction.OpeningAtMost(stop, size * 1e-6, width, stage.Area / Math.Max(stage.Area, Path.Stages[i - 1].Area)),
                 _ => 1,
             };
         }
@@ -143,9 +145,9 @@ internal sealed class Separation(
 
     /// <summary>
     /// Share of the drops of a size that reaches metal, fibre or liquid; what is torn off again is not in it. Low: what falls against twice
-    /// the mean speed, the middle of a laminar stream, the jet well above its cut, and the packing in creeping flow. Likely: what falls against the
-    /// mean, the jet's cut where it holds, the packing. High: what an uneven stream lets fall, the jet, the swirl at its best, turns and
-    /// openings at their best, the packing in potential flow.
+    /// the mean speed, the middle of a laminar stream, the jet well above its cut, and the packing in creeping flow. Likely: what falls
+    /// against the mean, the jet's cut where it holds, the packing. High: what an uneven stream lets fall, the jet, the swirl at its best,
+    /// turns and openings at their best, the packing in potential flow.
     /// </summary>
     public Amount Caught(double size)
     {

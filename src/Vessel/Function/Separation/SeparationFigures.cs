@@ -61,7 +61,8 @@ internal static class SeparationFigures
                 "d50 = 0.49 sqrt(9 mu D / (rho_p v C)), v = Q / (pi D^2 / 4), C for slip; low: with the bore of a narrower fitting",
                 [
                     q,
-                    new("D", "diameter of the jet", new Amount(Math.Min(bore, separation.NarrowBore), bore, bore).Through(d => d * 1e3), "mm", path.Inlet),
+                    new("D", "diameter of the jet", new Amount(Math.Min(bore, separation.NarrowBore), bore, bore).Through(d => d * 1e3),
+                        "mm", path.Inlet),
                     oil,
                 ],
                 Impaction.JetSource,
@@ -71,7 +72,8 @@ internal static class SeparationFigures
         if (separation.SwirlCut is { } swirl)
         {
             yield return new(
-                "swirl-cut", "d50", $"drop of which the swirl from '{path.Inlet}' can throw out half, at best", new Amount(swirl, 2 * swirl, 5 * swirl), "um",
+                "swirl-cut", "d50", $"drop of which the swirl from '{path.Inlet}' can throw out half, at best",
+                new Amount(swirl, 2 * swirl, 5 * swirl), "um",
                 "d50 = sqrt(9 mu D / (2 pi N v (rho_p - rho) C)), N = 3 turns; likely and high: 2 and 5 times that",
                 [q, oil],
                 "Lapple 1951 for cyclones (not checked against the source), used as a bound: a can with an offset inlet is no cyclone",
@@ -101,7 +103,8 @@ internal static class SeparationFigures
         double Reynolds(FlowStage pad) =>
             Separation.PadSpeed(pad, flow.Likely) * pad.Packing!.FibreDiameter!.Value * 1e-3 * gas.Density / gas.Viscosity;
         yield return new(
-            "half-caught", "d50", $"drop of which {string.Join(" and ", pads.Select(pad => pad.Packing!.Name).Distinct())} catches half", Half(separation), "um",
+            "half-caught", "d50", $"drop of which {string.Join(" and ", pads.Select(pad => pad.Packing!.Name).Distinct())} catches half",
+            Half(separation), "um",
             "1 - exp(-(2/3) 4 a L E / (pi (1 - a) D)) = 0.5, E(d) of one fibre by the way of drops round it; high without the 2/3",
             [.. pads.SelectMany((pad, i) => Inputs(pad, pads.Length == 1 ? string.Empty : FigureText.Of(i + 1), flow)), oil],
             PadCatch.Source,
@@ -111,11 +114,13 @@ internal static class SeparationFigures
         var greatest = SoudersBrown.Speed(SoudersBrown.Constant, separation.OilDensity, gas.Density);
         var load = 100 / greatest * speed;
         yield return new(
-            "pad-load", "s", $"speed of the gas in '{fastest.Packing!.Name}' as a share of that at which pads let liquid through", load, "%",
+            "pad-load", "s", $"speed of the gas in '{fastest.Packing!.Name}' as a share of that at which pads let liquid through", load,
+            "%",
             "s = v / (0.107 sqrt((rho_p - rho) / rho))",
             [new("v", "speed of the gas in it", speed, "m/s", "stages"), oil],
             SoudersBrown.Source,
-            new("knitted mesh pads 100 to 200 mm deep; they work best from 30 to 100 %, far below it impaction is weak", load.Likely is >= 30 and <= 100));
+            new("knitted mesh pads 100 to 200 mm deep; they work best from 30 to 100 %, far below it impaction is weak",
+                load.Likely is >= 30 and <= 100));
     }
 
     private static IEnumerable<FigureInput> Inputs(FlowStage pad, string number, Amount flow)

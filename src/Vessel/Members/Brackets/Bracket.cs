@@ -19,7 +19,8 @@ internal abstract class Bracket(BracketDesign spec, VesselDesign vessel) : Membe
     public MountSpring Spring(Assembly assembly)
     {
         var welds = WeldGroup.Of([.. assembly.Welds.Where(weld => weld.Joint.Owner == Path)]);
-        return Spring(new(Path, Name, spec.Material, spec.Height, spec.Bolts), welds, WallUnder.Of(spec.Height, welds, assembly.Design.Shell));
+        return Spring(
+            new(Path, Name, spec.Material, spec.Height, spec.Bolts), welds, WallUnder.Of(spec.Height, welds, assembly.Design.Shell));
     }
 
     protected abstract MountSpring Spring(Carrier carrier, WeldGroup welds, WallUnder wall);

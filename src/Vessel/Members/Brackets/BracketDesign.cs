@@ -20,7 +20,9 @@ public abstract record BracketDesign(
     /// <summary>Length of an edge that meets the shell, straight across, mm.</summary>
     public abstract double EdgeLength { get; }
 
-    /// <summary>How wide and how high the flat is that its bolts' washers must lie on, mm; infinite where its own check knows the room.</summary>
+    /// <summary>
+    /// How wide and how high the flat is that its bolts' washers must lie on, mm; infinite where its own check knows the room.
+    /// </summary>
     public virtual Point2 Flat => new(double.PositiveInfinity, double.PositiveInfinity);
 
     public override IEnumerable<ShellSlot> Slots => ShellTab.Of(this).Select(tab => tab.Slot);
@@ -31,7 +33,10 @@ public abstract record BracketDesign(
     /// </summary>
     public abstract double EdgeLevel(double along, double radius);
 
-    /// <summary>A place on one of its edges: sideways of its line outward and height, mm in the vessel's frame, and the edge's unit direction in them.</summary>
+    /// <summary>
+    /// A place on one of its edges: sideways of its line outward and height, mm in the vessel's frame, and the edge's unit direction in
+    /// them.
+    /// </summary>
     /// <param name="edge">From 0, as their welds are numbered.</param>
     /// <param name="along">From the edge's middle, mm.</param>
     public abstract (Point2 Middle, Point2 Way) OnEdge(int edge, double along);

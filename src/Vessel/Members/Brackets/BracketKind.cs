@@ -32,7 +32,8 @@ internal sealed class BracketKind(ImmutableArray<BracketType> types, string what
     {
         var kind = new Key("kind", KeyKind.Choice, what) { Choices = [.. types.Select(type => type.Word)], Default = types[0].Word };
         return types.ToImmutableDictionary(
-            type => type.Word, type => new KeyMap(type.What, [kind, BracketKeys.Name, .. type.Keys, BracketKeys.Tabs, CommonKeys.Material]));
+            type => type.Word,
+            type => new KeyMap(type.What, [kind, BracketKeys.Name, .. type.Keys, BracketKeys.Tabs, CommonKeys.Material]));
     }
 
     private BracketDesign One(Section section, Shop shop)

@@ -17,7 +17,8 @@ internal static class BracketSeams
         bracket.Tabs is null ? other : $"the tabs of {bracket.Name} in their slots; weld over them: a slot left open leaks; ";
 
     /// <summary>What a weld of a bracket joins: the sheets of the shell that it runs over, and the bracket.</summary>
-    public static ImmutableArray<string> Between(BracketDesign bracket, VesselDesign vessel, Interval domain, Func<double, Station> along) => Joint.Sides(
+    public static ImmutableArray<string> Between(
+        BracketDesign bracket, VesselDesign vessel, Interval domain, Func<double, Station> along) => Joint.Sides(
         Names.ShellParts(Enumerable.Range(0, Samples + 1).Select(i => along(domain.At((double)i / Samples)).Root), bracket.Height, vessel),
         [Slug.Of(bracket.Name)]);
 }

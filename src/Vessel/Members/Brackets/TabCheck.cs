@@ -70,7 +70,8 @@ internal static class TabCheck
 
         var furthest = ShellTab.Of(bracket).Max(tab => tab.Furthest);
         return furthest < shell.InnerRadius ? null : new Fault(FaultCodes.TabsDoNotFit, $"{tabs.Path}.width",
-            "A tab's slot reaches beside the bore.", $"{shown.Length(furthest)} from the axis", $"less than {shown.LengthDown(shell.InnerRadius)}",
+            "A tab's slot reaches beside the bore.", $"{shown.Length(furthest)} from the axis",
+            $"less than {shown.LengthDown(shell.InnerRadius)}",
             "Make the tabs narrower, or the bracket.");
     }
 
@@ -101,7 +102,8 @@ internal static class TabCheck
             var other = taken.FirstOrDefault(one => one.Flat.Any(flat => Repeats(girth).Any(shift =>
                 new NetTopologySuite.Geometries.Utilities.AffineTransformation().Translate(shift, 0).Transform(flat).Intersects(own))));
             var seams = from angle in shell.Seams.Angles from shift in Repeats(girth) select (angle * shell.OuterRadius) + shift;
-            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Sheets > 1 ? "a long seam" : "the long seam") : other.Name;
+            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Sheets > 1 ? "a long seam" : "the long seam")
+                : other.Name;
             if (name is null)
                 continue;
             yield return new Fault(FaultCodes.SlotInTheWay, $"{bracket.Path}.at",

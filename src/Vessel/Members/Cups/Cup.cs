@@ -38,7 +38,8 @@ internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec)
         new RingBody(_ids.Plate, Frame3.Identity, 0, spec.OutsideDiameter / 2, _site.Plate.Start, _site.Plate.End),
     ];
 
-    public override IEnumerable<SlipFit> Fits => spec.Outlet is null ? [] : [CupFit.Of(spec, vessel.Ports.Single(port => port.Name == spec.Outlet))];
+    public override IEnumerable<SlipFit> Fits =>
+        spec.Outlet is null ? [] : [CupFit.Of(spec, vessel.Ports.Single(port => port.Name == spec.Outlet))];
 
     public override Enclosure Enclosure(ImmutableArray<Part> parts) =>
         CupRoom.Of(spec, vessel, parts.Single(part => part.Id == _ids.Skirt), parts.Single(part => part.Id == _ids.Plate));

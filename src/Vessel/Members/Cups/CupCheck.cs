@@ -15,7 +15,8 @@ internal static class CupCheck
             .. HangingCheck.Find(design, cup, cup.Path, $"{cup.Path}.skirt"),
             .. Opening(shown, design, cup),
             .. WindowCheck.Find(
-                shown, cup.Windows, new(cup.Name, cup.OutsideDiameter, cup.Wall, cup.Skirt), cup.MadeFrom == StockForm.Sheet ? cup.SeamAngle : null,
+                shown, cup.Windows, new(cup.Name, cup.OutsideDiameter, cup.Wall, cup.Skirt),
+                cup.MadeFrom == StockForm.Sheet ? cup.SeamAngle : null,
                 $"{cup.Path}.seam_angle"),
             .. Carried(shown, design, cup) is { } fault ? new[] { fault } : [],
         ];

@@ -12,7 +12,8 @@ internal static class CupKeys
         {
             IsRequired = true, Range = CommonKeys.Diameter,
         },
-        new("wall", KeyKind.Length, "Thickness of plate and skirt") { IsRequired = true, Range = CommonKeys.Wall, TubeWhen = new("made_from", "tube") },
+        new("wall", KeyKind.Length,
+            "Thickness of plate and skirt") { IsRequired = true, Range = CommonKeys.Wall, TubeWhen = new("made_from", "tube") },
         new("skirt", KeyKind.Length, "Height of the skirt alone") { IsRequired = true, Range = CommonKeys.LengthOfPart },
         new("opens", KeyKind.Choice, "Up: the skirt meets the head. Down: the outlet's tube carries the plate")
         {
@@ -38,7 +39,8 @@ internal static class CupKeys
         {
             Default = "0 mm", Range = CommonKeys.FromZero, AppliesWhen = new("opens", "up"),
         },
-        new("windows", KeyKind.OneOrList, "In the skirt, a row or several") { DefaultRule = "none", Map = InsideKeys.Windows, Items = new(0, InsideKeys.MostRows) },
+        new("windows", KeyKind.OneOrList,
+            "In the skirt, a row or several") { DefaultRule = "none", Map = InsideKeys.Windows, Items = new(0, InsideKeys.MostRows) },
         new("pattern", KeyKind.Mapping, "Holes in the plate") { DefaultRule = "none", Map = InsideKeys.Pattern },
         new("made_from", KeyKind.Choice, "Of the skirt: rolled from sheet, or cut from tube")
         {

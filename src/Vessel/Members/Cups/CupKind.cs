@@ -37,7 +37,8 @@ internal sealed class CupKind : MemberKind
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
         design.All<CupDesign>().SelectMany(cup => CupCheck.Find(design, cup));
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<CupDesign>().Select(cup => new Cup(cup, design));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<CupDesign>().Select(cup => new Cup(cup, design));
 
     private static Section? Outlet(Section file, Section cup) => file.Items("ports").FirstOrDefault(p =>
         p.Text("in") == "top" && p.Text("joint") == "set_in" && p.Child("at")?.Number("radius") == 0
@@ -46,7 +47,8 @@ internal sealed class CupKind : MemberKind
     private static Fault? Unknown(Section cup, VesselDesign design)
     {
         var head = PortHost.Top;
-        if (cup.Text("opens") != "down" || cup.IsAtFault("outlet") || InsideNames.Outlet(cup.Text("outlet"), head, design.Ports) is not null)
+        if (cup.Text("opens") != "down" || cup.IsAtFault("outlet")
+            || InsideNames.Outlet(cup.Text("outlet"), head, design.Ports) is not null)
             return null;
         return cup.Text("outlet") is { } name
             ? Fault.NotFound($"{cup.Path}.outlet", name, $"'{name}' is not a tube set in the middle of the top",

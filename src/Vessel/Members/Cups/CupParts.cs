@@ -50,7 +50,9 @@ internal static class CupParts
         }.ToPart();
     }
 
-    /// <summary>Height of a row's lower edge above the skirt's lower end: <c>up</c> counts from the plate, which lies below or above.</summary>
+    /// <summary>
+    /// Height of a row's lower edge above the skirt's lower end: <c>up</c> counts from the plate, which lies below or above.
+    /// </summary>
     public static double Sill(WindowsDesign row, CupDesign cap) =>
         cap.Opens == CupOpening.Up ? row.Up : cap.Skirt - row.Up - row.Height;
 
@@ -118,6 +120,7 @@ internal static class CupParts
     [
         $"{cap.Name.ToUpperInvariant()} PLATE, {cap.Material.Name}, {NoteText.Length(cap.Wall)} mm, diameter {NoteText.Length(cap.OutsideDiameter)} mm",
         "OUTSIDE FACE OF THE CUP UP. Millimetres, from the centre.",
-        cap.Opens == CupOpening.Up ? "The skirt stands on the other face; the cup opens up." : "The skirt stands on the other face; the cup hangs open.",
+        cap.Opens == CupOpening.Up ? "The skirt stands on the other face; the cup opens up."
+            : "The skirt stands on the other face; the cup hangs open.",
     ];
 }

@@ -25,7 +25,8 @@ internal static class CupSeams
             JointKind.Corner,
             Interval.Turn,
             [],
-            LevelRing.Along(cap.OutsideDiameter / 2, up ? site.Plate.End : site.Plate.Start, Way.Axial(up ? -1 : 1), Way.Axial(up ? 1 : -1), 0),
+            LevelRing.Along(
+                cap.OutsideDiameter / 2, up ? site.Plate.End : site.Plate.Start, Way.Axial(up ? -1 : 1), Way.Axial(up ? 1 : -1), 0),
             cap.Wall,
             cap.Wall,
             $"{cap.Path}.skirt")
@@ -55,6 +56,7 @@ internal static class CupSeams
     }
 
     private static Joint Seam(CupDesign cap, CupSite site, string skirt) => LongSeam.Along(
-        $"long seam of {cap.Name} skirt", [skirt, skirt], new(new(cap.OutsideDiameter / 2, site.Skirt.Start), new(cap.OutsideDiameter / 2, site.Skirt.End)), cap.SeamAngle, 0, cap.Wall,
+        $"long seam of {cap.Name} skirt", [skirt, skirt],
+        new(new(cap.OutsideDiameter / 2, site.Skirt.Start), new(cap.OutsideDiameter / 2, site.Skirt.End)), cap.SeamAngle, 0, cap.Wall,
         (WeldRole.InnerSeam, $"{cap.Path}.seam_angle", cap.Path, null));
 }

@@ -12,7 +12,8 @@ internal static class DipstickCheck
         if (port.Elbow is { } elbow)
         {
             yield return new Fault(FaultCodes.DipstickDoesNotBend, elbow.Path,
-                $"The dipstick cannot pass the elbow of '{port.Name}'.", null, null, "Leave out the elbow, or put the dipstick in another port.");
+                $"The dipstick cannot pass the elbow of '{port.Name}'.", null, null,
+                "Leave out the elbow, or put the dipstick in another port.");
         }
 
         if (stick.Diagonal >= port.Bore)

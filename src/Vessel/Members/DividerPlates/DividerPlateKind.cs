@@ -21,7 +21,8 @@ internal sealed class DividerPlateKind : MemberKind
                 IsRequired = true,
                 Map = new("the place of a divider",
                 [
-                    new("height", KeyKind.Length, "Of its lower face, above the shell's lower edge") { IsRequired = true, Range = CommonKeys.FromZero },
+                    new("height", KeyKind.Length,
+                        "Of its lower face, above the shell's lower edge") { IsRequired = true, Range = CommonKeys.FromZero },
                 ]),
             },
             new("thickness", KeyKind.Length, "Of the plate") { IsRequired = true, Range = CommonKeys.Wall },
@@ -31,7 +32,8 @@ internal sealed class DividerPlateKind : MemberKind
                 Default = "0 mm", Range = CommonKeys.FromZero,
             },
             new("notch_angle", KeyKind.Angle, "Round the vessel of that notch") { Default = "0 deg", Range = CommonKeys.Turn },
-            new("vent_hole", KeyKind.Length, "Diameter of a hole opposite the notch; 0 for none") { Default = "0 mm", Range = CommonKeys.FromZero },
+            new("vent_hole", KeyKind.Length,
+                "Diameter of a hole opposite the notch; 0 for none") { Default = "0 mm", Range = CommonKeys.FromZero },
             CommonKeys.Material,
         ]),
     };
@@ -44,7 +46,8 @@ internal sealed class DividerPlateKind : MemberKind
         var clearance = section.Number("clearance");
         return new DividerPlateDesign(
             section.Path, InsideReading.Name(section), section.Metal, height, section.Number("thickness"), clearance,
-            2 * (draft.Shell.InnerAt(height) - clearance), section.Number("drain_notch"), Turns.From(section.Number("notch_angle"), 0), section.Number("vent_hole"));
+            2 * (draft.Shell.InnerAt(height) - clearance), section.Number("drain_notch"), Turns.From(section.Number("notch_angle"), 0),
+            section.Number("vent_hole"));
     });
 
     public override IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) =>
@@ -70,7 +73,8 @@ internal sealed class DividerPlateKind : MemberKind
         if (plate.Vent > widest)
         {
             yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.vent_hole", $"The vent hole of '{plate.Name}' reaches past the middle of the plate.",
-                shown.Length(plate.Vent), $"at most {shown.LengthDown(Math.Max(0, widest))}", "Make the hole smaller, or the plate thinner.");
+                shown.Length(plate.Vent), $"at most {shown.LengthDown(Math.Max(0, widest))}",
+                "Make the hole smaller, or the plate thinner.");
         }
     }
 }

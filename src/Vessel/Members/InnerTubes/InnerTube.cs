@@ -22,7 +22,8 @@ internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Mem
         yield return part with
         {
             Centre = TubeWalls.Centre(
-                part, TubeWalls.Wall(spec.OutsideDiameter, spec.Wall, spec.Length), spec.Length, _heights.Start + TubeWalls.Middle(spec.Windows)),
+                part, TubeWalls.Wall(spec.OutsideDiameter, spec.Wall, spec.Length), spec.Length,
+                _heights.Start + TubeWalls.Middle(spec.Windows)),
         };
     }
 
@@ -51,7 +52,8 @@ internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Mem
     public override IEnumerable<WorkTask> Tasks => spec.IsWelded ? [] :
     [
         new(
-            WorkTask.Fitting(Path), WorkKind.Fit, $"{InsideWords.Verb(spec.Fixed)} '{Name}' to the {Names.Of(spec.HangsFrom)}", WorkRank.Inside,
+            WorkTask.Fitting(Path), WorkKind.Fit, $"{InsideWords.Verb(spec.Fixed)} '{Name}' to the {Names.Of(spec.HangsFrom)}",
+            WorkRank.Inside,
             [Names.Of(spec.HangsFrom), Slug.Of(Name)]),
     ];
 }

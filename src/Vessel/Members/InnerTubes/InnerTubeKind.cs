@@ -25,7 +25,9 @@ internal sealed class InnerTubeKind : MemberKind
 
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
         design.All<InnerTubeDesign>().SelectMany(tube => HangingCheck.Find(design, tube, $"{tube.Path}.tube", $"{tube.Path}.length")
-            .Concat(WindowCheck.Find(new(design.Units), tube.Windows, new(tube.Name, tube.OutsideDiameter, tube.Wall, tube.Length), null, tube.Path)));
+            .Concat(WindowCheck.Find(
+                new(design.Units), tube.Windows, new(tube.Name, tube.OutsideDiameter, tube.Wall, tube.Length), null, tube.Path)));
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<InnerTubeDesign>().Select(tube => new InnerTube(tube, design));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<InnerTubeDesign>().Select(tube => new InnerTube(tube, design));
 }

@@ -26,7 +26,8 @@ internal static class InsideSeams
         hanging, Names.Of(hanging.HangsFrom), part, Math.Min(hanging.Wall, vessel.Head(hanging.HangsFrom).Wall),
         LevelRing.Along(hanging.OutsideDiameter / 2, face, Way.Outward, Way.Axial(hanging.HangsFrom == PortHost.Top ? -1 : 1), 0));
 
-    public static Joint Fillet(InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along) => new(
+    public static Joint Fillet(
+        InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along) => new(
         $"{part.Name} to {host}",
         [host, part.Id],
         JointKind.Fillet,

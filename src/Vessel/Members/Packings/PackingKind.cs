@@ -25,7 +25,8 @@ internal sealed class PackingKind : MemberKind
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
         design.All<PackingDesign>().Select(packing => PackingCheck.Find(design, packing)).OfType<Fault>();
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<PackingDesign>().Select(packing => new Packing(packing, design, sites));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<PackingDesign>().Select(packing => new Packing(packing, design, sites));
 
     private static IEnumerable<Fault> Between(Section packing, ImmutableArray<Section> discs) => packing.Texts("between")
         .Where(name => InsideNames.Find(discs, name) is null)

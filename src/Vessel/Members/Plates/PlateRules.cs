@@ -34,7 +34,8 @@ internal static class PlateRules
             + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); {RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
             + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
-            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop)), "mm"),
+                new("gap axial", weld.GapAxial, null, "mm")],
             assembly.Design.PlaceOf($"{plate.Path}.at"),
             $"gap at the edge of '{plate.Name}'");
     }
@@ -50,7 +51,10 @@ internal static class PlateRules
         assembly.Design.PlaceOf($"{plate.Path}.at"),
         $"widest angle at the edge of '{plate.Name}'");
 
-    /// <summary>The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or bulges no further.</summary>
+    /// <summary>
+    /// The long seam must lie clear of both fillets' legs; the plate's footprint is told by its corners, between which it is straight or
+    /// bulges no further.
+    /// </summary>
     private static Measure Seam(PlateSite site, Assembly assembly, WeldFigures weld)
     {
         var (plate, cope) = (site.Bracket, site.Cope);

@@ -22,7 +22,9 @@ public sealed record PlateSite(PlateDesign Bracket, double ShellRadius, double B
 
     public PlateCope Cope => new(Bracket, ShellRadius);
 
-    /// <summary>The plate's directions on the vessel's axis, in the middle of the thickness: X along the edge, Y inward, Z square to it.</summary>
+    /// <summary>
+    /// The plate's directions on the vessel's axis, in the middle of the thickness: X along the edge, Y inward, Z square to it.
+    /// </summary>
     public Frame3 Way
     {
         get
@@ -102,7 +104,8 @@ public sealed record PlateSite(PlateDesign Bracket, double ShellRadius, double B
             Point2 At(double u) => OnFlat(u, cope.Level(u));
             yield return Math.Abs(cope.Slope((from + to) / 2)) < 1e-12
                 ? new Line2(At(from), At(to))
-                : new GraphCurve2(t => At(from + (t * (to - from))), t => (to - from) * new Point2(1, -cope.Slope(from + (t * (to - from)))), new(0, 1), []);
+                : new GraphCurve2(t => At(from + (t * (to - from))),
+                    t => (to - from) * new Point2(1, -cope.Slope(from + (t * (to - from)))), new(0, 1), []);
         }
     }
 

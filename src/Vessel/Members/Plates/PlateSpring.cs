@@ -22,7 +22,9 @@ internal sealed record PlateSpring(PlateSite Site, Carrier Carrier, WeldGroup We
 
     public override string MemberName => "plate";
 
-    /// <summary>The narrowest width between bolts and shell, less no hole: at the bolts the plate lies on what it is bolted to, mm.</summary>
+    /// <summary>
+    /// The narrowest width between bolts and shell, less no hole: at the bolts the plate lies on what it is bolted to, mm.
+    /// </summary>
     public double Width => Math.Min(Bracket.Width, Bracket.Width + (Bracket.BoltsAt / Bracket.Depth * (Bracket.FreeWidth - Bracket.Width)));
 
     /// <summary>From the bolt nearest to the shell to the shell, mm; the leaf that is bent.</summary>

@@ -22,7 +22,8 @@ internal sealed class Saddle(SaddleDesign spec, VesselDesign vessel) : Bracket(s
     public override PrintForm Print => new SaddleForm(Site);
 
     public override SetUp SetUp => SetUpTable.OnShell(
-        Name, Vessel.Shell, (Site.Bracket.Height, Site.Bracket.Angle), null, Site.Bracket.StandOff, "middle of the plate; depth is its stand-off from the shell");
+        Name, Vessel.Shell, (Site.Bracket.Height, Site.Bracket.Angle), null, Site.Bracket.StandOff,
+        "middle of the plate; depth is its stand-off from the shell");
 
     public override IEnumerable<string> Assumptions =>
         ["Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet."];

@@ -68,7 +68,8 @@ internal sealed record SaddleForm(SaddleSite Site)
         return (
             [
                 Face(0, [lowEdges[3], highEdges[1], outerBelow, outerAbove], bolts.Select(bolt => new Bound(bolt.Outer, bolt.Image))),
-                Face(Thickness, [lowEdges[1], highEdges[3], innerBelow, innerAbove], bolts.Select(bolt => new Bound(bolt.Inner, bolt.Image))),
+                Face(Thickness, [lowEdges[1], highEdges[3], innerBelow, innerAbove],
+                    bolts.Select(bolt => new Bound(bolt.Inner, bolt.Image))),
                 Edge(-1, [lowEdges[0], highEdges[0], outerBelow, innerBelow]),
                 Edge(1, [lowEdges[2], highEdges[2], outerAbove, innerAbove]),
                 .. bolts.Select(bolt => new Wall(bolt.Outer, bolt.Inner)),
@@ -93,7 +94,8 @@ internal sealed record SaddleForm(SaddleSite Site)
             for (var i = 0; i < slices; i++)
             {
                 var (from, to) = (Math.PI / 2 * i / slices, Math.PI / 2 * (i + 1) / slices);
-                Point2 At(double radius, double angle) => centre + Point2.Polar(radius, angle) is var p ? p with { U = side * p.U } : default;
+                Point2 At(double radius, double angle) =>
+                    centre + Point2.Polar(radius, angle) is var p ? p with { U = side * p.U } : default;
                 hulls.Add(Prism([At(inner, from), At(inner + Thickness, from), At(inner + Thickness, to), At(inner, to)]));
             }
         }

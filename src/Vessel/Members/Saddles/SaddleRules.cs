@@ -97,7 +97,8 @@ internal static class SaddleRules
             + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); {RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
             + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
-            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop)), "mm"), new("gap axial", weld.GapAxial, null, "mm")],
+            [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop)), "mm"),
+                new("gap axial", weld.GapAxial, null, "mm")],
             "ears",
             $"gap at the ears of '{bracket.Name}'");
     }
@@ -124,7 +125,8 @@ internal static class SaddleRules
         var bracket = site.Bracket;
         var shell = assembly.Design.Shell.At(bracket.Height);
         var (stands, clear) = (site.Covered, weld.Leg.End + (shell.RootGap / 2));
-        var (under, off) = shell.Seams.Angles.Select(seam => (seam, Off(Math.Abs(Turns.Signed(seam - bracket.Angle))))).MinBy(one => one.Item2);
+        var (under, off) = shell.Seams.Angles.Select(seam => (seam, Off(Math.Abs(Turns.Signed(seam - bracket.Angle)))))
+            .MinBy(one => one.Item2);
         return Warning(
             assembly,
             bracket,

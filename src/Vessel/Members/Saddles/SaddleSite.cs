@@ -40,7 +40,10 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// <summary>Half the angle that the bracket's whole width covers on the shell's outside, radians.</summary>
     public double HalfAngle => Math.Asin(Bracket.Width / 2 / ShellRadius);
 
-    /// <summary>Angles on either side of the bracket's middle that an ear covers on the shell's outside, radians; ears at the ends start in the middle.</summary>
+    /// <summary>
+    /// Angles on either side of the bracket's middle that an ear covers on the shell's outside, radians; ears at the ends start in the
+    /// middle.
+    /// </summary>
     public Interval Covered => new(AtSides ? Math.Asin(((Bracket.Width / 2) - Bracket.Thickness) / ShellRadius) : -HalfAngle, HalfAngle);
 
     /// <summary>From the vessel's axis, measured along the bracket's middle plane, to where an ear's end lies furthest in, mm.</summary>

@@ -9,9 +9,9 @@ namespace Vessel.Members.Saddles;
 /// <summary>On a saddle: ears bent about their thin side, the plate against what it is bolted to.</summary>
 /// <remarks>
 /// The force half on each ear, which bends as a leaf of length l that is clamped at the plate and held by the wall at the shell: with k the
-/// moment on each mm that turns the wall by a radian, p = k l / (E t^3 / 12) and h = p / (1 + p), the moment is F l / 4 (2 - h) at the plate
-/// and F l / 4 h at the shell, and the ears give l^3 (1 / 3 - h / 4) / 2 E I. h is 0 at a hinge and 1 at a clamp. A moment about the line between
-/// the ears is a pull in one and a push in the other. Derived.
+/// moment on each mm that turns the wall by a radian, p = k l / (E t^3 / 12) and h = p / (1 + p), the moment is F l / 4 (2 - h) at the
+/// plate and F l / 4 h at the shell, and the ears give l^3 (1 / 3 - h / 4) / 2 E I. h is 0 at a hinge and 1 at a clamp. A moment about the
+/// line between the ears is a pull in one and a push in the other. Derived.
 /// </remarks>
 internal sealed record SaddleSpring(SaddleSite Site, Carrier Carrier, WeldGroup Welds, WallUnder Wall) : MountSpring(Carrier, Welds, Wall)
 {
@@ -48,7 +48,8 @@ internal sealed record SaddleSpring(SaddleSite Site, Carrier Carrier, WeldGroup 
         var here = load.In(Site.Way);
         var tilt = Site.AtSides ? here.My : here.Mx;
         var (area, modulus) = (Site.BendLength * Bracket.Thickness, Site.BendLength * Bracket.Thickness * Bracket.Thickness / 6);
-        return Wrench.Worst(EarLength / 4 * (2 - Hold(hold)) / modulus * Sway(load), 1 / (2 * area) * here.Fz, 1 / (Site.Overall * area) * tilt);
+        return Wrench.Worst(
+            EarLength / 4 * (2 - Hold(hold)) / modulus * Sway(load), 1 / (2 * area) * here.Fz, 1 / (Site.Overall * area) * tilt);
     }
 
     public override Vector3 Bent(Wrench load, EndHold hold) => EarLength / 4 * Hold(hold) / Site.BendLength * Sway(load);

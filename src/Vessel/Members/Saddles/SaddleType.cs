@@ -15,7 +15,8 @@ internal sealed class SaddleType : BracketType
 
     public override ImmutableArray<Key> Keys { get; } =
     [
-        new("at", KeyKind.Mapping, "Where its middle is") { IsRequired = true, Map = new("the place of a bracket", [BracketKeys.Height, CommonKeys.Angle]) },
+        new("at", KeyKind.Mapping,
+            "Where its middle is") { IsRequired = true, Map = new("the place of a bracket", [BracketKeys.Height, CommonKeys.Angle]) },
         new("thickness", KeyKind.Length, "Of the sheet") { IsRequired = true, Range = CommonKeys.Wall },
         new("width", KeyKind.Length, "Over all, round the shell") { IsRequired = true, Range = CommonKeys.Diameter },
         new("height", KeyKind.Length, "Over all upward") { IsRequired = true, Range = CommonKeys.Diameter },

@@ -9,7 +9,8 @@ internal sealed class Screen(ScreenDesign spec, VesselDesign vessel) : Divider(s
 {
     protected override Part Part(double play, Welds welds) => ScreenPart.Build(Looser(play), welds);
 
-    protected override double HoleEdges(Part part) => part.Fields[0].Lattice is var lattice ? Turns.Full * lattice.HoleRadius * lattice.Count : 0;
+    protected override double HoleEdges(Part part) =>
+        part.Fields[0].Lattice is var lattice ? Turns.Full * lattice.HoleRadius * lattice.Count : 0;
 
     protected override OpeningShape? Holes(Part part) => part.Fields[0].Lattice is { Count: > 0 } lattice
         ? new HolesEdge([.. lattice.Centers()], lattice.HoleRadius, spec.Height, spec.Height + spec.Thickness)

@@ -16,7 +16,8 @@ internal static class ScreenBuilder
         var clearance = section.Number("clearance");
         var (isKnown, sleeve) = InsideNames.HostOf(section, sleeves);
         var height = (section.Child("at") ?? Section.Absent(section.Path)).Number("height");
-        var radius = !isKnown ? double.NaN : sleeve is null ? shell.InnerAt(height) : hosts.First(host => host.Path == sleeve.Path).InnerRadius;
+        var radius = !isKnown ? double.NaN : sleeve is null ? shell.InnerAt(height)
+            : hosts.First(host => host.Path == sleeve.Path).InnerRadius;
         return new ScreenDesign(
             section.Path,
             InsideReading.Name(section),

@@ -26,7 +26,8 @@ internal sealed class ScreenKind : MemberKind
         foreach (var disc in Sections(file).Where(d => d.Text("fixed") == "weld"))
         {
             var (isKnown, sleeve) = InsideNames.HostOf(disc, Holder(file).Items("sleeve"));
-            yield return (disc, sleeve ?? (isKnown ? file.Child("shell") : null), sleeve is null ? "the shell" : sleeve.Text("name") ?? sleeve.Path);
+            yield return (disc, sleeve ?? (isKnown ? file.Child("shell") : null),
+                sleeve is null ? "the shell" : sleeve.Text("name") ?? sleeve.Path);
         }
     }
 
@@ -36,7 +37,8 @@ internal sealed class ScreenKind : MemberKind
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
         design.All<ScreenDesign>().SelectMany(disc => Inside.DividerCheck.Find(design, disc));
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<ScreenDesign>().Select(disc => new Screen(disc, design));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<ScreenDesign>().Select(disc => new Screen(disc, design));
 
     private static Fault? Fits(Section disc, ImmutableArray<Section> sleeves) =>
         disc.Text("fits") is not { } name || InsideNames.HostOf(disc, sleeves).IsKnown

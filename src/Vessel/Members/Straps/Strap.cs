@@ -54,7 +54,8 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
 
     public override OutsideBody Outside => StrapForm.Of(this);
 
-    public override SetUp SetUp => SetUpTable.OnShell(Name, vessel.Shell, (Spec.Height, Spec.Angle), null, Spec.Feet.StandOff, FormattableString.Invariant(
+    public override SetUp SetUp =>
+        SetUpTable.OnShell(Name, vessel.Shell, (Spec.Height, Spec.Angle), null, Spec.Feet.StandOff, FormattableString.Invariant(
         $"middle of its back half, {Spec.Low:0.##} to {Spec.High:0.##} mm up; clamped, not welded{(Spec.Feet.StandOff is null ? "" : "; depth is its feet's stand-off from the shell")}"));
 
     private string Clamping => WorkTask.Fitting(Path);
@@ -63,7 +64,8 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
     [
         new(
             Clamping, WorkKind.Fit,
-            FormattableString.Invariant($"clamp {Name} round the shell at {Spec.Height:0.##} mm, its back half at {Turns.ToDegrees(Spec.Angle):0.##} deg")
+            FormattableString.Invariant(
+                $"clamp {Name} round the shell at {Spec.Height:0.##} mm, its back half at {Turns.ToDegrees(Spec.Angle):0.##} deg")
             + $"{(Spec.Liner > 0 ? ", on its liner" : "")}; draw both sides up evenly and lock the nuts: the gap must stay open. Look again after the first run",
             WorkRank.PutOn, [.. Halves.Select(half => Slug.Of(half.Name))]),
     ];

@@ -27,6 +27,7 @@ internal static class StrapBuilder
             section.NumberOr("inside_radius", thickness > 0 ? Math.Max(thickness, BendRadii.Least(metal, thickness).Value) : double.NaN),
             section.NumberOr("k", shop.BendLines[metal.Family]),
             BoltsDesign.Under(section),
-            new(feet.Path, feet.Number("length"), feet.Given.Contains("stand_off") ? feet.Number("stand_off") : null, BoltsDesign.Under(feet)));
+            new(feet.Path, feet.Number("length"), feet.Given.Contains("stand_off") ? feet.Number("stand_off") : null,
+                BoltsDesign.Under(feet)));
     }
 }

@@ -26,11 +26,13 @@ internal static class StrapCheck
     private static Fault? Gap(Shown shown, ShellDesign shell, StrapDesign strap)
     {
         // The bend's circle, outside of the band, touches the ear's outer face: this is the height of its centre over the middle plane.
-        var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness - strap.InsideRadius);
+        var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness
+            - strap.InsideRadius);
         return strap.Gap > most
             ? new(FaultCodes.StrapGapTooWide, $"{strap.Path}.gap", "The halves of the strap stand so far apart that each reaches round less than a third of the shell.",
                 shown.Length(strap.Gap), $"at most {shown.LengthDown(Math.Max(0, most))}",
-                most > 0 ? "Make the gap smaller, or the inside radius of the bends." : "Make the inside radius of the bends smaller, or the sheet thinner.")
+                most > 0 ? "Make the gap smaller, or the inside radius of the bends."
+                    : "Make the inside radius of the bends smaller, or the sheet thinner.")
             : null;
     }
 
@@ -53,7 +55,8 @@ internal static class StrapCheck
         var need = Math.Max(strap.Liner + strap.Thickness, level + strap.InsideRadius + strap.Thickness - shell.OuterRadius);
         return standOff < need
             ? new(FaultCodes.EarTooShort, $"{strap.Feet.Path}.stand_off", "The strap's feet lie nearer to the shell than its bends, or the outside of its band.",
-                shown.Length(standOff), $"at least {shown.LengthUp(need)}", "Make the stand-off larger, or leave it out for feet that carry the ears straight on.")
+                shown.Length(standOff), $"at least {shown.LengthUp(need)}",
+                "Make the stand-off larger, or leave it out for feet that carry the ears straight on.")
             : null;
     }
 
@@ -75,7 +78,8 @@ internal static class StrapCheck
         {
             return new(FaultCodes.BoltOffPlate, bolts.Up > 0 ? $"{bolts.Path}.up" : $"{strap.Path}.width",
                 $"The bolts' washers, {shown.Length(bolts.WasherDiameter)} wide, do not lie wholly on the strap.",
-                shown.Length(bolts.Up), $"at most {shown.LengthDown(Math.Max(0, most))} on {shown.Length(strap.Width)}", "Make the strap wider, or the bolts thinner or nearer to each other.");
+                shown.Length(bolts.Up), $"at most {shown.LengthDown(Math.Max(0, most))} on {shown.Length(strap.Width)}",
+                "Make the strap wider, or the bolts thinner or nearer to each other.");
         }
 
         return bolts.Up > 0 && bolts.Up <= bolts.HoleDiameter

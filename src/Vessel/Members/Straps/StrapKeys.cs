@@ -36,14 +36,17 @@ internal static class StrapKeys
             IsRequired = true,
             Map = new("the place of a strap",
             [
-                new("height", KeyKind.Length, "Of the band's middle, above the shell's lower edge") { IsRequired = true, Range = CommonKeys.FromZero },
+                new("height", KeyKind.Length,
+                    "Of the band's middle, above the shell's lower edge") { IsRequired = true, Range = CommonKeys.FromZero },
                 CommonKeys.Angle,
             ]),
         },
         new("thickness", KeyKind.Length, "Of the sheet") { IsRequired = true, Range = CommonKeys.Wall },
         new("width", KeyKind.Length, "Of the band, along the vessel's axis") { IsRequired = true, Range = CommonKeys.Diameter },
-        new("gap", KeyKind.Length, "Between the ears of both halves before the bolts are drawn up") { Default = "4 mm", Range = new(0.5, 100) },
-        new("liner", KeyKind.Length, "Thickness of the rubber between shell and strap; 0 for none") { Default = "0 mm", Range = new(0, 30) },
+        new("gap", KeyKind.Length,
+            "Between the ears of both halves before the bolts are drawn up") { Default = "4 mm", Range = new(0.5, 100) },
+        new("liner", KeyKind.Length,
+            "Thickness of the rubber between shell and strap; 0 for none") { Default = "0 mm", Range = new(0, 30) },
         new("ear", KeyKind.Length, "Straight length of an ear beyond its bend, with the bolt in its middle")
         {
             IsRequired = true, Range = CommonKeys.Diameter,
@@ -57,7 +60,8 @@ internal static class StrapKeys
             DefaultRule = "the shop's: 0.41 for aluminium and mild steel, 0.45 for stainless", Range = CommonKeys.NeutralLine,
         },
         new("bolts", KeyKind.Mapping, "That draw the halves together, in each ear") { IsRequired = true, Map = Bolts("a strap") },
-        new("feet", KeyKind.Mapping, "Feet of the back half, beyond its ears, by which the vessel is bolted up") { IsRequired = true, Map = Feet },
+        new("feet", KeyKind.Mapping,
+            "Feet of the back half, beyond its ears, by which the vessel is bolted up") { IsRequired = true, Map = Feet },
         CommonKeys.Material,
     ]);
 }

@@ -22,5 +22,6 @@ internal sealed class StrapKind : MemberKind
 
     public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => StrapCheck.Find(design, holes);
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<StrapDesign>().Select(strap => new Strap(strap, design));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<StrapDesign>().Select(strap => new Strap(strap, design));
 }

@@ -32,7 +32,8 @@ internal static class StrapParts
                 FlatKind.Sheet,
                 cut,
                 Marks(site, sheet, cut),
-                [.. Bends(site, sheet).Select(bend => new BendLine(new(bend.Line, 0), new(bend.Line, strap.Width), bend.Angle, bend.InsideRadius, bend.K))],
+                [.. Bends(site, sheet)
+                    .Select(bend => new BendLine(new(bend.Line, 0), new(bend.Line, strap.Width), bend.Angle, bend.InsideRadius, bend.K))],
                 Notes(site, sheet),
                 new FoldedDevelopment(sheet),
                 "neutral line of the bends, middle of the rolled band"),
@@ -59,7 +60,8 @@ internal static class StrapParts
         var marks = new FlatMarks(site.Developed, site.Strap.Width, cut.Holes);
         var zone = sheet.Bends[site.BandNumber].Zone(sheet.Thickness);
         marks.AddTitle(site.Name, LetterHeight, zone.Start, site.Strap.Width);
-        marks.AddVertical(site.Developed / 2, $"{NoteText.Degrees(Turns.From(site.Middle, 0))} deg", LetterHeight, top: site.Strap.Width - (2 * LetterHeight));
+        marks.AddVertical(site.Developed / 2, $"{NoteText.Degrees(Turns.From(site.Middle, 0))} deg", LetterHeight,
+            top: site.Strap.Width - (2 * LetterHeight));
         foreach (var (x, label) in new[] { (zone.Start, "roll"), (zone.End, string.Empty) })
             marks.AddVertical(x, label, LetterHeight);
         return marks.ToImmutable();

@@ -72,7 +72,8 @@ internal static class StrapRules
             [new("bead's height", found.Max(Height), most, "mm")],
             $"height of the beads under '{strap.Name}'");
 
-        string Names() => string.Join(", ", found.Where(weld => !most.Holds(Height(weld))).Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
+        string Names() =>
+            string.Join(", ", found.Where(weld => !most.Holds(Height(weld))).Select(weld => $"{weld.Joint.Number} ({weld.Joint.Name})"));
 
         double Height(WeldFigures weld) => weld.Leg.End > 0 ? weld.Leg.End : CapHeight * weld.Joint.Wall;
 
@@ -106,7 +107,8 @@ internal static class StrapRules
 
     private static string Degrees(double angle) => NoteText.Degrees(Turns.From(angle, 0));
 
-    private static Measure Warning(Assembly assembly, StrapDesign strap, string code, string key, Func<string> words, Measured[] figures, string? of = null) => new(
+    private static Measure Warning(
+        Assembly assembly, StrapDesign strap, string code, string key, Func<string> words, Measured[] figures, string? of = null) => new(
         code, Severity.Warning, [Slug.Of(StrapDesign.BackOf(strap.Name)), Slug.Of(StrapDesign.FrontOf(strap.Name))], words, [.. figures],
         assembly.Design.PlaceOf($"{strap.Path}.{key}"), of);
 }

@@ -40,7 +40,9 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>Angle of the middle of this half, round the vessel, radians.</summary>
     public double Middle => Strap.Angle + (IsBack ? 0 : Math.PI);
 
-    /// <summary>From the ears' outer faces to the plane that the feet are bolted to, mm; null where they carry the ears straight on.</summary>
+    /// <summary>
+    /// From the ears' outer faces to the plane that the feet are bolted to, mm; null where they carry the ears straight on.
+    /// </summary>
     public double? Rise => IsBack && Strap.Feet.StandOff is { } standOff ? ShellRadius + standOff - EarLevel : null;
 
     /// <summary>Straight length of a leg between its two bends, mm.</summary>
@@ -69,8 +71,8 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     public Box2 Box => new(default, new(Developed, Strap.Width));
 
     /// <summary>
-    /// The flat starts at its lower left corner. The strip of no length where the band begins is held still: its outer face is square to the
-    /// line outward from the axis there.
+    /// The flat starts at its lower left corner. The strip of no length where the band begins is held still: its outer face is square to
+    /// the line outward from the axis there.
     /// </summary>
     public FoldedSheet Sheet
     {
@@ -107,7 +109,10 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
         }
     }
 
-    /// <summary>Straight lengths beside its bends, each from a bend line to the end of the strip or to the next bend line, mm, and the key that sets it.</summary>
+    /// <summary>
+    /// Straight lengths beside its bends, each from a bend line to the end of the strip or to the next bend line, mm, and the key that sets
+    /// it.
+    /// </summary>
     public ImmutableArray<(string What, double Leg, string Key)> Flanges => Rise is null
         ? [("an ear", LastStraight + (EarAllowance / 2), "ear")]
         :

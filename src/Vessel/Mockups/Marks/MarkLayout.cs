@@ -51,7 +51,9 @@ internal sealed class MarkLayout
     {
         var (layout, numbers) = (new MarkLayout(plan, design), new Welds(LongSeam.All(design)));
         if (!layout._room.HasCircle)
-            return ([], [.. plan.Ports.Select(port => new MissingMark(port.Site.Port.Name, "no edge of the outline is free of ports", port.Site.Port.Path))]);
+            return ([],
+                [.. plan.Ports.Select(
+                    port => new MissingMark(port.Site.Port.Name, "no edge of the outline is free of ports", port.Site.Port.Path))]);
         foreach (var course in design.Shell.Courses)
         {
             foreach (var (number, angle) in numbers.Up(course).Zip(course.Seams.Angles))
@@ -100,7 +102,8 @@ internal sealed class MarkLayout
         else if (host == PortHost.Shell)
             Add(name, path, size => Beside(port, null, size));
         else
-            Add(name, path, size => [.. _grounds.Where(ground => ground.Name == Names.Of(host)).SelectMany(head => Beside(port, head, size)), .. NearEnd(port, size)]);
+            Add(name, path, size => [.. _grounds.Where(ground => ground.Name == Names.Of(host))
+                .SelectMany(head => Beside(port, head, size)), .. NearEnd(port, size)]);
     }
 
     /// <summary>The first place that is free, in the largest letters.</summary>
@@ -188,7 +191,8 @@ internal sealed class MarkLayout
 
     private static ImmutableArray<Point2> Outline(Box2 box) => [box.Min, new(box.Max.U, box.Min.V), box.Max, new(box.Min.U, box.Max.V)];
 
-    private static ImmutableArray<Point2> Moved(ImmutableArray<Point2> outline, Point2 by) => ImmutableArray.CreateRange(outline, p => p + by);
+    private static ImmutableArray<Point2> Moved(ImmutableArray<Point2> outline, Point2 by) =>
+        ImmutableArray.CreateRange(outline, p => p + by);
 
     /// <summary>Somewhere that a text may stand.</summary>
     /// <param name="Centre">In the chart.</param>

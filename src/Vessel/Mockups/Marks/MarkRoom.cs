@@ -74,7 +74,9 @@ internal sealed class MarkRoom(MockupPlan plan, double scale, double rise)
     public void Take(MarkChart chart, Box2 box) =>
         _blocks.Add(new([.. Rim(box).Select(p => chart.At(p, 0))], chart.StationsOf(Corners(box)), chart.Angle, null));
 
-    /// <summary>Nothing that leans over it comes near, so that it can be read; what is flat enough lies inside the hull of its corners.</summary>
+    /// <summary>
+    /// Nothing that leans over it comes near, so that it can be read; what is flat enough lies inside the hull of its corners.
+    /// </summary>
     public bool IsFreeInAir(MarkChart chart, Box2 box)
     {
         var hull = new Hull([.. Rim(box).Select(p => chart.At(p, Math.Max(0, rise)))]);

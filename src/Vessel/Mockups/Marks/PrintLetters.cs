@@ -112,7 +112,8 @@ internal static class PrintLetters
     private static double Wide(char letter, LetterSize size)
     {
         var strokes = Strokes(letter).ToList();
-        return strokes.Count == 0 ? Space * Unit(size) : (strokes.Max(stroke => Math.Max(stroke.From.U, stroke.To.U)) * Unit(size)) + size.Bar;
+        return strokes.Count == 0 ? Space * Unit(size)
+            : (strokes.Max(stroke => Math.Max(stroke.From.U, stroke.To.U)) * Unit(size)) + size.Bar;
     }
 
     private static double Unit(LetterSize size) => (size.Height - size.Bar) / CapHeight;
@@ -124,7 +125,8 @@ internal static class PrintLetters
 
     private static Point2 At(string stroke, int i) => new(stroke[i] - '0', stroke[i + 1] - '0');
 
-    private static char Capital(char letter) => char.ToUpperInvariant(AccentTable.Letters.TryGetValue(letter, out var parts) ? parts.Plain : letter);
+    private static char Capital(char letter) =>
+        char.ToUpperInvariant(AccentTable.Letters.TryGetValue(letter, out var parts) ? parts.Plain : letter);
 }
 
 /// <summary>How letters are printed, mm of the vessel.</summary>

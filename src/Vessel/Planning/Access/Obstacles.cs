@@ -50,7 +50,9 @@ internal static class Obstacles
             yield return new DomeBody(part, shape.Frame, shape.Outer, shape.Inner);
     }
 
-    /// <summary>An elbow's pieces square at the middles of their mitres: what that adds on the inside of the bend lies within the next piece.</summary>
+    /// <summary>
+    /// An elbow's pieces square at the middles of their mitres: what that adds on the inside of the bend lies within the next piece.
+    /// </summary>
     private static IEnumerable<Body> Port(PortSite site)
     {
         var port = site.Port;

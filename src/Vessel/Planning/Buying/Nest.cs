@@ -45,7 +45,8 @@ public sealed record Nest(
                 group.Key.Material,
                 group.Key.Thickness,
                 NestSheet.Of(shop, kerf),
-                [.. group.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), vessels * part.Quantity))])),
+                [.. group.OrderBy(part => part.Id, StringComparer.Ordinal)
+                    .SelectMany(part => Enumerable.Repeat(NestPiece.Of(part), vessels * part.Quantity))])),
     ];
 
     /// <summary>True outlines, or bounding boxes on shelves where those come out shorter.</summary>

@@ -16,7 +16,8 @@ public sealed record QuoteLine(string What, double Quantity, string Unit, double
 
 /// <summary>What the vessel costs at the shop's own prices, by hand and by laser side by side.</summary>
 /// <param name="NotPriced">What has no price and is in no total.</param>
-public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Estimate Hand, Estimate Laser, ImmutableArray<string> NotPriced)
+public sealed record Quote(
+    string Currency, ImmutableArray<QuoteLine> Lines, Estimate Hand, Estimate Laser, ImmutableArray<string> NotPriced)
 {
     /// <summary>How many are made at once; all amounts are for all of them.</summary>
     public int Vessels { get; init; } = 1;
@@ -27,12 +28,15 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
     /// <summary>Added to cost and margin, as a share of both.</summary>
     public double TaxShare { get; init; }
 
-    /// <summary>What follows the total: margin, tax, what is to be paid, and of several vessels what each comes to; none of what there is none.</summary>
+    /// <summary>
+    /// What follows the total: margin, tax, what is to be paid, and of several vessels what each comes to; none of what there is none.
+    /// </summary>
     public IEnumerable<(string What, Estimate Hand, Estimate Laser)> AfterTotal
     {
         get
         {
-            (string What, Estimate Hand, Estimate Laser) Share(string what, double factor) => (what, Scaled(Hand, factor), Scaled(Laser, factor));
+            (string What, Estimate Hand, Estimate Laser) Share(string what, double factor) =>
+                (what, Scaled(Hand, factor), Scaled(Laser, factor));
             if (MarginShare > 0)
                 yield return Share(Text($"margin, {100 * MarginShare:0.##} %"), MarginShare);
             if (TaxShare > 0)
@@ -78,7 +82,8 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         };
     }
 
-    private static IEnumerable<Need> Needs(Plan plan, PricesShop prices) => [.. Metal(plan, prices), .. Work(plan, prices), .. Bought(plan, prices)];
+    private static IEnumerable<Need> Needs(Plan plan, PricesShop prices) =>
+        [.. Metal(plan, prices), .. Work(plan, prices), .. Bought(plan, prices)];
 
     private static IEnumerable<Need> Metal(Plan plan, PricesShop prices)
     {
@@ -97,7 +102,8 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             var mass = Exactly((prices.WholeLengths ? bar.WholeMass : bar.Mass) / GramsPerKilogram);
             var size = bar.Wall > 0 ? Text($"{bar.Diameter:0.##} x {bar.Wall:0.##}") : Text($"{bar.Diameter:0.##}");
             yield return new(
-                $"{bar.Material.Name} {bar.Form} {size} mm{(prices.WholeLengths ? ", whole lengths" : "")}", "kg", prices.Metal(bar.Material.Family), mass, mass)
+                $"{bar.Material.Name} {bar.Form} {size} mm{(prices.WholeLengths ? ", whole lengths" : "")}", "kg",
+                prices.Metal(bar.Material.Family), mass, mass)
             {
                 Least = prices.MetalLeast,
             };
@@ -133,9 +139,11 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
             yield return Each($"fitting {same.Key}", prices.FittingOf(same.Key), vessels * same.Count());
         var packing = vessels * plan.Assembly.Bought.Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
         if (packing > 0)
-            yield return new("packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
+            yield return new(
+                "packing", "kg", prices.PackingPerKilogram, Exactly(packing / GramsPerKilogram), Exactly(packing / GramsPerKilogram));
         foreach (var spun in plan.Assembly.Parts.Where(part => part.Forming == Forming.Spun))
-            yield return Each(Text($"spinning of {spun.Name}, blank {spun.Stock.Width:0} mm"), prices.SpinningOf(spun.Stock.Width), vessels * spun.Quantity);
+            yield return Each(Text($"spinning of {spun.Name}, blank {spun.Stock.Width:0} mm"), prices.SpinningOf(spun.Stock.Width),
+                vessels * spun.Quantity);
         if (BoughtFinish.Of(design.Finish) is { } finish)
             yield return Each(finish, prices.Finish, vessels);
     }
@@ -143,7 +151,8 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
     private static Need Each(string what, double? price, int count) => new(what, "each", price, Exactly(count), Exactly(count));
 
     /// <summary>Mass of each metal and thickness that is charged, grams.</summary>
-    private static IEnumerable<((Material Material, double Thickness) Metal, double Mass)> Sheets(Plan plan, SheetCharge by) => by == SheetCharge.Blank
+    private static IEnumerable<((Material Material, double Thickness) Metal, double Mass)> Sheets(
+        Plan plan, SheetCharge by) => by == SheetCharge.Blank
         ? plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").GroupBy(part => (part.Material, part.Thickness))
             .OrderBy(group => group.Key.Material.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Thickness)
             .Select(group => (group.Key, plan.Assembly.Design.Quantity * group.Sum(part => part.Quantity * part.Stock.Mass)))
@@ -169,13 +178,15 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
         _ => "whole sheets",
     };
 
-    private static double Purging(Plan plan) => plan.Procedures.Count(weld => weld is { Purged: true, Role: WeldRole.HeadSeam }) * plan.Purge.Gas;
+    private static double Purging(Plan plan) =>
+        plan.Procedures.Count(weld => weld is { Purged: true, Role: WeldRole.HeadSeam }) * plan.Purge.Gas;
 
     private static Estimate Gas(IEnumerable<WeldProcedure> welds, double purge)
     {
         var cup = welds.Sum(weld => weld.Settings.Gas * weld.Passes * weld.Weld.Length / weld.Travel.Value);
         double Of(double flow) => ((cup * (1 + flow)) + purge) / LitresPerCubicMetre;
-        return new(Of(LeastFlow), Of((LeastFlow + MostFlow) / 2), Of(MostFlow), "while the arc burns, a quarter to a half more before and after it, and purging");
+        return new(Of(LeastFlow), Of((LeastFlow + MostFlow) / 2), Of(MostFlow),
+            "while the arc burns, a quarter to a half more before and after it, and purging");
     }
 
     private static Estimate Exactly(double value) => new(value, value, value, "worked out");
@@ -183,7 +194,8 @@ public sealed record Quote(string Currency, ImmutableArray<QuoteLine> Lines, Est
     private static Estimate Scaled(Estimate e, double factor) => new(factor * e.Low, factor * e.Likely, factor * e.High, e.Basis);
 
     /// <summary>The bought minutes are in a sum of their own and out of the shop's.</summary>
-    private static Estimate Less(Estimate all, Estimate part) => new(all.Low - part.Low, all.Likely - part.Likely, all.High - part.High, all.Basis);
+    private static Estimate Less(Estimate all, Estimate part) =>
+        new(all.Low - part.Low, all.Likely - part.Likely, all.High - part.High, all.Basis);
 
     private static Estimate Plus(Estimate a, Estimate b) => new(a.Low + b.Low, a.Likely + b.Likely, a.High + b.High, a.Basis);
 

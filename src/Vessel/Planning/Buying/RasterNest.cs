@@ -111,7 +111,8 @@ internal sealed class RasterNest
             var box = points.Aggregate(Box2.Empty, (all, p) => all.Join(p));
             var reach = widen + NestPiece.Flatness;
             var corner = box.Min - new Point2(reach, reach);
-            var (columns, rows) = ((int)Math.Ceiling((box.Width + (2 * reach)) / cell), (int)Math.Ceiling((box.Height + (2 * reach)) / cell));
+            var (columns, rows) = ((int)Math.Ceiling((box.Width + (2 * reach)) / cell),
+                (int)Math.Ceiling((box.Height + (2 * reach)) / cell));
             var bits = new BigInteger[Math.Max(1, columns)];
             var spans = new List<double>();
             for (var c = 0; c < bits.Length; c++)

@@ -21,7 +21,9 @@ public static class StockWords
         _ => $"{part.Stock.Form} {told(part.Stock.Width)}",
     };
 
-    /// <summary>A size of a piece as it is bought, mm: of sheet rounded up to a whole one, which is what a guillotine is set to; the flat is exact.</summary>
+    /// <summary>
+    /// A size of a piece as it is bought, mm: of sheet rounded up to a whole one, which is what a guillotine is set to; the flat is exact.
+    /// </summary>
     public static double ToBuy(Part part, double size) => part.Stock.Form == "sheet" ? Math.Ceiling(size - 1e-6) : size;
 
     public static string Used(Nest nest)
@@ -35,16 +37,20 @@ public static class StockWords
     {
         var packing = bar.Packing;
         var proven = packing.IsProven ? "no fewer will do" : Text($"at least {packing.Bound} needed");
-        var tooLong = packing.TooLong.IsEmpty ? "" : $"; NO LENGTH HOLDS {string.Join(", ", packing.TooLong.Select(i => bar.Pieces[i].Name).Distinct())}";
+        var tooLong = packing.TooLong.IsEmpty ? ""
+            : $"; NO LENGTH HOLDS {string.Join(", ", packing.TooLong.Select(i => bar.Pieces[i].Name).Distinct())}";
         var bought = bar.Bought > bar.Used + 0.05 ? Text($", {bar.Bought:0} mm to be bought") : "";
         return Text($"{bar.Used:0.0} mm used with kerfs{bought}; {proven}{tooLong}");
     }
 
-    /// <summary>Which sheets or lengths the pieces of a part come from: <c>sheet 1</c>, <c>length 1 and 2</c>; null where none holds it.</summary>
+    /// <summary>
+    /// Which sheets or lengths the pieces of a part come from: <c>sheet 1</c>, <c>length 1 and 2</c>; null where none holds it.
+    /// </summary>
     public static string? From(Part part, Plan plan)
     {
         var (what, numbers) = part.Stock.Form == "sheet"
-            ? ("sheet", plan.Sheets.SelectMany(sheet => sheet.Nest.Places.Where(place => sheet.Nest.Pieces[place.Piece].Part == part).Select(place => place.Sheet)))
+            ? ("sheet", plan.Sheets.SelectMany(
+                sheet => sheet.Nest.Places.Where(place => sheet.Nest.Pieces[place.Piece].Part == part).Select(place => place.Sheet)))
             : ("length", plan.Bars.SelectMany(bar => bar.Packing.Bars.SelectMany((pieces, number) =>
                 pieces.Where(i => bar.Material == part.Material && bar.Pieces[i].Name == part.Name).Select(_ => number))));
         var all = numbers.Distinct().Order().Select(number => (number + 1).ToString(CultureInfo.InvariantCulture)).ToList();

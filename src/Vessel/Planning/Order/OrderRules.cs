@@ -81,11 +81,13 @@ internal sealed class OrderRules
             new WorkLink(At(WeldRole.HeadSeam, _design.Head(end).Path), task, "its hole is made through the finished seam"),
             end == WorkTasks.ClosingEnd(_design)
                 ? new WorkLink(task, WorkTask.Testing, "it must be closed")
-                : new WorkLink(task, At(WeldRole.HeadSeam, _design.Head(WorkTasks.ClosingEnd(_design)).Path), "its root and lip are reached from the open end"),
+                : new WorkLink(task, At(WeldRole.HeadSeam, _design.Head(WorkTasks.ClosingEnd(_design)).Path),
+                    "its root and lip are reached from the open end"),
         }
         select link;
 
-    private IEnumerable<string> Tasks(PortDesign port) => [At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port)];
+    private IEnumerable<string> Tasks(PortDesign port) =>
+        [At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port)];
 
     /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>
@@ -96,7 +98,8 @@ internal sealed class OrderRules
         select new WorkLink(first, head, "its root and lip are reached from the open ends");
 
     /// <summary>
-    /// Whether a disc of the shell is put in after the end whose tube passes into a packing: it shuts that packing in, or lies further from that end.
+    /// Whether a disc of the shell is put in after the end whose tube passes into a packing: it shuts that packing in, or lies further from
+    /// that end.
     /// </summary>
     private bool ShutsIn(DividerSpec disc) => disc.Fits is null && _design.All<PackingDesign>().Any(packing =>
         PackingRoom.EnteredFrom(packing, _design) is { } from && from != WorkTasks.ClosingEnd(_design)
@@ -143,7 +146,8 @@ internal sealed class OrderRules
         {
             yield return new(WorkTasks.FittingOn(port), At(WeldRole.PortSeam, port.Path), "on the bench it turns freely");
             foreach (var mitre in All(WeldRole.MitreSeam, port.Path))
-                yield return new(mitre, At(WeldRole.PortSeam, port.Path), "on the bench it turns freely, and its root is seen from both ends");
+                yield return new(
+                    mitre, At(WeldRole.PortSeam, port.Path), "on the bench it turns freely, and its root is seen from both ends");
 
             yield return new(WorkTasks.Plugging(port), At(WeldRole.PortSeam, port.Path), "heat and spatter spoil a bare thread");
             yield return new(At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), "a thread draws in as the bead cools");
@@ -158,7 +162,8 @@ internal sealed class OrderRules
         foreach (var one in hanging)
         {
             if (one.Carrier is { } outlet)
-                yield return new(Hold(one), At(WeldRole.PortSeam, _design.Ports.Single(p => p.Name == outlet).Path), "between lid and plate there is no room for a torch");
+                yield return new(Hold(one), At(WeldRole.PortSeam, _design.Ports.Single(p => p.Name == outlet).Path),
+                    "between lid and plate there is no room for a torch");
             yield return new(Hold(one), At(WeldRole.HeadSeam, _design.Head(one.HangsFrom).Path), "it goes in with its head");
         }
 
@@ -171,10 +176,18 @@ internal sealed class OrderRules
         }
 
         // Each is welded on its outside, so what is narrower comes first.
-        foreach (var (narrow, wide) in from a in held from b in held where a.HangsFrom == b.HangsFrom && a.OutsideDiameter < b.OutsideDiameter select (a, b))
+        foreach (var (narrow, wide) in from a in held
+                                       from b in held
+                                       where a.HangsFrom == b.HangsFrom
+            && a.OutsideDiameter < b.OutsideDiameter
+                                       select (a, b))
             yield return new(Hold(narrow), Hold(wide), "it is welded on its outside, which the wider one hides");
 
-        foreach (var (tube, disc) in from tube in hanging from disc in _design.All<DividerSpec>() where disc.Fits == tube.Name select (tube, disc))
+        foreach (var (tube, disc) in from tube in hanging
+                                     from disc in _design.All<DividerSpec>()
+                                     where disc.Fits == tube.Name
+                                     select (tube,
+            disc))
         {
             yield return ShutsInTube(disc, tube)
                 ? new(Hold(disc), At(WeldRole.HeadSeam, _design.Head(tube.HangsFrom).Path), "it goes in with its head")
@@ -235,7 +248,8 @@ internal sealed class OrderRules
         var end = WorkTasks.ClosingEnd(_design);
         var closing = At(WeldRole.HeadSeam, _design.Head(end).Path);
         var late = OverSeam.All(_design).Where(over => over.End == end).SelectMany(over => Tasks(over.Port)).Append(closing).ToHashSet();
-        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish) && task.Rank <= WorkRank.Test && !late.Contains(task.Id)))
+        foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish)
+            && task.Rank <= WorkRank.Test && !late.Contains(task.Id)))
             yield return new(task.Id, WorkTask.Cleaning, "a closed can traps swarf");
         yield return new(WorkTask.Cleaning, closing, "a closed can traps swarf");
         yield return new(closing, WorkTask.Testing, "it must be closed");
@@ -250,7 +264,8 @@ internal sealed class OrderRules
     /// <summary>The task of the one weld of a role that belongs to a mapping; an id that no task has where there is none.</summary>
     private string At(WeldRole role, string owner) => All(role, owner).FirstOrDefault() ?? $"no {role} at {owner}";
 
-    private IEnumerable<string> All(WeldRole role, string owner) => _welds.Where(weld => weld.Role == role && weld.Owner == owner).Select(Id);
+    private IEnumerable<string> All(WeldRole role, string owner) =>
+        _welds.Where(weld => weld.Role == role && weld.Owner == owner).Select(Id);
 
     private static string Id(Joint weld) => WorkTask.Welding(weld.Number);
 }

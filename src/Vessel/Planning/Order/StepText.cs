@@ -42,11 +42,13 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     {
         var names = string.Join(", ", welds.Select(weld => weld.Joint.Name));
         yield return (StepKind.Fit, $"{names}: {Where(welds[0])}{OfEach(welds, weld => weld.Preparation)}{Bright}");
-        yield return (StepKind.Tack, $"{OfEach(welds, weld => Tacks.Of(weld.Weld).Text(weld.Joint))}; all of these tacks before the first of the beads");
+        yield return (StepKind.Tack,
+            $"{OfEach(welds, weld => Tacks.Of(weld.Weld).Text(weld.Joint))}; all of these tacks before the first of the beads");
     }
 
     /// <summary>Once where it is the same for all, else with each weld's number.</summary>
-    private static string OfEach(ImmutableArray<WeldProcedure> welds, Func<WeldProcedure, string> text) => welds.Select(text).Distinct().Count() == 1
+    private static string OfEach(ImmutableArray<WeldProcedure> welds, Func<WeldProcedure, string> text) =>
+        welds.Select(text).Distinct().Count() == 1
         ? $"{string.Join(" and ", welds.Select(weld => weld.Joint.Number))}: {text(welds[0])}"
         : string.Join("; ", welds.Select(weld => $"{weld.Joint.Number}: {text(weld)}"));
 
@@ -133,7 +135,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     {
         var end = EndOf(weld);
         var cone = (ConeHead)_design.Head(end);
-        var last = weld.Joint.Number == assembly.Welds.Last(other => other.Joint.Role == WeldRole.ConeSeam && other.Joint.Owner == cone.Path).Joint.Number;
+        var last = weld.Joint.Number == assembly.Welds.Last(other => other.Joint.Role == WeldRole.ConeSeam
+            && other.Joint.Owner == cone.Path).Joint.Number;
         return last
             ? Text($"root through all along; circumference {Turns.Full * ConeShape.Of(end, cone, _design).Outer.B.U:0.0} mm at the wide edge, outside, by tape; a straightedge lies along the cone")
             : "root through all along; edges in line, a straightedge lies along the cone";
@@ -150,12 +153,14 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         {
             var aside = place.Offset == 0 ? "" : Text($", offset {place.Offset:0.0} mm");
             var tilt = place.Tilt == 0 ? ", level" : Text($", tilt {Turns.ToDegrees(place.Tilt):0.0} deg");
-            var over = site.Over is { } other ? $"; first drill it along its axis through shell and {Names.Of(other)}, their seam dressed flush there" : "";
+            var over = site.Over is { } other
+                ? $"; first drill it along its axis through shell and {Names.Of(other)}, their seam dressed flush there" : "";
             return Text($"height {place.Height:0.0} mm, clock angle {Turns.ToDegrees(place.Angle):0.0} deg{aside}{tilt}, {end}{over}");
         }
 
         var head = Names.Of(port.Host);
-        var spot = place.Radius == 0 ? $"in the middle of the {head}" : Text($"{place.Radius:0.0} mm from the middle of the {head} at {Turns.ToDegrees(place.Angle):0.0} deg");
+        var spot = place.Radius == 0 ? $"in the middle of the {head}"
+            : Text($"{place.Radius:0.0} mm from the middle of the {head} at {Turns.ToDegrees(place.Angle):0.0} deg");
         var slope = Math.Acos(Math.Clamp(Math.Abs(site.Frame.Z.Z), 0, 1));
         return slope < 1e-6 ? $"{spot}, upright, {end}" : Text($"{spot}, {Turns.ToDegrees(slope):0.0} deg off upright, {end}");
     }

@@ -25,7 +25,8 @@ internal static class CapacityPicture
             _chart.Frame(),
             [
                 _chart.Axis,
-                .. Round(low, high, sizes.Unit == "in" ? 25.4 : 1).SelectMany(height => _chart.Upright(Along(height), sizes.Length(height))),
+                .. Round(low, high, sizes.Unit == "in" ? 25.4 : 1)
+                    .SelectMany(height => _chart.Upright(Along(height), sizes.Length(height))),
                 .. Round(0, most, 1e6).SelectMany(volume => _chart.Level(volume / most, Sizes.Litres(volume))),
                 .. _chart.Names($"height of the level on the axis, {sizes.Unit}", "litres held"),
                 Stroke.Through(levels.Select(level => _chart.At(Along(level.Height), level.Volume / most)), Pens.Curve),

@@ -8,7 +8,8 @@ namespace Vessel.Export.Report.Drawing;
 internal sealed record Chart(double Width, double Height, double Left = 78)
 {
     /// <summary>The whole of the picture.</summary>
-    public Box2 Frame(double above = 30, double right = 20, double below = 58) => new(new(-Left, -Height - below), new(Width + right, above));
+    public Box2 Frame(double above = 30, double right = 20, double below = 58) =>
+        new(new(-Left, -Height - below), new(Width + right, above));
 
     /// <summary>A place by its shares of either axis.</summary>
     public Point2 At(double along, double up) => new(Width * along, Height * (up - 1));

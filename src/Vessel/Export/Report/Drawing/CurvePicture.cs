@@ -28,7 +28,8 @@ internal static class CurvePicture
             [
                 .. Round(first, last).SelectMany(at => _chart.Upright(Along(at), Whole(at))),
                 .. Enumerable.Range(0, Steps + 1).SelectMany(i => _chart.Level((double)i / Steps, Whole(curve.Most * i / Steps))),
-                Line(curve.Points.Select(p => (p.At, p.Value.High)).Concat(curve.Points.Reverse().Select(p => (p.At, p.Value.Low))), Pens.Band, closed: true),
+                Line(curve.Points.Select(p => (p.At, p.Value.High)).Concat(curve.Points.Reverse().Select(p => (p.At, p.Value.Low))),
+                    Pens.Band, closed: true),
                 _chart.Axis,
                 Line(curve.Points.Select(p => (p.At, p.Value.Likely)), Pens.Curve),
                 .. _chart.Names($"{curve.Along.Title}, {curve.Along.Unit}", $"{curve.Up.Title}, {curve.Up.Unit}"),

@@ -37,7 +37,8 @@ internal static class FlatPicture
                 .. fitted.Marks.Select(scale.On).Where(mark => mark is not Text { Height: < LeastLetter }),
                 .. FlatDrawing.Bends(fitted.Flat).Select(scale.On),
                 .. fitted.Flat.Bends.Select((bend, i) => FlatDrawing.BendWords(
-                    scale.On(bend.A), scale.On(bend.B), BendLine.Words(i + 1, bend.Angle, sizes.Fine(bend.InsideRadius)), Picture.Letter, Pens.Figure)),
+                    scale.On(bend.A), scale.On(bend.B), BendLine.Words(i + 1, bend.Angle, sizes.Fine(bend.InsideRadius)), Picture.Letter,
+                    Pens.Figure)),
                 .. HoleNumbers(part, sizes, scale),
                 .. Size(scale, sizes),
                 .. xs.Count + ys.Count > 0 ? HolePlaces(scale, xs, ys, sizes) : [],
@@ -63,7 +64,8 @@ internal static class FlatPicture
     private static IEnumerable<Item> Size(PageScale scale, Sizes sizes)
     {
         var box = scale.Model;
-        var (low, right, left) = (scale.On(box.Min), scale.On(new Point2(box.Max.U, box.Min.V)), scale.On(new Point2(box.Min.U, box.Max.V)));
+        var (low, right, left) = (scale.On(box.Min), scale.On(new Point2(box.Max.U, box.Min.V)),
+            scale.On(new Point2(box.Min.U, box.Max.V)));
         return _dimensions.Between(low, right, new(0, -42), sizes.Length(box.Width))
             .Concat(_dimensions.Between(low, left, new(-36, 0), sizes.Length(box.Height)));
     }
@@ -86,8 +88,10 @@ internal static class FlatPicture
         return
         [
             .. _dimensions.Ordinates(
-                xs.Select(x => (scale.On(new Point2(x, 0)).U, $"x {sizes.Length(x)}")), corner.V + 4, corner.V + 22, _anywhere, upright: true),
-            .. _dimensions.Ordinates(ys.Select(y => (scale.On(new Point2(0, y)).V, $"y {sizes.Length(y)}")), corner.U + 4, corner.U + 22, _anywhere),
+                xs.Select(x => (scale.On(new Point2(x, 0)).U, $"x {sizes.Length(x)}")), corner.V + 4, corner.V + 22, _anywhere,
+                upright: true),
+            .. _dimensions.Ordinates(
+                ys.Select(y => (scale.On(new Point2(0, y)).V, $"y {sizes.Length(y)}")), corner.U + 4, corner.U + 22, _anywhere),
             new Circle(origin, 5, Pens.Origin),
             .. Stroke.Cross(origin, 9, Pens.Origin),
         ];

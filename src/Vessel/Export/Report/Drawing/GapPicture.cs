@@ -26,11 +26,13 @@ internal static class GapPicture
             _chart.Frame(above: 16, right: 92, below: 30),
             [
                 _chart.Axis,
-                .. Enumerable.Range(0, 5).Select(i => i / 4.0).SelectMany(share => _chart.Upright(share, Place(joint, joint.Domain.At(share), sizes))),
+                .. Enumerable.Range(0, 5).Select(i => i / 4.0)
+                    .SelectMany(share => _chart.Upright(share, Place(joint, joint.Domain.At(share), sizes))),
                 .. Limit(Pens.Hidden, aim / top, $"aim {sizes.Fine(aim)}", aim <= most),
                 .. Limit(Pens.Bend, most / top, $"most {sizes.Fine(most)}", aim > most),
                 Stroke.Through(
-                    stations.Select(s => _chart.At((s.Parameter - joint.Domain.Start) / joint.Domain.Length, s.At.GapNormal / top)), Pens.Curve),
+                    stations.Select(s => _chart.At((s.Parameter - joint.Domain.Start) / joint.Domain.Length, s.At.GapNormal / top)),
+                    Pens.Curve),
                 _chart.Beside(0, "0"),
                 _chart.Beside(weld.GapNormal / top, sizes.Fine(weld.GapNormal)),
             ]);

@@ -6,8 +6,8 @@ using Vessel.Geometry;
 namespace Vessel.Export.Report.Drawing;
 
 /// <summary>
-/// A picture is a drawing on the page, in units of which a line of text is <see cref="TextHeight"/> high, so that it can be read on a phone whatever
-/// is drawn; y up, zero at its upper edge. The style sheet knows pens by their names.
+/// A picture is a drawing on the page, in units of which a line of text is <see cref="TextHeight"/> high, so that it can be read on a phone
+/// whatever is drawn; y up, zero at its upper edge. The style sheet knows pens by their names.
 /// </summary>
 /// <param name="Description">Of what is to be seen, for those who do not see it.</param>
 internal sealed record Picture(string Id, string Title, string Description, Box2 Frame, IEnumerable<Item> Items)

@@ -87,7 +87,8 @@ internal static class SeamPicture
         foreach (var (number, at) in numbers.OrderByDescending(number => number.At.V).ThenBy(number => number.At.U))
         {
             var free = at;
-            while (placed.Exists(other => Math.Abs(other.At.U - free.U) < 2.6 * NumberHeight && Math.Abs(other.At.V - free.V) < NumberHeight))
+            while (placed.Exists(other => Math.Abs(other.At.U - free.U) < 2.6 * NumberHeight
+                && Math.Abs(other.At.V - free.V) < NumberHeight))
                 free -= new Point2(0, NumberHeight / 2);
             placed.Add((number, free));
         }

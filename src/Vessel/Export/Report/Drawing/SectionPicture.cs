@@ -19,7 +19,8 @@ internal static class SectionPicture
             .Select(piece => (piece.Name, Faces: Faces(piece).ToImmutableArray()))
             .Where(piece => piece.Faces.Length > 0)
             .ToList();
-        var scale = new PageScale(pieces.SelectMany(piece => piece.Faces).SelectMany(face => face).Aggregate(Box2.Empty, (all, p) => all.Join(p)));
+        var scale =
+            new PageScale(pieces.SelectMany(piece => piece.Faces).SelectMany(face => face).Aggregate(Box2.Empty, (all, p) => all.Join(p)));
         var points = pieces.Select(piece => (piece.Name, Point: scale.On(Inside(piece.Faces)))).OrderBy(name => name.Point.V).ToList();
         var height = Math.Max(scale.Factor * scale.Model.Height, pieces.Count * NameRow);
         var heights = Spread.Of([.. points.Select(name => (name.Point.V, NameRow))], new(-height, 0));

@@ -31,7 +31,8 @@ internal static class CapacitySection
                 "event-table",
                 "Events as it fills, upright",
                 ["No.", Column.Figure($"Level, {sizes.Unit}"), Column.Figure("Held, L"), "Event"],
-                [.. capacity.Events.Select((e, i) => new Cell[] { Sizes.Count(i + 1), sizes.Length(e.Height), Sizes.Litres(e.Volume), e.What })]);
+                [.. capacity.Events.Select(
+                    (e, i) => new Cell[] { Sizes.Count(i + 1), sizes.Length(e.Height), Sizes.Litres(e.Volume), e.What })]);
         }
 
         WriteLeaning(capacity, html);

@@ -57,7 +57,8 @@ internal static class FindingsSection
                 html.Tag("p", () =>
                 {
                     html.Tag("span", sign, ("class", "sign"), ("aria-hidden", "true"));
-                    html.Tag("strong", accepted ? $"Accepted {finding.Severity.ToString().ToLowerInvariant()}" : finding.Severity.ToString());
+                    html.Tag(
+                        "strong", accepted ? $"Accepted {finding.Severity.ToString().ToLowerInvariant()}" : finding.Severity.ToString());
                     html.Text(" ");
                     html.Tag("code", finding.Code);
                     html.Text(": ");

@@ -20,7 +20,8 @@ internal static class FitsSection
         html.Table(
             "fit-table",
             $"Clearance of diameter, {unit}; negative is a press fit",
-            ["Fit", Column.Figure("As drawn"), Column.Figure("Likely left"), Column.Figure("At worst"), "Sizes, with the tolerance of each"],
+            ["Fit", Column.Figure("As drawn"), Column.Figure("Likely left"), Column.Figure("At worst"),
+                "Sizes, with the tolerance of each"],
             [
                 .. Fits(report).Select(fit => new Cell[]
                 {

@@ -42,9 +42,11 @@ internal static class FunctionSection
                 Capital(table.Title),
                 [
                     Capital(table.First),
-                    .. table.Columns.Select(column => Column.Figure(column.Unit.Length == 0 ? column.Title : $"{column.Title}, {column.Unit}")),
+                    .. table.Columns.Select(
+                        column => Column.Figure(column.Unit.Length == 0 ? column.Title : $"{column.Title}, {column.Unit}")),
                 ],
-                [.. table.Rows.Select(row => row.Values.Select(value => (Cell)(value is { } v ? Digits(v) : null)).Prepend(row.Label).ToArray())]);
+                [.. table.Rows.Select(
+                    row => row.Values.Select(value => (Cell)(value is { } v ? Digits(v) : null)).Prepend(row.Label).ToArray())]);
         }
 
         foreach (var curve in group.Curves)

@@ -40,9 +40,11 @@ internal static class GapsSection
                         html.Tag("figure", () =>
                         {
                             GapPicture.Of(
-                                weld, RootGap.Aim(wall, shop), RootGap.Most(wall, shop), RootGap.Limits(wall, shop, sizes.Fine, sizes.Unit), sizes).Write(html);
+                                weld, RootGap.Aim(wall, shop), RootGap.Most(wall, shop), RootGap.Limits(wall, shop, sizes.Fine, sizes.Unit),
+                                sizes).Write(html);
                             html.Tag("figcaption", $"{weld.Joint.Number}, {weld.Joint.Name}: gap, {sizes.Unit}, against "
-                                + (weld.Joint.IsRound ? "the angle round the joint, degrees" : $"the length along the joint, {sizes.Unit}"));
+                                + (weld.Joint.IsRound ? "the angle round the joint, degrees"
+                                    : $"the length along the joint, {sizes.Unit}"));
                         });
                     }
                 },

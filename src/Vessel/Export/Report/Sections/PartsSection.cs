@@ -25,7 +25,8 @@ internal static class PartsSection
                 html.Tag("summary", () =>
                 {
                     html.Tag("h3", part.Name);
-                    html.Text($" {Sizes.Count(part.Quantity)} of {part.Material.Name}, {StockWords.Section(part, sizes.Fine)} {sizes.Unit}");
+                    html.Text(
+                        $" {Sizes.Count(part.Quantity)} of {part.Material.Name}, {StockWords.Section(part, sizes.Fine)} {sizes.Unit}");
                 });
                 if (part.Flat is { } flat)
                     WriteFlat(built, flat, sizes, html);

@@ -26,7 +26,8 @@ internal static class ProceduresSection
             [
                 "Weld", "Edges", Column.Figure("Passes"), "Current", Column.Figure("Amps"), Column.Figure($"Tungsten, {sizes.Unit}"),
                 Column.Figure("Cup"), "Gas", Column.Figure("L/min"), Column.Figure("Heat, kJ/mm"),
-                Column.Figure("Shear it may carry, N/mm"), Column.Figure("Pull, N/mm"), "Weakest", "Root side", "Reached by torch and rod", "Notes",
+                Column.Figure("Shear it may carry, N/mm"), Column.Figure("Pull, N/mm"), "Weakest", "Root side", "Reached by torch and rod",
+                "Notes",
             ],
             [.. welds.Select(weld => Row(weld, reached.GetValueOrDefault(weld.Joint.Number), sizes))]);
         if (report.Build.Plan.Procedures.Any(weld => weld.Purged))

@@ -26,7 +26,8 @@ internal static class SetUpSection
             [
                 .. rows.Select(row => new Cell[]
                 {
-                    row.What, string.Join(", ", row.Welds), row.Datum, sizes.Length(row.Height), row.Clock is { } clock ? Sizes.Text(clock, 1) : null,
+                    row.What, string.Join(", ", row.Welds), row.Datum, sizes.Length(row.Height),
+                    row.Clock is { } clock ? Sizes.Text(clock, 1) : null,
                     Told(row.Arc), Told(row.FromAxis), Told(row.Depth), row.Remark, string.Empty,
                 }),
             ]);

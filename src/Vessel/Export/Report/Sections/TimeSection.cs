@@ -28,7 +28,8 @@ internal static class TimeSection
             ["Operation", "By hand", "Likely", "By laser", "Likely", "Basis"],
             [
                 .. timing.Items.GroupBy(item => item.Operation).Select(group => Row(
-                    group.Key.Replace('_', ' '), Sum(group.Select(item => item.Hand)), Sum(group.Select(item => item.Laser)), Basis(group))),
+                    group.Key.Replace('_', ' '), Sum(group.Select(item => item.Hand)), Sum(group.Select(item => item.Laser)),
+                    Basis(group))),
                 Row("all", timing.Hand, timing.Laser, timing.Hand.Basis),
             ],
             hasTotal: true);
@@ -48,7 +49,8 @@ internal static class TimeSection
                 Span(line.Hand), Likely(line.Hand), Span(line.Laser), Likely(line.Laser),
             ]),
             ["total", null, null, null, Span(quote.Hand), Likely(quote.Hand), Span(quote.Laser), Likely(quote.Laser)],
-            .. quote.AfterTotal.Select(sum => (Cell[])[sum.What, null, null, null, Span(sum.Hand), Likely(sum.Hand), Span(sum.Laser), Likely(sum.Laser)]),
+            .. quote.AfterTotal.Select(
+                sum => (Cell[])[sum.What, null, null, null, Span(sum.Hand), Likely(sum.Hand), Span(sum.Laser), Likely(sum.Laser)]),
         ],
         hasTotal: true);
 
