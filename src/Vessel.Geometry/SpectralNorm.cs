@@ -4,7 +4,7 @@ namespace Vessel.Geometry;
 public static class SpectralNorm
 {
     /// <summary>
-    /// Of the map whose rows are given: the root of the greatest eigenvalue of their symmetric product, in closed form (the cubic by a
+    /// Norm of the map whose rows are given: the root of the greatest eigenvalue of their symmetric product, in closed form (the cubic by a
     /// cosine). Its error is some 1e-8 of itself where two eigenvalues nearly meet, else rounding.
     /// </summary>
     public static double Of(params ReadOnlySpan<Vector3> rows)

@@ -14,7 +14,7 @@ internal readonly record struct HolePolygon(int Corners, double Radius)
     /// <summary>What corners may take of the web: pieces between holes are laid out an eighth of it clear of them.</summary>
     private const double ShareOfWeb = 0.1;
 
-    /// <summary>As many corners as the chord asks for, and a multiple of a number.</summary>
+    /// <summary>Count of corners: as many as the chord asks for, and a multiple of a number.</summary>
     /// <param name="chord">Greatest distance between circle and polygon, mm.</param>
     /// <param name="web">Least metal beside the hole, mm.</param>
     public static HolePolygon Of(double radius, double chord, double web, int multipleOf)

@@ -37,7 +37,7 @@ internal sealed partial class Triangulation
         Legalise();
     }
 
-    /// <summary>As <see cref="Fix"/>, for an edge with the same side to its left and right.</summary>
+    /// <summary>Fixes an edge, as <see cref="Fix"/> does, that has the same side to its left and right.</summary>
     public void FixCrease(int a, int b)
     {
         Fix(a, b);

@@ -7,7 +7,7 @@ internal static class WallMesher
     private const int MostPasses = 12;
 
     /// <summary>
-    /// Of the chord, that a row may use up between its two sides. The rest is left to the pieces along it, so that halving them always
+    /// Share of the chord that a row may use up between its two sides. The rest is left to the pieces along it, so that halving them always
     /// ends: one shorter than the rest stands off no more.
     /// </summary>
     private const double RowShare = 0.5;

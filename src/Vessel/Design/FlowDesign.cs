@@ -18,7 +18,7 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>Kinematic, mm2/s; null when not given.</summary>
     public double? OilViscosity { get; init; }
 
-    /// <summary>That brings the gas to the inlet; null when not given.</summary>
+    /// <summary>Hose that brings the gas to the inlet; null when not given.</summary>
     public HoseDesign? Hose { get; init; }
 
     /// <summary>Temperature of the air round the vessel, degrees Celsius.</summary>

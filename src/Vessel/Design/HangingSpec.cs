@@ -13,7 +13,7 @@ public abstract record HangingSpec(
     /// <summary>Name of the port whose tube carries it; null where the head itself does.</summary>
     public virtual string? Carrier => null;
 
-    /// <summary>Its length as a bore in which a divider may stand, mm; null where it is none.</summary>
+    /// <summary>Length as a bore in which a divider may stand, mm; null where it is none.</summary>
     public virtual double? BoreLength => null;
 
     public double InnerRadius => (OutsideDiameter / 2) - Wall;

@@ -17,8 +17,8 @@ public static class Limits
     public const int Variants = 1000;
 
     /// <summary>
-    /// Of all patterns together. A laser takes half a second for each, so that these are a working day; solids and reports of so many
-    /// take 550 MB of memory (measured with 50,000 in one disc).
+    /// Most holes of all patterns together. A laser takes half a second for each, so that these are a working day; solids and reports of so
+    /// many take 550 MB of memory (measured with 50,000 in one disc).
     /// </summary>
     public const int Holes = 50_000;
 

@@ -77,7 +77,7 @@ public sealed record ShellCourse(
     /// <summary>The line of the inside, upward.</summary>
     public LinePiece Inner => new(new(Low - Across, Start), new(High - Across, End));
 
-    /// <summary>As a cylinder of its own, as wide and as thick as this is at a height.</summary>
+    /// <summary>A cylinder that stands for the course, as wide and as thick as the course is at a height.</summary>
     public ShellDesign At(double height) => Shell with
     {
         OutsideDiameter = 2 * OuterAt(height),

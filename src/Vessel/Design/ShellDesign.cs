@@ -32,7 +32,7 @@ public sealed record ShellDesign(
     /// <summary>The long seams of a shell that is rolled.</summary>
     public SheetSeams Seams => new(SeamAngle, Sheets);
 
-    /// <summary>That it is rolled on.</summary>
+    /// <summary>Rolls that the shell is rolled on.</summary>
     public RollsShop Rolls { get; init; } = RollsShop.Unknown;
 
     /// <summary>What is done about holes over a quarter of the diameter in the flat of a rolled shell.</summary>

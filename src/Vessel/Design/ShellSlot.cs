@@ -16,7 +16,7 @@ namespace Vessel.Design;
 /// <param name="Width">The lesser of its two widths, mm.</param>
 public sealed record ShellSlot(string What, double Height, double Angle, Point2 Middle, Point2 Along, Point2 Across, double Width)
 {
-    /// <summary>Its corners counter-clockwise: sideways of its line, and height, mm.</summary>
+    /// <summary>Corners of the slot counter-clockwise: sideways of its line, and height, mm.</summary>
     public ImmutableArray<Point2> Corners =>
         [Middle - Along - Across, Middle + Along - Across, Middle + Along + Across, Middle - Along + Across];
 }

@@ -30,7 +30,7 @@ internal readonly record struct Shown(UserUnits Units)
     /// <summary>A greatest angle, rounded down.</summary>
     public string AngleDown(double radians) => Rounded(KeyKind.Angle, radians, (number, _) => Floor(number, 0));
 
-    /// <summary>As it is given: to a thousandth of a millimetre, or a ten-thousandth of an inch.</summary>
+    /// <summary>A length as it is given: to a thousandth of a millimetre, or a ten-thousandth of an inch.</summary>
     /// <param name="value">In the units of the model.</param>
     public string Number(KeyKind kind, double value) => Rounded(kind, value, (number, fine) => Math.Round(number, 3 + fine));
 

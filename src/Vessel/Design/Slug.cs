@@ -29,7 +29,7 @@ public static class Slug
     }
 
     /// <summary>
-    /// The same with the letters and digits of every script, for the name of a folder: two variants may not share one. It needs
+    /// A slug with the letters and digits of every script, for the name of a folder: two variants may not share one. It needs
     /// no device's suffix, since it never stands alone.
     /// </summary>
     public static string OfFolder(string name)

@@ -164,7 +164,7 @@ public sealed record PortDesign(
     /// <summary>Along the axis to the free end, or to where it meets the first mitre, mm.</summary>
     public double FirstLength => Length + (Elbow?.HalfPiece ?? 0);
 
-    /// <summary>As far as the tube's first piece is whole all round, mm along its axis.</summary>
+    /// <summary>Length over which the tube's first piece is whole all round, mm along its axis.</summary>
     public double WholeLength => FirstLength - (OuterRadius * (Elbow?.Slope ?? 0));
 
     public double Wall => (OutsideDiameter - Bore) / 2;

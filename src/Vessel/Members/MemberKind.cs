@@ -26,7 +26,8 @@ internal abstract class MemberKind
     public abstract IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft);
 
     /// <summary>Its sections in the file; one where its key is a single mapping.</summary>
-    public ImmutableArray<Section> Sections(Section file) => Holder(file) is var holder && holder.Child(Key.Name) is { } one ? [one] : holder.Items(Key.Name);
+    public ImmutableArray<Section> Sections(Section file) =>
+        Holder(file) is var holder && holder.Child(Key.Name) is { } one ? [one] : holder.Items(Key.Name);
 
     /// <summary>The mapping that its key stands in.</summary>
     public Section Holder(Section file) => Under is { } key ? file.Child(key) ?? Section.Absent(key) : file;

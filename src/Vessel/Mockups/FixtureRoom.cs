@@ -7,7 +7,7 @@ namespace Vessel.Mockups;
 /// <param name="Window">Height of the feet over the host, mm.</param>
 internal sealed record FixtureRoom(FixtureBase On, ImmutableArray<(string Name, Vector3 At)> Neighbours, double Window)
 {
-    /// <summary>That the fixture keeps off its neighbours, with their weld, mm.</summary>
+    /// <summary>Distance that the fixture keeps off its neighbours, with their weld, mm.</summary>
     private const double Play = 5;
 
     private static Point2 Across(Vector3 at) => new(at.X, at.Y);

@@ -65,7 +65,7 @@ public sealed record TextMark(string Text, Point2 Center, double Height, double 
 /// <param name="K">Place of the neutral line as a share of the thickness from the inside.</param>
 public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRadius, double K)
 {
-    /// <summary>As it is said of the bend wherever one is named: <c>bend 1: 90° down, inside R 5</c>.</summary>
+    /// <summary>Words for the bend wherever one is named: <c>bend 1: 90° down, inside R 5</c>.</summary>
     /// <param name="number">From 1, in the order in which the bends are drawn.</param>
     public string Words(int number) => Words(number, Angle, NoteText.Length(InsideRadius));
 

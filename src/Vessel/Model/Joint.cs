@@ -56,7 +56,7 @@ public sealed record Joint(
     double Wall,
     string Path)
 {
-    /// <summary>As on the flats: <c>W2</c>; see <see cref="Welds"/>.</summary>
+    /// <summary>Number of the weld as on the flats: <c>W2</c>; see <see cref="Welds"/>.</summary>
     public string Number { get; init; } = string.Empty;
 
     /// <summary>What it is to the vessel.</summary>

@@ -15,7 +15,7 @@ internal abstract class Member(MemberSpec spec)
     /// <summary>What the welder calls it.</summary>
     public string Name { get; } = spec.Name;
 
-    /// <summary>Its welds in the order of their numbers, which are given later.</summary>
+    /// <summary>Welds of the member in the order of their numbers, which are given later.</summary>
     public virtual IEnumerable<Joint> Joints => [];
 
     /// <summary>Pieces of metal, each with its centre of mass.</summary>
@@ -25,7 +25,7 @@ internal abstract class Member(MemberSpec spec)
     /// <summary>Where one of its parts is to go into another with a given clearance.</summary>
     public virtual IEnumerable<SlipFit> Fits => [];
 
-    /// <summary>Its parts that are rolled from sheet.</summary>
+    /// <summary>Parts of the member that are rolled from sheet.</summary>
     public virtual IEnumerable<RolledPart> Rolled => [];
 
     /// <summary>The room that it walls off inside; null where it is none.</summary>
@@ -60,7 +60,7 @@ internal abstract class Member(MemberSpec spec)
     /// <summary>The angle round the vessel at which the drawing's plan shows its line, radians; null for none.</summary>
     public virtual double? Angle => null;
 
-    /// <summary>Its line of the set-up table; null where nothing is measured.</summary>
+    /// <summary>Line of the member in the set-up table; null where nothing is measured.</summary>
     public virtual SetUp? SetUp => null;
 
     /// <summary>Tasks beside making its parts and laying its welds.</summary>

@@ -12,7 +12,7 @@ internal abstract record PrintForm(string Path, string Name, double Angle)
 {
     public string Id => Slug.Of(Name);
 
-    /// <summary>Its footprints on the vessel.</summary>
+    /// <summary>Footprints of the form on the vessel.</summary>
     public abstract ImmutableArray<Imprint> Feet(Profile outside);
 
     /// <summary>Handles that it adds: bolt holes, and the loop that two feet make with the vessel.</summary>
@@ -36,7 +36,7 @@ internal abstract record PrintForm(string Path, string Name, double Angle)
         }
     }
 
-    /// <summary>Its faces, with the edges that each foot shares with the vessel.</summary>
+    /// <summary>Faces of the form, with the edges that each foot shares with the vessel.</summary>
     public abstract (ImmutableArray<Face> Faces, ImmutableArray<ImmutableArray<Edge3>> Feet) Build(Profile outside);
 
     /// <summary>Convex bodies that together are the member, but for <see cref="Sagitta"/>.</summary>

@@ -10,7 +10,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
     private const double MostTurn = 0.95 * Math.PI;
 
-    /// <summary>That the sheet is rolled on.</summary>
+    /// <summary>Rolls that the sheet is rolled on.</summary>
     public RollsShop Rolls { get; private init; } = RollsShop.Unknown;
 
     /// <summary>Lies half-way between the faces and keeps its lengths.</summary>

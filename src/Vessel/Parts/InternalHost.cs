@@ -18,7 +18,7 @@ internal static class InternalHost
     public static double InnerRadius(DividerSpec disc, VesselDesign design) =>
         Tube(disc.Fits, design)?.InnerRadius ?? design.Shell.InnerAt(disc.Height);
 
-    /// <summary>Its lower and upper end, mm in the vessel's frame.</summary>
+    /// <summary>Heights of the lower and upper end of what a disc fits, mm in the vessel's frame.</summary>
     public static Interval Heights(string? fits, VesselDesign design)
     {
         if (Tube(fits, design) is not { BoreLength: { } length } tube)

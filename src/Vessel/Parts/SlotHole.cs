@@ -14,7 +14,7 @@ internal sealed record SlotHole(ShellSlot Slot, ShellDesign Shell)
             .Select(slot => new SlotHole(slot with { Middle = slot.Middle - new Point2(0, course.Start) }, shell)),
     ];
 
-    /// <summary>Its middle on the outside: angle round the vessel and height.</summary>
+    /// <summary>Middle of the slot on the outside: angle round the vessel and height.</summary>
     public Point2 Place => new(Slot.Angle + Math.Asin(Slot.Middle.U / Shell.OuterRadius), Slot.Middle.V);
 
     private BarOutline Outline => new(Slot.Corners, Shell.InnerRadius, Shell.OuterRadius);

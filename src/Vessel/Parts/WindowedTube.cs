@@ -30,7 +30,7 @@ internal sealed record WindowedTube(
 {
     private const double LetterHeight = 4;
 
-    /// <summary>That it is rolled on where it is made from sheet.</summary>
+    /// <summary>Rolls that the tube is rolled on where it is made from sheet.</summary>
     public RollsShop Rolls { get; init; } = RollsShop.Unknown;
 
     private double InnerRadius => OuterRadius - Wall;

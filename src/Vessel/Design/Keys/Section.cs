@@ -14,7 +14,7 @@ internal sealed record Section(
     public static Section Absent(string path) =>
         new(path, null, ImmutableDictionary<string, object>.Empty, ImmutableHashSet<string>.Empty);
 
-    /// <summary>Its metal; any stands in for one at fault, since a design with a fault is not built.</summary>
+    /// <summary>Metal of the section; any stands in for one at fault, since a design with a fault is not built.</summary>
     public Material Metal => Material ?? Materials.All[0];
 
     public double Number(string key) => Values.TryGetValue(key, out var value) ? (double)value : double.NaN;

@@ -25,10 +25,10 @@ public enum Anchor
 /// <param name="Angle">Of the base line, radians from +x.</param>
 public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Anchor Anchor = Anchor.Start, double Angle = 0) : Item(Pen)
 {
-    /// <summary>Its left end is at a place.</summary>
+    /// <summary>Text whose left end is at a place.</summary>
     public static Text Left(string words, Point2 start, double height) => new(words, start, height, Pens.Note);
 
-    /// <summary>Its right end is at a place.</summary>
+    /// <summary>Text whose right end is at a place.</summary>
     public static Text Right(string words, Point2 end, double height) => new(words, end, height, Pens.Note, Anchor.End);
 
     /// <summary>Round the middle of the line, half-way up a capital.</summary>
@@ -54,6 +54,6 @@ public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Ancho
     /// </summary>
     public double Thickness => Math.Max(0.12, Height / 9);
 
-    /// <summary>Its letters as open lines.</summary>
+    /// <summary>Letters of the text as open lines.</summary>
     public ImmutableArray<ImmutableArray<Point2>> Lines => Strokes.From(Words, Start, Height, Angle);
 }

@@ -72,7 +72,7 @@ public sealed record Opening(
     public double Lowest { get; } = Shape.Along(Vector3.UnitZ).Start;
 
     /// <summary>
-    /// Of a port: the sections of its bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end.
+    /// Sections of a port's bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end.
     /// Between two of them the bore is straight, so that no other section stands higher.
     /// </summary>
     public ImmutableArray<OpeningShape> Beyond { get; init; } = [];

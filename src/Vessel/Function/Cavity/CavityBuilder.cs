@@ -131,7 +131,7 @@ internal sealed class CavityBuilder
 
     private string MouthRoom(PortSite site) => RoomOn(site, site.Port.Joint == PortJoint.SetIn ? site.InnerEnd : site.InsideAxis);
 
-    /// <summary>That holds a place on a port's axis.</summary>
+    /// <summary>Name of the room that holds a place on a port's axis.</summary>
     private string RoomOn(PortSite site, double along)
     {
         var at = site.Frame.ToOuter(new(0, 0, along));

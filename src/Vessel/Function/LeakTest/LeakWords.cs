@@ -13,14 +13,14 @@ public static class LeakWords
 
     private const double PascalsPerPsi = 6894.757;
 
-    /// <summary>As <c>200 mbar (2.9 psi)</c>.</summary>
+    /// <summary>Pressure of the test in words: <c>200 mbar (2.9 psi)</c>.</summary>
     public static string Pressure(LeakTestDesign test) => string.Create(
         CultureInfo.InvariantCulture,
         $"{FigureText.Of(test.Pressure / PascalsPerMillibar)} mbar ({test.Pressure / PascalsPerPsi:0.0} psi)");
 
     public static string Medium(LeakTestDesign test) => test.With == TestMedium.Air ? "air" : "water";
 
-    /// <summary>As <c>water at 200 mbar (2.9 psi)</c>.</summary>
+    /// <summary>Name of the test in words: <c>water at 200 mbar (2.9 psi)</c>.</summary>
     public static string Named(LeakTestDesign test) => $"{Medium(test)} at {Pressure(test)}";
 
     /// <summary>What gives a leak away.</summary>

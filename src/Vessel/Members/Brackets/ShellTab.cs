@@ -41,7 +41,7 @@ public sealed record ShellTab(BracketDesign Bracket, int Edge, double Along, Poi
     /// <summary>The hole for the tab and its clearance.</summary>
     public ShellSlot Slot => Grown(Bracket.Tabs!.Clearance);
 
-    /// <summary>Its section, grown by so much on all sides, mm.</summary>
+    /// <summary>Section of the tab, grown by so much on all sides, mm.</summary>
     public ShellSlot Grown(double grown) => new(
         $"a tab of {Bracket.Name}",
         Bracket.Height,

@@ -39,7 +39,7 @@ public sealed record StrapDesign(
     /// <summary>What the other half is called.</summary>
     public static string FrontOf(string name) => $"{name} front";
 
-    /// <summary>That it takes up on the shell, mm.</summary>
+    /// <summary>Height of the lower edge of the band on the shell, mm.</summary>
     public double Low => Height - (Width / 2);
 
     public double High => Height + (Width / 2);

@@ -25,7 +25,7 @@ public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedSh
     private const double Start = 1;
 
     /// <summary>
-    /// Of every weld among the parts that hang together by then. Rays go out on a grid of 15 degrees: about the seam at least
+    /// Access to every weld among the parts that hang together by then. Rays go out on a grid of 15 degrees: about the seam at least
     /// 15 degrees off both surfaces, along it up to 45 degrees for the torch and 75 for the rod. A torch is a cylinder of
     /// the cup's diameter that ends its stick-out short of the root: its middle and four lines of it must go free. How long it is
     /// does not count: it comes from outside.
