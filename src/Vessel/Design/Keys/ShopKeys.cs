@@ -49,7 +49,7 @@ public static class ShopKeys
 
     public static KeyMap Torch { get; } = new("the shop's torch",
     [
-        new("cup_diameter", KeyKind.Length, "Outside of the gas cup; where a weld's electrode asks for a larger one than number 6, that one is tried")
+        new("cup_diameter", KeyKind.Length, "Outside of the gas cup; a larger one is tried where a weld's electrode asks for it")
         {
             Default = "12.5 mm", Range = new(4, 60), Source = $"{WeldingRates.Practice}: a cup of 3/8 in bore (number 6) on a small torch",
         },
