@@ -27,19 +27,14 @@ internal static class InsideSeams
         LevelRing.Along(hanging.OutsideDiameter / 2, face, Way.Outward, Way.Axial(hanging.HangsFrom == PortHost.Top ? -1 : 1), 0));
 
     public static Joint Fillet(
-        InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along) => new(
-        $"{part.Name} to {host}",
-        [host, part.Id],
-        JointKind.Fillet,
-        Interval.Turn,
-        [],
-        along,
-        FilletThroat.Of(wall),
-        wall,
-        $"{held.Path}.fixed")
+        InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along)
     {
-        Role = WeldRole.Hold,
-        Owner = held.Path,
-        Words = _words,
-    };
+        return new(
+            $"{part.Name} to {host}", [host, part.Id], JointKind.Fillet, Interval.Turn, [], along, FilletThroat.Of(wall), wall, $"{held.Path}.fixed")
+        {
+            Role = WeldRole.Hold,
+            Owner = held.Path,
+            Words = _words,
+        };
+    }
 }
