@@ -20,7 +20,7 @@ public sealed class MockupTests
 
     /// <summary>How many of them: <c>VESSEL_MOCKUP_COUNT=300</c>; each with other keys of its own besides, in pieces.</summary>
     private static readonly int _wanted = int.TryParse(Environment.GetEnvironmentVariable("VESSEL_MOCKUP_COUNT"), out var count) ? count
-        : _kept is null ? 17 : 100;
+        : _kept is null ? 17 : 60;
 
     public static TheoryData<string> Files => [.. Repository.Designs.Select(path => Path.GetFileName(path)!)];
 
