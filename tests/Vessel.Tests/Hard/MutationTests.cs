@@ -48,8 +48,10 @@ public sealed class MutationTests
         Assert.True(bad.IsEmpty, $"{bad.Count} of {Count}, slowest {slowest}\n{string.Join('\n', bad.Order(StringComparer.Ordinal).Take(Shown))}");
         // Else only the reader would have been tried.
         Assert.InRange(sound, Count / 50, Count);
+        // In the suite the process holds what the other tests built as well; a campaign has one of its own.
         using var process = Process.GetCurrentProcess();
-        Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
+        if (Count > InTheSuite)
+            Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
 
         void Work()
         {
