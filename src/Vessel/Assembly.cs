@@ -13,6 +13,8 @@ public sealed class Assembly
 {
     private readonly Lazy<MockupPlan> _mockup;
 
+    private readonly Lazy<FlowPath?> _flow;
+
     private Mount? _mount;
 
     private Assembly(VesselDesign design)
@@ -29,6 +31,7 @@ public sealed class Assembly
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
         _mockup = new(() => MockupPlan.Of(design, Sites, Members));
+        _flow = new(() => FlowPath.Of(this));
     }
 
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
@@ -37,6 +40,7 @@ public sealed class Assembly
         (Design, Sites, Members, Joints, Parts, Welds) = (design, built.Sites, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Cavity, Capacity) = (built.Fits, built.Bought, built.Cavity, built.Capacity);
         _mockup = new(() => MockupPlan.Of(design, Sites, Members));
+        _flow = new(() => FlowPath.Of(this));
     }
 
     public VesselDesign Design { get; }
@@ -65,6 +69,9 @@ public sealed class Assembly
 
     /// <summary>Worked out when it is first asked for.</summary>
     public MockupPlan Mockup => _mockup.Value;
+
+    /// <summary>The gas's way through it, null where there is none; worked out when it is first asked for.</summary>
+    internal FlowPath? Flow => _flow.Value;
 
     /// <summary>How its members carry it; worked out when it is first asked for.</summary>
     internal Mount Mount => LazyInitializer.EnsureInitialized(ref _mount, () => new Mount(this));

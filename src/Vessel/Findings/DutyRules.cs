@@ -77,7 +77,7 @@ internal static class DutyRules
     private static IEnumerable<Measure> Catches(Assembly assembly)
     {
         var usable = assembly.Capacity.Usable / 1e6;
-        var needs = Catch.Of(assembly, FlowPath.Of(assembly));
+        var needs = Catch.Of(assembly, assembly.Flow);
         if (needs.ByRule is { } rule)
         {
             yield return Holding(assembly, Severity.Warning, "usable content, for the rule book", AtLeast(rule), () => $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
@@ -109,7 +109,7 @@ internal static class DutyRules
 
     private static IEnumerable<Measure> Drains(Assembly assembly)
     {
-        if (assembly.Design.DrainBack.Head is not { } head || Drain.Of(assembly, FlowPath.Of(assembly)) is not { Held: { } held } || !double.IsFinite(held))
+        if (assembly.Design.DrainBack.Head is not { } head || Drain.Of(assembly, assembly.Flow) is not { Held: { } held } || !double.IsFinite(held))
         {
             yield break;
         }

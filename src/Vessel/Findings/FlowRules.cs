@@ -11,7 +11,7 @@ internal static class FlowRules
 
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
-        if (FlowPath.Of(assembly) is not { } path)
+        if (assembly.Flow is not { } path)
             yield break;
         var design = assembly.Design;
         foreach (var stage in path.Stages)

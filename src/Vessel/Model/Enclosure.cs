@@ -23,6 +23,9 @@ internal sealed record Enclosure(
     ImmutableArray<RoomPiece> InWalls,
     string Path)
 {
+    /// <summary>Area below which a way through a wall or plate counts as shut, mm2: what is left is rounding.</summary>
+    public const double LeastOpening = 1e-6;
+
     public bool Holds(double radius, double height) => radius < InnerRadius && Inner.Contains(height);
 
     public bool Holds(Enclosure other) =>

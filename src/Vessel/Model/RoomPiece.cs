@@ -4,7 +4,7 @@ namespace Vessel.Model;
 
 /// <summary>
 /// A slice of a room between two heights: a solid of revolution round the vessel's axis, or an even share of one. A new
-/// shape gives its radius at a height and its volume upright; leaning and cross sections follow.
+/// shape gives its radius at a height and its volume upright; leaning follows.
 /// </summary>
 public abstract record RoomPiece(Interval Heights)
 {
@@ -29,11 +29,6 @@ public abstract record RoomPiece(Interval Heights)
         var bore = BoreRadius > 0 ? LeaningVolume.Of(Heights, _ => BoreRadius, lean.Angle, level) : 0;
         return Share * (whole - bore);
     }
-
-    /// <summary>Cross section at a height, mm2; zero outside <see cref="Heights"/>.</summary>
-    public double AreaAt(double height) => Heights.Contains(height)
-        ? Share * Math.PI * ((RadiusAt(height) * RadiusAt(height)) - (BoreRadius * BoreRadius))
-        : 0;
 }
 
 /// <summary>A ring of one cross section all the way up, of which an even share is room.</summary>

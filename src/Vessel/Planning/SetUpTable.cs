@@ -9,7 +9,7 @@ namespace Vessel.Planning;
 /// <summary>The measured positions of everything that is set up on the bench.</summary>
 public static class SetUpTable
 {
-    /// <summary>Seams, ports, internals, members: in that order.</summary>
+    /// <summary>Seams, ports, members: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;

@@ -13,12 +13,10 @@ internal sealed class CavityBuilder
 {
     private const string Own = "vessel";
 
-    /// <summary>Below this something counts as shut, mm2: what is left is rounding.</summary>
-    private const double LeastOpening = 1e-6;
-
     private readonly VesselDesign _vessel;
     private readonly ImmutableArray<PortSite> _sites;
     private readonly ImmutableArray<Partition> _partitions;
+
     /// <summary>Widest first: one stands inside the nearest wider one that spans its height.</summary>
     private readonly ImmutableArray<Enclosure> _cans;
     private readonly Profile _inside;
@@ -235,7 +233,7 @@ internal sealed class CavityBuilder
     {
         var (spec, can) = (disc.Spec, _cans.FirstOrDefault(can => can.Name == disc.Spec.Fits));
         var area = OpenPartOf(disc, can).Area - PassingArea(disc, can) - WeldedArea(spec, can);
-        if (area <= LeastOpening && disc.Holes is null && spec.Bore == 0 && spec.Fixed == Fixing.Weld)
+        if (disc.Holes is null && area <= Enclosure.LeastOpening)
             return null;
         return new(
             spec.Name, RoomIn(can, disc.Height - 1e-9), RoomIn(can, disc.Height + disc.Thickness), false, Math.Max(0, area),

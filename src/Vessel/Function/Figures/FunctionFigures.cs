@@ -9,7 +9,7 @@ public static class FunctionFigures
     public static ImmutableArray<FigureGroup> Of(Assembly assembly)
     {
         var design = assembly.Design;
-        var path = FlowPath.Of(assembly);
+        var path = assembly.Flow;
         FigureGroup?[] all =
         [
             path is null ? null : FlowFigures.Of(path, design.Flow),

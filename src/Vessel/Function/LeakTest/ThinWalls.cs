@@ -75,7 +75,4 @@ public static class ThinWalls
         return free <= 0 ? double.PositiveInfinity
             : Math.Max(longTube, 2.42 * elasticity * Math.Pow(slender, 2.5) / (Math.Pow(square, 0.75) * free));
     }
-
-    /// <summary>MPa of suction at which a perfect sphere collapses.</summary>
-    public static double SphereCollapse(double radius, double wall, double elasticity) => 1.21 * elasticity * Math.Pow(wall / radius, 2);
 }

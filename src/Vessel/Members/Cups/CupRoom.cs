@@ -9,9 +9,6 @@ namespace Vessel.Members.Cups;
 /// <summary>The room in a cup and the ways into it.</summary>
 internal static class CupRoom
 {
-    /// <summary>Below this a plate counts as shut, mm2: what is left is rounding.</summary>
-    private const double LeastOpening = 1e-6;
-
     public static Enclosure Of(CupDesign cap, VesselDesign vessel, Part skirt, Part plate)
     {
         var site = CupSite.Of(cap, vessel);
@@ -27,12 +24,12 @@ internal static class CupRoom
             cap.Name, radius - cap.Wall, radius, site.Skirt,
             up ? new(site.Plate.Start, site.Skirt.End) : new(site.Skirt.Start, site.Plate.End),
             up ? null : site.Skirt.Start,
-            open > LeastOpening ? (open, Edges(plate, cap), Holes(plate, site.Plate.Start)) : null,
+            open > Enclosure.LeastOpening ? (open, Edges(plate, cap), Holes(plate, site.Plate.Start)) : null,
             rows,
             [
                 .. TubeWalls.InWindows(
                     rows, TubeWalls.Wall(cap.OutsideDiameter, cap.Wall, cap.Skirt) - skirt.Volume, new(radius - cap.Wall, radius)),
-                .. open > LeastOpening ? new[] { new PrismPiece(site.Plate, open, 0, radius) } : [],
+                .. open > Enclosure.LeastOpening ? new[] { new PrismPiece(site.Plate, open, 0, radius) } : [],
                 .. cap.Outlet is { } outlet ? new[] { PrismPiece.Cylinder(site.Plate, Outlet(outlet, vessel).OuterRadius) } : [],
             ],
             cap.Path);

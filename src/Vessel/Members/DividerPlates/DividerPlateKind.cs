@@ -65,11 +65,11 @@ internal sealed class DividerPlateKind : MemberKind
         var most = plate.Radius / 2;
         if (plate.Notch > most)
         {
-            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.drain_notch", $"The notch of '{plate.Name}' reaches to the middle of the plate.",
+            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.drain_notch", $"The notch of '{plate.Name}' takes up more than half of the plate's radius.",
                 shown.Length(plate.Notch), $"at most {shown.LengthDown(most)}", "Make the notch smaller.");
         }
 
-        var widest = plate.Radius - (plate.Radius - plate.VentRadius - (plate.Vent / 2));
+        var widest = plate.VentRadius + (plate.Vent / 2);
         if (plate.Vent > widest)
         {
             yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.vent_hole", $"The vent hole of '{plate.Name}' reaches past the middle of the plate.",

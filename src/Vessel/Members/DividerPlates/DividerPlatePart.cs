@@ -55,8 +55,11 @@ internal static class DividerPlatePart
 
     private static Point2 VentMiddle(DividerPlateDesign plate) => Point2.Polar(plate.VentRadius, plate.NotchAngle + Math.PI);
 
-    private static Vector3 Centre(DividerPlateDesign plate, Region2 cut) =>
-        CurveMeasures.Centre(cut) is var at ? new(at.U, at.V, plate.Height + (plate.Thickness / 2)) : default;
+    private static Vector3 Centre(DividerPlateDesign plate, Region2 cut)
+    {
+        var at = CurveMeasures.Centre(cut);
+        return new(at.U, at.V, plate.Height + (plate.Thickness / 2));
+    }
 
     private static ImmutableArray<Mark> Marks(DividerPlateDesign plate, Welds welds)
     {

@@ -34,9 +34,6 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>Half the angle that the band reaches round the shell, radians.</summary>
     public double HalfBand => (Math.PI / 2) - Math.Asin(BendLevel / (OuterRadius + Strap.InsideRadius));
 
-    /// <summary>From the plane through the middle of both halves to where an ear's bend ends and its straight length begins, mm.</summary>
-    public double EarFrom => (OuterRadius + Strap.InsideRadius) * Math.Sin(HalfBand);
-
     /// <summary>Angle of the middle of this half, round the vessel, radians.</summary>
     public double Middle => Strap.Angle + (IsBack ? 0 : Math.PI);
 

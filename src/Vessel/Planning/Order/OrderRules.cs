@@ -24,7 +24,11 @@ internal sealed class OrderRules
         var rules = new OrderRules(design, numbered.All, tasks);
         ImmutableArray<WorkLink> links =
         [
-            .. new[] { Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(), rules.Closing(tasks), members.SelectMany(member => member.Links(numbered)) }
+            .. new[]
+                {
+                    Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(),
+                    rules.Closing(tasks), members.SelectMany(member => member.Links(numbered)),
+                }
                 .SelectMany(links => links)
                 .Where(link => rules._ids.Contains(link.Before) && rules._ids.Contains(link.After)),
         ];
@@ -169,25 +173,15 @@ internal sealed class OrderRules
 
         // A port that carries something waits for that.
         var held = hanging.Where(one => one.Carrier is null).ToList();
-        foreach (var (one, port) in from one in held from port in _design.Ports select (one, port))
-        {
-            if (port.Host == one.HangsFrom && !hanging.Exists(other => other.Carrier == port.Name))
-                yield return new(At(WeldRole.PortSeam, port.Path), Hold(one), "its root is reached from both sides of a bare head");
-        }
+        var bare = _design.Ports.Where(port => !hanging.Exists(other => other.Carrier == port.Name));
+        foreach (var (one, port) in Pairs(held, bare, (one, port) => port.Host == one.HangsFrom))
+            yield return new(At(WeldRole.PortSeam, port.Path), Hold(one), "its root is reached from both sides of a bare head");
 
         // Each is welded on its outside, so what is narrower comes first.
-        foreach (var (narrow, wide) in from a in held
-                                       from b in held
-                                       where a.HangsFrom == b.HangsFrom
-            && a.OutsideDiameter < b.OutsideDiameter
-                                       select (a, b))
+        foreach (var (narrow, wide) in Pairs(held, held, (a, b) => a.HangsFrom == b.HangsFrom && a.OutsideDiameter < b.OutsideDiameter))
             yield return new(Hold(narrow), Hold(wide), "it is welded on its outside, which the wider one hides");
 
-        foreach (var (tube, disc) in from tube in hanging
-                                     from disc in _design.All<DividerSpec>()
-                                     where disc.Fits == tube.Name
-                                     select (tube,
-            disc))
+        foreach (var (tube, disc) in Pairs(hanging, _design.All<DividerSpec>(), (tube, disc) => disc.Fits == tube.Name))
         {
             yield return ShutsInTube(disc, tube)
                 ? new(Hold(disc), At(WeldRole.HeadSeam, _design.Head(tube.HangsFrom).Path), "it goes in with its head")
@@ -207,7 +201,7 @@ internal sealed class OrderRules
     private IEnumerable<WorkLink> Discs()
     {
         var discs = _design.All<DividerSpec>();
-        foreach (var (lower, upper) in from a in discs from b in discs where a.Fits == b.Fits && a.Height < b.Height select (a, b))
+        foreach (var (lower, upper) in Pairs(discs, discs, (a, b) => a.Fits == b.Fits && a.Height < b.Height))
         {
             var (first, then) = PackingRoom.IsFilledFromBelow(lower.Fits, _design) ? (upper, lower) : (lower, upper);
             yield return new(Hold(first), Hold(then), "it would be hidden by the next one");
@@ -255,6 +249,11 @@ internal sealed class OrderRules
         yield return new(closing, WorkTask.Testing, "it must be closed");
         yield return new(WorkTask.Testing, WorkTask.Finishing, "a leak is welded before it is finished");
     }
+
+    /// <summary>All of the first with all of the second that a condition holds for.</summary>
+    private static IEnumerable<(TOne, TOther)> Pairs<TOne, TOther>(
+        IEnumerable<TOne> first, IEnumerable<TOther> second, Func<TOne, TOther, bool> holds) =>
+        from one in first from other in second where holds(one, other) select (one, other);
 
     private static PortHost[] Ends() => [PortHost.Top, PortHost.Bottom];
 
