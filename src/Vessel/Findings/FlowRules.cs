@@ -1,4 +1,3 @@
-using System.Globalization;
 using Vessel.Function;
 using static Vessel.Model.Allowed;
 
@@ -20,8 +19,8 @@ internal static class FlowRules
                 FindingCodes.StageBelowInlet,
                 Severity.Warning,
                 [],
-                () => $"'{stage.Name}' leaves {Text(stage.Area)} mm2 open, less than the {Text(path.InletArea)} mm2 of '{path.Inlet}': the gas speeds "
-                + $"up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
+                () => $"'{stage.Name}' leaves {FigureText.Of(stage.Area)} mm2 open, less than the {FigureText.Of(path.InletArea)} mm2 of "
+                + $"'{path.Inlet}': the gas speeds up there, tears {design.Flow.Liquid.Word} off and loses pressure; widen it.",
                 [new("open area", stage.Area, AtLeast(path.InletArea), "mm2")],
                 design.PlaceOf(stage.Path),
                 // The inlet is its own limit.
@@ -45,9 +44,9 @@ internal static class FlowRules
                 FindingCodes.LossTooGreat,
                 Severity.Warning,
                 [],
-                () => $"from {path.From} to '{path.Vent}' the gas loses about {Text(loss.Likely / PascalsPerMillibar)} mbar "
-                + $"({Text(loss.Low / PascalsPerMillibar)} to {Text(loss.High / PascalsPerMillibar)}), more than the "
-                + $"{Text(design.Flow.MostLoss / PascalsPerMillibar)} allowed; most of it in {Greatest(path)}.",
+                () => $"from {path.From} to '{path.Vent}' the gas loses about {FigureText.Of(loss.Likely / PascalsPerMillibar)} mbar "
+                + $"({FigureText.Of(loss.Low / PascalsPerMillibar)} to {FigureText.Of(loss.High / PascalsPerMillibar)}), more than the "
+                + $"{FigureText.Of(design.Flow.MostLoss / PascalsPerMillibar)} allowed; most of it in {Greatest(path)}.",
                 [new("loss", loss.Likely / PascalsPerMillibar, AtMost(design.Flow.MostLoss / PascalsPerMillibar), "mbar")],
                 design.PlaceOf("flow"),
                 $"pressure lost from {path.From} to '{path.Vent}'");
@@ -56,6 +55,4 @@ internal static class FlowRules
 
     private static string Greatest(FlowPath path) =>
         path.Stages[path.Losses(path.Gas.Flow!.Value).Select((loss, i) => (loss.Likely, -i)).Max().Item2 * -1].Name;
-
-    private static string Text(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 }
