@@ -50,8 +50,10 @@ public sealed class MutationTests
         Assert.InRange(sound, Count / 50, Count);
         // In the suite the process holds what the other tests built as well; a campaign has one of its own.
         using var process = Process.GetCurrentProcess();
-        if (Count > InTheSuite)
-            Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
+        if (Count <= InTheSuite)
+            return;
+        TestContext.Current.TestOutputHelper?.WriteLine($"{sound} of {Count} sound, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
+        Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
 
         void Work()
         {

@@ -16,8 +16,11 @@ public sealed partial class WholeBuildTests
 {
     private const int InTheSuite = 12;
 
-    // The aim is 10 s on a machine of its own; a loaded one takes many times that.
-    private static readonly TimeSpan _most = TimeSpan.FromSeconds(120);
+    // Of the processor: on a machine of its own a build takes no longer than that. A campaign has the process for itself; in the suite
+    // it holds what other tests do at the time, so that only hanging is found.
+    private static readonly TimeSpan _most = TimeSpan.FromSeconds(10);
+
+    private static readonly TimeSpan _hangs = TimeSpan.FromSeconds(120);
 
     private const long MostMemory = 600_000_000;
 
@@ -28,23 +31,27 @@ public sealed partial class WholeBuildTests
     {
         var (first, count) = (Asked("VESSEL_FIRST", 0), Asked("VESSEL_BUILDS", InTheSuite));
         var (bad, built, slowest) = (new List<string>(), 0, TimeSpan.Zero);
+        var most = count > InTheSuite ? _most : _hangs;
         for (var seed = first; seed < first + count; seed++)
         {
             using var folder = new TemporaryFolder();
-            var clock = Stopwatch.StartNew();
+            var (clock, before) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
             var (code, problem) = Try(seed, folder);
-            slowest = clock.Elapsed > slowest ? clock.Elapsed : slowest;
+            var took = count > InTheSuite ? Environment.CpuUsage.TotalTime - before : clock.Elapsed;
+            slowest = took > slowest ? took : slowest;
             built += code is 0 or 4 ? 1 : 0;
-            if (problem is not null || clock.Elapsed > _most)
-                bad.Add($"seed {seed}, {clock.Elapsed.TotalSeconds:0.0} s, exit {code}: {problem}");
+            if (problem is not null || took > most)
+                bad.Add($"seed {seed}, {took.TotalSeconds:0.0} s, exit {code}: {problem}");
         }
 
         Assert.True(bad.Count == 0, $"{bad.Count} of {count}, {built} built, slowest {slowest}\n{string.Join('\n', bad)}");
         // Else nothing would have been tried.
         Assert.InRange(built, count / 6, count);
         using var process = Process.GetCurrentProcess();
-        if (count > InTheSuite)
-            Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
+        if (count <= InTheSuite)
+            return;
+        TestContext.Current.TestOutputHelper?.WriteLine($"{built} of {count} built, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
+        Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
     }
 
     private static (int Code, string? Problem) Try(int seed, TemporaryFolder folder)
