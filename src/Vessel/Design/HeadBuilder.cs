@@ -21,10 +21,10 @@ internal static class HeadBuilder
 
     /// <param name="whole">The shell, of which the head sees the end that it closes.</param>
     public static HeadDesign Build(Section section, ShellDesign whole, PortHost end) =>
-        Build(section, whole, end, whole.AtEnd(end) with { Wall = whole.Wall });
+        Build(section, whole, end, whole.AtEnd(end));
 
-    /// <param name="shell">As wide as the shell at that end.</param>
-    private static HeadDesign Build(Section section, ShellDesign whole, PortHost end, ShellDesign shell) => section.Text("shape") switch
+    /// <param name="shell">The shell at that end.</param>
+    private static HeadDesign Build(Section section, ShellDesign whole, PortHost end, ShellSection shell) => section.Text("shape") switch
     {
         "hemisphere" => new HemisphereHead(section.Path, section.Metal, Wall(section, shell))
         {
@@ -42,7 +42,7 @@ internal static class HeadBuilder
         _ => Flat(section, whole, end),
     };
 
-    private static double Wall(Section section, ShellDesign shell) => section.NumberOr("wall", shell.Wall);
+    private static double Wall(Section section, ShellSection shell) => section.NumberOr("wall", shell.Course.Wall);
 
     private static PanHead Pan(Section section)
     {
@@ -53,7 +53,7 @@ internal static class HeadBuilder
         };
     }
 
-    private static ToriconeHead Toricone(Section section, ShellDesign shell)
+    private static ToriconeHead Toricone(Section section, ShellSection shell)
     {
         var wall = Wall(section, shell);
         return new(
@@ -64,7 +64,7 @@ internal static class HeadBuilder
         };
     }
 
-    private static ConeHead Cone(Section section, ShellDesign shell)
+    private static ConeHead Cone(Section section, ShellSection shell)
     {
         // A number at fault stays out of the other figures' way: NaN has no whole number.
         var segments = section.Has("segments") ? (int)section.Number("segments") : 1;
@@ -78,7 +78,7 @@ internal static class HeadBuilder
         };
     }
 
-    private static TorisphereHead Torisphere(Section section, ShellDesign shell)
+    private static TorisphereHead Torisphere(Section section, ShellSection shell)
     {
         var name = section.Text("standard");
         var (crown, knuckle) = Standard(name) is var (c, k)
@@ -110,7 +110,7 @@ internal static class HeadBuilder
         : shell.LeastInner(0, depth);
 
     /// <summary>Null when spun.</summary>
-    private static GoreDesign? Gores(Section head, ShellDesign shell)
+    private static GoreDesign? Gores(Section head, ShellSection shell)
     {
         if (head.Text("made_from") != "gores")
             return null;

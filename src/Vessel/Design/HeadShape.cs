@@ -25,17 +25,18 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
 
     /// <summary>Null for a flat head, and where a size is at fault.</summary>
     public static HeadShape? Of(PortHost end, VesselDesign design) => Of(
-        end, design.Head(end), design.Shell, design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
+        end, design.Head(end), design.Shell.AtEnd(end), design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
 
+    /// <param name="rim">The shell at that end.</param>
     /// <param name="tip">Of the port at the pole; zero for none.</param>
-    public static HeadShape? Of(PortHost end, HeadDesign head, ShellDesign shell, double tip)
+    public static HeadShape? Of(PortHost end, HeadDesign head, ShellSection rim, double tip)
     {
-        var rim = shell.AtEnd(end);
+        var height = rim.Course.Shell.Height;
         var frame = end == PortHost.Top
-            ? new Frame3(new(0, 0, shell.Height), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
+            ? new Frame3(new(0, 0, height), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
             : Frame3.Identity;
         // Written so that a NaN does not pass.
-        if (!(head.Wall > 0 && head.Wall < rim.OuterRadius && double.IsFinite(rim.OuterRadius + shell.Height)))
+        if (!(head.Wall > 0 && head.Wall < rim.OuterRadius && double.IsFinite(rim.OuterRadius + height)))
             return null;
         return head switch
         {

@@ -77,16 +77,6 @@ public sealed record ShellCourse(
     /// <summary>The line of the inside, upward.</summary>
     public LinePiece Inner => new(new(Low - Across, Start), new(High - Across, End));
 
-    /// <summary>A cylinder that stands for the course, as wide and as thick as the course is at a height.</summary>
-    public ShellDesign At(double height) => Shell with
-    {
-        OutsideDiameter = 2 * OuterAt(height),
-        Wall = Across,
-        MadeFrom = MadeFrom,
-        SeamAngle = Seams.First,
-        Sheets = Seams.Count,
-        RootGap = RootGap,
-        TopDiameter = null,
-        Reducer = null,
-    };
+    /// <summary>The level section at a height.</summary>
+    public ShellSection At(double height) => new(this, OuterAt(height));
 }

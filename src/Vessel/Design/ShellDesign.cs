@@ -102,12 +102,11 @@ public sealed record ShellDesign(
 
     public ShellCourse CourseOf(PortHost end) => end == PortHost.Top ? Courses[^1] : Courses[0];
 
-    /// <summary>The cylinder that stands for the shell at a height: with its radii, its level wall, and its seam there.</summary>
-    public ShellDesign At(double height) => IsPlain ? this : CourseAt(height).At(height);
+    /// <summary>The level section at a height; of the lower course where two meet.</summary>
+    public ShellSection At(double height) => CourseAt(height).At(height);
 
-    /// <summary>The cylinder that stands for the shell at the end that a head closes.</summary>
-    public ShellDesign AtEnd(PortHost end) => IsPlain ? this
-        : end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
+    /// <summary>The level section at the end that a head closes.</summary>
+    public ShellSection AtEnd(PortHost end) => end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
 
     public double OuterAt(double height) => IsPlain ? OuterRadius : CourseAt(height).OuterAt(height);
 

@@ -77,7 +77,7 @@ internal static class GoreRules
             FindingCodes.SeamsMeet,
             Severity.Warning,
             [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
-            () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
+            () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(HeadRules.SeamsApart)} mm: {remedy}.",
             [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"),

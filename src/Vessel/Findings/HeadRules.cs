@@ -37,14 +37,14 @@ internal static class HeadRules
         var shell = design.Shell.AtEnd(end);
         var apart = shell.OuterRadius * cone.Seams.Apart(shell.Seams);
         var name = cone.Segments == 1 ? "the seam" : "a seam";
-        var remedy = cone.Segments == 1 && shell.Sheets == 1
+        var remedy = cone.Segments == 1 && shell.Seams.Count == 1
             ? $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(1))}' lies opposite"
             : $"'seam_angle: {NoteText.Degrees(shell.Seams.Between(cone.Segments) % cone.Pitch)}' keeps clear of it";
         return new(
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
-                () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Sheets > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
+                () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, AtLeast(SeamsApart), "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"),

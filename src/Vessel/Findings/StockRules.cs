@@ -48,7 +48,7 @@ internal static class StockRules
         {
             return Least(course.Seams.Count, count => course.IsCone
                 ? Fits(ConeShape.Of(course with { Seams = course.Seams with { Count = count } }).Development.Outline(), sheet)
-                : ShellFlat.Blank(course.At(course.Start) with { Sheets = count }).Width <= sheet.FreeLength
+                : ShellFlat.Blank(course with { Seams = course.Seams with { Count = count } }).Width <= sheet.FreeLength
                     && course.Height <= sheet.FreeWidth) is { } sheets
                 ? (course.SheetsPath, sheets) : null;
         }

@@ -31,7 +31,7 @@ public static class PortFit
     }
 
     /// <summary>Least distance from the port's axis on the hole's wall below a place of its outline.</summary>
-    private static double Nearest(PortSite site, ShellDesign shell, double phi)
+    private static double Nearest(PortSite site, ShellSection shell, double phi)
     {
         var edge = site.Outside.At(site.Port.BoreRadius, phi);
         var outer = site.Frame.ToOuter(edge);

@@ -74,13 +74,14 @@ public static class SlipFits
     /// <summary>Between the greatest and the least diameter of a rolled shell, as a share of it: ASME VIII-1, UG-80, from memory.</summary>
     private const double OutOfRound = 0.01;
 
-    private static ImmutableArray<FitShare> ShellBore(ShellDesign shell)
+    private static ImmutableArray<FitShare> ShellBore(ShellSection shell)
     {
         var bore = 2 * shell.InnerRadius;
-        if (shell.MadeFrom == StockForm.Tube)
+        var course = shell.Course;
+        if (!course.IsRolled)
             return TubeBore("shell", 2 * shell.OuterRadius, shell.Wall, shell.Material);
-        var (sheets, blank) = (shell.Sheets, (Math.Tau * shell.MidRadius / shell.Sheets) - shell.RootGap);
-        var shrinkage = shell.Rolls.SeamShrinkage;
+        var (sheets, blank) = (course.Seams.Count, (Math.Tau * shell.MidRadius / course.Seams.Count) - course.RootGap);
+        var shrinkage = course.Shell.Rolls.SeamShrinkage;
         return
         [
             new(

@@ -50,7 +50,7 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
             seams.Count,
             vessel.Ports.Where(port => port.Host == PortHost.Shell && vessel.Shell.CourseAt(port.Place.Height) == course)
                 .ToLookup(port => seams.Count == 1 ? 0 : SheetOf(port, vessel.Shell, seams)),
-            SlotHole.Of(vessel, course, course.At(course.Start)).Select(slot => seams.SheetAt(slot.Place.U)));
+            SlotHole.Of(vessel, course).Select(slot => seams.SheetAt(slot.Place.U)));
     }
 
     /// <summary>Ids of the parts that the sheets are, in their order.</summary>

@@ -18,16 +18,16 @@ internal static class ShellFlat
     public static Flat Of(
         ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots,
         ImmutableArray<NotchedEdge> ends) => words.Course.IsRolled
-        ? Drawn(words, openings, slots, ends, Rolled(words.Shell))
-        : Drawn(words, openings, slots, ends, Wrapped(words.Shell, openings));
+        ? Drawn(words, openings, slots, ends, Rolled(words.Turned))
+        : Drawn(words, openings, slots, ends, Wrapped(words.Course, openings));
 
     /// <summary>What is wrapped round a shell that is rolled already, from its long seam on.</summary>
     public static Flat Around(
         ShellWords words, ImmutableArray<ShellOpening> openings, ImmutableArray<SlotHole> slots, ImmutableArray<NotchedEdge> ends)
     {
-        var shell = words.Shell;
-        var wrapped = new WrappedDevelopment(shell.OuterRadius, shell.SeamAngle, 0);
-        return Drawn(words, openings, slots, ends, (wrapped, shell.OuterRadius, shell.Seams.Pitch * shell.OuterRadius));
+        var (radius, seams) = (words.Turned.Low, words.Turned.Seams);
+        var wrapped = new WrappedDevelopment(radius, seams.First, 0);
+        return Drawn(words, openings, slots, ends, (wrapped, radius, seams.Pitch * radius));
     }
 
     private static Flat Drawn(
@@ -37,22 +37,22 @@ internal static class ShellFlat
         ImmutableArray<NotchedEdge> ends,
         (Development Development, double Radius, double Width) laid)
     {
-        var shell = words.Shell;
+        var (course, shell) = (words.Course, words.Course.At(words.Course.Start));
         var (development, radius, width) = laid;
         var rolled = development is RolledDevelopment;
         ImmutableArray<Loop2> holes = [.. openings.Select(opening => opening.OnFlat(development, radius))];
         ImmutableArray<Loop2> slotted = [.. slots.Select(slot => slot.OnFlat(development, radius))];
         var left = openings.Select(opening => rolled && opening.IsLeft(shell)).ToList();
-        var onTabs = shell.LargeHoles == LargeHoles.OnTabs;
+        var onTabs = course.Shell.LargeHoles == LargeHoles.OnTabs;
         var hanging = Enumerable.Range(0, openings.Length).Where(i => onTabs && left[i])
             .SelectMany(i => TabbedHole.Slots((GraphCurve2)holes[i].Edges[0],
                 development.Flatten(ShellOpening.AxisPlace(openings[i].Site, openings[i].Lift)), shell.Wall));
         var cut = new Region2(
-            Loop2.Polygon(new(0, 0), new(width, 0), new(width, shell.Height), new(0, shell.Height)),
+            Loop2.Polygon(new(0, 0), new(width, 0), new(width, course.Height), new(0, course.Height)),
             [.. holes.Where((_, i) => !left[i]), .. slotted, .. hanging]);
         var notches = ends.SelectMany(end => end.Ports.Select(site => (site,
             Outline: Notch(end, site, words.Course.Start, development, radius)))).ToList();
-        var marks = new FlatMarks(width, shell.Height, [.. holes, .. slotted, .. notches.Select(notch => Closed(notch.Outline))]);
+        var marks = new FlatMarks(width, course.Height, [.. holes, .. slotted, .. notches.Select(notch => Closed(notch.Outline))]);
         if (development is RolledDevelopment { Trim: > 0 and var trim })
         {
             marks.AddVertical(trim, "trim", LetterHeight);
@@ -87,7 +87,7 @@ internal static class ShellFlat
         }
 
         marks.AddTitle(words.Title, LetterHeight);
-        AddArrows(marks, shell, rolled);
+        AddArrows(marks, course.Height, rolled);
         var flat = new Flat(
             rolled ? FlatKind.Sheet : FlatKind.Wrap,
             cut,
@@ -99,7 +99,7 @@ internal static class ShellFlat
             ],
             development,
             rolled ? "mean diameter" : "outside diameter");
-        return development is WrappedDevelopment { Lap: var lap } ? Wraps.Lapping(flat, lap * shell.Height) : flat;
+        return development is WrappedDevelopment { Lap: var lap } ? Wraps.Lapping(flat, lap * course.Height) : flat;
     }
 
     /// <summary>From edge to edge, in one piece where it runs over the flat's own edge.</summary>
@@ -117,18 +117,18 @@ internal static class ShellFlat
 
     private static Loop2 Closed(Curve2 open) => new([open, new Line2(open.End, open.Start)]);
 
-    private static (Development Development, double Radius, double Width) Rolled(ShellDesign shell)
+    private static (Development Development, double Radius, double Width) Rolled(ShellCourse course)
     {
-        var rolled = Blank(shell);
+        var rolled = Blank(course);
         return (rolled, rolled.NeutralRadius, rolled.Width);
     }
 
     /// <summary>Development of a cylinder as its sheets are to be rolled.</summary>
-    public static RolledDevelopment Blank(ShellDesign shell) =>
-        new(shell.OuterRadius, shell.Wall, RolledDevelopment.MeanLine, shell.SeamAngle, shell.Rolls.BlankGap(shell.RootGap))
+    public static RolledDevelopment Blank(ShellCourse course) =>
+        new(course.Low, course.Wall, RolledDevelopment.MeanLine, course.Seams.First, course.Shell.Rolls.BlankGap(course.RootGap))
         {
-            Sheets = shell.Sheets,
-            Trim = shell.Rolls.Trim,
+            Sheets = course.Seams.Count,
+            Trim = course.Shell.Rolls.Trim,
         };
 
     /// <summary>
@@ -136,7 +136,7 @@ internal static class ShellFlat
     /// on a hole's left side and laps over itself by as much as the holes there need.
     /// </summary>
     private static (Development Development, double Radius, double Width) Wrapped(
-        ShellDesign shell, ImmutableArray<ShellOpening> openings)
+        ShellCourse course, ImmutableArray<ShellOpening> openings)
     {
         var angles = openings.Select(opening => opening.Angles).ToList();
         double Lap(double start) => angles
@@ -146,16 +146,15 @@ internal static class ShellFlat
         var starts = Enumerable.Range(0, StartSteps).Select(step => Turns.Full * step / StartSteps).ToList();
         var start = starts.OrderBy(Lap).ThenBy(angle => Math.Abs(angle - Math.PI)).ThenBy(angle => angle).First();
         var lap = Lap(start);
-        var longer = lap > 0 ? shell.OuterRadius * (lap + LapMargin) : 0;
-        return (new WrappedDevelopment(shell.OuterRadius, start, 0) { Lap = longer }, shell.OuterRadius,
-            (shell.OuterRadius * Turns.Full) + longer);
+        var longer = lap > 0 ? course.Low * (lap + LapMargin) : 0;
+        return (new WrappedDevelopment(course.Low, start, 0) { Lap = longer }, course.Low, (course.Low * Turns.Full) + longer);
     }
 
     /// <summary>Which way is up and, for a blank, which way it goes through the rolls; by the left edge, below the title.</summary>
-    private static void AddArrows(FlatMarks marks, ShellDesign shell, bool rolled)
+    private static void AddArrows(FlatMarks marks, double height, bool rolled)
     {
-        var length = Math.Min(4 * LetterHeight, shell.Height / 4);
-        var foot = new Point2(LetterHeight, shell.Height - (3 * LetterHeight) - length);
+        var length = Math.Min(4 * LetterHeight, height / 4);
+        var foot = new Point2(LetterHeight, height - (3 * LetterHeight) - length);
         marks.AddArrow(foot, foot + new Point2(0, length), "up", LetterHeight);
         if (rolled)
             marks.AddArrow(foot, foot + new Point2(length, 0), "roll", LetterHeight);

@@ -26,8 +26,8 @@ internal sealed record ShellOpening(
     public static Point2 AxisPlace(PortSite site, double lift) =>
         new(Math.Atan2(site.Frame.Origin.Y, site.Frame.Origin.X), site.Frame.Origin.Z - lift);
 
-    /// <param name="shell">The cylinder that the port stands in.</param>
-    public static ShellOpening Of(PortSite site, ShellDesign shell, double lift = 0)
+    /// <param name="shell">Section of the cylinder that the port stands in.</param>
+    public static ShellOpening Of(PortSite site, ShellSection shell, double lift = 0)
     {
         var (outside, inside) = ((CylinderFootprint)site.Outside, (CylinderFootprint)site.Inside);
         var port = site.Port;
@@ -35,7 +35,7 @@ internal sealed record ShellOpening(
         var radius = site.OpeningRadius;
         Point2 OnOutside(double phi) => origin + outside.Place(radius, phi);
         Point2 OutsideSlope(double phi) => outside.PlaceSlope(radius, phi);
-        if (shell.MadeFrom == StockForm.Tube)
+        if (!shell.Course.IsRolled)
             return new(
                 site, lift, Interval.Turn, outside.Corners(radius), OnOutside, OutsideSlope, phi => origin + inside.Place(radius, phi));
 
@@ -53,8 +53,8 @@ internal sealed record ShellOpening(
     public const double LargeShare = 0.25;
 
     /// <summary>Whether its metal is left in a rolled shell's flat, scribed or on tabs.</summary>
-    public bool IsLeft(ShellDesign shell) =>
-        shell.LargeHoles != LargeHoles.BeforeRolling && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
+    public bool IsLeft(ShellSection shell) =>
+        shell.Course.Shell.LargeHoles != LargeHoles.BeforeRolling && 2 * Site.OpeningRadius > LargeShare * shell.OutsideDiameter;
 
     public Rim Rim(CylinderSurface outer, CylinderSurface inner) => new(
         Domain,
@@ -91,9 +91,9 @@ internal sealed record ShellOpening(
     }
 
     /// <summary>Metal taken out of the wall, mm3.</summary>
-    public double Volume(ShellDesign shell)
+    public double Volume(ShellSection shell)
     {
-        if (shell.MadeFrom == StockForm.Sheet)
+        if (shell.Course.IsRolled)
         {
             // Radial walls: the (angle, height) area times the integral of r dr through the wall.
             var pole = Outer(Domain.Start);

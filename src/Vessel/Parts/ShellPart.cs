@@ -24,32 +24,32 @@ internal static class ShellPart
     private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (number, seams, lift) = (piece.Numbers[0], course.Seams, course.Start);
-        var shell = course.At(course.Start) with { Height = course.Height, SeamAngle = seams.Of(number) };
+        var (turned, shell) = (course with { Seams = seams with { First = seams.Of(number) } }, course.At(course.Start));
         Interval? sheet = seams.Count > 1 ? seams.Sheet(number) : null;
         var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
         ImmutableArray<NotchedEdge> ends =
             [NotchedEdge.OfShell(PortHost.Bottom, course, sites, sheet), NotchedEdge.OfShell(PortHost.Top, course, sites, sheet)];
-        var slots = SlotHole.Of(vessel, course, shell).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
+        var slots = SlotHole.Of(vessel, course).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,
         [
             .. sheet is { } angles ? [new SheetRim(ends[0], ends[1], angles, course.Heights).Of(outer, inner, lift)]
-                : ends.Select((end, i) => end.IsPlain ? Rim.SquareEnd(outer, inner, i * shell.Height) : end.OnShell(outer, inner, lift)),
+                : ends.Select((end, i) => end.IsPlain ? Rim.SquareEnd(outer, inner, i * course.Height) : end.OnShell(outer, inner, lift)),
             .. openings.Select(opening => opening.Rim(outer, inner)),
             .. slots.Select(slot => slot.Rim(outer, inner)),
         ]);
-        var words = new ShellWords(course, piece, shell, vessel, welds);
+        var words = new ShellWords(course, turned, piece, vessel, welds);
         var flat = ShellFlat.Of(words, openings, slots, ends);
         var outlines = new Queue<Loop2>(flat.Cut.Holes);
         var gross = Math.PI * ((shell.OuterRadius * shell.OuterRadius)
-            - (shell.InnerRadius * shell.InnerRadius)) * shell.Height / seams.Count;
+            - (shell.InnerRadius * shell.InnerRadius)) * course.Height / seams.Count;
         return new(
             piece.Id,
             piece.Name,
             PartKind.Shell,
             shell.Material,
             shell.Wall,
-            Stock(shell, flat),
+            Stock(course, flat),
             [.. piece.Numbers.Select(one => Placed(seams.Pitch * (one - number), lift))],
             solid,
             gross - openings.Sum(opening => opening.Volume(shell)) - slots.Sum(slot => slot.Volume) - ends.Sum(end => end.Volume),
@@ -61,7 +61,7 @@ internal static class ShellPart
                 .. ends.SelectMany(end => end.Ports)
                     .Select((site, i) => Drilled(openings.Length + slots.Length + i + 1, site, lift, flat, null, shell)),
             ],
-            shell.Path)
+            course.Shell.Path)
         {
             Forming = course.IsRolled ? Forming.Rolled : Forming.None,
             Wrap = course.IsRolled && !(openings.IsEmpty && slots.IsEmpty && ends.All(end => end.IsPlain))
@@ -77,7 +77,7 @@ internal static class ShellPart
         return new(new(0, 0, lift), new(cos, sin, 0), new(-sin, cos, 0), Vector3.UnitZ);
     }
 
-    private static Hole Drilled(int number, PortSite site, double lift, Flat flat, Loop2? outline, ShellDesign shell)
+    private static Hole Drilled(int number, PortSite site, double lift, Flat flat, Loop2? outline, ShellSection shell)
     {
         var centre = ShellOpening.AxisPlace(site, lift);
         return site.HoleInHost(
@@ -87,7 +87,7 @@ internal static class ShellPart
             new(shell.OuterRadius * Turns.From(centre.U, 0), centre.V));
     }
 
-    private static StockPiece Stock(ShellDesign shell, Flat flat) => flat.From is RolledDevelopment rolled
-        ? StockPieces.Rectangle(rolled.Width, shell.Height, shell.Wall, shell.Material)
-        : StockPieces.Tube(shell.OutsideDiameter, shell.Wall, shell.Height, shell.Material);
+    private static StockPiece Stock(ShellCourse course, Flat flat) => flat.From is RolledDevelopment rolled
+        ? StockPieces.Rectangle(rolled.Width, course.Height, course.Wall, course.Shell.Material)
+        : StockPieces.Tube(2 * course.Low, course.Wall, course.Height, course.Shell.Material);
 }

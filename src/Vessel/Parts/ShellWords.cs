@@ -6,8 +6,8 @@ namespace Vessel.Parts;
 
 /// <summary>What the flat of a course of the shell says in words.</summary>
 /// <param name="Piece">That the flat is of.</param>
-/// <param name="Shell">The course as a cylinder of its own, from the piece's first seam on.</param>
-internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDesign Shell, VesselDesign Vessel, Welds Welds)
+/// <param name="Turned">The course with its seams counted from the piece's first one on.</param>
+internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetPiece Piece, VesselDesign Vessel, Welds Welds)
 {
     private string Name => Piece.Name.ToUpperInvariant();
 
@@ -53,37 +53,37 @@ internal sealed record ShellWords(ShellCourse Course, SheetPiece Piece, ShellDes
     /// <param name="left">Whether openings are left to be cut later.</param>
     public ImmutableArray<string> Notes(Development development, bool left)
     {
-        var size = $"outside {NoteText.Length(Shell.OutsideDiameter)} mm, wall {NoteText.Length(Shell.Wall)} mm, height {NoteText.Length(Shell.Height)} mm";
+        var size = $"outside {NoteText.Length(2 * Course.Low)} mm, wall {NoteText.Length(Course.Wall)} mm, height {NoteText.Length(Course.Height)} mm";
         return development switch
         {
             WrappedDevelopment wrapped when Course.IsRolled =>
             [
-                $"ROLLED {Name}, {Shell.Material.Name}, {size}",
+                $"ROLLED {Name}, {Course.Shell.Material.Name}, {size}",
                 .. Places(),
                 "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
                 $"Left edge on the middle of {(Course.Seams.Count == 1 ? "the long" : "its first")} seam, at {NoteText.Degrees(Turns.From(wrapped.Start, 0))} deg. Not for a shell whose holes were cut in the flat.",
             ],
             WrappedDevelopment wrapped =>
             [
-                $"{Name} FROM TUBE, {Shell.Material.Name}, {size}",
+                $"{Name} FROM TUBE, {Course.Shell.Material.Name}, {size}",
                 "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
                 $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
             ],
             _ =>
             [
-                $"{Name}, {Shell.Material.Name}, {size}",
+                $"{Name}, {Course.Shell.Material.Name}, {size}",
                 .. Places(),
                 "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
-                $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at {NoteText.Degrees(Turns.From(Shell.SeamAngle, 0))} deg, root gap {NoteText.Length(Shell.RootGap)} mm.",
+                $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at {NoteText.Degrees(Turns.From(Turned.Seams.First, 0))} deg, root gap {NoteText.Length(Course.RootGap)} mm.",
                 "Blank on the mean diameter.",
-                .. Rolling(Shell.Rolls, Shell.Rolls.Trim),
+                .. Rolling(Course.Shell.Rolls, Course.Shell.Rolls.Trim),
                 .. left ? new[] { LeftOpenings } : [],
             ],
         };
     }
 
-    private string LeftOpenings => Shell.LargeHoles == LargeHoles.OnTabs
-        ? $"Openings over a quarter of the diameter hang on tabs {NoteText.Length(TabbedHole.TabWidth(Shell.Wall))} mm wide: roll it, then saw the tabs through and dress them."
+    private string LeftOpenings => Course.Shell.LargeHoles == LargeHoles.OnTabs
+        ? $"Openings over a quarter of the diameter hang on tabs {NoteText.Length(TabbedHole.TabWidth(Course.Wall))} mm wide: roll it, then saw the tabs through and dress them."
         : "Openings over a quarter of the diameter are scribed only: cut them when it is rolled.";
 
     /// <summary>What the rolls leave flat, and what the seam draws in.</summary>

@@ -5,13 +5,13 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>A member's slot in a course that is rolled from sheet; its walls are radial.</summary>
-internal sealed record SlotHole(ShellSlot Slot, ShellDesign Shell)
+internal sealed record SlotHole(ShellSlot Slot, ShellSection Shell)
 {
-    /// <param name="shell">The course as a cylinder of its own; heights count from its lower edge.</param>
-    public static ImmutableArray<SlotHole> Of(VesselDesign vessel, ShellCourse course, ShellDesign shell) =>
+    /// <param name="course">A cylinder; heights count from its lower edge.</param>
+    public static ImmutableArray<SlotHole> Of(VesselDesign vessel, ShellCourse course) =>
     [
         .. vessel.Members.SelectMany(member => member.Slots).Where(slot => vessel.Shell.CourseAt(slot.Height) == course)
-            .Select(slot => new SlotHole(slot with { Middle = slot.Middle - new Point2(0, course.Start) }, shell)),
+            .Select(slot => new SlotHole(slot with { Middle = slot.Middle - new Point2(0, course.Start) }, course.At(course.Start))),
     ];
 
     /// <summary>Middle of the slot on the outside: angle round the vessel and height.</summary>

@@ -180,7 +180,7 @@ internal static class DesignBuilder
     {
         if (port.Host == PortHost.Shell)
             return -ShellFooting.Of(shell, port).Inside.Reach(0, 0);
-        var shape = HeadShape.Of(port.Host, head, shell, HeadShape.TipOf(port));
+        var shape = HeadShape.Of(port.Host, head, shell.AtEnd(port.Host), HeadShape.TipOf(port));
         return shape is not null && HeadFooting.Of(shape, port) is { } footing
             && footing.Inside.Reach(footing.AxisRadius, 0) is var reach && double.IsFinite(reach)
             ? -reach

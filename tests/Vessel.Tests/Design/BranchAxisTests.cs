@@ -57,6 +57,6 @@ public sealed class BranchAxisTests
         Assert.Equal(Axis(12, 40).GreatestInsideLength(16), Axis(12, -40).GreatestInsideLength(16), Rounding);
 
     private static BranchAxis Axis(double offset, double tiltDeg, double angleDeg = 0) => new(
-        new ShellDesign("shell", Materials.All[0], 110, 2, 180, StockForm.Tube, 0, 0),
+        new ShellDesign("shell", Materials.All[0], 110, 2, 180, StockForm.Tube, 0, 0).At(90),
         new PortPlace(90, angleDeg * Math.PI / 180, offset, tiltDeg * Math.PI / 180, 0));
 }

@@ -83,7 +83,7 @@ public sealed class SetInTests
     private static void Holds(ShellDesign shell, PortSite site)
     {
         const int outlines = 1440, layers = 40;
-        var opening = ShellOpening.Of(site, shell);
+        var opening = ShellOpening.Of(site, shell.At(site.Port.Place.Height));
         var least = double.PositiveInfinity;
         for (var i = 0; i < outlines; i++)
         {

@@ -99,7 +99,7 @@ public sealed class WallRadii
     public void A_drilled_hole_spans_two_angles()
     {
         var (vessel, site) = Designs.Tee(55, 18, 2, shellWall: 3, madeFrom: StockForm.Tube);
-        var opening = ShellOpening.Of(site, vessel.Shell);
+        var opening = ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height));
 
         Near.Printed("16.91", opening.Outer(Math.PI / 2).U * 180 / Math.PI);
         Near.Printed("17.92", opening.Inner(Math.PI / 2).U * 180 / Math.PI);
@@ -109,7 +109,7 @@ public sealed class WallRadii
     public void Off_centre_its_two_outlines_lie_far_apart()
     {
         var (vessel, site) = Designs.Tee(55, 18, 2, 30, shellWall: 3, madeFrom: StockForm.Tube);
-        var opening = ShellOpening.Of(site, vessel.Shell);
+        var opening = ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height));
 
         Near.Printed("5.2", 55 * (opening.Inner(Math.PI / 2).U - opening.Outer(Math.PI / 2).U));
     }

@@ -9,7 +9,7 @@ namespace Vessel.Tests.Reassembly;
 /// <summary>Brackets of every kind on the shell.</summary>
 internal static class BracketMeetings
 {
-    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellDesign shell, CutPiece piece) => bracket switch
+    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellSection shell, CutPiece piece) => bracket switch
     {
         SaddleDesign saddle => Saddle(saddle, shell, piece),
         PlateDesign plate => Plate(plate, shell, piece),
@@ -22,7 +22,7 @@ internal static class BracketMeetings
     /// Set where the design says, a plate's coped edge touches the shell with some of its thickness all along and cuts into it
     /// nowhere; its width and depth are those of the design.
     /// </summary>
-    private static IEnumerable<Meeting> Plate(PlateDesign plate, ShellDesign shell, CutPiece piece)
+    private static IEnumerable<Meeting> Plate(PlateDesign plate, ShellSection shell, CutPiece piece)
     {
         var (sin, cos) = Math.SinCos(plate.Angle);
         var (outward, side) = (new Vector3(cos, sin, 0), new Vector3(-sin, cos, 0));
@@ -59,7 +59,7 @@ internal static class BracketMeetings
     }
 
     /// <summary>The ends of both ears lie on the shell: at the ends all through, at the sides along the edge nearer to the axis.</summary>
-    private static IEnumerable<Meeting> Saddle(SaddleDesign bracket, ShellDesign shell, CutPiece piece)
+    private static IEnumerable<Meeting> Saddle(SaddleDesign bracket, ShellSection shell, CutPiece piece)
     {
         var atSides = bracket.Ears == SaddleEars.Sides;
         double Along(Point2 p) => atSides ? p.U : p.V;

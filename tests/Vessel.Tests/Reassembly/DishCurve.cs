@@ -15,7 +15,7 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
     private const int Coarse = 80;
 
     /// <summary>Of the shell that the head closes.</summary>
-    public static DishCurve Of(ShellDesign shell, DishedHead head, double outward) => new(head, (shell.OutsideDiameter / 2) - head.Wall, outward);
+    public static DishCurve Of(ShellSection shell, DishedHead head, double outward) => new(head, (shell.OutsideDiameter / 2) - head.Wall, outward);
 
     /// <summary>By the number of a chord's end, evenly in the angle of the normal from the level.</summary>
     public Point2 At(int i)

@@ -63,7 +63,7 @@ internal static class HeadMeetings
         public double Area => Chain.Zip(Chain.Skip(1)).Sum(pair =>
             Math.PI * (pair.First.Radius + pair.Second.Radius) * (pair.Second.Along - pair.First.Along));
 
-        public static Middle Of(ShellDesign shell, DishedHead head)
+        public static Middle Of(ShellSection shell, DishedHead head)
         {
             var curve = DishCurve.Of(shell, head, head.Wall / 2);
             var places = DishCurve.Ends.Select(curve.At).ToList();

@@ -39,7 +39,7 @@ internal static class OtherMeetings
             yield break;
         var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
         var piece = pieces[name];
-        var (level, up) = end == PortHost.Top ? (shell.Height, 1) : (0, -1);
+        var (level, up) = end == PortHost.Top ? (vessel.Design.Shell.Height, 1) : (0, -1);
         foreach (var at in piece.Outline)
         {
             var (outer, inner) = (piece.InVessel(at, 0), piece.InVessel(at, lid.Wall));
@@ -78,7 +78,7 @@ internal static class OtherMeetings
         if (vessel.Design.Head(end) is not ConeHead cone)
             yield break;
         var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
-        var level = end == PortHost.Top ? shell.Height : 0;
+        var level = end == PortHost.Top ? vessel.Design.Shell.Height : 0;
         var port = vessel.Design.Ports.Single(port => port.Host == end && port.Place.Radius == 0);
         var sheets = pieces.Values.Where(piece => piece.Part.Kind == PartKind.Cone && piece.Part.Path == name)
             .SelectMany(piece => Enumerable.Range(0, piece.Part.Quantity).Select(number => (Cut: piece, Number: number)))

@@ -32,7 +32,7 @@ internal static class ShellMeetings
                 ? alike.Values.SelectMany(piece => Cone(course, piece)).Concat(ConeSeams.Of(
                     course.Name, sheets, Math.Atan2(Math.Abs(course.High - course.Low), course.Height), course.RootGap, course.Wall, course.NarrowsUp))
                 : alike.SelectMany(piece => Ends(course, piece.Value).Concat(Holes(course, vessel, piece.Key, piece.Value)))
-                    .Concat(course.IsRolled ? LongSeams(course.At(course.Start), sheets) : []),
+                    .Concat(course.IsRolled ? LongSeams(course, sheets) : []),
         ];
     }
 
@@ -74,7 +74,7 @@ internal static class ShellMeetings
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
     /// <summary>Two edges each, of one sheet or of neighbours, face each other over the root gap on the mean circle, all the way up.</summary>
-    private static IEnumerable<Meeting> LongSeams(ShellDesign design, List<(CutPiece Cut, int Number)> sheets)
+    private static IEnumerable<Meeting> LongSeams(ShellCourse course, List<(CutPiece Cut, int Number)> sheets)
     {
         for (var i = 0; i < sheets.Count; i++)
         {
@@ -82,10 +82,10 @@ internal static class ShellMeetings
             var (left, right) = (next.Cut.Outline.Min(p => p.U), shell.Cut.Outline.Max(p => p.U));
             foreach (var height in shell.Cut.Outline.Select(p => p.V).Distinct())
             {
-                var a = next.Cut.InVessel(new Point2(left, height), design.Wall / 2, next.Number);
-                var b = shell.Cut.InVessel(new Point2(right, height), design.Wall / 2, shell.Number);
+                var a = next.Cut.InVessel(new Point2(left, height), course.Wall / 2, next.Number);
+                var b = shell.Cut.InVessel(new Point2(right, height), course.Wall / 2, shell.Number);
                 // The gap is an arc of the mean circle; its chord is what lies between the edges.
-                var chord = 2 * design.MidRadius * Math.Sin(design.RootGap / 2 / design.MidRadius);
+                var chord = 2 * course.MidRadius * Math.Sin(course.RootGap / 2 / course.MidRadius);
                 yield return new("long seam", Math.Abs((a - b).Length - chord), 2 * shell.Cut.Allowed);
             }
         }
@@ -180,7 +180,7 @@ internal static class ShellMeetings
 
     /// <summary>Shell and head together, as a port over the seam between them finds them.</summary>
     private static DishCurve Over(VesselDesign design, PortHost end, bool outside) =>
-        DishCurve.Of(design.Shell, (DishedHead)design.Head(end), outside ? design.Head(end).Wall : 0);
+        DishCurve.Of(design.Shell.AtEnd(end), (DishedHead)design.Head(end), outside ? design.Head(end).Wall : 0);
 
     /// <summary>A place in the half plane of the head, the pole below.</summary>
     private static Point2 Beside(VesselDesign design, PortSite site, Vector3 p) =>

@@ -10,7 +10,7 @@ namespace Vessel.Tests.Reassembly;
 /// </summary>
 internal static class StrapMeetings
 {
-    public static IEnumerable<Meeting> Of(StrapDesign strap, ShellDesign shell, IReadOnlyDictionary<string, CutPiece> pieces)
+    public static IEnumerable<Meeting> Of(StrapDesign strap, ShellSection shell, IReadOnlyDictionary<string, CutPiece> pieces)
     {
         var (back, front) = (pieces[Slug.Of(StrapDesign.BackOf(strap.Name))], pieces[Slug.Of(StrapDesign.FrontOf(strap.Name))]);
         var (outward, seat) = (new Vector3(Math.Cos(strap.Angle), Math.Sin(strap.Angle), 0), shell.OuterRadius + strap.Liner);

@@ -9,7 +9,7 @@ namespace Vessel.Tests.Reassembly;
 internal static class TabMeetings
 {
     /// <summary>The piece as if it had no tabs: what is cut deeper than the shell's outside is left out of its outline.</summary>
-    public static CutPiece Plain(BracketDesign bracket, ShellDesign shell, CutPiece piece)
+    public static CutPiece Plain(BracketDesign bracket, ShellSection shell, CutPiece piece)
     {
         if (bracket.Tabs is null)
             return piece;
@@ -21,7 +21,7 @@ internal static class TabMeetings
     }
 
     /// <summary>Every place of a tab's edge lies off the bore, and in a slot with its clearance at whatever depth it lies.</summary>
-    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellDesign shell, CutPiece piece, ImmutableArray<CutPiece> rolled)
+    public static IEnumerable<Meeting> Of(BracketDesign bracket, ShellSection shell, CutPiece piece, ImmutableArray<CutPiece> rolled)
     {
         if (bracket.Tabs is not { } tabs)
             yield break;

@@ -35,6 +35,9 @@ internal static class Designs
         new("shell", Stainless, outsideDiameter, wall, height, madeFrom, madeFrom == StockForm.Sheet ? Math.PI : 0, madeFrom == StockForm.Sheet ? 1 : 0);
 
     public static FlatHead Inset(ShellDesign shell, string end, double wall = 3, double recess = 0, double clearance = 0.2) =>
+        Inset(shell.AtEnd(PortHost.Bottom), end, wall, recess, clearance);
+
+    public static FlatHead Inset(ShellSection shell, string end, double wall = 3, double recess = 0, double clearance = 0.2) =>
         new(end, Stainless, wall, Seat.Inset, recess, clearance, 2 * (shell.InnerRadius - clearance));
 
     public static FlatHead Overlay(string end, double outsideDiameter, double wall = 3) =>

@@ -93,7 +93,7 @@ internal static class MockupVolume
     private static double Floor(HeadDesign head) => head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
 
     /// <summary>Metal beyond the shell's end, less a recess inside it.</summary>
-    private static double Beyond(HeadDesign head, ShellDesign shell) => head switch
+    private static double Beyond(HeadDesign head, ShellSection shell) => head switch
     {
         FlatHead { Seat: Seat.Inset } flat => -Math.PI * shell.InnerRadius * shell.InnerRadius * flat.Recess,
         FlatHead flat => Math.PI * flat.OutsideDiameter * flat.OutsideDiameter / 4 * flat.Wall,

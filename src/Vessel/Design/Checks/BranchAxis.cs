@@ -8,7 +8,7 @@ namespace Vessel.Design;
 /// z = h + (x - x0) tan(t) + r cos(phi) / cos(t), and along the axis from its own meeting with the outside
 /// s = (x - x0) / cos(t) + r cos(phi) tan(t). Derived here; needs |e| + r no greater than R.
 /// </summary>
-internal sealed record BranchAxis(ShellDesign Shell, PortPlace Place)
+internal sealed record BranchAxis(ShellSection Shell, PortPlace Place)
 {
     /// <summary>Points round a port: the extremes of a smooth outline are then off by under 1e-5 of its radius.</summary>
     public const int Samples = 720;

@@ -28,7 +28,7 @@ internal static class BranchFitCheck
                 ShellHole.HoleRadius(port), shell.InnerRadius);
         }
 
-        var drilled = port.Joint == PortJoint.SetOn && shell.MadeFrom == StockForm.Tube;
+        var drilled = port.Joint == PortJoint.SetOn && !shell.Course.IsRolled;
         return drilled && side + port.BoreRadius > shell.InnerRadius
             ? TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways",
                 "bore", port.BoreRadius, shell.InnerRadius)

@@ -79,7 +79,7 @@ internal static class BranchReachCheck
                 : port.InsideLength == 0 ? double.PositiveInfinity
                 : !design.Shell.IsPlain || OverSeam.Of(design, port) is not null
                     ? Slanted(design, port, ShellFooting.Of(design, port) is var foot ? foot.Axis : default, foot.Inside.Reach(0, 0))
-                : new BranchAxis(design.Shell, port.Place).GreatestInsideLength(port.OuterRadius);
+                : new BranchAxis(design.Shell.At(port.Place.Height), port.Place).GreatestInsideLength(port.OuterRadius);
         }
 
         if (port.InsideLength > 0 && Footing(design, port) is { } footing && port.Place is { SquareToSurface: true, Radius: > 0 })

@@ -26,7 +26,7 @@ internal static class HeadPortCheck
         }
     }
 
-    private static Fault? OnFlat(Shown shown, ShellDesign shell, FlatHead head, PortDesign port)
+    private static Fault? OnFlat(Shown shown, ShellSection shell, FlatHead head, PortDesign port)
     {
         // The port stands on the plate, and its hole leaves as much metal to the rim as the thinner of the two welded there has; an
         // overlay's port must also open into the shell's bore.

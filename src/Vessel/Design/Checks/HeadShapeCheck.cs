@@ -19,7 +19,7 @@ internal static class HeadShapeCheck
             .OfType<Fault>();
     }
 
-    private static Fault? Radii(Shown shown, ShellDesign shell, TorisphereHead head)
+    private static Fault? Radii(Shown shown, ShellSection shell, TorisphereHead head)
     {
         var radius = shell.OuterRadius - head.Wall;
         if (!(radius > 0))
@@ -35,7 +35,7 @@ internal static class HeadShapeCheck
             : null;
     }
 
-    private static Fault? Knuckle(Shown shown, ShellDesign shell, DishedHead head, double knuckle, string key = "knuckle_radius")
+    private static Fault? Knuckle(Shown shown, ShellSection shell, DishedHead head, double knuckle, string key = "knuckle_radius")
     {
         var radius = shell.OuterRadius - head.Wall;
         return radius > 0 && knuckle >= radius
@@ -46,7 +46,7 @@ internal static class HeadShapeCheck
     }
 
     /// <summary>Nose and knuckle leave some straight cone between them.</summary>
-    private static Fault? Nose(Shown shown, ShellDesign shell, ToriconeHead head)
+    private static Fault? Nose(Shown shown, ShellSection shell, ToriconeHead head)
     {
         var (radius, sin, cos) = (shell.OuterRadius - head.Wall, Math.Sin(head.HalfAngle), Math.Cos(head.HalfAngle));
         // Of the cone this much is to be left, lest its edges run together.

@@ -38,7 +38,7 @@ internal static class LidCheck
         shown.Length(depth), $"less than {shown.LengthDown(height)}",
         "Make recess or thickness smaller, or the shell higher.");
 
-    private static Fault? Fit(Shown shown, ShellDesign shell, FlatHead head)
+    private static Fault? Fit(Shown shown, ShellSection shell, FlatHead head)
     {
         if (head.Seat == Seat.Inset && head.Clearance >= shell.InnerRadius && shell.InnerRadius > 0)
         {

@@ -33,8 +33,8 @@ internal sealed record ShellHole(
         port.Joint == PortJoint.SetOn ? port.BoreRadius : port.OuterRadius + port.Clearance;
 
     /// <summary>Whether the hole's walls run along the port's axis, rather than square to the sheet.</summary>
-    public static bool RunsThroughWall(ShellDesign shell, PortDesign port) =>
-        port.Joint == PortJoint.SetIn || shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true };
+    public static bool RunsThroughWall(ShellCourse course, PortDesign port) =>
+        port.Joint == PortJoint.SetIn || course is { IsRolled: false } or { IsCone: true };
 
     /// <summary>Null for a port that does not fit its shell, or of which a size is at fault.</summary>
     public static ShellHole? Of(ShellDesign whole, PortDesign port)
@@ -44,7 +44,7 @@ internal sealed record ShellHole(
         var shell = whole.At(port.Place.Height);
         var radius = HoleRadius(port);
         var side = Math.Abs(port.Place.Offset);
-        var deepest = RunsThroughWall(shell, port) ? shell.InnerRadius : shell.OuterRadius;
+        var deepest = RunsThroughWall(shell.Course, port) ? shell.InnerRadius : shell.OuterRadius;
         // Written so that a NaN does not pass.
         if (!(radius > 0 && shell.InnerRadius > 0
             && side + radius <= deepest && side + port.OuterRadius <= shell.OuterRadius
@@ -54,7 +54,7 @@ internal sealed record ShellHole(
         }
 
         var axis = new BranchAxis(shell, port.Place);
-        var layers = RunsThroughWall(shell, port)
+        var layers = RunsThroughWall(shell.Course, port)
             ? Enumerable.Range(0, Layers).Select(i => shell.InnerRadius + (shell.Wall * i / (Layers - 1)))
             : [shell.OuterRadius];
         return new ShellHole(port, [.. layers.Select(r => Outline(axis, r, radius))],

@@ -47,7 +47,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     public double Free(HeadDesign head) => Rim(head).InnerRadius;
 
     /// <summary>The shell where a head closes it.</summary>
-    public ShellDesign Rim(HeadDesign head) => Shell.AtEnd(End(head));
+    public ShellSection Rim(HeadDesign head) => Shell.AtEnd(End(head));
 
     private PortHost End(HeadDesign head) => head.Path == Design.Top.Path ? PortHost.Top : PortHost.Bottom;
 

@@ -15,15 +15,14 @@ internal static class TabCheck
         var whole = design.Shell;
         return whole.Courses.Where(course => !course.IsCone).SelectMany(course => Find(
             new(design.Units),
-            whole.IsPlain ? whole : course.At(course.Start),
-            course,
+            course.At(course.Start),
             holes.Where(hole => whole.IsPlain || whole.CourseAt(hole.Port.Place.Height) == course),
             design.All<BracketDesign>().Where(bracket => whole.IsPlain || whole.CourseAt(bracket.Height) == course)));
     }
 
-    /// <param name="shell">The course as a cylinder.</param>
+    /// <param name="shell">Section of a cylinder.</param>
     private static IEnumerable<Fault> Find(
-        Shown shown, ShellDesign shell, ShellCourse course, IEnumerable<ShellHole> holes, IEnumerable<BracketDesign> brackets)
+        Shown shown, ShellSection shell, IEnumerable<ShellHole> holes, IEnumerable<BracketDesign> brackets)
     {
         var taken = new List<(string Name, Polygon[] Flat)>(
             holes.Select(hole => ($"the hole of '{hole.Port.Name}'", hole.Flat(shell.OuterRadius).ToArray())));
@@ -31,7 +30,7 @@ internal static class TabCheck
         {
             if (bracket.Tabs is not { Count: > 0 } tabs || !IsWhole(shell, bracket, tabs))
                 continue;
-            if (shell.MadeFrom != StockForm.Sheet)
+            if (!shell.Course.IsRolled)
             {
                 yield return new Fault(FaultCodes.KeyDoesNotApply, tabs.Path,
                     "Tabs stand in slots that are cut in the shell's flat, and this shell is made from tube.", "tube", "sheet",
@@ -43,7 +42,7 @@ internal static class TabCheck
             }
             else
             {
-                foreach (var inWay in OnShell(shown, shell, course, bracket, taken))
+                foreach (var inWay in OnShell(shown, shell, bracket, taken))
                     yield return inWay;
                 taken.Add(($"a slot of '{bracket.Name}'", [.. ShellTab.Of(bracket).Select(tab => Flat(tab, shell, 0))]));
             }
@@ -51,14 +50,14 @@ internal static class TabCheck
     }
 
     /// <summary>Without a value at fault, and on a bracket that meets the shell.</summary>
-    private static bool IsWhole(ShellDesign shell, BracketDesign bracket, TabsDesign tabs) =>
+    private static bool IsWhole(ShellSection shell, BracketDesign bracket, TabsDesign tabs) =>
         double.IsFinite(bracket.Height + bracket.Angle + bracket.Thickness + bracket.EdgeLength + tabs.Width + tabs.Clearance
-            + shell.InnerRadius + shell.SeamAngle + shell.RootGap)
+            + shell.InnerRadius + shell.Seams.First + shell.Course.RootGap)
         && shell.InnerRadius > 0
         && ShellTab.Of(bracket).All(tab => double.IsFinite(tab.Middle.U) && double.IsFinite(
             bracket.EdgeLevel(bracket.EdgeLength / 2, shell.OuterRadius)));
 
-    private static Fault? OnEdge(Shown shown, ShellDesign shell, BracketDesign bracket, TabsDesign tabs)
+    private static Fault? OnEdge(Shown shown, ShellSection shell, BracketDesign bracket, TabsDesign tabs)
     {
         var each = Math.Max(Share * tabs.Width, tabs.Width + (2 * tabs.Clearance) + shell.Wall);
         var length = bracket.EdgeLength;
@@ -77,9 +76,9 @@ internal static class TabCheck
 
     /// <summary>The first thing that is in the way of each tab's slot.</summary>
     private static IEnumerable<Fault> OnShell(
-        Shown shown, ShellDesign shell, ShellCourse course, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
+        Shown shown, ShellSection shell, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
     {
-        var girth = Turns.Full * shell.OuterRadius;
+        var (course, girth) = (shell.Course, Turns.Full * shell.OuterRadius);
         foreach (var tab in ShellTab.Of(bracket))
         {
             // A bracket beyond the shell's end is told as such.
@@ -97,12 +96,12 @@ internal static class TabCheck
             }
 
             var own = Flat(tab, shell, shell.Wall);
-            var half = shell.RootGap / 2;
+            var half = course.RootGap / 2;
             var (left, right) = (own.EnvelopeInternal.MinX, own.EnvelopeInternal.MaxX);
             var other = taken.FirstOrDefault(one => one.Flat.Any(flat => Repeats(girth).Any(shift =>
                 new NetTopologySuite.Geometries.Utilities.AffineTransformation().Translate(shift, 0).Transform(flat).Intersects(own))));
             var seams = from angle in shell.Seams.Angles from shift in Repeats(girth) select (angle * shell.OuterRadius) + shift;
-            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Sheets > 1 ? "a long seam" : "the long seam")
+            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Seams.Count > 1 ? "a long seam" : "the long seam")
                 : other.Name;
             if (name is null)
                 continue;
@@ -117,7 +116,7 @@ internal static class TabCheck
     private static IEnumerable<double> Repeats(double girth) => Enumerable.Range(-2, 5).Select(turn => turn * girth);
 
     /// <summary>The slot, grown by so much on all sides, on the outside laid flat: mm along it from angle 0, and up.</summary>
-    private static Polygon Flat(ShellTab tab, ShellDesign shell, double grown)
+    private static Polygon Flat(ShellTab tab, ShellSection shell, double grown)
     {
         var corners = tab.Grown(tab.Bracket.Tabs!.Clearance + grown).Corners
             .Select(corner => new Coordinate(

@@ -58,13 +58,13 @@ internal static class PlateRules
     private static Measure Seam(PlateSite site, Assembly assembly, WeldFigures weld)
     {
         var (plate, cope) = (site.Bracket, site.Cope);
-        var (shell, seam) = (assembly.Design.Shell.At(plate.Height), assembly.Design.Shell.CourseAt(plate.Height).SeamPath);
+        var shell = assembly.Design.Shell.At(plate.Height);
         var corners = (from u in (double[])[-plate.Width / 2, plate.Width / 2]
                        from n in (double[])[-plate.Thickness / 2, plate.Thickness / 2]
                        select cope.OnShell(u, n).Angle).ToList();
         var (at, off) = shell.Seams.Angles.Select(angle => (angle, Off: Off(angle))).MinBy(one => one.Off);
         var across = off == 0;
-        var margin = (weld.Leg.End + (shell.RootGap / 2)) / shell.OuterRadius;
+        var margin = (weld.Leg.End + (shell.Course.RootGap / 2)) / shell.OuterRadius;
         return new(
             FindingCodes.SeamUnderBracket,
             Severity.Warning,
@@ -73,7 +73,7 @@ internal static class PlateRules
             + (across ? $"under '{plate.Name}'" : $"{NoteText.Length(off * shell.OuterRadius)} mm beside '{plate.Name}'")
             + $": turn the seam until {NoteText.Length(margin * shell.OuterRadius)} mm are between them.",
             [new("seam to plate", off * shell.OuterRadius, AtLeast(margin * shell.OuterRadius), "mm")],
-            assembly.Design.PlaceOf(seam),
+            assembly.Design.PlaceOf(shell.Course.SeamPath),
             $"long seam to the edge of '{plate.Name}'");
 
         // Half a turn away the signs may differ, too.

@@ -18,14 +18,14 @@ internal static class SaddleCheck
         }.Concat(holes.Select(h => OverPort(shown, design.Shell.At(bracket.Height), bracket, h)))).OfType<Fault>();
     }
 
-    private static Fault? Width(Shown shown, ShellDesign shell, SaddleDesign bracket) =>
+    private static Fault? Width(Shown shown, ShellSection shell, SaddleDesign bracket) =>
         bracket.Width >= shell.OutsideDiameter
             ? new Fault(FaultCodes.BracketTooWide, $"{bracket.Path}.width", "The bracket's ears reach beside the shell.",
                 shown.Length(bracket.Width), $"less than {shown.LengthDown(shell.OutsideDiameter)}", "Make it narrower.")
             : null;
 
     /// <summary>Between bend and shell some straight ear must be left, on the ear's shortest line.</summary>
-    private static Fault? Ears(Shown shown, ShellDesign shell, SaddleDesign bracket)
+    private static Fault? Ears(Shown shown, ShellSection shell, SaddleDesign bracket)
     {
         var aside = bracket.Ears == SaddleEars.Sides ? Math.Max(0, (bracket.Width / 2) - bracket.Thickness) : 0;
         var sagitta = shell.OuterRadius - BranchAxis.HalfChord(shell.OuterRadius, aside);
@@ -38,7 +38,7 @@ internal static class SaddleCheck
             : null;
     }
 
-    private static Fault? OverPort(Shown shown, ShellDesign shell, SaddleDesign bracket, ShellHole hole)
+    private static Fault? OverPort(Shown shown, ShellSection shell, SaddleDesign bracket, ShellHole hole)
     {
         var half = bracket.PlateHeight / 2;
         var (low, high) = (Math.Min(hole.FootLow, hole.HoleLow), Math.Max(hole.FootHigh, hole.HoleHigh));

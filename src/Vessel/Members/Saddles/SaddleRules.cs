@@ -124,7 +124,7 @@ internal static class SaddleRules
     {
         var bracket = site.Bracket;
         var shell = assembly.Design.Shell.At(bracket.Height);
-        var (stands, clear) = (site.Covered, weld.Leg.End + (shell.RootGap / 2));
+        var (stands, clear) = (site.Covered, weld.Leg.End + (shell.Course.RootGap / 2));
         var (under, off) = shell.Seams.Angles.Select(seam => (seam, Off(Math.Abs(Turns.Signed(seam - bracket.Angle)))))
             .MinBy(one => one.Item2);
         return Warning(

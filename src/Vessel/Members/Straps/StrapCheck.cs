@@ -23,7 +23,7 @@ internal static class StrapCheck
     }
 
     /// <summary>The most that a strap's gap may be, mm: each half still reaches round more than a third of the shell.</summary>
-    private static Fault? Gap(Shown shown, ShellDesign shell, StrapDesign strap)
+    private static Fault? Gap(Shown shown, ShellSection shell, StrapDesign strap)
     {
         // The bend's circle, outside of the band, touches the ear's outer face: this is the height of its centre over the middle plane.
         var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness
@@ -39,7 +39,7 @@ internal static class StrapCheck
     /// <summary>
     /// Legs rise from the ears' outer faces by two bends at least and stand beside the band; their feet lie no nearer than its outside.
     /// </summary>
-    private static Fault? Legs(Shown shown, ShellDesign shell, StrapDesign strap)
+    private static Fault? Legs(Shown shown, ShellSection shell, StrapDesign strap)
     {
         if (strap.Feet.StandOff is not { } standOff)
             return null;

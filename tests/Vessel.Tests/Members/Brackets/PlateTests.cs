@@ -39,7 +39,7 @@ public sealed class PlateTests
     public void Cut_from_the_written_file_it_stands_on_the_shell(int seed)
     {
         var design = Brackets.RandomPlate(seed);
-        var meetings = BracketMeetings.Of(design.Bracket(), design.Shell, CutPiece.Of(Brackets.Part(design))).ToList();
+        var meetings = BracketMeetings.Of(design.Bracket(), design.Shell.At(design.Bracket().Height), CutPiece.Of(Brackets.Part(design))).ToList();
 
         Assert.True(meetings.Count > 50);
         Assert.All(meetings, meeting => Assert.True(
