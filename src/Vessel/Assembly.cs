@@ -5,6 +5,7 @@ using Vessel.Joints;
 using Vessel.Members;
 using Vessel.Mockups;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel;
 

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Ports;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;

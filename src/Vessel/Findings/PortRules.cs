@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Ports;
 using Vessel.Stock;
 using static Vessel.Model.Allowed;
 

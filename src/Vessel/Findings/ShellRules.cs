@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;

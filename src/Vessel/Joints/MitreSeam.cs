@@ -2,6 +2,7 @@ using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Stock;
 
 namespace Vessel.Joints;

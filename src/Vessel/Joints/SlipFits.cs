@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Stock;
 
 namespace Vessel.Joints;

@@ -4,6 +4,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Ports;
 
 namespace Vessel.Mockups;
 

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Ports;
 
 namespace Vessel.Mockups;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Mockups;
 

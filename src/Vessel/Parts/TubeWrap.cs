@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MathNet.Numerics.Integration;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 
 namespace Vessel.Parts;
 

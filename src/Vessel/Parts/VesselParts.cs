@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Ports;
 
 namespace Vessel.Parts;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Ports;
 
 namespace Vessel.Planning;
 
@@ -39,7 +40,7 @@ public sealed class Plan(
     public ImmutableArray<BarStock> Bars => BarStock.Of(Assembly.Parts, Assembly.Design.Shop.Stock, Assembly.Design.Quantity);
 
     /// <summary>How many tacks hold a port.</summary>
-    public int TacksOf(Parts.PortSite site) => Tacks.Of(Assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path)).Places.Length;
+    public int TacksOf(PortSite site) => Tacks.Of(Assembly.Welds.Single(weld => weld.Joint.Path == site.Port.Path)).Places.Length;
 
     /// <summary>For the test at the end of the day.</summary>
     public LeakKit LeakKit => LeakKit.Of(Assembly.Design, Assembly.Welds.Select(weld => weld.Joint));

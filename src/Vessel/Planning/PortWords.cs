@@ -1,6 +1,7 @@
 using System.Globalization;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Planning;
 

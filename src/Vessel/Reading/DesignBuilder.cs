@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members;
+using Vessel.Ports;
 using Vessel.Stock;
 
 namespace Vessel.Reading;

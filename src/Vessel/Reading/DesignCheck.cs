@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Members;
+using Vessel.Ports;
 
 namespace Vessel.Reading;
 
@@ -23,15 +24,18 @@ internal static class DesignCheck
             .. BranchReachCheck.Find(design),
             .. ElbowCheck.Find(design),
             .. ShellEndCheck.Find(design, holes),
+            .. SheetCheck.Find(design),
             .. SeamCheck.Find(design, holes),
             .. HeadPortCheck.Find(design),
             .. HoleSawCheck.Find(design),
-            .. ConeSeamCheck.Find(design),
+            .. ConeSegmentCheck.Find(design),
+            .. ConePortCheck.Find(design),
             .. OverlapCheck.Find(design, holes),
             .. GoreCheck.Find(design),
+            .. GorePortCheck.Find(design),
             .. InsideCollisionCheck.Find(design),
             .. InsideReachCheck.Find(design),
-            .. WindowCheck.Find(design),
+            .. PortWindowCheck.Find(design),
             .. HolePatternCheck.Find(design),
             .. MemberKinds.All.SelectMany(kind => kind.Faults(design, holes)),
             .. LetterCheck.Find(design),

@@ -74,7 +74,12 @@ internal static class SourceModel
 /// <summary>A type of the library that a file makes use of.</summary>
 internal sealed record TypeUse(string File, int Line, INamedTypeSymbol Type)
 {
-    /// <summary>Folder below src/Vessel in which the use stands; empty for the files beside the folders, "Geometry" for that project.</summary>
+    /// <summary>Folders within a folder that stand lower than the rest of it.</summary>
+    private static readonly string[] _lower = ["Ports/Sites"];
+
+    /// <summary>
+    /// Folder below src/Vessel in which the use stands; empty for the files beside the folders, "Geometry" for that project.
+    /// </summary>
     public string From => FolderOf(File);
 
     /// <summary>The same of the type that is used.</summary>
@@ -85,6 +90,8 @@ internal sealed record TypeUse(string File, int Line, INamedTypeSymbol Type)
     public static string FolderOf(string file)
     {
         var parts = Path.GetRelativePath(Path.Combine(Repository.Root, "src"), file).Split('/');
-        return parts[0] == "Vessel.Geometry" ? "Geometry" : parts.Length > 2 ? parts[1] : string.Empty;
+        return parts[0] == "Vessel.Geometry" ? "Geometry"
+            : parts.Length > 3 && _lower.Contains($"{parts[1]}/{parts[2]}") ? $"{parts[1]}/{parts[2]}"
+            : parts.Length > 2 ? parts[1] : string.Empty;
     }
 }

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Ports;
 using Vessel.Stock;
 using Xunit;
 

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Mockups;
+using Vessel.Ports;
 using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;
@@ -84,7 +85,7 @@ public sealed class OutsideRulesTests
     public void A_sound_vessel_has_none() => Assert.Empty(Found(Designs.Sound));
 
     /// <summary>Every millimetre or so of a tube's outside beyond the shell, and its end.</summary>
-    private static List<Vector3> Surface(Vessel.Parts.PortSite site, Profile outside)
+    private static List<Vector3> Surface(PortSite site, Profile outside)
     {
         var (radius, points) = (site.Port.OuterRadius, new List<Vector3>());
         for (var i = 0; i < 90; i++)

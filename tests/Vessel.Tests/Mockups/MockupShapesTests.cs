@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Mockups;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -20,7 +21,7 @@ public sealed class MockupShapesTests
             Designs.Shell(), Designs.Branch("seam", 32, 2, new(60, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 20, 2, 0)));
         var port = vessel.Design.Ports[0] with { Place = new(height, 0, offset, tilt, 0), Length = 60 };
         var design = vessel.Design with { Ports = vessel.Design.Ports.SetItem(0, port) };
-        var site = Vessel.Parts.PortSite.Of(port, design);
+        var site = PortSite.Of(port, design);
         var plan = MockupPlan.Of(design, [site, vessel.Sites[1]], vessel.Members);
 
         Assert.Empty(plan.Obstacles);
@@ -35,7 +36,7 @@ public sealed class MockupShapesTests
     /// Of a round bar from its free end to a cylinder of a radius that a half sphere goes on below z = 0: where the line is on either,
     /// the other lies behind it or is not reached.
     /// </summary>
-    private static double Tube(Vessel.Parts.PortSite site, double radius, double bar) => Quadrature.Disc(bar, (r, phi) =>
+    private static double Tube(PortSite site, double radius, double bar) => Quadrature.Disc(bar, (r, phi) =>
     {
         var (point, way) = (site.Frame.ToOuter(Footprint.OnLine(r, phi, 0)), site.Frame.Z);
         double Root(double a, double b, double c) => (-b + Math.Sqrt((b * b) - (a * c))) / a;

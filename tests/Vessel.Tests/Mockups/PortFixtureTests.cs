@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Planning;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -180,7 +181,7 @@ public sealed class PortFixtureTests
     /// Nowhere in the tube's metal nor in the host's. Facets of three degrees come nearer to the host than the clearance by their
     /// sagitta, at most R (1 - cos 1.5 deg) of the foot's 40 mm or so, and to the tube likewise.
     /// </summary>
-    private static void AssertOutside(Vector3 p, Vessel.Parts.PortSite site, Assembly assembly)
+    private static void AssertOutside(Vector3 p, PortSite site, Assembly assembly)
     {
         var across = double.Hypot(p.X, p.Y);
         if (p.Z < site.Port.Length - 1e-9)
@@ -204,6 +205,6 @@ public sealed class PortFixtureTests
 
     private static Assembly Asked(Assembly assembly) => Assembly.Of(assembly.Design with { Fixtures = true });
 
-    private static FixtureForm? Form(Vessel.Parts.PortSite site, Assembly assembly, FixtureHook hook) => FixtureForm.Of(
+    private static FixtureForm? Form(PortSite site, Assembly assembly, FixtureHook hook) => FixtureForm.Of(
         site, assembly.Design, FixtureTurn.Of(site, Plan.Of(assembly)), hook, out _);
 }

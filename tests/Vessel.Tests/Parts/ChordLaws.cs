@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 

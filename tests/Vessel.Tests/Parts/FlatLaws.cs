@@ -2,6 +2,7 @@ using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -4,6 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -97,7 +98,7 @@ public sealed class GorePortTests
     [InlineData(65, -0.27, "port-over-seam")]
     [InlineData(18, 0.39, null)]
     public void Only_what_stands_over_a_seam_is_refused(double radius, double aside, string? code) =>
-        Assert.Equal(code is null ? [] : [code], GoreCheck.Find(Vessel(radius, _amid + aside)).Select(fault => fault.Code));
+        Assert.Equal(code is null ? [] : [code], GorePortCheck.Find(Vessel(radius, _amid + aside)).Select(fault => fault.Code));
 
     /// <summary>Between the seam of the cap and the port on a gore there are two walls, or a finding.</summary>
     [Theory]

@@ -4,6 +4,7 @@ using Vessel.Export.Drawing;
 using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -44,7 +45,7 @@ public sealed class LapTests
         var vessel = kind == "sleeve"
             ? InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { OutsideDiameter = 80, Windows = rows }], [], []))
             : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", PortHost.Top, 80, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 60, Length = 40, Windows = rows });
-        Assert.Empty(WindowCheck.Find(vessel));
+        Assert.Empty(PortWindowCheck.Find(vessel));
         var part = Assembly.Of(vessel).Parts.Single(part => part.Word == (kind == "sleeve" ? "sleeve" : "branch"));
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
         var (flat, figures) = (part.Flat!, FlatFigures.Of(FittedFlat.Of(part.Flat!, 0.01)));

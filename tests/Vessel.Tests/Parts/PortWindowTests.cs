@@ -4,6 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Members.Cups;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -174,6 +175,6 @@ public sealed class PortWindowTests
         var vessel = Designs.Vessel(Designs.Shell(150, 2, 200), port with { Windows = [_rows[0] with { Up = top - 8 }] });
 
         Near.Absolute(25 + Wall, FreeLength.Of(vessel, port), 1e-6);
-        Assert.Equal(fits, !WindowCheck.Find(vessel).Any());
+        Assert.Equal(fits, !PortWindowCheck.Find(vessel).Any());
     }
 }

@@ -4,6 +4,7 @@ using Vessel.Joints;
 using Vessel.Members;
 using Vessel.Parts;
 using Vessel.Planning;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -5,6 +5,7 @@ using Vessel.Members.Plates;
 using Vessel.Members.Saddles;
 using Vessel.Mockups;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Tests.Support;
 

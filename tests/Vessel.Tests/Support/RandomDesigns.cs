@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 using Vessel.Reading;
 using Vessel.Stock;
 using Xunit;
@@ -89,7 +90,7 @@ internal static class RandomDesigns
             IsRound = isRound,
         };
         var grown = vessel with { Ports = [port with { Windows = [row] }] };
-        return WindowCheck.Find(grown).Any() ? port : grown.Ports[0];
+        return PortWindowCheck.Find(grown).Any() ? port : grown.Ports[0];
     });
 
     /// <summary>Some that are set in end flush inside, where the language takes that.</summary>
@@ -274,8 +275,8 @@ internal static class RandomDesigns
         var wall = vessel.Head(port.Host).Wall;
         var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 };
         return !HeadPortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
-            && !GoreCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
-            && !ConeSeamCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
+            && !GorePortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
+            && !ConePortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
             && !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any();
     }
 

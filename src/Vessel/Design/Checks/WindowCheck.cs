@@ -7,31 +7,6 @@ namespace Vessel.Design;
 /// <summary>Whether windows find room round a tube.</summary>
 internal static class WindowCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design)
-    {
-        var shown = new Shown(design.Units);
-        return [.. design.Ports.Where(port => !port.Windows.IsEmpty).SelectMany(port => InPort(shown, port, FreeLength.Of(design, port)))];
-    }
-
-    private static IEnumerable<Fault> InPort(Shown shown, PortDesign port, double free)
-    {
-        // Anything lower would be less than a window between two walls.
-        var least = 2 * port.Wall;
-        return free > least || double.IsNaN(free) || double.IsNaN(least)
-            ? Find(shown, port.Windows, new(port.Name, port.OutsideDiameter, port.Wall, free, "on the host's side of",
-                "on the inner end's side of"), null, port.Path)
-            :
-            [
-                new Fault(FaultCodes.WindowsNotInside, port.Windows[0].Path,
-                    $"The tube of '{port.Name}' does not stand free inside the vessel far enough for windows.",
-                    shown.Length(Math.Max(0, free)),
-                    $"more than {shown.LengthUp(least)}",
-                    port.Joint == PortJoint.SetOn ? "Use 'joint: set_in' with an 'inside_length', or delete the windows."
-                    : port.IsFlush ? "Use 'inner_end: square' with an 'inside_length', or delete the windows."
-                    : $"Give an 'inside_length' of more than {shown.LengthUp(port.InsideLength + least - free)}, or delete the windows."),
-            ];
-    }
-
     /// <param name="seam">Angle of its long seam, radians; null for none.</param>
     public static IEnumerable<Fault> Find(
         Shown shown, ImmutableArray<WindowsDesign> rows, Tube tube, double? seam, string seamPath)

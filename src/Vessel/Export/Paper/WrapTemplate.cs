@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Export.Paper;
 

@@ -2,6 +2,7 @@ using MathNet.Numerics.Integration;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Function;
 

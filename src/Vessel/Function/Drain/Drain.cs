@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Function;
 

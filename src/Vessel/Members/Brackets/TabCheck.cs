@@ -1,6 +1,7 @@
 using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 
 namespace Vessel.Members.Brackets;
 

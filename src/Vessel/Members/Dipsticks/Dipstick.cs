@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Parts;
+using Vessel.Ports;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Members.Dipsticks;

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Inside;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Members.DividerPlates;
 

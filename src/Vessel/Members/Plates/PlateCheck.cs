@@ -3,6 +3,7 @@ using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
+using Vessel.Ports;
 
 namespace Vessel.Members.Plates;
 

@@ -4,6 +4,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Members.Brackets;
 using Vessel.Parts;
+using Vessel.Ports;
 
 namespace Vessel.Members.Plates;
 

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
+using Vessel.Ports;
 
 namespace Vessel.Members.Straps;
 

@@ -6,6 +6,7 @@ using Vessel.Export;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -1,4 +1,7 @@
-namespace Vessel.Design;
+using Vessel.Design;
+using Vessel.Ports;
+
+namespace Vessel.Ports;
 
 /// <summary>Parts inside the vessel that take up the same place; reported at the later of the two.</summary>
 internal static class InsideCollisionCheck

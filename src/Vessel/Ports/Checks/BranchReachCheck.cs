@@ -1,6 +1,8 @@
+using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Whether a port is long enough outside, and not too long inside.</summary>
 internal static class BranchReachCheck

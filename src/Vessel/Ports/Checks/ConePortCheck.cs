@@ -1,20 +1,14 @@
+using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
-/// <summary>Ports over a seam of a cone, but for the one that closes its tip; segments too narrow at their tips.</summary>
-internal static class ConeSeamCheck
+/// <summary>Ports over a seam of a cone, but for the one that closes its tip.</summary>
+internal static class ConePortCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
         var shown = new Shown(design.Units);
-        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
-        {
-            if (design.Head(end) is ConeHead { Segments: > 1 } cone && Narrow(shown, design, end, cone) is { } narrow)
-                yield return narrow;
-        }
-
         foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell && p.Place.Radius > 0))
         {
             if (design.Head(port.Host) is not ConeHead cone || HeadShape.Of(port.Host, design) is not { } shape
@@ -45,17 +39,5 @@ internal static class ConeSeamCheck
                 ? $"Turn the cone: 'seam_angle: {shown.Angle(Turns.From(taken.At(0.5) + (cone.Pitch / 2), 0))}' has it amid a segment."
                 : "Use fewer segments, or a smaller port.");
         }
-    }
-
-    /// <summary>A segment keeps at least one wall across its tip, on the middle of the wall.</summary>
-    private static Fault? Narrow(Shown shown, VesselDesign design, PortHost end, ConeHead cone)
-    {
-        if (HeadShape.Of(end, design) is not { Tip: > 0 } shape || !double.IsFinite(cone.RootGap))
-            return null;
-        var wide = (shape.Tip * cone.Pitch) - cone.RootGap;
-        return wide >= cone.Wall ? null : new Fault(
-            FaultCodes.SegmentsDoNotFit, $"{cone.Path}.segments",
-            $"The segments of the {cone.Path} cone are less than one wall wide at their tips.", shown.Length(Math.Max(0, wide)),
-            $"at least {shown.LengthUp(cone.Wall)}", "Use fewer segments, or a wider port at the pole.");
     }
 }

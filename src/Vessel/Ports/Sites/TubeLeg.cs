@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Ports;
 
 /// <summary>A straight stretch of a port's axis.</summary>
 /// <param name="Frame">

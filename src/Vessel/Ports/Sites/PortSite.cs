@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Parts;
+namespace Vessel.Ports;
 
 /// <summary>Where a port stands: its axis in the vessel and its footprints on the two faces of its host.</summary>
 /// <param name="Frame">Origin where the axis meets the host's outside, Z along the axis to the free end. X is the
@@ -35,25 +35,6 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         return new(local.X, local.Y);
     }
 
-    /// <summary>The hole that the host is opened with, made along the port's axis.</summary>
-    /// <param name="number">Within the host.</param>
-    /// <param name="centre">See <see cref="Hole"/>, as the other two.</param>
-    public Hole HoleInHost(int number, Point2 centre, Loop2? outline, Point2? onOutside = null) => new(
-        number,
-        (Port.Joint == PortJoint.SetOn ? $"bore of {Port.Name}" : $"way for {Port.Name}")
-            + (Over is { } head ? $", through shell and {Names.Of(head)} when their seam is welded" : ""),
-        centre,
-        outline,
-        2 * OpeningRadius,
-        null,
-        null,
-        HoleMethods.Through(2 * OpeningRadius),
-        onOutside)
-    {
-        IsLater = Over is not null,
-        Clearance = Port.Joint == PortJoint.SetIn ? Port.Clearance : null,
-    };
-
     /// <summary>Where the axis meets the host's inside, mm along it.</summary>
     public double InsideAxis => Inside.Reach(AxisRadius, 0);
 
@@ -68,7 +49,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch
     {
         PortHost.Shell => OnShell(port, vessel),
-        _ when vessel.Head(port.Host) is FlatHead flat => OnPlate(port, flat, HeadSite.Of(port.Host, vessel)),
+        _ when vessel.Head(port.Host) is FlatHead flat => OnPlate(port, flat, vessel.Shell),
         _ => OnShape(port, HeadShape.Of(port.Host, vessel)!),
     };
 
@@ -79,14 +60,16 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         return new(port, footing.Axis, footing.Outside, footing.Inside, wall) { Over = over };
     }
 
-    private static PortSite OnPlate(PortDesign port, FlatHead flat, HeadSite site)
+    private static PortSite OnPlate(PortDesign port, FlatHead flat, ShellDesign shell)
     {
         var place = port.Place;
         var (sin, cos) = Math.SinCos(place.Angle);
-        var (away, up) = (new Vector3(cos, sin, 0), site.Frame.Z);
+        var (end, way) = port.Host == PortHost.Top ? (shell.Height, 1) : (0, -1);
+        var (away, up) = (new Vector3(cos, sin, 0), way * Vector3.UnitZ);
+        var foot = new Vector3(0, 0, end - (way * LidCheck.Depth(flat)));
         return new(
             port,
-            new((place.Radius * away) + site.Frame.Origin + (flat.Wall * up), away, up.Cross(away), up),
+            new((place.Radius * away) + foot + (flat.Wall * up), away, up.Cross(away), up),
             new PlaneFootprint(0),
             new PlaneFootprint(-flat.Wall),
             flat.Wall);

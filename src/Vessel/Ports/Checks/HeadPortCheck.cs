@@ -1,6 +1,8 @@
+using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Whether a port in a head finds room there.</summary>
 internal static class HeadPortCheck

@@ -1,6 +1,8 @@
+using Vessel.Design;
+using Vessel.Ports;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Whether a hole saw cuts the end of a port that asks for one: it must have the diameter of a plain cylinder.</summary>
 internal static class HoleSawCheck

@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Ports;
 
 /// <summary>The rings of which each part inside the vessel is made up.</summary>
 internal static class InsideBodies

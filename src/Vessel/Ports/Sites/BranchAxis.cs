@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Ports;
 
 /// <summary>
 /// Where a cylinder of radius r about a port's axis meets a cylinder of radius R about the vessel's axis.

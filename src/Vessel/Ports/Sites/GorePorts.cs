@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Which piece of a head of gores a port stands in: the polar cap, or one of the gores.</summary>
 internal static class GorePorts

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using NetTopologySuite.Geometries;
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>The hole that a port needs in the shell, and its footprint on the outside.</summary>
 /// <param name="Hole">Outlines through the wall, from inside to outside; one where the hole is square to it.</param>

@@ -1,26 +1,19 @@
+using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
-/// <summary>Ports over a long seam of a rolled shell, and sheets that are hardly there.</summary>
+/// <summary>Ports over a long seam of a rolled shell.</summary>
 internal static class SeamCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
     {
         var (shown, shell) = (new Shown(design.Units), design.Shell);
-        return shell.Courses.Where(course => course.IsRolled).SelectMany(course => Narrow(shown, course) is { } narrow ? [narrow]
-            : Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
-    }
-
-    /// <summary>A sheet keeps at least one wall round the girth, as a cone's does at its tip.</summary>
-    private static Fault? Narrow(Shown shown, ShellCourse course)
-    {
-        var wide = (course.Seams.Pitch * (Math.Min(course.Low, course.High) - (course.Wall / 2))) - course.RootGap;
-        // Written so that a NaN, which is told elsewhere, does not pass as narrow.
-        return !(wide < course.Wall && course.Seams.Count > 1) ? null : new Fault(
-            FaultCodes.SegmentsDoNotFit, course.SheetsPath, $"The sheets of the {course.Name} are less than one wall wide.",
-            shown.Length(Math.Max(0, wide)), $"at least {shown.LengthUp(course.Wall)}", "Use fewer sheets.");
+        // Where the sheets themselves are at fault, their seams say nothing of ports.
+        return shell.Courses.Where(course => course.IsRolled && SheetCheck.Narrow(shown, course) is null).SelectMany(course =>
+            Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
     }
 
     private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)

@@ -1,4 +1,7 @@
-namespace Vessel.Design;
+using Vessel.Design;
+using Vessel.Ports;
+
+namespace Vessel.Ports;
 
 /// <summary>Whether the holes of the shell keep clear of its ends and of inset heads.</summary>
 internal static class ShellEndCheck

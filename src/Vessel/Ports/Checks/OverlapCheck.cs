@@ -1,7 +1,9 @@
 using NetTopologySuite.Geometries;
+using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Ports;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Holes that run into each other; reported at the later of the two ports.</summary>
 internal static class OverlapCheck

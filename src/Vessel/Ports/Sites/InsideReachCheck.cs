@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>
 /// Tubes that reach in through the shell's wall, or slanted through a head's, and run into what stands inside. Each straight line along a

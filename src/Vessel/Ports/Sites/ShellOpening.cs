@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Parts;
 
-namespace Vessel.Parts;
+namespace Vessel.Ports;
 
 /// <summary>
 /// The hole that a port asks of the shell, as curves in (angle round the vessel, height), counter-clockwise.

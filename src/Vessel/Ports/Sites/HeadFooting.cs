@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>How a port stands on a head that is a wall of revolution, told in the head's own frame.</summary>
 /// <param name="Axis">Origin where the axis meets the outer face (or its level at a cone's tip), Z out along it, X away from the vessel's

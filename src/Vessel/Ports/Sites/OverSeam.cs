@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using MathNet.Numerics.RootFinding;
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>
 /// Ports of the shell that stand over the seam of a spun dish as well. Shell and dish stay whole until that seam is welded; then one hole

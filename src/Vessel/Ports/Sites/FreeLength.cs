@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>How a set-in tube's square inner end lies to the faces of its host all round.</summary>
 internal static class FreeLength

@@ -1,6 +1,7 @@
+using Vessel.Design;
 using Vessel.Geometry;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>How a port stands in the shell: on a cylinder in closed form, on a cone by its line.</summary>
 /// <param name="Axis">In the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the

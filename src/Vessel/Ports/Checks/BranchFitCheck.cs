@@ -1,6 +1,8 @@
+using Vessel.Design;
+using Vessel.Ports;
 using Vessel.Stock;
 
-namespace Vessel.Design;
+namespace Vessel.Ports;
 
 /// <summary>Whether a port in the shell finds room sideways.</summary>
 internal static class BranchFitCheck

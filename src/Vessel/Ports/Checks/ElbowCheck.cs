@@ -1,4 +1,6 @@
-namespace Vessel.Design;
+using Vessel.Design;
+
+namespace Vessel.Ports;
 
 /// <summary>Whether the pieces of an elbow leave each other room on the inside of the bend.</summary>
 internal static class ElbowCheck
