@@ -12,7 +12,7 @@ namespace Vessel.Design;
 public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3 Frame, double Tip)
 {
     /// <summary>Radius of the sphere that a half sphere's inner face is part of, mm; null for other shapes.</summary>
-    public double? InnerSphere { get; private init; }
+    public double? InnerSphere { get; init; }
 
     /// <summary>A flange or tip below this is none, mm: it cannot be made, and its directions would be lost in rounding.</summary>
     internal const double Least = 1e-3;
@@ -38,12 +38,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
         // Written so that a NaN does not pass.
         if (!(head.Wall > 0 && head.Wall < rim.OuterRadius && double.IsFinite(rim.OuterRadius + height)))
             return null;
-        return head switch
-        {
-            DishedHead dish => Dished(dish, rim.OuterRadius - dish.Wall, frame),
-            ConeHead cone => Cone(cone, rim.InnerRadius, frame, tip),
-            _ => null,
-        };
+        return head.Shape(rim, frame, tip);
     }
 
     /// <summary>
@@ -69,47 +64,4 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     /// <summary>Distance of the inner face from the shell's end, outward, at a distance from the axis; zero beyond its rim.</summary>
     public double DepthAt(double radius) => radius >= Inner.End.U ? 0
         : -(Inner.FirstHit(new(radius, 0, Inner.Start.V), Vector3.UnitZ)?.At.Z ?? double.NaN);
-
-    private static HeadShape? Dished(DishedHead head, double radius, Frame3 frame)
-    {
-        if (!(head.Flange >= 0 && double.IsFinite(head.Flange)))
-            return null;
-        var dish = head switch
-        {
-            EllipsoidHead => Domes.Ellipsoid(radius, radius / 2),
-            TorisphereHead { Knuckle: > 0 } t when t.Knuckle < radius && t.Crown > radius && double.IsFinite(t.Crown) =>
-                Domes.Torisphere(radius, t.Crown, t.Knuckle),
-            HemisphereHead => Domes.Sphere(radius),
-            PanHead { Knuckle: > 0 } pan when pan.Knuckle < radius => Domes.Pan(radius, pan.Knuckle),
-            ToriconeHead { HalfAngle: > 0 and < Math.PI / 2, Nose: > 0, Knuckle: > 0 } cone when cone.Knuckle < radius
-                && Domes.ConeLine(radius, cone.HalfAngle, cone.Nose, cone.Knuckle) > Least =>
-                Domes.Toricone(radius, cone.HalfAngle, cone.Nose, cone.Knuckle),
-            _ => null,
-        };
-        if (dish is null)
-            return null;
-        var inner = head.Flange < Least ? dish
-            : dish.Moved(-head.Flange).Then(new(new LinePiece(new(radius, -head.Flange), new(radius, 0))));
-        return new(inner.Offset(head.Wall), inner, head.Wall, frame, 0)
-        {
-            InnerSphere = head is HemisphereHead ? radius : null,
-        };
-    }
-
-    /// <summary>Lines a wall apart, cut square at the wide end.</summary>
-    private static HeadShape? Cone(ConeHead head, double radius, Frame3 frame, double tip)
-    {
-        var (sin, cos) = Math.SinCos(head.HalfAngle);
-        tip = tip < Least ? 0 : tip;
-        if (!(sin > 0 && cos > 0 && radius > 0 && tip >= 0 && tip < radius))
-            return null;
-        Profile Face(Point2 rim)
-        {
-            var level = rim.V - ((rim.U - tip) * cos / sin);
-            var line = new LinePiece(new(tip, level), rim);
-            return tip > 0 ? new(new LinePiece(new(0, level), line.A), line) : new(line);
-        }
-
-        return new(Face(new(radius + (head.Wall * cos), -head.Wall * sin)), Face(new(radius, 0)), head.Wall, frame, tip);
-    }
 }

@@ -10,7 +10,7 @@ internal static class InsideProfile
     public static Profile Of(VesselDesign design)
     {
         var shell = design.Shell;
-        var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
+        var (low, high) = (design.Bottom.Depth, shell.Height - design.Top.Depth);
         var pieces = ImmutableArray.CreateBuilder<ProfilePiece>();
         pieces.AddRange(Head(PortHost.Bottom, design).Pieces);
         foreach (var course in shell.Courses)
@@ -28,9 +28,9 @@ internal static class InsideProfile
     /// <summary>As if it were the bottom, up to where the shell's bore begins or near it.</summary>
     private static Profile Head(PortHost end, VesselDesign design)
     {
-        if (design.Head(end) is not FlatHead flat)
+        if (design.Head(end).Plate is not { } plate)
             return (HeadShape.Of(end, design) ?? throw new ArgumentException("a head without a shape", nameof(design))).Inner;
-        var level = LidCheck.Depth(flat);
+        var level = plate.Depth;
         return new(
             new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
     }

@@ -22,8 +22,8 @@ public static class PortFit
     public static double Lip(PortSite site, VesselDesign vessel)
     {
         var port = site.Port;
-        if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 } && vessel.Head(port.Host) is ConeHead cone)
-            return cone.Wall * Math.Cos(cone.HalfAngle);
+        if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 })
+            return vessel.Head(port.Host).TipEdge;
         if (port.Host != PortHost.Shell || site.Over is not null || port.Joint != PortJoint.SetOn
             || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
             return 0;

@@ -114,7 +114,7 @@ internal static class OutsideClashes
     {
         foreach (var end in (Design.PortHost[])[Design.PortHost.Top, Design.PortHost.Bottom])
         {
-            if (assembly.Design.Head(end) is not Design.FlatHead head || head.OutsideDiameter <= assembly.Design.Shell.AtEnd(end).OutsideDiameter)
+            if (assembly.Design.Head(end).Plate is not { } head || head.OutsideDiameter <= assembly.Design.Shell.AtEnd(end).OutsideDiameter)
                 continue;
             var frame = HeadSite.Of(end, assembly.Design).Frame;
             var plate = new Bar(frame.Origin, frame.ToOuter(new(0, 0, head.Wall)), head.OutsideDiameter / 2);

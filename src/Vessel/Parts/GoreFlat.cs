@@ -43,7 +43,7 @@ internal static class GoreFlat
             isSphere
                 ? $"STARTING SIZE, EQUAL WIDTH: half width = (pi x {NoteText.Length(flat.Radius)} / {count}) x cos(latitude) on the mean sphere; both ends straight."
                 : $"STARTING SIZE, EQUAL WIDTH: half width = (pi / {count}) x distance from the axis on the middle of the wall; both ends straight.",
-            $"Bend along the centre line to {(isSphere ? "that radius" : $"a gauge of the {head.Shape}")}, then dish: the sides are {NoteText.Percent(flat.Stretch)} % longer than the centre line, which has to stretch.",
+            $"Bend along the centre line to {(isSphere ? "that radius" : $"a gauge of the {head.Form}")}, then dish: the sides are {NoteText.Percent(flat.Stretch)} % longer than the centre line, which has to stretch.",
             .. flange,
             $"Left straight across, the middle lies {NoteText.Length(flat.FlatInside)} mm inside the {round} and the sides {NoteText.Length(flat.FlatOutside)} mm outside "
             + $"(1 - cos(180 deg / {count}) = {NoteText.Percent(flat.RadialError)} %).",

@@ -23,13 +23,8 @@ public sealed record HeadSite(Frame3 Frame, double Radius)
     /// <param name="up">+1 at the top, -1 at the bottom: the way out.</param>
     private static HeadSite Of(HeadDesign head, ShellDesign shell, double end, int up)
     {
-        var inward = head switch
-        {
-            FlatHead { Seat: Seat.Inset } flat => flat.Recess + flat.Wall,
-            _ => 0,
-        };
         var frame = new Frame3(
-            new(0, 0, end - (up * inward)), Vector3.UnitX, up * Vector3.UnitY, up * Vector3.UnitZ);
+            new(0, 0, end - (up * head.Depth)), Vector3.UnitX, up * Vector3.UnitY, up * Vector3.UnitZ);
         return new(frame, (up > 0 ? shell.AtEnd(PortHost.Top) : shell.AtEnd(PortHost.Bottom)).OuterRadius);
     }
 }

@@ -44,6 +44,6 @@ internal static class PolarCapPart
         if (shape.Middle.Part(new(0, shape.CapReach)).Pieces is [ArcPiece { Center.U: 0, Radius: var radius }])
             return $"a mean radius of {NoteText.Length(radius)} mm";
         var depth = shape.Middle.At(shape.CapReach).V - shape.Middle.Start.V;
-        return $"the {shape.Design.Shape}, {NoteText.Length(depth)} mm deep";
+        return $"the {shape.Design.Form}, {NoteText.Length(depth)} mm deep";
     }
 }

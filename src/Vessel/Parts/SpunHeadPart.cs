@@ -39,7 +39,7 @@ internal static class SpunHeadPart
         $"{name} {welds.One(WeldRole.HeadSeam, head.Path)} blank",
         [
             $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(diameter)} mm",
-            $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Shape}. Millimetres.",
+            $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Form}. Millimetres.",
             .. Sizes(head, shape),
             "Drill the ports after spinning, along their axes.",
             .. edge.Ports.Select(site => $"'{site.Port.Name}' stands over the seam: its hole is made when that is welded."),

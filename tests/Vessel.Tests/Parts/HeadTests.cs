@@ -51,7 +51,7 @@ public sealed class HeadTests
     {
         var vessel = RandomDesigns.Built(seed);
         var heads = Shapes(vessel.Design).Sum(head => head.Shape.Inner.Volume);
-        var flats = _ends.Where(end => vessel.Design.Head(end) is FlatHead).Sum(end => LidCheck.Depth(vessel.Design.Head(end)));
+        var flats = _ends.Where(end => vessel.Design.Head(end) is FlatHead).Sum(end => vessel.Design.Head(end).Depth);
         var shell = vessel.Design.Shell;
 
         var rooms = vessel.Cavity.Rooms.Sum(room => room.Pieces.Sum(piece => piece.VolumeBelow(room.Heights.End)));

@@ -7,15 +7,15 @@ internal static class LidCheck
     {
         var shown = new Shown(design.Units);
         var height = design.Shell.Height;
-        var (top, bottom) = (Depth(design.Top), Depth(design.Bottom));
+        var (top, bottom) = (design.Top.Depth, design.Bottom.Depth);
         foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
         {
             if (design.Head(end) is not FlatHead head)
                 continue;
-            if (Depth(head) >= height)
+            if (head.Depth >= height)
             {
                 yield return TooDeep(
-                    shown, head.Path, $"The {head.Path} head takes up the whole shell.", Depth(head), height);
+                    shown, head.Path, $"The {head.Path} head takes up the whole shell.", head.Depth, height);
             }
 
             if (Fit(shown, design.Shell.AtEnd(end), head) is { } fault)
@@ -28,10 +28,6 @@ internal static class LidCheck
                 shown, design.Bottom.Path, "The two heads together take up the whole shell.", top + bottom, height);
         }
     }
-
-    /// <summary>How far a head reaches into the shell from its end, mm.</summary>
-    public static double Depth(HeadDesign head) =>
-        head is FlatHead { Seat: Seat.Inset } flat ? flat.Recess + flat.Wall : 0;
 
     private static Fault TooDeep(Shown shown, string path, string what, double depth, double height) => new(
         FaultCodes.LidTooDeep, path, $"{what} Recess and thickness together must be less than its height.",

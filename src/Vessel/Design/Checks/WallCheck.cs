@@ -12,7 +12,7 @@ internal static class WallCheck
         var shell = design.Shell;
         if (shell.Wall >= shell.OuterRadius)
             yield return TooThick(shown, "shell.wall", "shell", shell.Wall, shell.OuterRadius);
-        foreach (var head in new[] { design.Top, design.Bottom }.Where(head => head is not FlatHead))
+        foreach (var head in new[] { design.Top, design.Bottom }.Where(head => head.Plate is null))
         {
             var radius = shell.AtEnd(head == design.Top ? PortHost.Top : PortHost.Bottom).OuterRadius;
             if (head.Wall >= radius && shell.Wall < radius)

@@ -10,7 +10,7 @@ internal static class HangingCheck
     public static IEnumerable<Fault> Find(VesselDesign design, HangingSpec hanging, string sizePath, string lengthPath)
     {
         var (shown, body, outside, wall) = (new Shown(design.Units), hanging.Body(design), hanging.OutsideDiameter, hanging.Wall);
-        if (design.Top is not FlatHead)
+        if (design.Top.Plate is null)
         {
             yield return new Fault(FaultCodes.HangsFromDome, $"{hanging.Path}.hangs_from",
                 $"'{body.Name}' hangs from the top, which is not flat.", null, null,

@@ -23,7 +23,7 @@ internal static class MarkGrounds
         foreach (var (end, piece, start) in ends)
         {
             // A ring to stand it in takes the room under it.
-            if (design.Head(end) is FlatHead head && outside.Pieces[piece] is LinePiece line
+            if (design.Head(end).Plate is { } head && outside.Pieces[piece] is LinePiece line
                 && (end == PortHost.Top || plan.Options.Stand == 0))
                 yield return new(Names.Of(end), line, start, Deepest(head.Wall));
         }

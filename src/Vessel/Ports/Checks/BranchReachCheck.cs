@@ -96,16 +96,16 @@ internal static class BranchReachCheck
     /// <summary>How far the head's inner face lies beyond the shell's end; negative for an inset plate.</summary>
     private static double Beyond(VesselDesign design, PortHost end, double radius) =>
         HeadShape.Of(end, design) is { } shape ? shape.DepthAt(radius)
-            : design.Head(end) is FlatHead flat ? -LidCheck.Depth(flat)
+            : design.Head(end).Plate is { } flat ? -flat.Depth
             : double.NaN;
 
     /// <summary>From where the axis meets the inside to the first of the tube's lines that leaves the room on its far side.</summary>
     private static double Slanted(VesselDesign design, PortDesign port, Frame3 frame, double start)
     {
         var shell = design.Shell;
-        var (low, high) = (LidCheck.Depth(design.Bottom), shell.Height - LidCheck.Depth(design.Top));
+        var (low, high) = (design.Bottom.Depth, shell.Height - design.Top.Depth);
         if (!(low < high && shell.LeastInner(0, shell.Height) > 0)
-            || new[] { PortHost.Top, PortHost.Bottom }.Any(end => HeadShape.Of(end, design) is null && design.Head(end) is not FlatHead))
+            || new[] { PortHost.Top, PortHost.Bottom }.Any(end => HeadShape.Of(end, design) is null && design.Head(end).Plate is null))
         {
             return double.NaN;
         }

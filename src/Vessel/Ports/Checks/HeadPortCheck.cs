@@ -20,7 +20,7 @@ internal static class HeadPortCheck
         var shown = new Shown(design.Units);
         foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell))
         {
-            var fault = design.Head(port.Host) is FlatHead flat ? OnFlat(shown, design.Shell.AtEnd(port.Host), flat, port)
+            var fault = design.Head(port.Host).Plate is { } flat ? OnFlat(shown, design.Shell.AtEnd(port.Host), flat, port)
                 : HeadShape.Of(port.Host, design) is { } shape ? OnShape(shown, shape, port)
                 : AtTip(shown, design, port);
             if (fault is not null)
@@ -28,7 +28,7 @@ internal static class HeadPortCheck
         }
     }
 
-    private static Fault? OnFlat(Shown shown, ShellSection shell, FlatHead head, PortDesign port)
+    private static Fault? OnFlat(Shown shown, ShellSection shell, HeadPlate head, PortDesign port)
     {
         // The port stands on the plate, and its hole leaves as much metal to the rim as the thinner of the two welded there has; an
         // overlay's port must also open into the shell's bore.
@@ -39,7 +39,7 @@ internal static class HeadPortCheck
         if (port.Place.Radius + hole > rim - left)
             return Off(
                 shown, port, hole, rim - left, $"far enough inside the plate's rim: its hole must leave {shown.Length(left)} of metal");
-        return head.Seat == Seat.Overlay && port.Place.Radius + hole > shell.InnerRadius
+        return !head.IsInset && port.Place.Radius + hole > shell.InnerRadius
             ? Off(shown, port, hole, shell.InnerRadius, "inside the shell's bore")
             : null;
     }
@@ -65,7 +65,7 @@ internal static class HeadPortCheck
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
     private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
-        design.Head(port.Host) is ConeHead && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
+        design.Head(port.Host).IsClosedByPort && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
                 shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}",

@@ -35,9 +35,7 @@ internal static class OverlapCheck
 
     /// <summary>A cone's tip is cut square to its sheet, so that outside it is wider than a tube that passes.</summary>
     private static double HoleInPlan(VesselDesign design, PortDesign port) => ShellHole.HoleRadius(port)
-        + (design.Head(port.Host) is ConeHead cone && port is { Place.Radius: 0, Joint: PortJoint.SetIn }
-            ? cone.Wall * Math.Cos(cone.HalfAngle)
-            : 0);
+        + (port is { Place.Radius: 0, Joint: PortJoint.SetIn } ? design.Head(port.Host).TipEdge : 0);
 
     /// <summary>On either face, spread out round the pole.</summary>
     private static bool RunTogether(HeadShape shape, PortDesign a, PortDesign b)

@@ -13,9 +13,9 @@ internal static class ShellEndCheck
         foreach (var hole in holes)
         {
             var lower = new End(hole.Port, "lower", "bottom",
-                hole.HoleLow, hole.FootLow, LidCheck.Depth(design.Bottom), 1);
+                hole.HoleLow, hole.FootLow, design.Bottom.Depth, 1);
             var upper = new End(hole.Port, "upper", "top",
-                shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, LidCheck.Depth(design.Top), -1);
+                shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, design.Top.Depth, -1);
             var over = OverSeam.Of(design, hole.Port);
             if (AcrossGirth(shown, shell, hole) is { } across)
                 yield return across;

@@ -38,7 +38,7 @@ internal static class FreeLength
         port is { Host: not PortHost.Shell, Place.Radius: 0 } ? [0] : Enumerable.Range(0, Lines).Select(i => Turns.Full * i / Lines);
 
     private static bool IsInPlate(VesselDesign design, PortDesign port) =>
-        port.Host != PortHost.Shell && design.Head(port.Host) is FlatHead;
+        port.Host != PortHost.Shell && design.Head(port.Host).Plate is not null;
 
     /// <summary>The host's faces, and the distance from the axis at which the inside length is counted.</summary>
     private static (Footprint Outside, Footprint Inside, double At)? Faces(VesselDesign design, PortDesign port)

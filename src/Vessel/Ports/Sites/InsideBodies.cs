@@ -15,7 +15,7 @@ internal static class InsideBodies
 
     /// <summary>Whether a port's axis is not the vessel's, nor parallel to it.</summary>
     public static bool Leans(VesselDesign design, PortDesign port) => port.Host == PortHost.Shell
-        || (port.Place is { SquareToSurface: true, Radius: > 0 } && design.Head(port.Host) is not FlatHead);
+        || (port.Place is { SquareToSurface: true, Radius: > 0 } && design.Head(port.Host).Plate is null);
 
     private static InsideBody OfPort(VesselDesign design, PortDesign port)
     {

@@ -100,7 +100,7 @@ public static class OverSeam
     /// walls that are not alike.
     /// </summary>
     public static bool Carries(PortHost end, VesselDesign design, PortDesign port) =>
-        design.Head(end) is DishedHead { Gores: null } head && HeadShape.Of(end, design) is not null
+        design.Head(end) is { CarriesOverSeam: true } head && HeadShape.Of(end, design) is not null
         && design.Shell.CourseOf(end) is { IsCone: false } course && course == design.Shell.CourseAt(port.Place.Height)
         && !(port.IsFlush && head.Wall != course.Wall);
 

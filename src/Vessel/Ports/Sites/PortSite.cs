@@ -49,7 +49,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     public static PortSite Of(PortDesign port, VesselDesign vessel) => port.Host switch
     {
         PortHost.Shell => OnShell(port, vessel),
-        _ when vessel.Head(port.Host) is FlatHead flat => OnPlate(port, flat, vessel.Shell),
+        _ when vessel.Head(port.Host).Plate is { } plate => OnPlate(port, plate, vessel.Shell),
         _ => OnShape(port, HeadShape.Of(port.Host, vessel)!),
     };
 
@@ -60,19 +60,19 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
         return new(port, footing.Axis, footing.Outside, footing.Inside, wall) { Over = over };
     }
 
-    private static PortSite OnPlate(PortDesign port, FlatHead flat, ShellDesign shell)
+    private static PortSite OnPlate(PortDesign port, HeadPlate plate, ShellDesign shell)
     {
         var place = port.Place;
         var (sin, cos) = Math.SinCos(place.Angle);
         var (end, way) = port.Host == PortHost.Top ? (shell.Height, 1) : (0, -1);
         var (away, up) = (new Vector3(cos, sin, 0), way * Vector3.UnitZ);
-        var foot = new Vector3(0, 0, end - (way * LidCheck.Depth(flat)));
+        var foot = new Vector3(0, 0, end - (way * plate.Depth));
         return new(
             port,
-            new((place.Radius * away) + foot + (flat.Wall * up), away, up.Cross(away), up),
+            new((place.Radius * away) + foot + (plate.Wall * up), away, up.Cross(away), up),
             new PlaneFootprint(0),
-            new PlaneFootprint(-flat.Wall),
-            flat.Wall);
+            new PlaneFootprint(-plate.Wall),
+            plate.Wall);
     }
 
     private static PortSite OnShape(PortDesign port, HeadShape shape)
