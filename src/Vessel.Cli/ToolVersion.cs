@@ -1,4 +1,5 @@
 using System.Reflection;
+using Vessel.Function;
 
 namespace Vessel.Cli;
 

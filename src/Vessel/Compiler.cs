@@ -3,6 +3,9 @@ using System.Text;
 using Vessel.Design;
 using Vessel.Export;
 using Vessel.Findings;
+using Vessel.Function;
+using Vessel.Members;
+using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Reading;
 
@@ -20,7 +23,11 @@ public static class Compiler
     /// <summary>The checked design with values set from outside the file, or every fault in the text.</summary>
     public static Outcome<VesselDesign> Read(string text, DesignSettings settings) => DesignReader.Read(text, settings);
 
-    public static Assembly Assemble(VesselDesign design) => Assembly.Of(design);
+    public static Assembly Assemble(VesselDesign design)
+    {
+        ImmutableArray<PortSite> sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
+        return new(design, sites, MemberKinds.Build(design, sites));
+    }
 
     /// <summary>All findings, those that the design accepts marked.</summary>
     public static ImmutableArray<Measure> Assess(Assembly assembly) => Assess(Plan.Of(assembly));

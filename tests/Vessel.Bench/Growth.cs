@@ -3,6 +3,7 @@ using System.Globalization;
 using Vessel;
 using Vessel.Export;
 using Vessel.Export.Dxf;
+using Vessel.Function;
 using Vessel.Geometry;
 
 /// <summary>How a whole build's time grows with the holes of its disc.</summary>

@@ -6,6 +6,7 @@ using Vessel.Export.Dxf;
 using Vessel.Export.Paper;
 using Vessel.Export.Solids;
 using Vessel.Findings;
+using Vessel.Fixtures;
 using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -92,7 +93,7 @@ public sealed class Build(
 
     private readonly Lazy<Mockup?> _mockup = new(() => assembly.Mockup is { Obstacles: [] } free ? Mockups.Mockup.Printed(free) : null);
 
-    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(assembly));
+    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(assembly.Design.Mockup, assembly.Members, assembly.Joints));
 
     private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(assembly));
 

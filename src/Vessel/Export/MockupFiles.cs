@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Mockups;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 using Vessel.Planning;
 
 namespace Vessel.Export;

@@ -7,6 +7,7 @@ using Vessel.Export.Report;
 using Vessel.Export.Solids;
 using Vessel.Export.Stl;
 using Vessel.Export.Summary;
+using Vessel.Function;
 using Vessel.Planning;
 
 namespace Vessel.Export;

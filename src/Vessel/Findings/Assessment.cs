@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 using Vessel.Planning;
 
 namespace Vessel.Findings;
@@ -38,7 +39,7 @@ public static class Assessment
         .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),
         .. DutyRules.Of(assembly),
-        .. assembly.Members.SelectMany(member => member.Measures(assembly)),
+        .. assembly.Members.OfType<IAssessed>().SelectMany(member => member.Measures(assembly)),
         .. FlangeRules.Of(assembly),
         .. PatternRules.Of(assembly),
         .. RoomRules.Of(assembly),

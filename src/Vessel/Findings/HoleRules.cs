@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Parts;
 
 namespace Vessel.Findings;

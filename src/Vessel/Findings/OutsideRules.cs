@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Mockups;
 using Vessel.Parts;
 using static Vessel.Model.Allowed;

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Mockups;
 using Vessel.Parts;
 using static Vessel.Model.Allowed;

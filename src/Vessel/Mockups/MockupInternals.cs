@@ -16,15 +16,14 @@ public sealed record MockupInternal(string Name, Mesh Mesh, int Quantity);
 public static class MockupInternals
 {
     /// <summary>None where they are left out.</summary>
-    public static ImmutableArray<MockupInternal> Of(Assembly assembly)
+    internal static ImmutableArray<MockupInternal> Of(MockupDesign options, ImmutableArray<Member> members, Welds welds)
     {
-        var options = assembly.Design.Mockup;
         if (!options.KeepsInternals)
             return [];
         var chord = Mockup.UsualChord / Math.Max(1, options.Scale);
         return
         [
-            .. assembly.Members.SelectMany(member => member.Printed(options.Clearance / options.Scale, assembly.Joints) ?? []).AsParallel().AsOrdered()
+            .. members.SelectMany(member => member.Printed(options.Clearance / options.Scale, welds) ?? []).AsParallel().AsOrdered()
                 .Select(part => new MockupInternal(
                     part.Name, Printed(Mesher.Flatten(part.Solid, Accuracy.Solids with { Chord = chord }), options), part.Quantity)),
         ];

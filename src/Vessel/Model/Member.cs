@@ -78,7 +78,4 @@ internal abstract class Member(MemberSpec spec)
 
     /// <summary>Whether bolts go through it.</summary>
     public virtual bool IsBolted => false;
-
-    /// <summary>What rules look at in it.</summary>
-    public virtual IEnumerable<Measure> Measures(Assembly assembly) => [];
 }

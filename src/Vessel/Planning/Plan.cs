@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 using Vessel.Ports;
 
 namespace Vessel.Planning;

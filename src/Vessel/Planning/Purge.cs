@@ -1,3 +1,5 @@
+using Vessel.Function;
+
 namespace Vessel.Planning;
 
 /// <summary>Filling the closed vessel with argon before a root is welded.</summary>

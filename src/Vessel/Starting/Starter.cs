@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Findings;
+using Vessel.Function;
 
 namespace Vessel.Starting;
 

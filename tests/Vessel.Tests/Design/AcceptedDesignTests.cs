@@ -15,7 +15,7 @@ public sealed class AcceptedDesignTests
         var outcome = DesignReader.Read(Text(new Random(seed)));
 
         if (outcome.Value is { } design)
-            Assert.NotEmpty(Assembly.Of(design).Parts);
+            Assert.NotEmpty(Compiler.Assemble(design).Parts);
     }
 
     [Fact]

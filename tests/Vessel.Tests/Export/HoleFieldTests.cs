@@ -4,6 +4,7 @@ using Vessel.Design;
 using Vessel.Export.Drawing;
 using Vessel.Export;
 using Vessel.Export.Dxf;
+using Vessel.Function;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -76,7 +77,7 @@ public sealed class HoleFieldTests
         var design = Discs.Vessel(
             [Discs.Screen("low", 60, Fixing.Screws), Discs.Screen("high", 90)], [Discs.Wool("low", "high")]);
 
-        var list = Encoding.UTF8.GetString(Written(to => CutListCsv.Write(Vessel.Planning.Plan.Of(Assembly.Of(design)), to)));
+        var list = Encoding.UTF8.GetString(Written(to => CutListCsv.Write(Vessel.Planning.Plan.Of(Compiler.Assemble(design)), to)));
 
         Assert.Contains("screws of low,3,bought", list, StringComparison.Ordinal);
         Assert.Contains("\"stainless wool, stuffed to 60 kg/m3, fibre 0.05 mm\"", list, StringComparison.Ordinal);

@@ -2,6 +2,7 @@ using System.Text;
 using Vessel.Export.Drawing;
 using Vessel.Export;
 using Vessel.Export.Dxf;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Stock;

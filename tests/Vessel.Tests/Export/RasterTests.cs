@@ -66,7 +66,7 @@ public sealed class RasterTests
     public void Pictures_are_small_and_the_same_each_time()
     {
         var options = new BuildOptions(new(Tolerance: 0.2), false, new(0.5, Math.PI / 6), "test", "00");
-        var build = Build.Of(Assembly.Of(Designs.Sound), [], options);
+        var build = Build.Of(Compiler.Assemble(Designs.Sound), [], options);
         var (one, other) = (new StillPictures(build, 400), new StillPictures(build, 400));
 
         Assert.Equal(one.Whole, other.Whole);

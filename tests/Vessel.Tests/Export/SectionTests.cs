@@ -25,7 +25,7 @@ public sealed class SectionTests
             Top = Designs.Inset(shell, "top", 3, 0, 0.2),
             Bottom = Designs.Dome(shell, "bottom"),
         };
-        var section = Build.Of(Assembly.Of(design), [], _options with { SectionAngle = angle }).Section;
+        var section = Build.Of(Compiler.Assemble(design), [], _options with { SectionAngle = angle }).Section;
         double Area(string name) => section.Pieces.Single(piece => piece.Name == name).Cut.Area;
         var (outer, inner, chord) = (shell.OuterRadius, shell.InnerRadius, Accuracy.Solids.Chord);
 
@@ -64,7 +64,7 @@ public sealed class SectionTests
     public void The_drawing_has_the_angle_to_the_right()
     {
         var design = Designs.Vessel(Designs.Shell(), Designs.Branch("side", 32, 2, new(90, 0, 0, 0, 0)));
-        var section = Build.Of(Assembly.Of(design), [], _options).Section;
+        var section = Build.Of(Compiler.Assemble(design), [], _options).Section;
 
         var outlines = section.Pieces.Single(piece => piece.Name == "side").Outlines.SelectMany(points => points);
 

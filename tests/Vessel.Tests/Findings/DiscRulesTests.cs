@@ -98,7 +98,7 @@ public sealed class DiscRulesTests
     }
 
     private static List<Measure> Find(string code, VesselDesign design) =>
-        [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == code)];
+        [.. Assessment.Of(Compiler.Assemble(design)).Where(finding => finding.Code == code)];
 
-    private static List<string> Codes(VesselDesign design) => [.. Assessment.Of(Assembly.Of(design)).Select(finding => finding.Code)];
+    private static List<string> Codes(VesselDesign design) => [.. Assessment.Of(Compiler.Assemble(design)).Select(finding => finding.Code)];
 }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Reading;
 using Xunit;
 

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Planning;
 using Vessel.Reading;

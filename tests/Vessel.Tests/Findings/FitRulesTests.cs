@@ -38,7 +38,7 @@ public sealed class FitRulesTests
         }
 
         Assert.All([Plain(gap, 0.1, 0.1), Plain(0.1, gap, 0.1), Plain(0.1, 0.1, gap)], design =>
-            Assert.Equal(expected, Assessment.Of(Assembly.Of(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
+            Assert.Equal(expected, Assessment.Of(Compiler.Assemble(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
     }
 
     /// <summary>Over a plate 8 thick a bore that widens by 100 on 180 of height stands off its upper edge by 8 / 1.8 more than the clearance.</summary>
@@ -53,7 +53,7 @@ public sealed class FitRulesTests
             bottom: { shape: hemisphere }
             ports: [{ name: drain, in: bottom, at: { radius: 0 }, tube: { outside_diameter: 30, wall: 2 }, length: 40, cut: ground }]
             """);
-        var finding = Assessment.Of(Assembly.Of(design)).Single(finding => finding.Code == FindingCodes.GapTooWide);
+        var finding = Assessment.Of(Compiler.Assemble(design)).Single(finding => finding.Code == FindingCodes.GapTooWide);
 
         Assert.Contains("open by 4.74 mm", finding.Message, StringComparison.Ordinal);
         Assert.Contains("The cone alone leaves 4.44 mm", finding.Message, StringComparison.Ordinal);
@@ -78,13 +78,13 @@ public sealed class FitRulesTests
 
         Assert.Equal(
             isGroove,
-            Assessment.Of(Assembly.Of(design)).Any(finding => finding.Code == FindingCodes.GrooveAtFlank));
+            Assessment.Of(Compiler.Assemble(design)).Any(finding => finding.Code == FindingCodes.GrooveAtFlank));
     }
 
     private static Severity? Of(double aim, double most, double limit)
     {
         var design = Designs.Vessel(Designs.Shell(madeFrom: StockForm.Tube), Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)));
         var shop = Shop.Usual with { Welding = Shop.Usual.Welding with { GapAim = aim, GapMost = most, GapLimit = limit } };
-        return Assessment.Of(Assembly.Of(design with { Shop = shop })).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity;
+        return Assessment.Of(Compiler.Assemble(design with { Shop = shop })).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity;
     }
 }

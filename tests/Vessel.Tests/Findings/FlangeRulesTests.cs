@@ -12,7 +12,7 @@ namespace Vessel.Tests.Findings;
 
 public sealed class FlangeRulesTests
 {
-    private static Measure? Found(VesselDesign design) => Assessment.Of(Assembly.Of(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
+    private static Measure? Found(VesselDesign design) => Assessment.Of(Compiler.Assemble(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
 
     /// <summary>A die's least opening is 6 thicknesses and a flange spans half of it (a sheet-metal shop's bending guidelines): 18 mm in 6 mm plate.</summary>
     [Fact]
@@ -39,7 +39,7 @@ public sealed class FlangeRulesTests
         Assert.Null(Found(Straps.On(Straps.Usual)));
         var short8 = Straps.Usual with { Thickness = 6, InsideRadius = 6, Ear = 8, Feet = Straps.Usual.Feet with { StandOff = null } };
 
-        Assert.Contains(Assembly.Of(Straps.On(short8)).Members.SelectMany(member => member.Flanges), flange => flange.Key == "strap.ear" && flange.Leg < 18);
+        Assert.Contains(Compiler.Assemble(Straps.On(short8)).Members.SelectMany(member => member.Flanges), flange => flange.Key == "strap.ear" && flange.Leg < 18);
         // Between its bend line and the end the strip is as long as its own flat says.
         Assert.All(Straps.Halves(Straps.On(short8)), half =>
             Assert.Equal(half.Part.Flat!.Bends[0].A.U, half.Site.Flanges[0].Leg, 1e-9));

@@ -100,7 +100,7 @@ public sealed class GoreRulesTests
     [Fact]
     public void Findings_name_parts_that_exist()
     {
-        var assembly = Assembly.Of(GoreVessels.Of(GoreVessels.Gores(6, 30, LongSeam), "aluminium 3003-H18", drain: 28));
+        var assembly = Compiler.Assemble(GoreVessels.Of(GoreVessels.Gores(6, 30, LongSeam), "aluminium 3003-H18", drain: 28));
         var ids = assembly.Parts.Select(part => part.Id).ToHashSet();
 
         var findings = Assessment.Of(assembly);
@@ -109,7 +109,7 @@ public sealed class GoreRulesTests
         Assert.All(findings, finding => Assert.All(finding.Parts, id => Assert.Contains(id, ids)));
     }
 
-    private static ImmutableArray<Measure> Findings(VesselDesign vessel) => Assessment.Of(Assembly.Of(vessel));
+    private static ImmutableArray<Measure> Findings(VesselDesign vessel) => Assessment.Of(Compiler.Assemble(vessel));
 
     private static HashSet<string> Codes(VesselDesign vessel) => [.. Findings(vessel).Select(finding => finding.Code)];
 }

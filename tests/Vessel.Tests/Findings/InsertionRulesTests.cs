@@ -20,7 +20,7 @@ public sealed class InsertionRulesTests
         var disc = Discs.Screen("baffle", 60) with { OutsideDiameter = 100, Bore = 0 };
         var design = Designs.Vessel(Designs.Shell(), inlet) with { Members = [disc] };
 
-        var found = Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.InsertBeforePort).ToList();
+        var found = Assessment.Of(Compiler.Assemble(design)).Where(finding => finding.Code == FindingCodes.InsertBeforePort).ToList();
 
         Assert.Equal(count, found.Count);
         Assert.All(found, finding => Near.Absolute(3, finding.Figures[0].Limit!.Value.Aim, 1e-9));

@@ -28,7 +28,7 @@ public sealed class InsideClashRulesTests
             for (var i = 0; i < 60; i++)
                 (near, far) = (near + far) / 2 is var middle && Distance(Vessel(offset, tilt, middle)) > wanted ? (middle, far) : (near, middle);
 
-            var found = Assessment.Of(Assembly.Of(Vessel(offset, tilt, near))).Where(finding => finding.Code == FindingCodes.InsideClash).ToList();
+            var found = Assessment.Of(Compiler.Assemble(Vessel(offset, tilt, near))).Where(finding => finding.Code == FindingCodes.InsideClash).ToList();
 
             Assert.Equal(count, found.Count);
             // The lower bound; points 0.05 mm apart miss a distance by less than 1e-4.

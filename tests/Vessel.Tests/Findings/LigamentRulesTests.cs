@@ -84,5 +84,5 @@ public sealed class LigamentRulesTests
     }
 
     private static List<Measure> Found(VesselDesign design) =>
-        [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.LigamentTooNarrow)];
+        [.. Assessment.Of(Compiler.Assemble(design)).Where(finding => finding.Code == FindingCodes.LigamentTooNarrow)];
 }

@@ -66,7 +66,7 @@ public sealed class OutsideRulesTests
     [InlineData(25, 0.7, 0.75, 30)]
     public void The_bracket_holds_what_points_on_both_surfaces_tell(double offset, double tilt, double turn, double up)
     {
-        var vessel = Assembly.Of(Designs.Vessel(
+        var vessel = Compiler.Assemble(Designs.Vessel(
             Designs.Shell(),
             Designs.Branch("one", 20, 2, new(80, 0, offset, tilt, 0)) with { Length = 60 },
             Designs.Branch("two", 16, 2, new(80 + up, turn, 0, 0, 0)) with { Length = 50 }));
@@ -103,5 +103,5 @@ public sealed class OutsideRulesTests
     }
 
     private static List<Measure> Found(VesselDesign design) =>
-        [.. Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.OutsideClash)];
+        [.. Assessment.Of(Compiler.Assemble(design)).Where(finding => finding.Code == FindingCodes.OutsideClash)];
 }

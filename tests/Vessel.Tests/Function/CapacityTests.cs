@@ -21,7 +21,7 @@ public sealed class CapacityTests
     [InlineData(150, "1047197.55")]
     public void Half_sphere_and_cylinder_of_radius_50(double height, string volume)
     {
-        var cavity = Assembly.Of(Designs.Vessel(_shell)).Cavity;
+        var cavity = Compiler.Assemble(Designs.Vessel(_shell)).Cavity;
 
         Near.Printed(volume, cavity.VolumeBelow(cavity.Floor + height));
     }
@@ -29,7 +29,7 @@ public sealed class CapacityTests
     [Fact]
     public void Two_half_spheres_hold_a_ball_more_than_the_cylinder()
     {
-        var cavity = Assembly.Of(Designs.Vessel(_shell) with { Top = Designs.Dome(_shell, "top") }).Cavity;
+        var cavity = Compiler.Assemble(Designs.Vessel(_shell) with { Top = Designs.Dome(_shell, "top") }).Cavity;
 
         Near.Relative((4.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 300), cavity.VolumeBelow(cavity.Ceiling), 1e-14);
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 150), cavity.VolumeBelow(150), 1e-14);
@@ -38,7 +38,7 @@ public sealed class CapacityTests
     [Fact]
     public void Lids_take_their_depth()
     {
-        var cavity = Assembly.Of(Designs.Vessel(_shell) with
+        var cavity = Compiler.Assemble(Designs.Vessel(_shell) with
         {
             Top = Designs.Inset(_shell, "top", 4, recess: 6),
             Bottom = Designs.Overlay("bottom", 104),
@@ -51,7 +51,7 @@ public sealed class CapacityTests
     public void A_tube_through_the_lid_takes_the_room_of_its_metal()
     {
         var port = Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10 };
-        var (with, without) = (Assembly.Of(Designs.Vessel(_shell, port)), Assembly.Of(Designs.Vessel(_shell)));
+        var (with, without) = (Compiler.Assemble(Designs.Vessel(_shell, port)), Compiler.Assemble(Designs.Vessel(_shell)));
 
         Near.Relative(Math.PI * (256 - 196) * 10, without.Capacity.Brim - with.Capacity.Brim, 1e-9);
         Near.Relative(
@@ -65,7 +65,7 @@ public sealed class CapacityTests
     public void The_lowest_open_mouth_limits_use()
     {
         var port = Designs.Branch("spill", 32, 2, new(100, 1, 0, 0, 0));
-        var capacity = Assembly.Of(Designs.Vessel(_shell, port)).Capacity;
+        var capacity = Compiler.Assemble(Designs.Vessel(_shell, port)).Capacity;
 
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 - 14)), capacity.Usable, 1e-12);
         Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * (100 + 14)), capacity.Fillable, 1e-12);
@@ -77,7 +77,7 @@ public sealed class CapacityTests
     {
         var drain = Designs.OnHead("drain", PortHost.Bottom, 22, 4, 0) with { Thread = Designs.Thread };
 
-        Assert.Equal(0, Assembly.Of(Designs.Vessel(_shell, drain)).Capacity.Fillable);
+        Assert.Equal(0, Compiler.Assemble(Designs.Vessel(_shell, drain)).Capacity.Fillable);
     }
 
     [Theory]
@@ -113,7 +113,7 @@ public sealed class CapacityTests
             Designs.OnHead("vent", PortHost.Top, 32, 2, 0),
             gauge);
 
-        var capacity = Assembly.Of(design).Capacity;
+        var capacity = Compiler.Assemble(design).Capacity;
 
         Near.Absolute(height, capacity.Events[0].Height, 1e-6);
     }
@@ -123,7 +123,7 @@ public sealed class CapacityTests
     public void A_tilted_pipe_spills_at_its_end()
     {
         var spill = Designs.Branch("spill", 32, 2, new(100, 1, 0, Math.PI / 6, 0)) with { Length = 80 };
-        var built = Assembly.Of(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
+        var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
 
         Assert.Equal("oil runs out through 'spill', over the highest place of its pipe", built.Capacity.LimitedBy);
         Near.Absolute(100 + (80 * Math.Sin(Math.PI / 6)) - (14 * Math.Cos(Math.PI / 6)), built.Capacity.Events[0].Height, 1e-9);
@@ -141,7 +141,7 @@ public sealed class CapacityTests
             Length = 60,
             Elbow = new("ports[0].elbow", 1.4, 50, pieces, direction, 70, MitreCut.Sawn),
         };
-        var built = Assembly.Of(Designs.Vessel(_shell, port));
+        var built = Compiler.Assemble(Designs.Vessel(_shell, port));
         var way = built.Cavity.Openings.Single(w => w.Name == "pipe");
         var highest = way.Lowest;
         foreach (var leg in built.Sites[0].Legs)

@@ -16,15 +16,15 @@ public sealed class CavityTests
     private const double Face = 197;
     private const double Rim = Face - 80;
 
-    private static readonly Assembly _up = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
-    private static readonly Assembly _down = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Down)));
+    private static readonly Assembly _up = Compiler.Assemble(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
+    private static readonly Assembly _down = Compiler.Assemble(InsideTests.Vessel(InsideTests.Cap(CupOpening.Down)));
 
     [Fact]
     public void What_the_internals_take_out_of_the_vessel_is_their_metal()
     {
         foreach (var built in new[] { _up, _down })
         {
-            var bare = Assembly.Of(built.Design.With(InsideDesign.None));
+            var bare = Compiler.Assemble(built.Design.With(InsideDesign.None));
             var metal = built.Parts.Where(part => part.Word is "sleeve" or "skirt" or "plate").Sum(part => part.Volume);
             Near.Relative(metal + Gap(built), bare.Capacity.Brim - built.Capacity.Brim, 1e-6);
         }
@@ -47,7 +47,7 @@ public sealed class CavityTests
     {
         var design = _up.Design;
         var windowed = InsideTests.Sleeve with { Windows = [new("inside.sleeve.windows", 3, 10, 10, 2, 5, 0)] };
-        var built = Assembly.Of(design.With(design.Inside with { Sleeves = [windowed] }));
+        var built = Compiler.Assemble(design.With(design.Inside with { Sleeves = [windowed] }));
 
         var sealing = built.Capacity.Events.First(e => e.What.Contains("gas path", StringComparison.Ordinal));
 
@@ -70,7 +70,7 @@ public sealed class CavityTests
     public void A_cap_without_windows_or_drain_blocks_the_path_and_traps_oil()
     {
         var shut = InsideTests.Cap(CupOpening.Up) with { Windows = [], DrainHole = 0 };
-        var findings = Assessment.Of(Assembly.Of(InsideTests.Vessel(shut)));
+        var findings = Assessment.Of(Compiler.Assemble(InsideTests.Vessel(shut)));
 
         Assert.Contains(findings, finding => finding is { Code: FindingCodes.GasPathBlocked, Severity: Severity.Error });
         // 56 mm bore, 36 mm deep.
@@ -98,7 +98,7 @@ public sealed class CavityTests
         var disc = new ScreenDesign(
             "inside.discs[0]", "screen", design.Shell.Material, "sleeve", Rim + 10, 1.5, 0.2, Fixing.Tabs, 0, 85.6,
             new("inside.discs[0]", 3, 5, HolePattern.Staggered60, 4));
-        var built = Assembly.Of(design.With(design.Inside with { Discs = [disc] }));
+        var built = Compiler.Assemble(design.With(design.Inside with { Discs = [disc] }));
 
         Assert.Equal(["sleeve 1", "sleeve 2"], built.Cavity.Rooms.Select(room => room.Name).Where(name => name.StartsWith("sleeve", StringComparison.Ordinal)));
         Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);
@@ -112,7 +112,7 @@ public sealed class CavityTests
     public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CupOpening opens)
     {
         var cap = InsideTests.Cap(opens) with { Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
-        var built = Assembly.Of(InsideTests.Vessel(cap));
+        var built = Compiler.Assemble(InsideTests.Vessel(cap));
         var lattice = built.Parts.Single(part => part.Word == "plate").Fields[0].Lattice;
 
         Near.Relative(lattice.Area, built.Cavity.Openings.Single(way => way.Name == "plate of cap").Area, 1e-9);

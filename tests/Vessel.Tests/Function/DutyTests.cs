@@ -48,8 +48,8 @@ public sealed class DutyTests
     [Fact]
     public void The_lids_stress_is_the_largest_and_doubles_at_a_port()
     {
-        var bare = LeakTest.Of(Assembly.Of(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Members = [] }));
-        var (holed, lid) = (LeakTest.Of(Assembly.Of(_sleeved)), (FlatHead)_sleeved.Top);
+        var bare = LeakTest.Of(Compiler.Assemble(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Members = [] }));
+        var (holed, lid) = (LeakTest.Of(Compiler.Assemble(_sleeved)), (FlatHead)_sleeved.Top);
         var poisson = Vessel.Stock.Strengths.Of(lid.Material).Poisson;
         var supported = 3 * (3 + poisson) / 8 * 0.02 * Math.Pow(_sleeved.Shell.InnerRadius / lid.Wall, 2);
 
@@ -64,7 +64,7 @@ public sealed class DutyTests
     [InlineData(300, 0.5, 600, false)]
     public void No_suction_is_more_than_full_vacuum(double diameter, double wall, double height, bool bears)
     {
-        var group = FunctionFigures.Of(Assembly.Of(Designs.Vessel(Designs.Shell(diameter, wall, height)))).Single(g => g.Name == "leak_test");
+        var group = FunctionFigures.Of(Compiler.Assemble(Designs.Vessel(Designs.Shell(diameter, wall, height)))).Single(g => g.Name == "leak_test");
         var collapse = group.Figures.SingleOrDefault(figure => figure.Name == "collapse");
 
         Assert.Equal(bears, collapse is null);
@@ -78,7 +78,7 @@ public sealed class DutyTests
     [Fact]
     public void Nothing_is_called_a_vessel_for_pressure()
     {
-        var group = FunctionFigures.Of(Assembly.Of(_sleeved)).Single(g => g.Name == "leak_test");
+        var group = FunctionFigures.Of(Compiler.Assemble(_sleeved)).Single(g => g.Name == "leak_test");
 
         Assert.Contains(group.Words, word => word.Contains("not a pressure vessel", StringComparison.Ordinal));
         Assert.True(Value(group, "energy-air").Likely > 1000 * Value(group, "energy-water").Likely);
@@ -128,7 +128,7 @@ public sealed class DutyTests
             Bottom = Designs.Inset(shell, "bottom"),
             Flow = design.Flow with { OilViscosity = 5000 },
         };
-        var built = Assembly.Of(design);
+        var built = Compiler.Assemble(design);
         var drain = Drain.Of(built, null)!;
         var (bore, length) = (Designs.Thread.TapDrill * 1e-3, drain.Length * 1e-3);
         var rate = Math.PI / 4 * bore * bore * Air.Gravity * bore * bore / (32 * 5e-3 * length);
@@ -156,7 +156,7 @@ public sealed class DutyTests
 
         Assert.Equal(found, Has(design, FindingCodes.OilHeldUp));
         // p / (rho g), with 870 kg/m3.
-        Near.Relative(depression / (870 * 9.80665) * 1000, Drain.Of(Assembly.Of(design), null)!.Held!.Value, 1e-12);
+        Near.Relative(depression / (870 * 9.80665) * 1000, Drain.Of(Compiler.Assemble(design), null)!.Held!.Value, 1e-12);
     }
 
     [Theory]
@@ -171,7 +171,7 @@ public sealed class DutyTests
     {
         var design = FlowPathTests.Flowing(_sleeved, 120) with { Capacity = CapacityDesign.Usual with { BetweenDrains = 40 } };
         design = design with { Flow = design.Flow with { Surroundings = 0 } };
-        var (cold, hot) = (Assembly.Of(design), Assembly.Of(design with { Flow = design.Flow with { Surroundings = 80 } }));
+        var (cold, hot) = (Compiler.Assemble(design), Compiler.Assemble(design with { Flow = design.Flow with { Surroundings = 80 } }));
         var water = Value(cold, "separation", "water-left");
 
         Assert.True(40 * 15 / 870.0 < hot.Capacity.Usable / 1e6);
@@ -187,7 +187,7 @@ public sealed class DutyTests
     {
         var liquid = Vessel.Stock.Liquids.Find("diesel")!;
         var design = _sleeved with { Flow = _sleeved.Flow with { Liquid = liquid, OilDensity = liquid.Density(20), Temperature = 20 } };
-        var built = Assembly.Of(design);
+        var built = Compiler.Assemble(design);
         var groups = FunctionFigures.Of(built);
         var said = groups.Where(g => g.Name is "catch" or "drain" or "separation")
             .SelectMany(g => g.Figures.Select(f => f.Title).Append(g.Title).Concat(g.Words)).Append(built.Capacity.LimitedBy);
@@ -210,15 +210,15 @@ public sealed class DutyTests
             Flow = _sleeved.Flow with { Engine = new("engine", displacement, 6000, 0, EngineCondition.Sound) },
         };
 
-        Assert.Equal(litres, Value(Assembly.Of(design), "catch", "catch-by-rule").Likely);
+        Assert.Equal(litres, Value(Compiler.Assemble(design), "catch", "catch-by-rule").Likely);
     }
 
     /// <summary>10 mbar hold 1000 / (870 x 9.80665) m of oil.</summary>
     [Fact]
     public void Gas_pushes_oil_aside_by_its_own_pressure()
     {
-        Near.Relative(1000 / (870 * 9.80665) * 1000, Value(Assembly.Of(_sleeved), "catch", "blow-through").Likely, 1e-12);
-        var (slow, fast) = (Assembly.Of(FlowPathTests.Flowing(_sleeved, 10)), Assembly.Of(FlowPathTests.Flowing(_sleeved, 500)));
+        Near.Relative(1000 / (870 * 9.80665) * 1000, Value(Compiler.Assemble(_sleeved), "catch", "blow-through").Likely, 1e-12);
+        var (slow, fast) = (Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 10)), Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 500)));
         Assert.True(Value(slow, "catch", "level-step").Likely < Value(fast, "catch", "level-step").Likely);
     }
 
@@ -227,5 +227,5 @@ public sealed class DutyTests
 
     private static Amount Value(FigureGroup group, string figure) => group.Figures.Single(f => f.Name == figure).Value;
 
-    private static bool Has(VesselDesign design, string code) => Assessment.Of(Assembly.Of(design)).Any(finding => finding.Code == code);
+    private static bool Has(VesselDesign design, string code) => Assessment.Of(Compiler.Assemble(design)).Any(finding => finding.Code == code);
 }

@@ -15,7 +15,7 @@ namespace Vessel.Tests.Function;
 /// <summary>The stages that gas takes, their areas against the flats, and how losses go with the flow.</summary>
 public sealed class FlowPathTests
 {
-    private static readonly Assembly _up = Assembly.Of(Flowing(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)), 60));
+    private static readonly Assembly _up = Compiler.Assemble(Flowing(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)), 60));
 
     private static readonly FlowPath _path = FlowPath.Of(_up)!;
 
@@ -43,7 +43,7 @@ public sealed class FlowPathTests
     [Fact]
     public void The_stages_stand_in_the_order_of_the_gas()
     {
-        var packed = FlowPath.Of(Assembly.Of(Packed(_up.Design)))!;
+        var packed = FlowPath.Of(Compiler.Assemble(Packed(_up.Design)))!;
 
         Assert.Equal(
             [
@@ -72,7 +72,7 @@ public sealed class FlowPathTests
     [Fact]
     public void Openings_are_what_the_flats_leave_open()
     {
-        var built = Assembly.Of(Packed(_up.Design));
+        var built = Compiler.Assemble(Packed(_up.Design));
         var stages = FlowPath.Of(built)!.Stages;
         var skirt = built.Parts.Single(part => part.Word == "skirt").Flat!.Cut;
         var plate = built.Parts.Single(part => part.Word == "plate").Flat!.Cut;
@@ -109,8 +109,8 @@ public sealed class FlowPathTests
     public void A_packing_adds_to_the_loss()
     {
         var design = Packed(_up.Design);
-        var with = FlowPath.Of(Assembly.Of(design))!.Loss!.Value;
-        var without = FlowPath.Of(Assembly.Of(design.With(design.Inside with { Packings = [] })))!.Loss!.Value;
+        var with = FlowPath.Of(Compiler.Assemble(design))!.Loss!.Value;
+        var without = FlowPath.Of(Compiler.Assemble(design.With(design.Inside with { Packings = [] })))!.Loss!.Value;
 
         Assert.True(with.Low > without.Low && with.Likely > without.Likely && with.High > without.High);
     }
@@ -119,7 +119,7 @@ public sealed class FlowPathTests
     public void A_fitting_is_the_first_stage()
     {
         var port = _up.Design.Ports.Single(p => p.Name == "inlet") with { Fitting = Vessel.Stock.Threads.Find("dash 16") };
-        var path = FlowPath.Of(Assembly.Of(_up.Design with { Ports = [port, .. _up.Design.Ports.Where(p => p.Name != "inlet")] }))!;
+        var path = FlowPath.Of(Compiler.Assemble(_up.Design with { Ports = [port, .. _up.Design.Ports.Where(p => p.Name != "inlet")] }))!;
 
         Assert.Equal("fitting of inlet", path.Stages[0].Name);
         Near.Relative(Math.PI / 4 * Math.Pow(0.844 * 25.4, 2), path.InletArea, 1e-12);
@@ -129,7 +129,7 @@ public sealed class FlowPathTests
     public void The_order_by_hand_is_taken_as_it_is()
     {
         var design = _up.Design with { Flow = _up.Design.Flow with { Order = ["inlet", "rim of sleeve", "plate of cap", "outlet"] } };
-        var stages = FlowPath.Of(Assembly.Of(design))!.Stages;
+        var stages = FlowPath.Of(Compiler.Assemble(design))!.Stages;
 
         Assert.Contains(stages, stage => stage.Name == "plate of cap");
         Assert.DoesNotContain(stages, stage => stage.Name.Contains("windows", StringComparison.Ordinal));
@@ -142,7 +142,7 @@ public sealed class FlowPathTests
     {
         // The cap's drain of 5 mm is far smaller than the inlet, its windows are not.
         var design = _up.Design with { Flow = _up.Design.Flow with { Order = ["inlet", "rim of sleeve", narrow, "outlet"] } };
-        var findings = Assessment.Of(Assembly.Of(design)).Where(finding => finding.Code == FindingCodes.StageBelowInlet).ToList();
+        var findings = Assessment.Of(Compiler.Assemble(design)).Where(finding => finding.Code == FindingCodes.StageBelowInlet).ToList();
 
         Assert.Equal(found, findings.Count);
         Assert.All(findings, finding => Near.Relative(Math.PI * 2.5 * 2.5, finding.Figures[0].Value, 1e-9));
@@ -167,7 +167,7 @@ public sealed class FlowPathTests
     [Fact]
     public void Without_a_flow_areas_are_told_and_nothing_else()
     {
-        var group = Assert.Single(FunctionFigures.Of(Assembly.Of(Flowing(_up.Design, null))), group => group.Name == "flow");
+        var group = Assert.Single(FunctionFigures.Of(Compiler.Assemble(Flowing(_up.Design, null))), group => group.Name == "flow");
 
         Assert.DoesNotContain(group.Figures, figure => figure.Name == "gas-loss");
         Assert.All(group.Tables[0].Rows, row => Assert.True(row.Values[0] > 0 && row.Values[2] is null));
@@ -220,7 +220,7 @@ public sealed class FlowPathTests
     [Fact]
     public void A_hose_adds_the_loss_of_a_pipe()
     {
-        var hosed = FlowPath.Of(Assembly.Of(_up.Design with { Flow = _up.Design.Flow with { Hose = new(2000, 20) } }))!;
+        var hosed = FlowPath.Of(Compiler.Assemble(_up.Design with { Flow = _up.Design.Flow with { Hose = new(2000, 20) } }))!;
         const double flow = 1e-6;
         var pipe = 128 * hosed.Gas.Viscosity * 2 * flow / (Math.PI * Math.Pow(0.02, 4));
         var speed = flow / (Math.PI / 4 * 0.02 * 0.02);
@@ -230,7 +230,7 @@ public sealed class FlowPathTests
         Assert.Equal(_path.InletArea, hosed.InletArea);
         Assert.True(hosed.Loss!.Value.Likely > _path.Loss!.Value.Likely);
         // Pushed over the tube of 30 unless a bore is given.
-        var wide = FlowPath.Of(Assembly.Of(_up.Design with { Flow = _up.Design.Flow with { Hose = new(2000, null) } }))!;
+        var wide = FlowPath.Of(Compiler.Assemble(_up.Design with { Flow = _up.Design.Flow with { Hose = new(2000, null) } }))!;
         Near.Relative(Math.PI / 4 * 30 * 30, wide.Stages[0].Area, 1e-12);
         Assert.Contains(Codes(_up.Design with { Flow = _up.Design.Flow with { Hose = new(50_000, 6) } }), code => code == FindingCodes.LossTooGreat);
     }
@@ -241,7 +241,7 @@ public sealed class FlowPathTests
     {
         var tacked = Packed(_up.Design);
         var welded = tacked.With(tacked.Inside with { Discs = [.. tacked.Inside.Discs.Select(disc => disc with { Fixed = Fixing.Weld })] });
-        double Open(VesselDesign design) => FlowPath.Of(Assembly.Of(design))!.Stages.Single(stage => stage.Name == "lower screen").Area;
+        double Open(VesselDesign design) => FlowPath.Of(Compiler.Assemble(design))!.Stages.Single(stage => stage.Name == "lower screen").Area;
 
         Near.Relative(Math.PI * ((43 * 43) - (42.8 * 42.8)), Open(tacked) - Open(welded), 1e-9);
     }
@@ -250,5 +250,5 @@ public sealed class FlowPathTests
 
     private static Amount Sum(double flow) => _path.Losses(flow).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
 
-    private static ImmutableArray<string> Codes(VesselDesign design) => [.. Assessment.Of(Assembly.Of(design)).Select(finding => finding.Code)];
+    private static ImmutableArray<string> Codes(VesselDesign design) => [.. Assessment.Of(Compiler.Assemble(design)).Select(finding => finding.Code)];
 }

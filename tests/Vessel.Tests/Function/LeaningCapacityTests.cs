@@ -14,7 +14,7 @@ public sealed class LeaningCapacityTests
 {
     private static readonly ShellDesign _shell = Designs.Shell(104, 2, 200);
 
-    private static readonly Assembly _sleeved = Assembly.Of(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
+    private static readonly Assembly _sleeved = Compiler.Assemble(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
 
     public static TheoryData<int> Seeds => [.. Enumerable.Range(0, 12)];
 
@@ -49,7 +49,7 @@ public sealed class LeaningCapacityTests
     public void A_dome_a_shell_and_a_tube_hold_what_points_by_lot_say(double degrees, double toward, double onAxis)
     {
         var outlet = Designs.OnHead("outlet", PortHost.Top, 40, 8, 20, 1) with { Joint = PortJoint.SetIn, InsideLength = 60 };
-        var built = Assembly.Of(Designs.Vessel(_shell, outlet));
+        var built = Compiler.Assemble(Designs.Vessel(_shell, outlet));
         var lean = new Lean(degrees * Math.PI / 180, toward);
         var (up, level, ceiling) = (lean.Up, onAxis * Math.Cos(lean.Angle), 200 - 3);
         const int points = 400_000;
@@ -71,7 +71,7 @@ public sealed class LeaningCapacityTests
     [Fact]
     public void A_port_in_the_side_spills_sooner_on_that_side()
     {
-        var built = Assembly.Of(Designs.Vessel(_shell, Designs.Branch("spill", 32, 2, new(100, Math.PI / 2, 0, 0, 0))));
+        var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("spill", 32, 2, new(100, Math.PI / 2, 0, 0, 0))));
         double At(double toward) => built.Capacity.Leaning
             .Single(f => Math.Abs(f.Lean.Toward - toward) < 1e-9 && Math.Abs(f.Lean.Angle - (Math.PI / 6)) < 1e-9).Usable;
 
@@ -101,7 +101,7 @@ public sealed class LeaningCapacityTests
     public void Sideways_acceleration_of_one_g_is_a_lean_of_45_degrees()
     {
         var design = _sleeved.Design with { Capacity = CapacityDesign.Usual with { GreatestLean = Math.PI / 4, LeanStep = Math.PI / 4, Sideways = 1 } };
-        var leaning = Assembly.Of(design).Capacity.Leaning;
+        var leaning = Compiler.Assemble(design).Capacity.Leaning;
 
         Assert.Equal(16, leaning.Length);
         Assert.All(leaning.Take(8).Zip(leaning.Skip(8)), pair => Near.Relative(pair.First.Usable, pair.Second.Usable, 1e-12));
@@ -113,7 +113,7 @@ public sealed class LeaningCapacityTests
     {
         var design = _sleeved.Design with { Capacity = CapacityDesign.Usual with { GreatestLean = 0 } };
 
-        Assert.Empty(Assembly.Of(design).Capacity.Leaning);
+        Assert.Empty(Compiler.Assemble(design).Capacity.Leaning);
     }
 
     [Fact]

@@ -105,7 +105,7 @@ public sealed class LeaningHeadsTests
     }
 
     private static Cavity Cavity(HeadDesign bottom, params ReadOnlySpan<PortDesign> ports) =>
-        Assembly.Of(Designs.Vessel(_shell, ports) with { Bottom = bottom }).Cavity;
+        Compiler.Assemble(Designs.Vessel(_shell, ports) with { Bottom = bottom }).Cavity;
 
     private static double Held(Cavity cavity, double level, double lean) => cavity.Rooms.Sum(room => room.VolumeBelow(level, new(lean, 0)));
 }

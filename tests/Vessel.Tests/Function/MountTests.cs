@@ -52,8 +52,8 @@ public sealed class MountTests
     {
         var shell = Designs.Shell(104, 2, 300);
         var design = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom") };
-        var cylinder = Assembly.Of(design);
-        var dome = Assembly.Of(Designs.Vessel(shell));
+        var cylinder = Compiler.Assemble(design);
+        var dome = Compiler.Assemble(Designs.Vessel(shell));
         double Height(Assembly built) => OilCentre(built).Z;
 
         Near.Relative(150, Height(cylinder), 1e-9);
@@ -128,8 +128,8 @@ public sealed class MountTests
         var plate = new PlateDesign(
             "bracket[0]", "one", Designs.Stainless, 100, 0, 0, 0, 4, 90, 90, 50, 0, 30, new("bracket[0].bolts", 8, 50, 0, 0, 9, 16));
         var bare = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom") };
-        var alone = Assembly.Of(bare with { Members = [plate] }).Mount;
-        var pair = Assembly.Of(bare with { Members = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
+        var alone = Compiler.Assemble(bare with { Members = [plate] }).Mount;
+        var pair = Compiler.Assemble(bare with { Members = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
         var (one, two) = (pair.Loads[0], pair.Loads[1]);
 
         Near.Relative(pair.Force / 2, one.Shared.Fz.Length, 0.02);
@@ -151,11 +151,11 @@ public sealed class MountTests
         PlateDesign At(int i, double height) => new(
             $"bracket[{i}]", $"lug {i}", Designs.Stainless, height, 0, 0, 0, 4, 90, 90, 50, 0, 30, new($"bracket[{i}].bolts", 8, 50, 0, 0, 9, 16));
         var design = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom"), Members = [At(0, 100), At(1, 400)] };
-        bool Found(VesselDesign with) => Assessment.Of(Assembly.Of(with)).Any(finding => finding.Code == FindingCodes.MountOverloaded);
+        bool Found(VesselDesign with) => Assessment.Of(Compiler.Assemble(with)).Any(finding => finding.Code == FindingCodes.MountOverloaded);
 
         Assert.False(Found(design));
         Assert.True(Found(design with { Members = [At(0, 100)], Mounting = MountingDesign.Of("mounting", null, null, true) }));
-        var load = Assembly.Of(design).Mount.Loads[0];
+        var load = Compiler.Assemble(design).Mount.Loads[0];
         Assert.True(load.MemberStress.High > 2.5 * load.MemberStress.Likely);
     }
 
@@ -163,7 +163,7 @@ public sealed class MountTests
     public void Thicker_ears_bear_more_and_ring_higher_and_longer_ones_less()
     {
         var bracket = (SaddleDesign)_demo.Design.Bracket();
-        Mount With(SaddleDesign other) => Assembly.Of(_demo.Design.With(other)).Mount;
+        Mount With(SaddleDesign other) => Compiler.Assemble(_demo.Design.With(other)).Mount;
         var (plain, thick, far) = (With(bracket), With(bracket with { Thickness = 4 }), With(bracket with { StandOff = 40 }));
         double Ears(Mount mount) => mount.Loads[0].MemberStress.Likely;
 
@@ -182,7 +182,7 @@ public sealed class MountTests
     public void The_wall_under_the_ears_is_reckoned_and_the_least_margin_leads()
     {
         var bracket = (SaddleDesign)_demo.Design.Bracket() with { Thickness = 4 };
-        Assembly With(double wall, double acceleration) => Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with
+        Assembly With(double wall, double acceleration) => Compiler.Assemble(Designs.Vessel(Designs.Shell(120, wall, 190)) with
         {
             Members = [bracket],
             Mounting = MountingDesign.Of("mounting", acceleration, null, false),
@@ -210,7 +210,7 @@ public sealed class MountTests
         var bracket = (SaddleDesign)_demo.Design.Bracket() with { Thickness = 4 };
         (double Share, Amount Stress) Ears(double wall)
         {
-            var load = Assembly.Of(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Members = [bracket] }).Mount.Loads[0];
+            var load = Compiler.Assemble(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Members = [bracket] }).Mount.Loads[0];
             return ((load.MemberStress.High - load.MemberStress.Likely) / (load.MemberStress.High - load.MemberStress.Low), load.MemberStress);
         }
 
@@ -240,7 +240,7 @@ public sealed class MountTests
             Members = [(SaddleDesign)_demo.Design.Bracket() with { Material = metal }],
             Flow = new("flow", null, 870, temperature),
         };
-        var built = Assembly.Of(design);
+        var built = Compiler.Assemble(design);
         var load = Assert.Single(built.Mount.Loads);
         var procedures = Vessel.Planning.Plan.Of(built).Procedures.Where(weld => weld.Joint.Path.StartsWith("bracket", StringComparison.Ordinal)).ToList();
 

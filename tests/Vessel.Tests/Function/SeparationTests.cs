@@ -83,7 +83,7 @@ public sealed class SeparationTests
             Assert.Equal(0, Of(_bare).Caught(size).Likely);
             Assert.True(Of(_bare).Caught(size).High < 1e-3 + Of(_bare).AtEdges(size));
         });
-        var group = FunctionFigures.Of(Assembly.Of(_bare)).Single(g => g.Name == "separation");
+        var group = FunctionFigures.Of(Compiler.Assemble(_bare)).Single(g => g.Name == "separation");
         Assert.Contains(group.Words, word => word.Contains("Gravity in a can of this size does not catch it", StringComparison.Ordinal));
         Assert.Contains(group.Words, word => word.Contains("No packing", StringComparison.Ordinal));
     }
@@ -207,7 +207,7 @@ public sealed class SeparationTests
     [Fact]
     public void No_size_is_said_to_be_caught_for_certain()
     {
-        var group = FunctionFigures.Of(Assembly.Of(_packed)).Single(g => g.Name == "separation");
+        var group = FunctionFigures.Of(Compiler.Assemble(_packed)).Single(g => g.Name == "separation");
 
         Assert.DoesNotContain(group.Tables.SelectMany(table => table.Columns), column => column.Title.Contains("caught", StringComparison.Ordinal));
         Assert.Contains(group.Words, word => word.Contains("tears it off again", StringComparison.Ordinal) && word.Contains("not even where 100 %", StringComparison.Ordinal));
@@ -247,7 +247,7 @@ public sealed class SeparationTests
 
     private static Separation Of(VesselDesign design)
     {
-        var built = Assembly.Of(design);
+        var built = Compiler.Assemble(design);
         return Separation.Of(FlowPath.Of(built), design)!;
     }
 }

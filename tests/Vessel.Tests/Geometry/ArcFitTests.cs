@@ -169,7 +169,7 @@ public sealed class ArcFitTests
                 Cut = EndCut.Ground,
                 Length = 160,
             });
-        var cope = Assembly.Of(design).Parts.Single(part => part.Name == "wide").Flat!.Cut.Outer;
+        var cope = Compiler.Assemble(design).Parts.Single(part => part.Name == "wide").Flat!.Cut.Outer;
 
         var fit = ArcFit.Fit(cope, 0.01);
 

@@ -57,7 +57,7 @@ public sealed class FoundTests
     {
         var text = Support.Repository.Design("canal-boat-day-tank.yaml").Replace("flange: 12", $"flange: {flange}", StringComparison.Ordinal);
 
-        Assert.NotEmpty(Assembly.Of(DesignReader.Read(text).Value!).Parts);
+        Assert.NotEmpty(Compiler.Assemble(DesignReader.Read(text).Value!).Parts);
     }
 
     private static ImmutableArray<Fault> WithDisc(string sleeveLength, string disc) => DesignReader.Read($$"""

@@ -33,7 +33,7 @@ public sealed class GoreSeamTests
     [Fact]
     public void Welds_join_parts_that_exist()
     {
-        var assembly = Assembly.Of(GoreVessels.Of(GoreVessels.Gores(), drain: 22));
+        var assembly = Compiler.Assemble(GoreVessels.Of(GoreVessels.Gores(), drain: 22));
         var ids = assembly.Parts.Select(part => part.Id).ToHashSet();
 
         Assert.All(assembly.Welds, weld => Assert.All(weld.Joint.Between, id => Assert.Contains(id, ids)));
@@ -72,7 +72,7 @@ public sealed class GoreSeamTests
     [InlineData("top")]
     public void Every_seam_runs_along_the_side_of_a_gore(string end)
     {
-        var assembly = Assembly.Of(GoreVessels.Of(GoreVessels.Gores()));
+        var assembly = Compiler.Assemble(GoreVessels.Of(GoreVessels.Gores()));
         var gore = assembly.Parts.Single(part => part.Id == $"{end}-gore");
         var outer = gore.Solid.Faces.OfType<Wall>().Single().A;
         var seams = assembly.Welds.Select(weld => weld.Joint)
@@ -108,5 +108,5 @@ public sealed class GoreSeamTests
     }
 
     private static List<Joint> Welds() =>
-        [.. Assembly.Of(GoreVessels.Of(GoreVessels.Gores())).Welds.Select(weld => weld.Joint)];
+        [.. Compiler.Assemble(GoreVessels.Of(GoreVessels.Gores())).Welds.Select(weld => weld.Joint)];
 }

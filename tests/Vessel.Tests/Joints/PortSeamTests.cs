@@ -123,12 +123,12 @@ public sealed class PortSeamTests
     public void Turning_the_whole_vessel_changes_no_figure()
     {
         var design = Designs.Sound;
-        var turned = Assembly.Of(design with
+        var turned = Compiler.Assemble(design with
         {
             Shell = design.Shell with { SeamAngle = Turns.From(design.Shell.SeamAngle + 1, 0) },
             Ports = [.. design.Ports.Select(port => port with { Place = port.Place with { Angle = port.Place.Angle + 1 } })],
         });
-        var vessel = Assembly.Of(design);
+        var vessel = Compiler.Assemble(design);
 
         Assert.All(vessel.Welds.Zip(turned.Welds), w => Near.Relative(w.First.Length, w.Second.Length, 1e-10));
         Assert.All(vessel.Welds.Zip(turned.Welds), w => Near.Relative(w.First.Deposit, w.Second.Deposit, 1e-6));

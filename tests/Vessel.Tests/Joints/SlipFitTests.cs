@@ -69,10 +69,10 @@ public sealed class SlipFitTests
     private static SlipFit Lid(double clearance, double shrinkage)
     {
         var shell = Designs.Shell() with { Rolls = RollsShop.Unknown with { SeamShrinkage = shrinkage } };
-        var vessel = Assembly.Of(Designs.Vessel(shell) with { Top = Designs.Inset(shell, "top", clearance: clearance) });
+        var vessel = Compiler.Assemble(Designs.Vessel(shell) with { Top = Designs.Inset(shell, "top", clearance: clearance) });
         return Assert.Single(vessel.Fits);
     }
 
     private static int Found(VesselDesign design) =>
-        Assessment.Of(Assembly.Of(design)).Count(finding => finding.Code == FindingCodes.FitUncertain);
+        Assessment.Of(Compiler.Assemble(design)).Count(finding => finding.Code == FindingCodes.FitUncertain);
 }

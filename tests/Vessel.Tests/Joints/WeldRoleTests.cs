@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Members.Brackets;
 using Vessel.Parts;

@@ -21,7 +21,7 @@ public sealed class MarkLayoutTests
     public void Every_name_and_seam_of_the_designs_stands_on_the_print_or_is_told(string file, double scale)
     {
         var design = Compiler.Read(Repository.Design(file)).Value! with { Mockup = _raised with { Scale = scale } };
-        var vessel = Assembly.Of(design);
+        var vessel = Compiler.Assemble(design);
         var plan = vessel.Mockup;
 
         var texts = design.Ports.Select(port => port.Name)
@@ -51,7 +51,7 @@ public sealed class MarkLayoutTests
     [Fact]
     public void A_name_that_is_too_long_is_left_out_and_a_shorter_one_is_not()
     {
-        int Told(string name) => Compiler.Assess(Assembly.Of(
+        int Told(string name) => Compiler.Assess(Compiler.Assemble(
                 Designs.Vessel(Designs.Shell(), Designs.Branch(name, 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = _raised }))
             .Count(finding => finding.Code == FindingCodes.NameNotPrinted);
 
@@ -63,7 +63,7 @@ public sealed class MarkLayoutTests
     [Fact]
     public void Crowded_letters_shrink_but_not_below_five_millimetres_of_the_print()
     {
-        double Height(string name, double scale) => Assembly.Of(
+        double Height(string name, double scale) => Compiler.Assemble(
                 Designs.Vessel(Designs.Shell(), Designs.Branch(name, 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = _raised with { Scale = scale, LetterHeight = 12 } })
             .Mockup.Marks.Where(mark => mark.Text == name).Select(mark => mark.Height!.Value).DefaultIfEmpty(0).Single();
 
@@ -81,7 +81,7 @@ public sealed class MarkLayoutTests
         // Two degrees beside the port's middle: set by hand, for a design that is checked has no port there.
         var shell = Designs.Shell() with { SeamAngle = 0.03 };
         var options = _raised with { Names = names, Wall = 0.5 };
-        var plan = Assembly.Of(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = options }).Mockup;
+        var plan = Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = options }).Mockup;
 
         var line = plan.Marks.Single(mark => mark.Height is null);
         Assert.Equal("W1", line.Text);
@@ -110,7 +110,7 @@ public sealed class MarkLayoutTests
     {
         var design = Compiler.Read(Repository.Design("trawler-winch-breather.yaml")).Value! with { Mockup = _raised with { Wall = 4, Bed = new(110, 110, 90) } };
 
-        var printed = Mockup.Printed(Assembly.Of(design).Mockup);
+        var printed = Mockup.Printed(Compiler.Assemble(design).Mockup);
 
         Assert.NotEmpty(printed.Pieces);
         Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));

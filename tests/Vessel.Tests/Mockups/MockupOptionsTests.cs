@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Tests.Support;
@@ -9,7 +11,7 @@ namespace Vessel.Tests.Mockups;
 
 public sealed class MockupOptionsTests
 {
-    private static readonly Assembly _sound = Assembly.Of(Designs.Sound);
+    private static readonly Assembly _sound = Compiler.Assemble(Designs.Sound);
 
     [Fact]
     public void A_scale_of_a_half_prints_an_eighth_with_walls_twice_as_thick_at_least()
@@ -57,7 +59,7 @@ public sealed class MockupOptionsTests
             Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", diameter, 0, 0)] },
         };
 
-        Assert.Contains(Compiler.Assess(Assembly.Of(vessel)), finding => finding.Code == FindingCodes.NoMockup);
+        Assert.Contains(Compiler.Assess(Compiler.Assemble(vessel)), finding => finding.Code == FindingCodes.NoMockup);
     }
 
     /// <summary>The port at a cone's pole closes its tip, which is not there: a blind bore ends above the cone, and nothing stands out.</summary>
@@ -73,7 +75,7 @@ public sealed class MockupOptionsTests
             Bottom = new ConeHead("bottom", Designs.Stainless, 2, halfAngle * Math.PI / 180, 0, 0),
             Mockup = MockupDesign.Usual with { IsSolid = true, Bed = new(400, 400, 800) },
         };
-        var assembly = Assembly.Of(vessel);
+        var assembly = Compiler.Assemble(vessel);
 
         var mockup = Mockup.Of(assembly.Mockup);
 
@@ -93,7 +95,7 @@ public sealed class MockupOptionsTests
                 Length = 60,
                 Elbow = new("ports[0].elbow", Math.PI / 4, 0, 2, 0, straight, MitreCut.Sawn),
             };
-            var plan = Assembly.Of(Designs.Vessel(Designs.Shell(), bent) with { Mockup = MockupDesign.Usual with { IsSolid = true } }).Mockup;
+            var plan = Compiler.Assemble(Designs.Vessel(Designs.Shell(), bent) with { Mockup = MockupDesign.Usual with { IsSolid = true } }).Mockup;
 
             var floor = plan.Ports.Single().Rings[^1];
             Assert.True(Math.Abs(floor.V - plan.Ports.Single().Site.Legs[0].Length) >= floor.U * Math.Tan(Math.PI / 8));
@@ -106,8 +108,8 @@ public sealed class MockupOptionsTests
         var closed = Designs.Vessel(Designs.Shell());
         var drained = closed with { Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", 5, 0, 0), new("mockup.drain_holes[1]", 4, 30, 1)] } };
 
-        Assert.Null(Assembly.Of(closed).Mockup.Inside);
-        var mockup = Mockup.Of(Assembly.Of(drained).Mockup);
+        Assert.Null(Compiler.Assemble(closed).Mockup.Inside);
+        var mockup = Mockup.Of(Compiler.Assemble(drained).Mockup);
         // Two ways into one room.
         MeshLaws.Hold(mockup.Mesh, 1);
     }
@@ -126,7 +128,7 @@ public sealed class MockupOptionsTests
         };
 
         // The drain's bung reaches 11 mm out: across it, in the middle of it, within it beside its bore, or all round it.
-        Assert.Contains(Compiler.Assess(Assembly.Of(design)), finding => finding.Code == FindingCodes.NoMockup);
+        Assert.Contains(Compiler.Assess(Compiler.Assemble(design)), finding => finding.Code == FindingCodes.NoMockup);
     }
 
     [Fact]
@@ -187,16 +189,18 @@ public sealed class MockupOptionsTests
     public void What_stands_inside_is_printed_beside_it_on_request_with_its_holes_where_they_are()
     {
         var text = File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == "harbour-launch-breather.yaml"));
-        Assembly With(string mockup) => Assembly.Of(Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!);
+        ImmutableArray<MockupInternal> With(string mockup) =>
+            Compiler.Assemble(Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!) is var built
+                ? MockupInternals.Of(built.Design.Mockup, built.Members, built.Joints) : [];
 
-        var kept = MockupInternals.Of(With("internals: beside, scale: 0.5, clearance: 0.3, wall: 0.6"));
+        var kept = With("internals: beside, scale: 0.5, clearance: 0.3, wall: 0.6");
 
-        Assert.Empty(MockupInternals.Of(With("scale: 0.5")));
+        Assert.Empty(With("scale: 0.5"));
         Assert.Equal(["sleeve", "cap skirt", "cap plate", "lower screen", "upper screen"], kept.Select(one => one.Name));
         Assert.All(kept, one => MeshLaws.IsClosed(one.Mesh));
         Assert.All(kept, one => Assert.Single(MeshBodies.Of(one.Mesh)));
         // A disc in a sleeve of 80 mm with 0.2 mm of its own and 0.6 mm more, which is 0.3 of the print, on each side.
-        var (disc, metal) = (kept[^1].Mesh, Assembly.Of(With("scale: 1").Design).Parts.Single(part => part.Name == "upper screen"));
+        var (disc, metal) = (kept[^1].Mesh, Compiler.Assemble(With("scale: 1").Design).Parts.Single(part => part.Name == "upper screen"));
         Near.Absolute((80 - 0.4 - 1.2) / 2, BedFit.Extent(disc, Vector3.UnitX), 0.01);
         // Its ring lost, and no hole gained or lost: facets stand off by a chord at the rim and at each of the holes.
         var ring = Math.PI / 4 * ((79.6 * 79.6) - (78.4 * 78.4)) * 1.5;

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Tests.Support;
@@ -9,7 +10,7 @@ namespace Vessel.Tests.Mockups;
 
 public sealed class MockupPiecesTests
 {
-    private static readonly Assembly _sound = Assembly.Of(Designs.Sound);
+    private static readonly Assembly _sound = Compiler.Assemble(Designs.Sound);
 
     [Theory]
     [InlineData(250, 120, true)]
@@ -61,7 +62,7 @@ public sealed class MockupPiecesTests
             with
         { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, height), IsSolid = solid, Wall = 4 } };
 
-        var printed = Mockup.Printed(Assembly.Of(design).Mockup);
+        var printed = Mockup.Printed(Compiler.Assemble(design).Mockup);
 
         Assert.NotEmpty(printed.Pieces);
         Assert.All(printed.Pieces, piece => MeshLaws.IsClosed(piece.Mesh));
@@ -168,7 +169,7 @@ public sealed class MockupPiecesTests
     [InlineData(100, false)]
     public void Too_many_pieces_are_told(double bed, bool told)
     {
-        var vessel = Assembly.Of(_sound.Design with { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, bed) } });
+        var vessel = Compiler.Assemble(_sound.Design with { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, bed) } });
         var size = Mockup.Of(vessel.Mockup).Size;
 
         // What is reckoned without a mesh; facets lie within a chord on either side.

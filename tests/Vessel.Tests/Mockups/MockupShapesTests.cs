@@ -17,7 +17,7 @@ public sealed class MockupShapesTests
     public void A_branch_over_the_seam_of_a_half_sphere_prints(double height, double offset, double tilt)
     {
         // No shell is welded so, but the outline is smooth there and the footprint crosses it.
-        var vessel = Assembly.Of(Designs.Vessel(
+        var vessel = Compiler.Assemble(Designs.Vessel(
             Designs.Shell(), Designs.Branch("seam", 32, 2, new(60, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 20, 2, 0)));
         var port = vessel.Design.Ports[0] with { Place = new(height, 0, offset, tilt, 0), Length = 60 };
         var design = vessel.Design with { Ports = vessel.Design.Ports.SetItem(0, port) };
@@ -49,7 +49,7 @@ public sealed class MockupShapesTests
     [Fact]
     public void A_section_through_the_axis_has_the_area_of_its_outline()
     {
-        var vessel = Assembly.Of(Designs.Sound);
+        var vessel = Compiler.Assemble(Designs.Sound);
         var mockup = Mockup.Of(vessel.Mockup);
         // Past the inlet, through outlet and drain. The print stands aside from the vessel's frame: the axis goes through the
         // middle of the lid's flat, 55 mm from the least x and y that the shell reaches.

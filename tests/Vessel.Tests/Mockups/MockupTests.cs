@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Stl;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
 using Vessel.Members.Saddles;
@@ -70,7 +71,7 @@ public sealed class MockupTests
     public void Ears_of_either_kind_grow_out_of_the_shell(SaddleEars ears)
     {
         var bracket = (ears == SaddleEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
-        var vessel = Assembly.Of(Designs.Sound with { Members = [bracket] });
+        var vessel = Compiler.Assemble(Designs.Sound with { Members = [bracket] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
     }
@@ -82,7 +83,7 @@ public sealed class MockupTests
     public void Plates_of_any_roll_grow_out_of_the_shell(double roll, double offset, double corner)
     {
         var plate = Brackets.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
-        var vessel = Assembly.Of(Designs.Sound with { Members = [plate] });
+        var vessel = Compiler.Assemble(Designs.Sound with { Members = [plate] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
     }
@@ -96,7 +97,7 @@ public sealed class MockupTests
         var design = Designs.Vessel(
             Designs.Shell(), Designs.Branch("lower", 33, 2, new(60, 0, 0, 0, 0)), Designs.Branch("upper", 33, 2, new(60 + apart, 0, 0, 0, 0)));
 
-        var findings = Compiler.Assess(Assembly.Of(design)).Where(f => f.Code == FindingCodes.NoMockup).ToList();
+        var findings = Compiler.Assess(Compiler.Assemble(design)).Where(f => f.Code == FindingCodes.NoMockup).ToList();
 
         Assert.Equal(refused, findings.Count > 0);
         if (refused)
@@ -142,7 +143,7 @@ public sealed class MockupTests
     [Fact]
     public void Half_the_chord_is_a_quarter_of_the_error_of_volume()
     {
-        var vessel = Assembly.Of(Designs.Sound);
+        var vessel = Compiler.Assemble(Designs.Sound);
         var solid = MockupSolid.Of(vessel.Mockup);
         double Error(double chord) => Math.Abs(Mesher.Flatten(solid, new(chord, Math.PI)).Volume - MockupVolume.Of(vessel));
 
@@ -156,7 +157,7 @@ public sealed class MockupTests
     public void Its_body_has_no_more_than_twice_the_facets_that_its_chord_needs(double chord)
     {
         // Nothing opens into it, so it is filled: a lid, a cylinder and half a ball of 55 mm. The bounds are derived in SkinRefinement.
-        var plan = Assembly.Of(Designs.Vessel(Designs.Shell())).Mockup;
+        var plan = Compiler.Assemble(Designs.Vessel(Designs.Shell())).Mockup;
         var mesh = Mesher.Flatten(MockupSolid.Of(plan), new(chord, Math.PI));
 
         Assert.Null(plan.Inside);
@@ -206,7 +207,7 @@ public sealed class MockupTests
     }
 
     private static bool Found(VesselDesign design) =>
-        Compiler.Assess(Assembly.Of(design)).Any(f => f.Code == FindingCodes.NoMockup);
+        Compiler.Assess(Compiler.Assemble(design)).Any(f => f.Code == FindingCodes.NoMockup);
 
     private static void AssertSolid(Assembly vessel, Mockup mockup)
     {
@@ -231,7 +232,7 @@ public sealed class MockupTests
             ports:
               - { name: vent, in: shell, at: { height: 100, angle: 20 }, tube: { outside_diameter: 32, wall: 2 }, length: 60 }
             """);
-        var plan = Assembly.Of(design).Mockup;
+        var plan = Compiler.Assemble(design).Mockup;
 
         Assert.All(plan.Inside!.Pieces, piece => Assert.True(piece.Length > 1e-6));
         MeshLaws.Hold(Mesher.Flatten(MockupSolid.Of(plan), Accuracy.Solids), MockupSolid.Of(plan).Genus);

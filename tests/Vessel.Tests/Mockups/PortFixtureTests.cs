@@ -1,4 +1,6 @@
 using Vessel.Design;
+using Vessel.Fixtures;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Planning;
@@ -93,7 +95,7 @@ public sealed class PortFixtureTests
     private static PortDesign Tube(string name, double height, double angle = 0) => Designs.Branch(name, 32, 2, new(height, angle, 0, 0, 0));
 
     private static Assembly Pair(double apart) =>
-        Asked(Assembly.Of(Designs.Vessel(Designs.Shell(height: 260, madeFrom: StockForm.Tube), Tube("first", 100), Tube("second", 100 + apart))));
+        Asked(Compiler.Assemble(Designs.Vessel(Designs.Shell(height: 260, madeFrom: StockForm.Tube), Tube("first", 100), Tube("second", 100 + apart))));
 
     /// <summary>
     /// The first is tacked alone; when the second's turn comes the first stands there. Far off nothing changes, nearer the feet are shorter or fewer, too near
@@ -131,7 +133,7 @@ public sealed class PortFixtureTests
     {
         var shell = Designs.Shell(madeFrom: StockForm.Tube);
         var design = Designs.Vessel(shell, Tube("low", 4, 0.5), Tube("high", 176, 0.5)) with { Top = Designs.Dome(shell, "top") };
-        var plan = Plan.Of(Asked(Assembly.Of(design)));
+        var plan = Plan.Of(Asked(Compiler.Assemble(design)));
         var turns = plan.Assembly.Sites.Select(site => FixtureTurn.Of(site, plan)).ToList();
 
         Assert.Equal([(false, true), (true, true)], turns.Select(turn => (turn.IsTopOn, turn.IsBottomOn)));
@@ -143,7 +145,7 @@ public sealed class PortFixtureTests
     public void A_bed_that_is_too_small_takes_the_legs_off_first_then_all()
     {
         var assembly = Asked(Plans.Of(Launch).Assembly);
-        Assembly On(double bed) => Assembly.Of(assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } });
+        Assembly On(double bed) => Compiler.Assemble(assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } });
 
         Assert.NotNull(Fixtures(On(220))[0].Hook);
         Assert.Null(Fixtures(On(80))[0].Hook);
@@ -203,7 +205,7 @@ public sealed class PortFixtureTests
         : fixture.Hook.Contains("upper", StringComparison.Ordinal) ? FixtureHook.Upper
         : FixtureHook.Lower;
 
-    private static Assembly Asked(Assembly assembly) => Assembly.Of(assembly.Design with { Fixtures = true });
+    private static Assembly Asked(Assembly assembly) => Compiler.Assemble(assembly.Design with { Fixtures = true });
 
     private static FixtureForm? Form(PortSite site, Assembly assembly, FixtureHook hook) => FixtureForm.Of(
         site, assembly.Design, FixtureTurn.Of(site, Plan.Of(assembly)), hook, out _);

@@ -94,5 +94,5 @@ public sealed class RoomClashesTests
     public void The_sound_vessel_has_room() => Assert.Empty(Found(Designs.Sound));
 
     private static List<Measure> Found(VesselDesign design) =>
-        [.. Compiler.Assess(Assembly.Of(design)).Where(f => f.Code == FindingCodes.NoRoomAtPort)];
+        [.. Compiler.Assess(Compiler.Assemble(design)).Where(f => f.Code == FindingCodes.NoRoomAtPort)];
 }

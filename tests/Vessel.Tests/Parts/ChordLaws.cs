@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
@@ -44,7 +45,7 @@ public sealed class ChordLaws
     {
         var radius = 55 * width;
         var port = Designs.Branch("wide", 2 * radius, wall * radius, new(400, 0.3, offset * 55, tilt, 0)) with { Cut = EndCut.Ground, Length = 150 };
-        var vessel = Assembly.Of(Designs.Vessel(Designs.Shell() with { Height = 800 }, port));
+        var vessel = Compiler.Assemble(Designs.Vessel(Designs.Shell() with { Height = 800 }, port));
 
         Check(vessel, vessel.Sites.Single());
     }

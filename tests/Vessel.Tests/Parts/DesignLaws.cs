@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Tests.Support;
@@ -75,11 +76,11 @@ public sealed class DesignLaws
         if (Part(design, id) is not { Kind: PartKind.Shell } shell || shell.Holes.All(hole => hole.Outline is not null || hole.IsLater))
             return Part(design, id);
         var whole = Built(design).Design;
-        return Assembly.Of(whole with { Shell = whole.Shell with { LargeHoles = LargeHoles.BeforeRolling } }).Parts.Single(part => part.Id == id);
+        return Compiler.Assemble(whole with { Shell = whole.Shell with { LargeHoles = LargeHoles.BeforeRolling } }).Parts.Single(part => part.Id == id);
     }
 
     private static Part Part(string design, string id) => Built(design).Parts.Single(part => part.Id == id);
 
     private static Assembly Built(string design) => _built.GetOrAdd(design, name =>
-        Assembly.Of(Compiler.Read(File.ReadAllText(Path.Combine(Repository.Root, "designs", name))).Value!));
+        Compiler.Assemble(Compiler.Read(File.ReadAllText(Path.Combine(Repository.Root, "designs", name))).Value!));
 }

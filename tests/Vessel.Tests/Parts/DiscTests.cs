@@ -96,7 +96,7 @@ public sealed class DiscTests
     [InlineData(Fixing.Loose)]
     public void A_disc_held_otherwise_has_no_weld(Fixing held)
     {
-        var assembly = Assembly.Of(Discs.Vessel([Discs.Screen("screen", 105, held)]));
+        var assembly = Compiler.Assemble(Discs.Vessel([Discs.Screen("screen", 105, held)]));
 
         Assert.DoesNotContain(assembly.Welds, weld => weld.Joint.Between.Contains("screen"));
     }
@@ -106,7 +106,7 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("screen", 105, Fixing.Screws)]);
 
-        var item = Assembly.Of(design).Bought.Single();
+        var item = Compiler.Assemble(design).Bought.Single();
 
         Assert.Equal(3, item.Quantity);
         Assert.Contains("M4", item.What, StringComparison.Ordinal);
@@ -117,7 +117,7 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("low", 105), Discs.Screen("high", 128)], [Discs.Wool("low", "high")]);
 
-        var item = Assembly.Of(design).Bought.Single();
+        var item = Compiler.Assemble(design).Bought.Single();
 
         // 106.5 to 128 across the bore of 106; a cubic metre is 1e9 mm3, a kilogram 1000 g.
         var room = 21.5 * Math.PI / 4 * 106 * 106;
@@ -132,7 +132,7 @@ public sealed class DiscTests
         var design = Discs.Vessel(
             [Discs.Screen("low", 105), Discs.Screen("high", 128, bore: 32.4)], [Discs.Wool("low", "high")], outletInside: 60);
 
-        var item = Assembly.Of(design).Bought.Single();
+        var item = Compiler.Assemble(design).Bought.Single();
 
         Assert.Equal(Math.PI / 4 * ((21.5 * 106 * 106) - (11 * 32 * 32)), item.Volume!.Value, 1e-6);
     }
@@ -142,11 +142,11 @@ public sealed class DiscTests
     {
         var design = Discs.Vessel([Discs.Screen("low", 105)], [Discs.Wool("low", null)]);
 
-        Assert.Null(Assembly.Of(design).Bought.Single().Mass);
+        Assert.Null(Compiler.Assemble(design).Bought.Single().Mass);
     }
 
     private static WeldFigures WeldOf(ScreenDesign disc) =>
-        Assembly.Of(Discs.Vessel([disc])).Welds.Single(weld => weld.Joint.Between.Contains(disc.Name));
+        Compiler.Assemble(Discs.Vessel([disc])).Welds.Single(weld => weld.Joint.Between.Contains(disc.Name));
 
     private static IEnumerable<Point2> Strokes(TextMark text) =>
         Lines.Of(text.Text, text.Center, text.Height, text.Angle).SelectMany(stroke => stroke);

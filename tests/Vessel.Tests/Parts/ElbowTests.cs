@@ -18,7 +18,7 @@ public sealed class ElbowTests
     private static PortDesign Bent(ElbowDesign elbow, double offset = 0, double tilt = 0) =>
         Designs.Branch("vent", 32, 2, new(90, 0.4, offset, tilt, 0)) with { Elbow = elbow };
 
-    private static Assembly Vessel(PortDesign port) => Assembly.Of(Designs.Vessel(Designs.Shell(), port));
+    private static Assembly Vessel(PortDesign port) => Compiler.Assemble(Designs.Vessel(Designs.Shell(), port));
 
     private static IEnumerable<Part> Pieces(Assembly vessel) => vessel.Parts.Where(part => part.Kind is PartKind.Branch or PartKind.Elbow);
 
@@ -208,7 +208,7 @@ public sealed class ElbowTests
     public void An_elbow_that_turns_back_may_run_into_the_shell(double end, bool found)
     {
         var port = Bent(_elbow with { Angle = 2 * Math.PI / 3, Direction = 0.1, EndLength = end });
-        var vessel = Assembly.Of(Designs.Vessel(Designs.Shell(height: 900), port with { Place = port.Place with { Height = 500 } }));
+        var vessel = Compiler.Assemble(Designs.Vessel(Designs.Shell(height: 900), port with { Place = port.Place with { Height = 500 } }));
         // Points every 0.5 mm along 720 lines of its pieces; the shell is round, and ends far off.
         var points =
             from leg in vessel.Sites[0].Legs.Skip(1)

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Tests.Support;
@@ -9,7 +10,7 @@ namespace Vessel.Tests.Parts;
 /// <summary>A flat seen from the wrong side makes a mirror-image vessel: ports off centre prove the hand.</summary>
 public sealed class FlatHand
 {
-    private static Assembly Vessel(double offset, double angle, StockForm madeFrom = StockForm.Sheet) => Assembly.Of(Designs.Vessel(
+    private static Assembly Vessel(double offset, double angle, StockForm madeFrom = StockForm.Sheet) => Compiler.Assemble(Designs.Vessel(
         Designs.Shell(madeFrom: madeFrom), Designs.Branch("side", 32, 2, new(90, angle, offset, 0, 0))));
 
     [Theory]
@@ -87,7 +88,7 @@ public sealed class FlatHand
             Bottom = Designs.Inset(shell, "bottom"),
         };
 
-        var centre = Assembly.Of(design).Parts[2].Flat!.Cut.Holes[0].AsCircle!.Center;
+        var centre = Compiler.Assemble(design).Parts[2].Flat!.Cut.Holes[0].AsCircle!.Center;
 
         // The vessel's +Y; the plate is drawn with +X to the right, looked at from below, which puts +Y at the foot.
         Near.Absolute(0, centre.U, 1e-12);

@@ -1,5 +1,6 @@
 using NetTopologySuite.Geometries;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;

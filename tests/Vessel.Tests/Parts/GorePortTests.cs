@@ -36,7 +36,7 @@ public sealed class GorePortTests
     [InlineData(false)]
     public void One_gore_is_drilled_and_the_others_are_alike(bool square)
     {
-        var vessel = Assembly.Of(Vessel(65, _amid, square: square));
+        var vessel = Compiler.Assemble(Vessel(65, _amid, square: square));
         var gores = vessel.Parts.Where(part => part.Kind == PartKind.Gore && part.Path == "bottom.gores").ToList();
         var (plain, drilled) = (gores.Single(part => part.Id == "bottom-gore"), gores.Single(part => part.Id == "bottom-gore-3"));
         var port = vessel.Sites[0];
@@ -105,5 +105,5 @@ public sealed class GorePortTests
     [InlineData(45, false)]
     [InlineData(41, true)]
     public void A_port_on_a_gore_keeps_off_the_caps_seam(double radius, bool found) =>
-        Assert.Equal(found, Compiler.Assess(Assembly.Of(Vessel(radius, _amid))).Any(finding => finding.Code == FindingCodes.PortNearCapSeam));
+        Assert.Equal(found, Compiler.Assess(Compiler.Assemble(Vessel(radius, _amid))).Any(finding => finding.Code == FindingCodes.PortNearCapSeam));
 }

@@ -220,5 +220,5 @@ public sealed class GoreTests
 
     private static Part Gore(string end) => Parts(GoreVessels.Of(GoreVessels.Gores())).Single(part => part.Id == $"{end}-gore");
 
-    private static ImmutableArray<Part> Parts(Vessel.Design.VesselDesign vessel) => Assembly.Of(vessel).Parts;
+    private static ImmutableArray<Part> Parts(Vessel.Design.VesselDesign vessel) => Compiler.Assemble(vessel).Parts;
 }

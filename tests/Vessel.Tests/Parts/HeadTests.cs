@@ -162,7 +162,7 @@ public sealed class HeadTests
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, wall, half, 1, 0.5),
         };
-        var vessel = Assembly.Of(design);
+        var vessel = Compiler.Assemble(design);
 
         var weld = vessel.Welds.Single(weld => weld.Joint.Path == "bottom");
 

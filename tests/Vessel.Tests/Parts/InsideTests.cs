@@ -38,7 +38,7 @@ public sealed class InsideTests
     [InlineData(CupOpening.Down, StockForm.Sheet)]
     public void A_windows_corner_to_corner_height_stands_where_the_file_says(CupOpening opens, StockForm form)
     {
-        var built = Assembly.Of(Vessel(Cap(opens, form)));
+        var built = Compiler.Assemble(Vessel(Cap(opens, form)));
         var skirt = built.Parts.Single(part => part.Word == "skirt");
         var plate = built.Parts.Single(part => part.Word == "plate");
         var box = CurveMeasures.Bounds(skirt.Flat!.Cut.Holes[0]);
@@ -57,7 +57,7 @@ public sealed class InsideTests
     public void Windows_are_as_wide_on_the_outside_as_the_file_says_and_evenly_round(StockForm form)
     {
         var cap = Cap(CupOpening.Up, form);
-        var skirt = Assembly.Of(Vessel(cap)).Parts.Single(part => part.Word == "skirt");
+        var skirt = Compiler.Assemble(Vessel(cap)).Parts.Single(part => part.Word == "skirt");
         var angles = skirt.Flat!.Cut.Holes
             .Select(CurveMeasures.Bounds)
             .Select(box => (Left: skirt.Flat.From.Raise(box.Min).U, Right: skirt.Flat.From.Raise(box.Max).U))
@@ -72,7 +72,7 @@ public sealed class InsideTests
     [Fact]
     public void Cap_and_sleeve_hang_from_the_lids_inner_face()
     {
-        var built = Assembly.Of(Vessel(Cap(CupOpening.Up)));
+        var built = Compiler.Assemble(Vessel(Cap(CupOpening.Up)));
         var face = 200 - 3;
 
         Assert.Equal(face, built.Parts.Single(part => part.Word == "sleeve").Placements[0].Origin.Z + 80);
@@ -85,7 +85,7 @@ public sealed class InsideTests
     [Fact]
     public void A_hanging_caps_plate_lies_flush_with_its_tubes_end_when_the_drop_says_so()
     {
-        var built = Assembly.Of(Vessel(Cap(CupOpening.Down)));
+        var built = Compiler.Assemble(Vessel(Cap(CupOpening.Down)));
         var outlet = built.Sites.Single(site => site.Port.Name == "outlet");
         var end = outlet.Frame.ToOuter(new(0, 0, outlet.InnerEnd)).Z;
 
@@ -95,7 +95,7 @@ public sealed class InsideTests
     [Fact]
     public void Every_weld_is_numbered_once_in_order()
     {
-        var built = Assembly.Of(Vessel(Cap(CupOpening.Up, StockForm.Sheet)));
+        var built = Compiler.Assemble(Vessel(Cap(CupOpening.Up, StockForm.Sheet)));
 
         Assert.Equal(
             Enumerable.Range(1, built.Welds.Length).Select(i => $"W{i}"), built.Welds.Select(weld => weld.Joint.Number));
@@ -104,7 +104,7 @@ public sealed class InsideTests
     [Fact]
     public void Ring_welds_are_as_long_as_their_circle()
     {
-        var welds = Assembly.Of(Vessel(Cap(CupOpening.Up))).Welds;
+        var welds = Compiler.Assemble(Vessel(Cap(CupOpening.Up))).Welds;
         double Length(string name) => welds.Single(weld => weld.Joint.Name == name).Length;
 
         Near.Relative(Math.PI * 90, Length("sleeve to top"), 1e-12);
@@ -134,5 +134,5 @@ public sealed class InsideTests
     }
 
     private static Part Plate(CupDesign cap) =>
-        Assembly.Of(Vessel(cap)).Parts.Single(part => part.Word == "plate");
+        Compiler.Assemble(Vessel(cap)).Parts.Single(part => part.Word == "plate");
 }

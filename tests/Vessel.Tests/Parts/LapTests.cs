@@ -14,7 +14,7 @@ namespace Vessel.Tests.Parts;
 public sealed class LapTests
 {
     /// <summary>Four ports one above the other, a quarter of a turn apart, each over more than a quarter of the girth.</summary>
-    private static Part Shell() => Assembly.Of(Designs.Vessel(
+    private static Part Shell() => Compiler.Assemble(Designs.Vessel(
         Designs.Shell(100, 2, 500, StockForm.Tube),
         [.. Enumerable.Range(0, 4).Select(i => Designs.Branch($"port {i}", 84, 2, new(70 + (110 * i), i * Math.PI / 2, 0, 0, 0)))])).Parts.Single(part => part.Id == "shell");
 
@@ -46,7 +46,7 @@ public sealed class LapTests
             ? InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { OutsideDiameter = 80, Windows = rows }], [], []))
             : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", PortHost.Top, 80, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 60, Length = 40, Windows = rows });
         Assert.Empty(PortWindowCheck.Find(vessel));
-        var part = Assembly.Of(vessel).Parts.Single(part => part.Word == (kind == "sleeve" ? "sleeve" : "branch"));
+        var part = Compiler.Assemble(vessel).Parts.Single(part => part.Word == (kind == "sleeve" ? "sleeve" : "branch"));
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
         var (flat, figures) = (part.Flat!, FlatFigures.Of(FittedFlat.Of(part.Flat!, 0.01)));
 

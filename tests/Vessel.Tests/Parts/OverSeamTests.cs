@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
@@ -20,7 +21,7 @@ public sealed class OverSeamTests
     private static PortDesign Level(double height) => Designs.Branch("inlet", 2 * (Radius + 2), 2, new(height, 0.5, 0, 0, 0));
 
     private static Assembly Vessel(PortDesign port, HeadDesign? bottom = null, StockForm form = StockForm.Tube) =>
-        Assembly.Of(Designs.Vessel(Designs.Shell(madeFrom: form), port) is var vessel && bottom is not null ? vessel with { Bottom = bottom } : vessel);
+        Compiler.Assemble(Designs.Vessel(Designs.Shell(madeFrom: form), port) is var vessel && bottom is not null ? vessel with { Bottom = bottom } : vessel);
 
     private static double Weld(Assembly vessel) => vessel.Welds.Single(weld => weld.Joint.Path == "ports[0]").Length;
 
@@ -115,7 +116,7 @@ public sealed class OverSeamTests
     {
         var shell = Designs.Shell();
         var both = Designs.Vessel(shell, Level(4), Level(176) with { Name = "outlet" }) with { Top = Designs.Dome(shell, "top") };
-        var plan = Plan.Of(Assembly.Of(both));
+        var plan = Plan.Of(Compiler.Assemble(both));
 
         Assert.Contains(Assessment.Of(plan.Assembly), finding => finding is { Code: FindingCodes.PortOverHeadSeam, Severity: Severity.Warning });
         Assert.Null(Found(Vessel(Level(90))));

@@ -37,7 +37,7 @@ public sealed class PortWindowTests
         Designs.OnHead("vent", PortHost.Top, 32, Wall, 15) with { Joint = PortJoint.SetIn, InsideLength = 30, Length = 40, Windows = [.. rows] };
 
     private static Assembly Built(params PortDesign[] ports) =>
-        Assembly.Of(Designs.Vessel(Designs.Shell(150, 2, 200), [.. ports.Select((port, i) => port with { Path = $"ports[{i}]" })]));
+        Compiler.Assemble(Designs.Vessel(Designs.Shell(150, 2, 200), [.. ports.Select((port, i) => port with { Path = $"ports[{i}]" })]));
 
     private static Part Tube(Assembly vessel) => vessel.Parts.First(part => part.Kind == PartKind.Branch);
 
@@ -134,7 +134,7 @@ public sealed class PortWindowTests
         var inlet = Designs.Branch("ports[1]", 30, 2, new(100, 2, 0, 0, 0)) with { Name = "inlet" };
         var built = Built(Hanging(_rows[0]), inlet);
         ImmutableArray<string> order = between.Length == 0 ? ["inlet", "vent"] : ["inlet", between, "vent"];
-        var stages = FlowPath.Of(Assembly.Of(built.Design with { Flow = built.Design.Flow with { Order = order } }))!.Stages;
+        var stages = FlowPath.Of(Compiler.Assemble(built.Design with { Flow = built.Design.Flow with { Order = order } }))!.Stages;
 
         Assert.Equal(expected, stages.Single(stage => stage.Kind == StageKind.Opening).Name);
     }
@@ -145,7 +145,7 @@ public sealed class PortWindowTests
     {
         var vessel = InsideTests.Vessel(InsideTests.Cap(CupOpening.Down));
         var outlet = vessel.Ports[0] with { InsideLength = 40, Windows = [new("ports[0].windows", 4, 6, 8, 1, 28, 0)] };
-        var built = Assembly.Of(vessel with { Ports = vessel.Ports.SetItem(0, outlet) });
+        var built = Compiler.Assemble(vessel with { Ports = vessel.Ports.SetItem(0, outlet) });
         var ways = built.Cavity.Openings.Where(way => way.To == "tube of outlet").ToDictionary(way => way.Name, way => way.From);
 
         Assert.Equal("cap", ways["inner end of outlet"]);
@@ -158,7 +158,7 @@ public sealed class PortWindowTests
     {
         var vessel = InsideTests.Vessel(InsideTests.Cap(CupOpening.Up));
         var outlet = vessel.Ports[0] with { InsideLength = 32, Windows = [new("ports[0].windows", 4, 6, 8, 0, 10, 0)] };
-        var stages = FlowPath.Of(Assembly.Of(vessel with { Ports = vessel.Ports.SetItem(0, outlet) }))!.Stages;
+        var stages = FlowPath.Of(Compiler.Assemble(vessel with { Ports = vessel.Ports.SetItem(0, outlet) }))!.Stages;
 
         Near.Relative((Turns.Full * 14 * 4) + (4 * 48), stages.Single(stage => stage.Name == "inner end of outlet and windows of outlet").Area, 1e-9);
         Assert.DoesNotContain(stages, stage => stage.Name == "in front of outlet");

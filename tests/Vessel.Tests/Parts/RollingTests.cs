@@ -26,7 +26,7 @@ public sealed class RollingTests
     };
 
     private static Part Blank(ShellDesign shell, double bore = 40) =>
-        Assembly.Of(Vessel(shell, bore)).Parts.Single(part => part.Id == "shell");
+        Compiler.Assemble(Vessel(shell, bore)).Parts.Single(part => part.Id == "shell");
 
     private static (double From, double To) Across(Part part) =>
         CurveMeasures.Bounds(part.Flat!.Cut.Outer) is var (low, high) ? (low.U, high.U) : default;
@@ -76,7 +76,7 @@ public sealed class RollingTests
     [InlineData(3)]
     public void The_flat_of_a_cone_head_grows_as_a_shells_does(int segments)
     {
-        Part Sheet(RollsShop rolls) => Assembly.Of(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", PortHost.Bottom, 40, 2, 0)) with
+        Part Sheet(RollsShop rolls) => Compiler.Assemble(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", PortHost.Bottom, 40, 2, 0)) with
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 6, 1, 0.2) { Segments = segments },
             Shop = Shop.Usual with { Rolls = rolls },
@@ -101,14 +101,14 @@ public sealed class RollingTests
         var text = Files.WithInside.Replace("opens: up,", "opens: up, made_from: sheet,", StringComparison.Ordinal);
         var design = Files.Good(text);
         var rolls = _trimming with { SeamShrinkage = 1 };
-        Part Skirt(RollsShop with) => Assembly.Of(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
+        Part Skirt(RollsShop with) => Compiler.Assemble(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
         var (plain, grown) = (Skirt(RollsShop.Unknown), Skirt(rolls));
 
         Near.Absolute(Math.PI * 56, Across(plain).To, 1e-9);
         Near.Absolute((Math.PI * 56) + 1 + (2 * Trim), Across(grown).To, 1e-9);
         Assert.Equal((plain.Volume, plain.Holes.Length), (grown.Volume, grown.Holes.Length));
         Near.Absolute(plain.Holes[0].Center.U + Trim + 0.5, grown.Holes[0].Center.U, 1e-9);
-        var all = Assembly.Of(design with { Shell = design.Shell with { Rolls = rolls }, Shop = design.Shop with { Rolls = rolls } });
+        var all = Compiler.Assemble(design with { Shell = design.Shell with { Rolls = rolls }, Shop = design.Shop with { Rolls = rolls } });
         Assert.DoesNotContain(all.Parts.SelectMany(part => part.Flat?.Notes ?? []), note => note.Contains("gap -", StringComparison.Ordinal));
     }
 
@@ -131,7 +131,7 @@ public sealed class RollingTests
         else
             Assert.Empty(curves);
         ImmutableArray<string> Codes(LargeHoles when) =>
-            [.. Compiler.Assess(Assembly.Of(Vessel(Shell with { LargeHoles = when }, bore))).Select(finding => finding.Code)];
+            [.. Compiler.Assess(Compiler.Assemble(Vessel(Shell with { LargeHoles = when }, bore))).Select(finding => finding.Code)];
         Assert.Equal(large, Codes(LargeHoles.BeforeRolling).Contains(FindingCodes.LargeHoleBeforeRolling));
         Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(LargeHoles.AfterRolling));
         Assert.DoesNotContain(FindingCodes.LargeHoleBeforeRolling, Codes(LargeHoles.OnTabs));
@@ -148,7 +148,7 @@ public sealed class RollingTests
     {
         var shell = Designs.Shell(200, wall, 240) with { SeamAngle = 0.4 };
         var port = Designs.Branch("inlet", bore + 4, 2, new(120, 2, 12, 0.1, 0)) with { Length = 60, Joint = joint, InsideLength = joint == PortJoint.SetIn ? 5 : 0 };
-        Part Of(LargeHoles when) => Assembly.Of(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");
+        Part Of(LargeHoles when) => Compiler.Assemble(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");
         var (cut, hanging) = (Of(LargeHoles.BeforeRolling), Of(LargeHoles.OnTabs));
         var (hole, slots) = (cut.Flat!.Cut.Holes.Single(), hanging.Flat!.Cut.Holes);
 
@@ -188,7 +188,7 @@ public sealed class RollingTests
     {
         var rolls = new RollsShop(least, null, false, 0);
         var vessel = Vessel(Shell with { TopDiameter = top, Rolls = rolls });
-        var findings = Compiler.Assess(Assembly.Of(vessel with
+        var findings = Compiler.Assess(Compiler.Assemble(vessel with
         {
             Shop = Shop.Usual with { Rolls = rolls },
             Top = Designs.Overlay("top", (top ?? 200) + 10),

@@ -14,7 +14,7 @@ public sealed class ScribeTests
     private static Part Cone(double bore, double offset, double tilt)
     {
         var shell = Designs.Shell(1200, 3, 900) with { TopDiameter = 900 };
-        return Assembly.Of(Designs.Vessel(shell, Designs.Branch("inlet", bore + 6, 3, new(430, 0.3, offset, tilt, 0)) with { Length = 400 }) with
+        return Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("inlet", bore + 6, 3, new(430, 0.3, offset, tilt, 0)) with { Length = 400 }) with
         {
             Top = Designs.Overlay("top", 900),
             Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),

@@ -31,7 +31,7 @@ public sealed class SheetTests
         };
         if (top is null)
             ports.Add(Port("low", 5, (0.55 * pitch) + shift));
-        return Assembly.Of(Designs.Vessel(shell, [.. ports]) with { Top = Designs.Overlay("top", 250) });
+        return Compiler.Assemble(Designs.Vessel(shell, [.. ports]) with { Top = Designs.Overlay("top", 250) });
     }
 
     private static ImmutableArray<Part> Sheets(Assembly vessel) => [.. Names.ShellParts(vessel.Design).Select(id => vessel.Parts.Single(part => part.Id == id))];
@@ -45,7 +45,7 @@ public sealed class SheetTests
     {
         // The holes lie in the same places of both.
         var vessel = Vessel(count, top);
-        var whole = Assembly.Of(vessel.Design with { Shell = vessel.Design.Shell with { Sheets = 1 } });
+        var whole = Compiler.Assemble(vessel.Design with { Shell = vessel.Design.Shell with { Sheets = 1 } });
         var (sheets, one) = (Sheets(vessel), Sheets(whole).Single());
 
         Assert.Equal(count, sheets.Sum(sheet => sheet.Quantity));
@@ -62,9 +62,9 @@ public sealed class SheetTests
     [MemberData(nameof(Shells))]
     public void Plain_sheets_have_their_mass_on_the_axis(int count, double? top)
     {
-        var vessel = Assembly.Of(Vessel(count, top).Design with { Ports = [] });
+        var vessel = Compiler.Assemble(Vessel(count, top).Design with { Ports = [] });
         var sheet = Sheets(vessel).Single();
-        var one = Assembly.Of(vessel.Design with { Shell = vessel.Design.Shell with { Sheets = 1 } });
+        var one = Compiler.Assemble(vessel.Design with { Shell = vessel.Design.Shell with { Sheets = 1 } });
 
         Assert.Equal(count, sheet.Quantity);
         Near.Absolute(0, (PartCentre.Of(sheet, vessel) - PartCentre.Of(Sheets(one).Single(), one)).Length, 1e-9);
@@ -163,7 +163,7 @@ public sealed class SheetTests
     {
         var vessel = Vessel(1);
         var shop = vessel.Design.Shop with { Stock = vessel.Design.Shop.Stock with { SheetLength = length, SheetWidth = 400 } };
-        var finding = Assessment.Of(Assembly.Of(vessel.Design with { Shop = shop })).SingleOrDefault(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
+        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop })).SingleOrDefault(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
 
         Assert.Equal(remedy is not null, finding is not null);
         if (remedy is not null)
@@ -176,7 +176,7 @@ public sealed class SheetTests
     {
         var vessel = Vessel(1);
         var shop = vessel.Design.Shop with { Stock = vessel.Design.Shop.Stock with { SheetWidth = 279 } };
-        var finding = Assessment.Of(Assembly.Of(vessel.Design with { Shop = shop })).Single(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
+        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop })).Single(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
 
         Assert.DoesNotContain("shell.sheets", finding.Message, StringComparison.Ordinal);
     }

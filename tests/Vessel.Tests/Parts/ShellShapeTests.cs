@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
@@ -18,7 +19,7 @@ public sealed class ShellShapeTests
 {
     private const int Count = 12;
 
-    private static readonly Assembly[] _built = [.. Enumerable.Range(0, Count).Select(seed => Assembly.Of(At(seed)))];
+    private static readonly Assembly[] _built = [.. Enumerable.Range(0, Count).Select(seed => Compiler.Assemble(At(seed)))];
 
     public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, Count));
 
@@ -69,7 +70,7 @@ public sealed class ShellShapeTests
     {
         var design = At(3);
         var shell = design.Shell with { Reducer = design.Shell.Reducer! with { SeamAngle = design.Shell.SeamAngle + (degrees * Math.PI / 180) } };
-        var found = Assessment.Of(Assembly.Of(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
+        var found = Assessment.Of(Compiler.Assemble(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
 
         Assert.Equal(told, found.Count > 0);
         Assert.All(found, finding => Assert.Equal(design.Shell.OuterRadius * degrees * Math.PI / 180, finding.Figures[0].Value, 1e-9));
@@ -181,7 +182,7 @@ public sealed class ShellShapeTests
     public void It_holds_what_its_frusta_hold(int seed)
     {
         var design = At(seed);
-        var empty = Assembly.Of(design with { Ports = [Designs.OnHead("vent", PortHost.Top, 20, 2, 0) with { Path = "ports[0]" }] });
+        var empty = Compiler.Assemble(design with { Ports = [Designs.OnHead("vent", PortHost.Top, 20, 2, 0) with { Path = "ports[0]" }] });
         double Frustum(double p, double q, double h) => Math.PI / 3 * h * ((p * p) + (p * q) + (q * q));
         var holds = design.Shell.Courses.Sum(course => course.Wall / Math.Cos(Lean(course)) is var across
             ? Frustum(course.Low - across, course.High - across, course.Height)

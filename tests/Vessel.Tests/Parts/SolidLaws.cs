@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Reading;
@@ -41,7 +42,7 @@ public sealed class SolidLaws
     {
         // Every radius of the wall then has its hole's edge on one line up the shell, each at its own height.
         var shell = Designs.Shell(wall: 3);
-        var part = Assembly.Of(Designs.Vessel(shell, Designs.Branch("slant", 32, 2, new(90, 1, offset, 0.5, 0)) with
+        var part = Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("slant", 32, 2, new(90, 1, offset, 0.5, 0)) with
         {
             Joint = PortJoint.SetIn,
             Clearance = 0.2,
@@ -75,7 +76,7 @@ public sealed class SolidLaws
     [InlineData("top")]
     public void Half_the_facets_length_is_a_quarter_of_the_error(string name)
     {
-        var part = Assembly.Of(Designs.Sound).Parts.Single(part => part.Name == name);
+        var part = Compiler.Assemble(Designs.Sound).Parts.Single(part => part.Name == name);
         double Error(double chord) => Math.Abs(Mesher.Flatten(part.Solid, new(chord, Math.PI)).Volume - part.Volume);
 
         // Whole numbers of pieces on small circles leave some play.

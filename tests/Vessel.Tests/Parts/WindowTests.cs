@@ -26,7 +26,7 @@ public sealed class WindowTests
     [Fact]
     public void A_sleeve_with_three_rows_is_one_solid_with_as_many_holes_and_the_volume_of_its_formula()
     {
-        var part = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], [])))
+        var part = Compiler.Assemble(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], [])))
             .Parts.Single(part => part.Word == "sleeve");
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
 
@@ -49,7 +49,7 @@ public sealed class WindowTests
         var text = Vessel.Tests.Design.Designs.WithInside.Replace(
             "length: 120 }", $"length: 120, windows: {{ count: 16, diameter: 5, up: 10{keys} }} }}", StringComparison.Ordinal);
         var design = Vessel.Tests.Design.Designs.Good(text);
-        var sleeve = Assembly.Of(design).Parts.Single(part => part.Word == "sleeve");
+        var sleeve = Compiler.Assemble(design).Parts.Single(part => part.Word == "sleeve");
 
         Assert.Equal(16 * rows, sleeve.Holes.Length);
         MeshLaws.Hold(Mesher.Flatten(sleeve.Solid, Accuracy.Solids), 1 + (16 * rows));
@@ -63,7 +63,7 @@ public sealed class WindowTests
     [Fact]
     public void A_rows_windows_open_as_much_as_they_are_wide()
     {
-        var cavity = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], []))).Cavity;
+        var cavity = Compiler.Assemble(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], []))).Cavity;
         var rows = cavity.Openings.Where(opening => opening.Name.StartsWith("windows", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(["windows of sleeve", "windows 2 of sleeve", "windows 3 of sleeve"], rows.Select(row => row.Name));
@@ -77,7 +77,7 @@ public sealed class WindowTests
     public void A_round_window_of_a_rolled_skirt_is_a_circle_on_its_flat_and_as_much_wider_once_rolled()
     {
         var cap = InsideTests.Cap(CupOpening.Up, StockForm.Sheet) with { Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8 };
-        var skirt = Assembly.Of(InsideTests.Vessel(cap)).Parts.Single(part => part.Word == "skirt");
+        var skirt = Compiler.Assemble(InsideTests.Vessel(cap)).Parts.Single(part => part.Word == "skirt");
 
         Assert.All(skirt.Flat!.Cut.Holes, hole => Near.Relative(4.5, hole.AsCircle!.Radius, 1e-12));
         // What a circle is on the mean diameter, an ellipse is on the outside.
@@ -89,7 +89,7 @@ public sealed class WindowTests
     public void The_wrap_begins_where_no_row_has_a_window()
     {
         var rows = _rows.Select((row, i) => row with { Angle = 0.3 + (0.1 * i) }).ToImmutableArray();
-        var part = Assembly.Of(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = rows }], [], [])))
+        var part = Compiler.Assemble(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = rows }], [], [])))
             .Parts.Single(part => part.Word == "sleeve");
 
         Assert.All(part.Flat!.Cut.Holes.Select(CurveMeasures.Bounds), box => Assert.True(box.Min.U > 1 && box.Max.U < (Math.PI * 90) - 1));

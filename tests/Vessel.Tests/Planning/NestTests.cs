@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NetTopologySuite.Geometries;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Planning;
 using Vessel.Tests.Support;

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Planning;
 using Vessel.Stock;
 using Vessel.Tests.Support;

@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
@@ -47,7 +48,7 @@ public sealed class SetUpTests
         var shell = Designs.Shell(diameter, 2, 200, Vessel.Design.StockForm.Tube);
         var port = Designs.Branch("inlet", 20, 2, new(100, angle * Math.PI / 180, offset, 0, 0));
 
-        var row = SetUpTable.Of(Assembly.Of(Designs.Vessel(shell, port))).Single(row => row.What == "inlet");
+        var row = SetUpTable.Of(Compiler.Assemble(Designs.Vessel(shell, port))).Single(row => row.What == "inlet");
 
         Near.Absolute(arc, row.Arc!.Value, 1e-3);
     }

@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Planning;
 using Vessel.Tests.Support;
 using Xunit;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Members;
 using Vessel.Parts;

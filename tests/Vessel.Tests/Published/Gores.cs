@@ -64,7 +64,7 @@ public sealed class Gores
         var meanRadius = ((rim * rim / 4) + (height * height)) / (2 * height);
         var vessel = GoreVessels.Of(GoreVessels.Gores(8, rim), radius: meanRadius + (wall / 2), wall: wall);
 
-        var cap = Assembly.Of(vessel).Parts.Single(part => part.Id == "bottom-cap");
+        var cap = Compiler.Assemble(vessel).Parts.Single(part => part.Id == "bottom-cap");
 
         AssertPrinted(diameter, 2 * cap.Flat!.Cut.Outer.AsCircle!.Radius);
     }

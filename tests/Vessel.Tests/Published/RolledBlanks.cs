@@ -22,7 +22,7 @@ public sealed class RolledBlanks
     {
         var vessel = Designs.Vessel(Designs.Shell(101.6, 1.6) with { RootGap = 1.2 });
 
-        var flat = Assembly.Of(vessel).Parts[0].Flat!;
+        var flat = Compiler.Assemble(vessel).Parts[0].Flat!;
 
         Near.Printed("314.159", CurveMeasures.Bounds(flat.Cut.Outer).Width + 1.2);
     }

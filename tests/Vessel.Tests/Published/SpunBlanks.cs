@@ -13,7 +13,7 @@ namespace Vessel.Tests.Published;
 /// </summary>
 public sealed class SpunBlanks
 {
-    private static double Blank(ShellDesign shell, Func<DishedHead, DishedHead> change) => 2 * Assembly.Of(
+    private static double Blank(ShellDesign shell, Func<DishedHead, DishedHead> change) => 2 * Compiler.Assemble(
         Designs.Vessel(shell) with { Bottom = change(Designs.Dome(shell, "bottom")) }).Parts
         .Single(part => part.Kind == PartKind.Head).Flat!.Cut.Outer.AsCircle!.Radius;
 
@@ -79,7 +79,7 @@ public sealed class SpunBlanks
     {
         var shell = Designs.Shell(outside, wall);
 
-        var blank = Assembly.Of(Designs.Vessel(shell)).Parts.Single(part => part.Kind == PartKind.Head).Flat!.Cut;
+        var blank = Compiler.Assemble(Designs.Vessel(shell)).Parts.Single(part => part.Kind == PartKind.Head).Flat!.Cut;
 
         Near.Relative(2 * Math.PI * shell.MidRadius * shell.MidRadius, CurveMeasures.Area(blank), 1e-12);
     }

@@ -43,7 +43,7 @@ public sealed class ExtremeTests
             var design = Designs.Vessel(shell, port);
 
             Assert.Empty(DesignCheck.Find(design));
-            var vessel = Assembly.Of(design);
+            var vessel = Compiler.Assemble(design);
             foreach (var part in vessel.Parts)
             {
                 var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);

@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Members.Straps;
 using Vessel.Parts;
@@ -21,21 +22,21 @@ public sealed class ReassemblyTests
     [Theory]
     [MemberData(nameof(Repository.DesignFiles), MemberType = typeof(Repository))]
     public void A_design_goes_together_as_cut(string file) =>
-        AssertMeets(Assembly.Of(Compiler.Read(Repository.Design(file)).Value!), 20);
+        AssertMeets(Compiler.Assemble(Compiler.Read(Repository.Design(file)).Value!), 20);
 
     [Theory]
     [MemberData(nameof(RandomBatches))]
     public void Random_vessels_go_together_as_cut(int batch)
     {
         for (var seed = batch * InBatch; seed < (batch + 1) * InBatch; seed++)
-            AssertMeets(Assembly.Of(RandomDesigns.At(seed)), 3);
+            AssertMeets(Compiler.Assemble(RandomDesigns.At(seed)), 3);
     }
 
     [Fact]
     public void Random_straps_go_round_their_shells_as_cut()
     {
         for (var seed = 1; seed <= 20; seed++)
-            AssertMeets(Assembly.Of(Straps.Random(seed)), 800);
+            AssertMeets(Compiler.Assemble(Straps.Random(seed)), 800);
     }
 
     /// <param name="least">Meetings that there must be at the least, lest nothing was measured.</param>

@@ -39,5 +39,5 @@ internal static class Discs
         "inside.packing", "packing", "stainless wool", MaterialFamily.Stainless, lower, upper, 60, 0.05);
 
     public static Part PartOf(ScreenDesign disc) =>
-        Assembly.Of(Vessel([disc])).Parts.Single(part => part.Name == disc.Name);
+        Compiler.Assemble(Vessel([disc])).Parts.Single(part => part.Name == disc.Name);
 }

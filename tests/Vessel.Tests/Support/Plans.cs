@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Planning;
 
 namespace Vessel.Tests.Support;

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Ports;
 using Vessel.Reading;
@@ -28,13 +29,13 @@ internal static class RandomDesigns
     private static readonly ConcurrentDictionary<int, VesselDesign> _designs = new();
 
     private static readonly ImmutableArray<Lazy<Assembly>> _assemblies =
-        [.. Enumerable.Range(0, _count).Select(seed => new Lazy<Assembly>(() => Assembly.Of(At(seed))))];
+        [.. Enumerable.Range(0, _count).Select(seed => new Lazy<Assembly>(() => Compiler.Assemble(At(seed))))];
 
     /// <summary>The test's name shows the seed.</summary>
     public static TheoryData<int> Seeds { get; } = new(Enumerable.Range(0, _count));
 
     /// <summary>Built once for all laws; those beyond the count each time.</summary>
-    public static Assembly Built(int seed) => seed < _count ? _assemblies[seed].Value : Assembly.Of(At(seed));
+    public static Assembly Built(int seed) => seed < _count ? _assemblies[seed].Value : Compiler.Assemble(At(seed));
 
     /// <summary>Made once for all laws: most of it is thrown away by the checks, which is what takes the time.</summary>
     public static VesselDesign At(int seed) => _designs.GetOrAdd(seed, Made);

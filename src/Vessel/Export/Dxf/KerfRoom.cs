@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Export.Drawing;
+using Vessel.Function;
 using Vessel.Geometry;
 
 namespace Vessel.Export.Dxf;

@@ -3,6 +3,7 @@ using System.Globalization;
 using Vessel.Design;
 using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 

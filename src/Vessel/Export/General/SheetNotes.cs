@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;

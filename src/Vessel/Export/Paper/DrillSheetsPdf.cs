@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Export.Drawing;
 using Vessel.Export.Pdf;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;

@@ -2,6 +2,7 @@ using Vessel.Export.Drawing;
 using Vessel.Export.General;
 using Vessel.Export.Pdf;
 using Vessel.Export.Svg;
+using Vessel.Function;
 
 namespace Vessel.Export.Paper;
 

@@ -1,5 +1,6 @@
 using Vessel.Export.Pdf;
 using Vessel.Export.Drawing;
+using Vessel.Function;
 using Vessel.Parts;
 
 namespace Vessel.Export.Paper;

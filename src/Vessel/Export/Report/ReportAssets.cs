@@ -1,4 +1,5 @@
 using System.Text;
+using Vessel.Function;
 
 namespace Vessel.Export.Report;
 

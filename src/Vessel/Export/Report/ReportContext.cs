@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Export.Pictures;
 using Vessel.Findings;
+using Vessel.Function;
 
 namespace Vessel.Export.Report;
 

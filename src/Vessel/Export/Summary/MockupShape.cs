@@ -1,4 +1,6 @@
 using Vessel.Design;
+using Vessel.Fixtures;
+using Vessel.Function;
 using Vessel.Mockups;
 
 namespace Vessel.Export.Summary;

@@ -1,3 +1,4 @@
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Planning;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Members.Inside;
 using Vessel.Parts;
@@ -9,7 +11,7 @@ using Vessel.Stock;
 namespace Vessel.Members.Cups;
 
 /// <summary>A cup under its head.</summary>
-internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec)
+internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec), IAssessed
 {
     private readonly CupSite _site = CupSite.Of(spec, vessel);
 
@@ -55,5 +57,5 @@ internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec)
         ? [new([_ids.Skirt], $"skirt of '{Name}'", spec.OutsideDiameter - (2 * spec.Wall), $"{Path}.made_from")]
         : [];
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => CupRules.Of(spec, assembly.Design);
+    public IEnumerable<Measure> Measures(Assembly assembly) => CupRules.Of(spec, assembly.Design);
 }

@@ -9,7 +9,7 @@ using static Vessel.Model.Allowed;
 namespace Vessel.Members.Dipsticks;
 
 /// <summary>A dipstick in its port.</summary>
-internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec), IGauge
+internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec), IGauge, IAssessed
 {
     /// <summary>Null where its port does not lead down into the vessel: none is made.</summary>
     private readonly DipstickSite? _site = DipstickSite.Of(spec, vessel, sites);
@@ -23,7 +23,7 @@ internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, Immutab
     ];
 
     /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
-    public override IEnumerable<Measure> Measures(Assembly assembly)
+    public IEnumerable<Measure> Measures(Assembly assembly)
     {
         if (assembly.Capacity.Events.IsEmpty)
             yield break;

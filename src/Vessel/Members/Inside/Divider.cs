@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
@@ -8,7 +10,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Inside;
 
 /// <summary>A level plate in its bore, whatever is cut in it.</summary>
-internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(spec)
+internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(spec), IAssessed
 {
     /// <summary>Its one part, with so much more play all round than it is drawn with, mm.</summary>
     protected abstract Part Part(double play, Welds welds);
@@ -47,5 +49,5 @@ internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(
             WorkRank.Inside, [.. InternalHost.Ids(spec, vessel), Slug.Of(Name)]),
     ];
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => DividerRules.Of(spec, vessel);
+    public IEnumerable<Measure> Measures(Assembly assembly) => DividerRules.Of(spec, vessel);
 }

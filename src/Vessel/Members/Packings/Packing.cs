@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Parts;
 using Vessel.Ports;
 
 namespace Vessel.Members.Packings;
 
 /// <summary>A packing between its dividers.</summary>
-internal sealed class Packing(PackingDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec)
+internal sealed class Packing(PackingDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec), IAssessed
 {
     public override IEnumerable<BoughtItem> Bought
     {
@@ -37,5 +39,5 @@ internal sealed class Packing(PackingDesign spec, VesselDesign vessel, Immutable
         }
     }
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => PackingRules.Of(spec, vessel);
+    public IEnumerable<Measure> Measures(Assembly assembly) => PackingRules.Of(spec, vessel);
 }

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
@@ -7,7 +8,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Plates;
 
 /// <summary>A plate that stands on its shell.</summary>
-internal sealed class Plate(PlateDesign spec, VesselDesign vessel) : Bracket(spec, vessel)
+internal sealed class Plate(PlateDesign spec, VesselDesign vessel) : Bracket(spec, vessel), IAssessed
 {
     public PlateSite Site { get; } = PlateSite.Of(spec, vessel);
 
@@ -44,7 +45,7 @@ internal sealed class Plate(PlateDesign spec, VesselDesign vessel) : Bracket(spe
         }
     }
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => PlateRules.Of(Site, assembly);
+    public IEnumerable<Measure> Measures(Assembly assembly) => PlateRules.Of(Site, assembly);
 
     protected override MountSpring Spring(Carrier carrier, WeldGroup welds, WallUnder wall) => new PlateSpring(Site, carrier, welds, wall);
 }

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Members.Brackets;
 using Vessel.Planning;
@@ -6,7 +7,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Saddles;
 
 /// <summary>A saddle on its shell.</summary>
-internal sealed class Saddle(SaddleDesign spec, VesselDesign vessel) : Bracket(spec, vessel)
+internal sealed class Saddle(SaddleDesign spec, VesselDesign vessel) : Bracket(spec, vessel), IAssessed
 {
     public SaddleSite Site { get; } = SaddleSite.Of(spec, vessel);
 
@@ -28,7 +29,7 @@ internal sealed class Saddle(SaddleDesign spec, VesselDesign vessel) : Bracket(s
     public override IEnumerable<string> Assumptions =>
         ["Bracket flat: legs and bend allowances with the K given for every bend; ears' ends cut square through the sheet."];
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => SaddleRules.Of(Site, assembly);
+    public IEnumerable<Measure> Measures(Assembly assembly) => SaddleRules.Of(Site, assembly);
 
     protected override MountSpring Spring(Carrier carrier, WeldGroup welds, WallUnder wall) => new SaddleSpring(Site, carrier, welds, wall);
 }

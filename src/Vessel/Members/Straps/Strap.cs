@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Planning;
@@ -7,7 +9,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Straps;
 
 /// <summary>A strap on its shell.</summary>
-internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec)
+internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec), IAssessed
 {
     private readonly StrapSite _back = new(spec, vessel.Shell.OuterAt(spec.Height), true);
 
@@ -90,5 +92,5 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
 
     public override bool IsBolted => true;
 
-    public override IEnumerable<Measure> Measures(Assembly assembly) => StrapRules.Of(this, assembly);
+    public IEnumerable<Measure> Measures(Assembly assembly) => StrapRules.Of(this, assembly);
 }

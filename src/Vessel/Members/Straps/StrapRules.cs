@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;

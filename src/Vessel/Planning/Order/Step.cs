@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 
 namespace Vessel.Planning;
 

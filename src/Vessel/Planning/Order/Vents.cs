@@ -1,3 +1,5 @@
+using Vessel.Function;
+
 namespace Vessel.Planning;
 
 /// <summary>Which port lets the air out while the last seam is heated.</summary>

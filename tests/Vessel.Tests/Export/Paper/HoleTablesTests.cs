@@ -61,7 +61,7 @@ public sealed class HoleTablesTests
     [Fact]
     public void A_mark_of_the_dipstick_stands_at_the_level_that_holds_its_volume()
     {
-        var assembly = Assembly.Of(Designs.Sound);
+        var assembly = Compiler.Assemble(Designs.Sound);
         var marks = GaugeScale.Of(assembly.Cavity, assembly.Capacity).ToList();
 
         Assert.InRange(marks.Count, 8, 24);

@@ -50,7 +50,7 @@ public sealed class TemplateTests
     public void A_hole_laid_round_the_rolled_shell_is_the_bore(double offset, double tilt)
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
-        var part = ShellPart.Build(vessel, [site], Assembly.Of(vessel).Joints).Single();
+        var part = ShellPart.Build(vessel, [site], Compiler.Assemble(vessel).Joints).Single();
         var hole = Edges(WrapTemplate.Of(part, Fitted(part), null, _paper)).MinBy(edge => edge.Vertices.Length > 4 ? Placing.Bounds(edge).Width : 1e9)!;
         var start = vessel.Shell.SeamAngle;
         var radius = vessel.Shell.OuterRadius;
@@ -67,7 +67,7 @@ public sealed class TemplateTests
     public void A_wrap_is_as_long_as_the_middle_of_the_paper()
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, 8, 0.1);
-        var part = PortPart.Build(site, Assembly.Of(vessel).Joints)[0];
+        var part = PortPart.Build(site, Compiler.Assemble(vessel).Joints)[0];
         var template = WrapTemplate.Of(part, Fitted(part), site, _paper);
 
         Assert.Equal(Turns.Full * 16.15, Placing.Bounds(Edges(template).First()).Width, Rounding);
@@ -141,7 +141,7 @@ public sealed class TemplateTests
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
         site = site with { Port = site.Port with { Cut = EndCut.Ground } };
-        var part = PortPart.Build(site, Assembly.Of(vessel).Joints)[0];
+        var part = PortPart.Build(site, Compiler.Assemble(vessel).Joints)[0];
         var lift = ((WrappedDevelopment)part.Flat!.From).Lift;
         var outline = Edges(WrapTemplate.Of(part, Fitted(part), site, _paper)).First().Flattened(1);
         return (site, [.. outline.Where(p => p.V < site.Port.Length + lift - 1e-6).Select(p =>

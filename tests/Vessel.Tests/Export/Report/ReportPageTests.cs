@@ -180,7 +180,7 @@ public sealed class ReportPageTests
         var finding = new Measure("gap-too-wide", Severity.Error, [evil], () => evil, [new(evil, 1, null, evil)], null) { AcceptedBecause = evil };
         var options = _options with { ToolVersion = evil, DesignHash = evil, Settings = new DesignSettings(evil, [evil]) };
 
-        var page = PageProbe.Of(Build.Of(Assembly.Of(design), [finding], options));
+        var page = PageProbe.Of(Build.Of(Compiler.Assemble(design), [finding], options));
 
         Assert.Equal(evil.Replace('\u0001', '\uFFFD'), page.All("h1").Single().Value);
         Assert.DoesNotContain(page.All("img"), image => image.Attribute("src")?.Value == "x");
@@ -201,7 +201,7 @@ public sealed class ReportPageTests
     {
         var finding = new Measure("lip-in-bore", severity, [], () => "because", [], null) { AcceptedBecause = accepted ? "so it is" : null };
 
-        var page = PageProbe.Of(Build.Of(Assembly.Of(Tests.Support.Designs.Sound), [finding], _options));
+        var page = PageProbe.Of(Build.Of(Compiler.Assemble(Tests.Support.Designs.Sound), [finding], _options));
 
         Assert.Contains(words, page.All("header").Single().Value, StringComparison.Ordinal);
     }
@@ -246,7 +246,7 @@ public sealed class ReportPageTests
     {
         var design = Tests.Support.Designs.Sound with { Units = UserUnits.Inches };
 
-        var page = PageProbe.Of(Build.Of(Assembly.Of(design), [], _options));
+        var page = PageProbe.Of(Build.Of(Compiler.Assemble(design), [], _options));
 
         // The shell is 180 mm high: 7.09 in.
         Assert.Contains(page.All("svg").First(svg => svg.Value.StartsWith("Flat of shell", StringComparison.Ordinal)).Elements("text"), text => text.Value == "7.09");

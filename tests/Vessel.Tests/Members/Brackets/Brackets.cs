@@ -36,7 +36,7 @@ internal static class Brackets
         };
     }
 
-    public static Part Part(VesselDesign design) => design.Bracket().Build(design).Parts(Assembly.Of(design).Joints).Single();
+    public static Part Part(VesselDesign design) => design.Bracket().Build(design).Parts(Compiler.Assemble(design).Joints).Single();
 
     /// <summary>The first bracket of a design.</summary>
     public static BracketDesign Bracket(this VesselDesign design) => design.All<BracketDesign>().First();

@@ -101,7 +101,7 @@ public sealed class SaddleSeamTests
     [Fact]
     public void Its_welds_are_numbered_after_those_of_the_ports()
     {
-        var joints = Assembly.Of(Brackets.On(Brackets.Level)).Joints.All;
+        var joints = Compiler.Assemble(Brackets.On(Brackets.Level)).Joints.All;
 
         Assert.Equal(["bracket.ears.upper", "bracket.ears.lower"], joints.TakeLast(2).Select(joint => joint.Path));
         Assert.Equal($"W{joints.Length}", joints[^1].Number);

@@ -86,17 +86,17 @@ public sealed class DipstickTests
         var side = Vessel("upright");
         side = side with { Members = [_stick with { Port = "inlet" }] };
         Assert.NotNull(Finding(side));
-        Assert.DoesNotContain(Assembly.Of(side).Parts, part => part.Word == "dipstick");
+        Assert.DoesNotContain(Compiler.Assemble(side).Parts, part => part.Word == "dipstick");
     }
 
     private static Measure? Finding(VesselDesign design) =>
-        Assessment.Of(Assembly.Of(design)).FirstOrDefault(found => found.Code == FindingCodes.DipstickMissesOil);
+        Assessment.Of(Compiler.Assemble(design)).FirstOrDefault(found => found.Code == FindingCodes.DipstickMissesOil);
 
     private static double Radius(Frame3 frame, double y) => frame.ToOuter(new(0, y, 0)) is var at ? double.Hypot(at.X, at.Y) : 0;
 
     private static (Assembly Assembly, Part Part) Built(string how)
     {
-        var assembly = Assembly.Of(Vessel(how));
+        var assembly = Compiler.Assemble(Vessel(how));
         return (assembly, assembly.Parts.Single(part => part.Word == "dipstick"));
     }
 

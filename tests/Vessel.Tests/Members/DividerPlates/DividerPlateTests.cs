@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Planning;
 using Vessel.Tests.Support;
@@ -56,7 +57,7 @@ public sealed class DividerPlateTests
     public void The_vessel_holds_less_by_its_metal()
     {
         var assembly = Plan(9, 12).Assembly;
-        var bare = Assembly.Of(assembly.Design with { Members = [] });
+        var bare = Compiler.Assemble(assembly.Design with { Members = [] });
 
         var taken = bare.Cavity.VolumeBelow(bare.Cavity.Ceiling) - assembly.Cavity.VolumeBelow(assembly.Cavity.Ceiling);
 

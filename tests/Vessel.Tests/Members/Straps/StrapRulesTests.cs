@@ -14,7 +14,7 @@ public sealed class StrapRulesTests
         FindingCodes.BendTooTight, FindingCodes.WasherNearBend, FindingCodes.BeadUnderStrap, FindingCodes.UnlikeMetals, FindingCodes.OutsideClash,
     ];
 
-    private static string[] Found(VesselDesign design) => [.. Assessment.Of(Assembly.Of(design)).Select(f => f.Code).Where(_codes.Contains)];
+    private static string[] Found(VesselDesign design) => [.. Assessment.Of(Compiler.Assemble(design)).Select(f => f.Code).Where(_codes.Contains)];
 
     private static VesselDesign Rolled(StrapDesign strap, double seam) => Straps.On(strap) is var design
         ? design with { Shell = design.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = seam } }

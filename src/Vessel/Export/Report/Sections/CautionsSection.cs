@@ -1,3 +1,5 @@
+using Vessel.Function;
+
 namespace Vessel.Export.Report.Sections;
 
 internal static class CautionsSection

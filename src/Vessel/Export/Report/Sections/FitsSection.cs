@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Function;
 using Vessel.Joints;
 
 namespace Vessel.Export.Report.Sections;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Export.Report.Drawing;
 using Vessel.Findings;
+using Vessel.Function;
 using Vessel.Joints;
 
 namespace Vessel.Export.Report.Sections;

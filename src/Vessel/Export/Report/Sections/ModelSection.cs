@@ -1,6 +1,7 @@
 using Vessel.Export.Pictures;
 using Vessel.Export.Report.Drawing;
 using Vessel.Export.Report.Model;
+using Vessel.Function;
 using Vessel.Parts;
 
 namespace Vessel.Export.Report.Sections;

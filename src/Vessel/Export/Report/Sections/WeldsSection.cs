@@ -1,4 +1,5 @@
 using System.Globalization;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 

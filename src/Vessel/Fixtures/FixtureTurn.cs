@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Ports;
 
-namespace Vessel.Mockups;
+namespace Vessel.Fixtures;
 
 /// <summary>What stands when a port's turn to be tacked has come.</summary>
 /// <param name="Tacks">How many it gets, evenly from the footprint's start.</param>

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
+using Vessel.Mockups;
 
-namespace Vessel.Mockups;
+namespace Vessel.Fixtures;
 
 /// <summary>What stands in a fixture's way: places on the outside of neighbours, in the frame of the fixture's port.</summary>
 /// <param name="Window">Height of the feet over the host, mm.</param>

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Ports;
 
-namespace Vessel.Mockups;
+namespace Vessel.Fixtures;
 
 /// <summary>
 /// What holds a port for tacking, printed: a sleeve in two halves that stands on its host with feet cut to the footprint, leaves

@@ -1,13 +1,11 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Function;
 using Vessel.Joints;
-using Vessel.Members;
 using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel;
+namespace Vessel.Function;
 
 /// <summary>The whole vessel, built: everything that findings and files are taken from.</summary>
 public sealed class Assembly
@@ -18,11 +16,11 @@ public sealed class Assembly
 
     private Mount? _mount;
 
-    private Assembly(VesselDesign design)
+    /// <param name="sites">Sites of the design's ports, in their order.</param>
+    /// <param name="members">The design's members, built.</param>
+    internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members)
     {
-        Design = design;
-        Sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
-        Members = MemberKinds.Build(design, Sites);
+        (Design, Sites, Members) = (design, sites, members);
         Joints = VesselJoints.Of(design, Sites, Members);
         var parts = VesselParts.Of(design, Sites, Joints, Members);
         Cavity = CavityBuilder.Build(design, Sites, Members, parts);
@@ -79,6 +77,4 @@ public sealed class Assembly
 
     /// <summary>The metals on either side of a weld and the filler between them.</summary>
     public JointMetals MetalsOf(Joint joint) => JointMetals.Of(joint, Parts, Design);
-
-    public static Assembly Of(VesselDesign design) => new(design);
 }

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel.Mockups;
+namespace Vessel.Findings;
 
 /// <summary>Two things on the outside that should not touch.</summary>
 /// <param name="Path">Of the later one in the file.</param>

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel.Mockups;
+namespace Vessel.Fixtures;
 
 /// <summary>The shape of a fixture in its port's frame: cells round the axis, outward from it, and along it.</summary>
 /// <remarks>

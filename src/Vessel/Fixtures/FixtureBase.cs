@@ -1,9 +1,10 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel.Mockups;
+namespace Vessel.Fixtures;
 
 /// <summary>
 /// What a fixture stands on: the outside of a port's host, told in the port's own frame, and the edge that it may hook over.
