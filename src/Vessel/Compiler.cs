@@ -5,7 +5,7 @@ using Vessel.Export;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Members;
-using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Planning;
 using Vessel.Reading;
 

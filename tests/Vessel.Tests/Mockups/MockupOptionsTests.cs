@@ -189,9 +189,9 @@ public sealed class MockupOptionsTests
     public void What_stands_inside_is_printed_beside_it_on_request_with_its_holes_where_they_are()
     {
         var text = File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == "harbour-launch-breather.yaml"));
+        Assembly Built(string mockup) => Compiler.Assemble(Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!);
         ImmutableArray<MockupInternal> With(string mockup) =>
-            Compiler.Assemble(Compiler.Read($"{text}\nmockup: {{ {mockup} }}\n").Value!) is var built
-                ? MockupInternals.Of(built.Design.Mockup, built.Members, built.Joints) : [];
+            Built(mockup) is var built ? MockupInternals.Of(built.Design.Mockup, built.Members, built.Joints) : [];
 
         var kept = With("internals: beside, scale: 0.5, clearance: 0.3, wall: 0.6");
 
@@ -200,7 +200,7 @@ public sealed class MockupOptionsTests
         Assert.All(kept, one => MeshLaws.IsClosed(one.Mesh));
         Assert.All(kept, one => Assert.Single(MeshBodies.Of(one.Mesh)));
         // A disc in a sleeve of 80 mm with 0.2 mm of its own and 0.6 mm more, which is 0.3 of the print, on each side.
-        var (disc, metal) = (kept[^1].Mesh, Compiler.Assemble(With("scale: 1").Design).Parts.Single(part => part.Name == "upper screen"));
+        var (disc, metal) = (kept[^1].Mesh, Built("scale: 1").Parts.Single(part => part.Name == "upper screen"));
         Near.Absolute((80 - 0.4 - 1.2) / 2, BedFit.Extent(disc, Vector3.UnitX), 0.01);
         // Its ring lost, and no hole gained or lost: facets stand off by a chord at the rim and at each of the holes.
         var ring = Math.PI / 4 * ((79.6 * 79.6) - (78.4 * 78.4)) * 1.5;
