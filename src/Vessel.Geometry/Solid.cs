@@ -33,7 +33,7 @@ public sealed class Edge3(Func<double, Vector3> at, Interval domain, ImmutableAr
 }
 
 /// <summary>
-/// A piece of a solid's boundary. A closed set: <see cref="Skin"/>, <see cref="Wall"/>, <see cref="PerforatedFaces"/>.
+/// A piece of a solid's boundary. A closed set: <see cref="Skin"/>, <see cref="SideFace"/>, <see cref="PerforatedFaces"/>.
 /// </summary>
 public abstract record Face
 {
@@ -54,7 +54,7 @@ public sealed record Skin(Surface On, ImmutableArray<Bound> Bounds, bool Outward
 /// The wall between two closed edges of one domain: straight from A(t) to B(t), or bulged along <paramref name="Through"/>.
 /// </summary>
 /// <param name="Through">Position at (t, w) with w from 0 on A to 1 on B; null for a straight wall.</param>
-public sealed record Wall(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face
+public sealed record SideFace(Edge3 A, Edge3 B, Func<double, double, Vector3>? Through = null) : Face
 {
     /// <summary>Position at (t, w) with w from 0 on A to 1 on B.</summary>
     public Vector3 At(double t, double w) => Through is { } through ? through(t, w) : ((1 - w) * A.At(t)) + (w * B.At(t));
@@ -119,7 +119,7 @@ public sealed record Solid
     private static IEnumerable<Edge3> EdgesOf(Face face) => face switch
     {
         Skin skin => skin.Bounds.Select(bound => bound.Edge),
-        Wall wall => [wall.A, wall.B],
+        SideFace wall => [wall.A, wall.B],
         PerforatedFaces plate => plate.Bounds.SelectMany(bound => new[] { bound.Upper, bound.Lower }),
         _ => throw new ArgumentOutOfRangeException(nameof(face)),
     };

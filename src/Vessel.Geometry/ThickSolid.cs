@@ -9,7 +9,7 @@ namespace Vessel.Geometry;
 /// <param name="Outer">Image in the outer surface's chart.</param>
 /// <param name="Inner">Image in the inner surface's chart.</param>
 /// <param name="Winding">See <see cref="Bound"/>; the same for both faces.</param>
-/// <param name="Through">See <see cref="Wall"/>; w = 0 on the outer face.</param>
+/// <param name="Through">See <see cref="SideFace"/>; w = 0 on the outer face.</param>
 public sealed record Rim(
     Interval Domain,
     ImmutableArray<double> Breaks,
@@ -46,7 +46,7 @@ public static class ThickSolid
             var b = new Edge3(t => inner.At(rim.Inner(t)), rim.Domain, rim.Breaks);
             outerBounds.Add(new(a, rim.Outer, rim.Winding));
             innerBounds.Add(new(b, rim.Inner, rim.Winding));
-            faces.Add(new Wall(a, b, rim.Through));
+            faces.Add(new SideFace(a, b, rim.Through));
         }
 
         faces.Add(new Skin(outer, outerBounds.MoveToImmutable(), outward));
@@ -73,7 +73,7 @@ public static class ThickSolid
             rim.Outer)).ToImmutableArray();
         return new(
         [
-            .. bounds.Select(bound => new Wall(bound.Item1, bound.Item2)),
+            .. bounds.Select(bound => new SideFace(bound.Item1, bound.Item2)),
             new PerforatedFaces(upper, lower, bounds, region.Fields[0]),
         ]);
     }

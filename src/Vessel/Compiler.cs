@@ -4,6 +4,7 @@ using Vessel.Design;
 using Vessel.Export;
 using Vessel.Findings;
 using Vessel.Function;
+using Vessel.Heads;
 using Vessel.Members;
 using Vessel.Ports;
 using Vessel.Planning;
@@ -26,7 +27,7 @@ public static class Compiler
     public static Assembly Assemble(VesselDesign design)
     {
         ImmutableArray<PortSite> sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
-        return new(design, sites, MemberKinds.Build(design, sites));
+        return new(design, sites, HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
     }
 
     /// <summary>All findings, those that the design accepts marked.</summary>

@@ -14,7 +14,7 @@ public static class Mesher
     {
         var mesh = new MeshBuilder();
         var skins = solid.Faces.OfType<Skin>().Select(skin => (Skin: skin, Cut: SkinCut.Of(skin))).ToList();
-        var walls = solid.Faces.OfType<Wall>().ToLookup(wall => wall.A);
+        var walls = solid.Faces.OfType<SideFace>().ToLookup(wall => wall.A);
         foreach (var group in Groups(solid))
         {
             var demanded = skins
@@ -32,7 +32,7 @@ public static class Mesher
             SkinMesher.Add(skin, cut, mesh, accuracy);
         foreach (var plate in solid.Faces.OfType<PerforatedFaces>())
             PerforatedMesher.Add(plate, mesh, accuracy);
-        foreach (var wall in solid.Faces.OfType<Wall>())
+        foreach (var wall in solid.Faces.OfType<SideFace>())
             WallMesher.Add(wall, mesh, accuracy);
         return mesh.ToMesh();
     }
@@ -63,7 +63,7 @@ public static class Mesher
             GroupOf(bound.Edge);
         foreach (var bound in solid.Faces.OfType<PerforatedFaces>().SelectMany(plate => plate.Bounds))
             GroupOf(bound.Upper);
-        foreach (var wall in solid.Faces.OfType<Wall>())
+        foreach (var wall in solid.Faces.OfType<SideFace>())
         {
             var (a, b) = (GroupOf(wall.A), GroupOf(wall.B));
             if (a == b)

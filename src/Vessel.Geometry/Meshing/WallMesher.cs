@@ -23,7 +23,7 @@ internal static class WallMesher
     /// <summary>Where warped facets stand off most.</summary>
     private static readonly double[] _middle = [0.5];
 
-    public static void Add(Wall wall, MeshBuilder mesh, Accuracy accuracy)
+    public static void Add(SideFace wall, MeshBuilder mesh, Accuracy accuracy)
     {
         var (a, b) = (mesh.RingOf(wall.A), mesh.RingOf(wall.B));
         var rows = new List<List<int>> { a.ConvertAll(p => p.Vertex) };
@@ -48,7 +48,7 @@ internal static class WallMesher
     /// </summary>
     /// <param name="walls">That take these parameters.</param>
     /// <param name="parameters">Ascending, from the domain's start to its end.</param>
-    public static List<double> Refined(IReadOnlyList<Wall> walls, IEnumerable<double> parameters, double chord)
+    public static List<double> Refined(IReadOnlyList<SideFace> walls, IEnumerable<double> parameters, double chord)
     {
         var refined = parameters.ToList();
         for (var pass = 0; pass < MostPasses; pass++)
@@ -74,7 +74,7 @@ internal static class WallMesher
     /// Shares of the way from A to B between which the rows lie, from 0 to 1: halved where the wall bulges. A wall that runs out tangent
     /// to its host bends without limit at one edge and hardly at the other.
     /// </summary>
-    private static List<double> Levels(Wall wall, List<double> parameters, double chord)
+    private static List<double> Levels(SideFace wall, List<double> parameters, double chord)
     {
         var levels = new List<double> { 0 };
         Add(0, 1, wall.Through is null ? MostPasses : 0);
@@ -94,13 +94,13 @@ internal static class WallMesher
         }
     }
 
-    private static double Bulge(Wall wall, double t, double from, double to)
+    private static double Bulge(SideFace wall, double t, double from, double to)
     {
         var (a, b) = (wall.At(t, from), wall.At(t, to));
         return _shares.Max(share => wall.At(t, from + (share * (to - from))).DistanceToSegment(a, b));
     }
 
-    private static bool StandsOff(Wall wall, double from, double to, List<double> levels, double chord)
+    private static bool StandsOff(SideFace wall, double from, double to, List<double> levels, double chord)
     {
         // Equal need gives pieces at the limit itself; rounding may not push them over it.
         var limit = chord * (1 + 1e-6);

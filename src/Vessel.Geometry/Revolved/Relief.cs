@@ -21,7 +21,7 @@ public sealed record Relief(
         var (foot, top) = (EdgeAt(0), EdgeAt(Rise));
         var zone = ProfileZone.Of(new Profile(On.Offset(Rise)));
         var face = new Skin(zone.On, [new(top, t => zone.ChartOf(top.At(t), Angle))], zone.Outward);
-        return ([new Wall(foot, top), face], new([foot], Stations, Angle));
+        return ([new SideFace(foot, top), face], new([foot], Stations, Angle));
     }
 
     /// <summary>A point within a straight side would lie a hair beside it on the grid of its face, with a needle between.</summary>

@@ -45,5 +45,9 @@ public readonly record struct SheetSeams(double First, int Count)
     public static string NameOf(string each, int? number = null) =>
         number is { } i ? string.Create(CultureInfo.InvariantCulture, $"{each} {i + 1}") : each;
 
+    /// <summary>Every name that such sheets may have; none for a single one, which has the name of the whole.</summary>
+    public static IEnumerable<string> NamesOf(string each, double count) => !(count > 1) ? []
+        : Enumerable.Range(0, (int)count).Select(i => NameOf(each, i)).Prepend(NameOf(each));
+
     private static int Divisor(int a, int b) => b == 0 ? a : Divisor(b, a % b);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Vessel.Design;
 using Vessel.Function;
 using Vessel.Stock;
 
@@ -26,16 +25,10 @@ internal static class Assumptions
         ];
         if (design.Shell.Courses.Any(course => course.IsRolled))
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
-        HeadDesign[] heads = [design.Top, design.Bottom];
-        if (heads.Any(head => head is DishedHead { Gores: null }))
-            all.Add("Blank of a spun head by equal area on the middle of the wall, flange and all; spinning thins the wall.");
-        if (heads.Any(head => head is TorisphereHead { Standard: not null }))
-            all.Add("Crown and knuckle of a standard's head: inside radii as multiples of the outside diameter.");
-        if (heads.Any(head => head is ConeHead))
-            all.Add("Cone on the middle of the wall, edges cut square; its inside meets the shell's bore, and the V outside is filled.");
+        var walls = assembly.Heads.SelectMany(head => head.Assumptions).Distinct().OrderBy(assumption => assumption.Place).ToList();
+        all.AddRange(walls.Where(assumption => assumption.Place < Assumption.Last).Select(assumption => assumption.Text));
         all.AddRange(assembly.Members.SelectMany(member => member.Assumptions).Distinct());
-        if (heads.Any(head => head is DishedHead { Gores: not null }))
-            all.Add($"Gores of equal width on the {(heads.Any(head => head is DishedHead { Gores: not null } and not HemisphereHead) ? "middle of the wall" : "mean sphere")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area.");
+        all.AddRange(walls.Where(assumption => assumption.Place >= Assumption.Last).Select(assumption => assumption.Text));
         all.Add($"Marks of sources: {string.Join("; ", Sources.Legend(Sources.All.Select(source => source.Mark)))}.");
         return [.. all];
     }

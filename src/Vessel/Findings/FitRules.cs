@@ -44,36 +44,16 @@ internal static class FitRules
     {
         var (joint, path) = (weld.Joint, weld.Joint.GapKey!);
         var of = $"gap of {joint.Number}, {joint.Name}";
-        if (OfCone(assembly.Design, weld) is { } lid)
-        {
-            var slope = weld.GapNormal - lid.Clearance;
-            return TooWide(
-                assembly,
-                RootGap.WallOf(joint),
-                weld,
-                [.. joint.Between.Distinct()],
-                of,
-                limits => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; {limits}. "
-                    + $"The cone alone leaves {NoteText.Length(slope)} mm of it beside the plate's square edge: chamfer that edge to the cone's slope, "
-                    + "use a thinner plate, or set it on the shell's end (seat: overlay).",
-                assembly.Design.PlaceOf($"{lid.Path}.thickness"));
-        }
-
-        var key = path[(path.LastIndexOf('.') + 1)..];
+        var remedy = joint.GapRemedy is { } words ? $". {words}" : $": give a smaller {path[(path.LastIndexOf('.') + 1)..]}";
         return TooWide(
             assembly,
             RootGap.WallOf(joint),
             weld,
             [.. joint.Between.Distinct()],
             of,
-            limits => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; {limits}: give a smaller {key}.",
+            limits => $"{joint.Number} ({joint.Name}) is open by {NoteText.Length(weld.GapNormal)} mm; {limits}{remedy}.",
             assembly.Design.PlaceOf(path));
     }
-
-    /// <summary>The inset plate of a conical end, where its clearance is no more than a lesser part of the gap.</summary>
-    private static FlatHead? OfCone(VesselDesign design, WeldFigures weld) => new[] { PortHost.Top, PortHost.Bottom }
-        .Where(end => design.Shell.CourseOf(end).IsCone).Select(design.Head).OfType<FlatHead>()
-        .FirstOrDefault(lid => lid.Seat == Seat.Inset && lid.Path == weld.Joint.Path && weld.GapNormal > 2 * lid.Clearance);
 
     private static Measure Gap(Assembly assembly, PortSite site, WeldFigures weld) => TooWide(
         assembly,

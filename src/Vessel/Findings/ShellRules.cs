@@ -8,42 +8,26 @@ using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
 
-/// <summary>Rolling the shell.</summary>
+/// <summary>Rolling the shell, and what else of its walls is rolled.</summary>
 internal static class ShellRules
 {
     /// <summary>Inside radius over wall from which the neutral line lies in the middle (DIN 6935, from memory).</summary>
-    private const double MeanLineRatio = 5;
+    internal const double MeanLineRatio = 5;
 
-    /// <summary>A cone's radius of bending is told square to its line, and least at its tip.</summary>
-    private static Measure Tip(PortHost end, ConeHead cone, VesselDesign design)
-    {
-        var ratio = ConeShape.Of(end, cone, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall;
-        return new(
-            FindingCodes.TightRoll,
-            Severity.Warning,
-            [.. Names.RimParts(end, design)],
-            () => $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(MeanLineRatio)}: "
-                + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
-            [new("inside radius over wall", ratio, AtLeast(MeanLineRatio), string.Empty)],
-            design.PlaceOf($"{cone.Path}.wall"),
-            $"inside radius over its wall at the tip of {Names.Of(end)}");
-    }
+    /// <summary>Between two long seams that end at one girth, mm. Common practice, no source.</summary>
+    internal const double SeamsApart = 10;
 
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var shell = assembly.Design.Shell;
-        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
-        {
-            if (assembly.Design.Head(end) is ConeHead cone)
-                yield return Tip(end, cone, assembly.Design);
-        }
-
+        foreach (var measure in assembly.Heads.SelectMany(head => head.RollingMeasures))
+            yield return measure;
         foreach (var wide in Rolled(assembly))
             yield return wide;
         foreach (var (below, above) in shell.Courses.Zip(shell.Courses.Skip(1)))
         {
             if (below.IsRolled && above.IsRolled)
-                yield return SeamsApart(below, above, assembly.Design);
+                yield return Crossing(below, above, assembly.Design);
         }
 
         foreach (var course in shell.Courses.Where(course => course.IsRolled))
@@ -54,7 +38,7 @@ internal static class ShellRules
     }
 
     /// <summary>Long seams of two courses that run into each other at the girth between them.</summary>
-    private static Measure SeamsApart(ShellCourse below, ShellCourse above, VesselDesign design)
+    private static Measure Crossing(ShellCourse below, ShellCourse above, VesselDesign design)
     {
         var apart = below.High * below.Seams.Apart(above.Seams);
         return new(
@@ -62,9 +46,9 @@ internal static class ShellRules
                 Severity.Warning,
                 [.. Names.ShellParts(below, design), .. Names.ShellParts(above, design)],
                 () => $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, nearer than "
-                + $"{NoteText.Length(HeadRules.SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
+                + $"{NoteText.Length(SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
                 + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
-                [new("apart", apart, AtLeast(HeadRules.SeamsApart), "mm")],
+                [new("apart", apart, AtLeast(SeamsApart), "mm")],
                 design.PlaceOf(above.SeamPath),
                 $"between the long seams of {below.Name} and {above.Name}");
     }

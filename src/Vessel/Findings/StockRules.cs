@@ -20,7 +20,7 @@ internal static class StockRules
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
             var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn))
                 .MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
-            string Remedy() => Divided(part, design, sheet) is var (key, count)
+            string Remedy() => Divided(part, assembly, sheet) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
                 : "";
             Measured[] figures = [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"),
@@ -41,10 +41,9 @@ internal static class StockRules
     /// <summary>
     /// The key that puts what a part is of together from more sheets, and the least number that does; null where none does.
     /// </summary>
-    private static (string Key, int Count)? Divided(Part part, VesselDesign design, NestSheet sheet)
+    private static (string Key, int Count)? Divided(Part part, Assembly assembly, NestSheet sheet)
     {
-        if (part.Kind is not (PartKind.Shell or PartKind.Cone))
-            return null;
+        var design = assembly.Design;
         if (design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course)
         {
             return Least(course.Seams.Count, count => course.IsCone
@@ -54,11 +53,7 @@ internal static class StockRules
                 ? (course.SheetsPath, sheets) : null;
         }
 
-        var end = part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom;
-        return design.Head(end) is ConeHead cone
-            && Least(cone.Segments,
-                count => Fits(ConeShape.Of(end, cone with { Segments = count }, design).Development.Outline(), sheet)) is { } segments
-            ? ($"{cone.Path}.segments", segments) : null;
+        return assembly.Heads.FirstOrDefault(head => head.Path == part.Path)?.Divided(outline => Fits(outline, sheet));
     }
 
     private static int? Least(int now, Func<int, bool> fits) =>

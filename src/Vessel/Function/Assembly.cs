@@ -17,34 +17,38 @@ public sealed class Assembly
     private Mount? _mount;
 
     /// <param name="sites">Sites of the design's ports, in their order.</param>
+    /// <param name="heads">The design's heads, built: the top, then the bottom.</param>
     /// <param name="members">The design's members, built.</param>
-    internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members)
+    internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members)
     {
-        (Design, Sites, Members) = (design, sites, members);
-        Joints = VesselJoints.Of(design, Sites, Members);
-        var parts = VesselParts.Of(design, Sites, Joints, Members);
+        (Design, Sites, Heads, Members) = (design, sites, heads, members);
+        Joints = VesselJoints.Of(design, Sites, Heads, Members);
+        var parts = VesselParts.Of(design, Sites, Heads, Joints, Members);
         Cavity = CavityBuilder.Build(design, Sites, Members, parts);
         Capacity = Capacity.Of(Cavity, design.Capacity, design.Flow.Liquid.Word);
         Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Cavity, Capacity))];
-        Fits = SlipFits.Of(design, Sites, Members);
+        Fits = SlipFits.Of(design, Sites, Heads, Members);
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
-        _mockup = new(() => MockupPlan.Of(design, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
     internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
     {
-        (Design, Sites, Members, Joints, Parts, Welds) = (design, built.Sites, built.Members, built.Joints, parts, welds);
+        (Design, Sites, Heads, Members, Joints, Parts, Welds) = (design, built.Sites, built.Heads, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Cavity, Capacity) = (built.Fits, built.Bought, built.Cavity, built.Capacity);
-        _mockup = new(() => MockupPlan.Of(design, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 
     public VesselDesign Design { get; }
 
     public ImmutableArray<PortSite> Sites { get; }
+
+    /// <summary>What closes its ends: the top, then the bottom.</summary>
+    internal ImmutableArray<Head> Heads { get; }
 
     /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
     internal ImmutableArray<Member> Members { get; }

@@ -14,23 +14,13 @@ namespace Vessel.Joints;
 /// </remarks>
 public static class SlipFits
 {
-    internal static ImmutableArray<SlipFit> Of(VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members) =>
+    internal static ImmutableArray<SlipFit> Of(
+        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members) =>
     [
-        .. Lid(PortHost.Top, vessel),
-        .. Lid(PortHost.Bottom, vessel),
+        .. heads.SelectMany(head => head.Fits),
         .. sites.Where(site => site.Port.Joint == PortJoint.SetIn).Select(site => Port(site, vessel)),
         .. members.SelectMany(member => member.Fits),
     ];
-
-    private static IEnumerable<SlipFit> Lid(PortHost end, VesselDesign vessel)
-    {
-        if (vessel.Head(end) is not FlatHead { Seat: Seat.Inset } lid)
-            yield break;
-        var name = Names.Of(end);
-        yield return new(
-            $"{name} in shell", Joint.Sides(Names.ShellParts(end, vessel), [name]), 2 * lid.Clearance,
-            [.. ShellBore(vessel.Shell.AtEnd(end)), Laser($"{name}'s diameter", lid.OutsideDiameter, lid.Wall)], $"{lid.Path}.clearance");
-    }
 
     private static SlipFit Port(PortSite site, VesselDesign vessel)
     {
@@ -75,7 +65,8 @@ public static class SlipFits
     /// <summary>Between the greatest and the least diameter of a rolled shell, as a share of it: ASME VIII-1, UG-80, from memory.</summary>
     private const double OutOfRound = 0.01;
 
-    private static ImmutableArray<FitShare> ShellBore(ShellSection shell)
+    /// <summary>The bore of the shell, as it is made.</summary>
+    internal static ImmutableArray<FitShare> ShellBore(ShellSection shell)
     {
         var bore = 2 * shell.InnerRadius;
         var course = shell.Course;

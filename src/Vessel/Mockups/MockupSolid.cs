@@ -21,7 +21,7 @@ internal static class MockupSolid
             var (outer, inner) = (EdgeOf(drain.Outside), EdgeOf(drain.Inside));
             onOutside.Add(Opened([outer], drain.Outside, drain.Angle));
             onInside.Add(Opened([inner], drain.Inside, drain.Angle));
-            faces.Add(new Wall(outer, inner));
+            faces.Add(new SideFace(outer, inner));
         }
 
         foreach (var member in plan.Members)
@@ -75,7 +75,7 @@ internal static class MockupSolid
         {
             foreach (var next in edges)
             {
-                faces.Add(new Wall(last, next));
+                faces.Add(new SideFace(last, next));
                 last = next;
             }
         }

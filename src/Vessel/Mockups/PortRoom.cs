@@ -55,6 +55,6 @@ internal sealed record PortRoom(PortForm Port, string What, double Radius, doubl
             return new(new PlaneSurface(plane), [new(edge, t => plane.ToLocal(edge.At(t)) is var p ? new(p.X, p.Y) : default)], outward);
         }
 
-        return new([Disc(near, From, false), Disc(far, To, true), new Wall(near, far)]);
+        return new([Disc(near, From, false), Disc(far, To, true), new SideFace(near, far)]);
     }
 }

@@ -71,6 +71,9 @@ public sealed record Joint(
     /// <summary>Path of the key whose length sets its gap; null where there is none or it comes of how an end is cut.</summary>
     public string? GapKey { get; init; }
 
+    /// <summary>What leaves that gap and what closes it, as a sentence without its stop; null where that key alone sets it.</summary>
+    public string? GapRemedy { get; init; }
+
     /// <summary>
     /// The wall of what is attached, mm, where it rather than the thinner of both walls says how wide the gap may be; null elsewhere.
     /// </summary>

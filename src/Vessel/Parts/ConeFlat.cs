@@ -33,7 +33,7 @@ internal static class ConeFlat
             FlatKind.Sheet,
             new(development.Outline(), []),
             [
-                .. cone.Head.Segments == 1 ? Quarters(cone, development) : CentreLine(development),
+                .. cone.Sheet.Segments == 1 ? Quarters(cone, development) : CentreLine(development),
                 .. development.Trim > 0 ? new[] { -1, 1 }.Select(development.TrimLine).Select(line => new LineMark(line.Start, line.End))
                     : [],
                 .. drilled.SelectMany(site => Outline(cone, development, site, welds)),
@@ -186,19 +186,19 @@ internal static class ConeFlat
     private static ImmutableArray<string> Notes(
         SheetPiece piece, ConeShape cone, ConeDevelopment development, ImmutableArray<PortSite> drilled)
     {
-        var head = cone.Head;
+        var sheet = cone.Sheet;
         string[] holes = drilled.IsEmpty ? []
             : ["Scribed outlines: drill after rolling, along the ports' axes (holes table)."];
-        var segments = head.Segments == 1 ? string.Empty
-            : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")}, {head.Segments} GO ROUND, ";
-        var seams = head.Segments == 1 ? $"Seam at {NoteText.Degrees(head.SeamAngle)} deg"
-            : $"Seams from {NoteText.Degrees(head.SeamAngle)} deg on, every {NoteText.Degrees(head.Pitch)} deg";
+        var segments = sheet.Segments == 1 ? string.Empty
+            : $"{piece.Numbers.Length} PIECE{(piece.Numbers.Length > 1 ? "S" : "")}, {sheet.Segments} GO ROUND, ";
+        var seams = sheet.Segments == 1 ? $"Seam at {NoteText.Degrees(sheet.SeamAngle)} deg"
+            : $"Seams from {NoteText.Degrees(sheet.SeamAngle)} deg on, every {NoteText.Degrees(sheet.Pitch)} deg";
         return
         [
-            $"{piece.Name.ToUpperInvariant()}, {segments}CONE OF {NoteText.Degrees(2 * head.HalfAngle)} DEG, {head.Material.Name}, {NoteText.Length(head.Wall)} mm",
+            $"{piece.Name.ToUpperInvariant()}, {segments}CONE OF {NoteText.Degrees(2 * sheet.HalfAngle)} DEG, {sheet.Material.Name}, {NoteText.Length(sheet.Wall)} mm",
             "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres, from the cone's tip.",
             $"Radii {NoteText.Length(development.Lengths.End)} and {NoteText.Length(development.Lengths.Start)} mm, sector "
-            + $"{NoteText.Degrees(head.Pitch * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(head.RootGap)} mm.",
+            + $"{NoteText.Degrees(sheet.Pitch * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(sheet.RootGap)} mm.",
             $"Roll about the tip, marks outside. {seams}; both edges {NoteText.Length(development.SeamLength)} mm.",
             .. piece.EdgeNotes,
             .. holes,

@@ -6,18 +6,11 @@ using Vessel.Ports;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The sheets of a cone, rolled. Their edges are cut square in the flat, the narrow one for the port at the pole; other ports are
-/// drilled along their axes after rolling. A single sheet's frame is the head's own; a segment has its middle over +X.
+/// The sheets of a cone of the shell, rolled; the solid of any cone's. Ports are drilled along their axes after rolling. A segment has its
+/// middle over +X.
 /// </summary>
 internal static class ConePart
 {
-    public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
-    {
-        var whole = ConeShape.Of(end, head, vessel);
-        ImmutableArray<string> edges = [.. ShellWords.Rolling(whole.Rolls, whole.Development.Trim)];
-        return SheetPiece.Of(end, head, vessel).Select(piece => Build(end, whole, piece with { Seams = welds.Of(WeldRole.ConeSeam, head.Path), Ends = $"shell {welds.One(WeldRole.HeadSeam, head.Path)}", EdgeNotes = edges }, sites, welds));
-    }
-
     /// <summary>The sheets of a conical course of the shell. All its ports are drilled.</summary>
     /// <param name="sites">The course's own.</param>
     public static IEnumerable<Part> Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
@@ -76,35 +69,8 @@ internal static class ConePart
     /// <summary>Not the port that closes a tip.</summary>
     public static bool IsDrilled(PortSite site) => site.Port.Host == PortHost.Shell || site.Port.Place.Radius > 0;
 
-    private static Part Build(PortHost end, ConeShape whole, SheetPiece piece, ImmutableArray<PortSite> sites, Welds welds)
-    {
-        var head = whole.Head;
-        var cone = whole.OfSegment(piece.Numbers[0]);
-        // The one at the pole, too, whose name the flat of a single sheet keeps clear of.
-        var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port)))
-            .ToImmutableArray();
-        var drilled = own.Where(IsDrilled).ToImmutableArray();
-        var flat = ConeFlat.Of(piece, cone, own, welds);
-        var (low, high) = CurveMeasures.Bounds(flat.Cut.Outer);
-        return new(
-            piece.Id,
-            piece.Name,
-            PartKind.Cone,
-            head.Material,
-            head.Wall,
-            StockPieces.Rectangle(high.U - low.U, high.V - low.V, head.Wall, head.Material),
-            [.. piece.Numbers.Select(segment => whole.OfSegment(segment).Frame)],
-            Solid(cone, drilled),
-            (cone.Middle.Area * head.Wall / head.Segments) - drilled.Sum(DrilledDome.DrilledOut),
-            flat,
-            [.. drilled.Select((site, i) => site.HoleInHost(i + 1, site.On(cone.Frame), null))],
-            head.Path)
-        {
-            Forming = Forming.Rolled,
-        };
-    }
-
-    private static Solid Solid(ConeShape cone, ImmutableArray<PortSite> drilled)
+    /// <summary>One sheet in its own frame.</summary>
+    public static Solid Solid(ConeShape cone, ImmutableArray<PortSite> drilled)
     {
         var (outer, inner) = (new ConeSurface(cone.Outer), new ConeSurface(cone.Inner));
         Rim Edge(double along) => new(Interval.Turn, [], t => outer.ChartOf(t, along), t => inner.ChartOf(t, along), 1);
@@ -118,7 +84,7 @@ internal static class ConePart
                 phi => inner.ChartOf(Local(site.Inside, phi), around));
         }
 
-        var edges = cone.Head.Segments == 1 ? [Edge(0), Edge(cone.Length)] : new[] { RoundSegment(cone, outer, inner) };
+        var edges = cone.Sheet.Segments == 1 ? [Edge(0), Edge(cone.Length)] : new[] { RoundSegment(cone, outer, inner) };
         return ThickSolid.Of(outer, inner, true, [.. edges, .. drilled.Select(Hole)]);
     }
 
@@ -128,7 +94,7 @@ internal static class ConePart
     /// </summary>
     private static Rim RoundSegment(ConeShape cone, ConeSurface outer, ConeSurface inner)
     {
-        var (side, length) = (cone.Head.Pitch / 2, cone.Length);
+        var (side, length) = (cone.Sheet.Pitch / 2, cone.Length);
         (double Angle, double Along) Place(double t) => t switch
         {
             < 1 => (side * ((2 * t) - 1), 0),

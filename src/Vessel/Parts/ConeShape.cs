@@ -5,16 +5,16 @@ namespace Vessel.Parts;
 
 /// <summary>The sheet of a cone, a head or a part of the shell, between its two edges; in its own frame, its tip on -Z.</summary>
 /// <param name="Outer">From the narrow to the wide edge, as <paramref name="Inner"/>: places at one length lie square across.</param>
-public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, LinePiece Inner)
+public sealed record ConeShape(ConeSheet Sheet, Frame3 Frame, LinePiece Outer, LinePiece Inner)
 {
     /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
     private const double MostTurn = 0.95 * Math.PI;
 
     /// <summary>Rolls that the sheet is rolled on.</summary>
-    public RollsShop Rolls { get; private init; } = RollsShop.Unknown;
+    public RollsShop Rolls { get; init; } = RollsShop.Unknown;
 
     /// <summary>Lies half-way between the faces and keeps its lengths.</summary>
-    public LinePiece Middle => Outer.Offset(-Head.Wall / 2);
+    public LinePiece Middle => Outer.Offset(-Sheet.Wall / 2);
 
     public double Length => Outer.Length;
 
@@ -23,34 +23,17 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     {
         get
         {
-            var sin = Math.Sin(Head.HalfAngle);
+            var sin = Math.Sin(Sheet.HalfAngle);
             var lengths = new Interval(Middle.A.U / sin, Middle.B.U / sin);
             // A top's own frame looks at the vessel from below: angles there run the other way.
-            var seam = Head.Segments > 1 ? -Head.Pitch / 2 : IsTop ? -Head.SeamAngle : Head.SeamAngle;
+            var seam = Sheet.Segments > 1 ? -Sheet.Pitch / 2 : IsTop ? -Sheet.SeamAngle : Sheet.SeamAngle;
             // Of a flat cone the two strips would meet.
-            var trim = (Math.PI / Head.Segments * sin) + Math.Asin(Math.Min(1, Rolls.Trim / lengths.Start)) < MostTurn ? Rolls.Trim : 0;
-            return new(Head.HalfAngle, seam, Rolls.BlankGap(Head.RootGap), lengths, IsTop) { Segments = Head.Segments, Trim = trim };
+            var trim = (Math.PI / Sheet.Segments * sin) + Math.Asin(Math.Min(1, Rolls.Trim / lengths.Start)) < MostTurn ? Rolls.Trim : 0;
+            return new(Sheet.HalfAngle, seam, Rolls.BlankGap(Sheet.RootGap), lengths, IsTop) { Segments = Sheet.Segments, Trim = trim };
         }
     }
 
     private bool IsTop => Frame.Z.Z < 0;
-
-    /// <summary>
-    /// The narrow edge lets the port at the pole pass with its clearance, where the inner face is narrowest; or, under one that
-    /// is set on, it is the bore outside.
-    /// </summary>
-    public static ConeShape Of(PortHost end, ConeHead head, VesselDesign vessel)
-    {
-        var shape = HeadShape.Of(end, vessel)!;
-        var port = vessel.Ports.First(port => HeadShape.IsAtPole(port, end));
-        var (sin, cos) = Math.SinCos(head.HalfAngle);
-        var (outer, inner) = (shape.Outer.End, shape.Inner.End);
-        var length = port.Joint == PortJoint.SetOn
-            ? (outer.U - port.BoreRadius) / sin
-            : (inner.U - port.OuterRadius - port.Clearance) / sin;
-        var down = length * new Point2(sin, cos);
-        return new(head, shape.Frame, new(outer - down, outer), new(inner - down, inner)) { Rolls = vessel.Shop.Rolls };
-    }
 
     /// <summary>
     /// The sheet of a conical course, from which its level edges are dressed: at the narrow one some of the outside goes, at the wide
@@ -59,9 +42,9 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     public static ConeShape Of(ShellCourse course)
     {
         var finished = Finished(course);
-        var (head, outer) = (finished.Head, finished.Outer);
-        var (sin, cos) = Math.SinCos(head.HalfAngle);
-        var (down, across) = (head.Wall * sin / cos * new Point2(sin, cos), head.Wall * new Point2(cos, -sin));
+        var (own, outer) = (finished.Sheet, finished.Outer);
+        var (sin, cos) = Math.SinCos(own.HalfAngle);
+        var (down, across) = (own.Wall * sin / cos * new Point2(sin, cos), own.Wall * new Point2(cos, -sin));
         return finished with { Outer = new(outer.A - down, outer.B), Inner = new(outer.A - down - across, outer.B - across) };
     }
 
@@ -74,10 +57,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         LinePiece Own(double narrow, double wide) => new(new(narrow, 0), new(wide, course.Height));
         var (least, most) = (Math.Min(course.Low, course.High), Math.Max(course.Low, course.High));
         return new(
-            new(course.Path, course.Shell.Material, course.Wall, course.HalfAngle, course.Seams.First, course.RootGap)
-            {
-                Segments = course.Seams.Count,
-            },
+            new(course.Shell.Material, course.Wall, course.HalfAngle, course.Seams, course.RootGap),
             frame,
             Own(least, most),
             Own(least - course.Across, most - course.Across))
@@ -89,9 +69,9 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     /// <summary>In the frame of one of several segments, its middle over +X; of a single sheet the cone's own.</summary>
     public ConeShape OfSegment(int segment)
     {
-        if (Head.Segments == 1)
+        if (Sheet.Segments == 1)
             return this;
-        var (sin, cos) = Math.SinCos(Head.SeamAngle + (Head.Pitch * (segment + 0.5)));
+        var (sin, cos) = Math.SinCos(Sheet.SeamAngle + (Sheet.Pitch * (segment + 0.5)));
         var (x, z) = (new Vector3(cos, sin, 0), Frame.Z);
         return this with { Frame = new(Frame.Origin, x, z.Cross(x), z) };
     }
@@ -99,7 +79,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     /// <summary>A place of the middle from the flat's (angle, distance from the tip), in the head's own frame.</summary>
     public Vector3 OnMiddle(Point2 place)
     {
-        var (ring, height) = Middle.At(place.V - (Middle.A.U / Math.Sin(Head.HalfAngle)));
+        var (ring, height) = Middle.At(place.V - (Middle.A.U / Math.Sin(Sheet.HalfAngle)));
         return new(ring * Math.Cos(place.U), ring * Math.Sin(place.U), height);
     }
 
@@ -107,7 +87,7 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
     public Point2 PlaceOf(Vector3 at)
     {
         var along = Middle.Project(new(double.Hypot(at.X, at.Y), at.Z)).Along;
-        return new(Math.Atan2(at.Y, at.X), along + (Middle.A.U / Math.Sin(Head.HalfAngle)));
+        return new(Math.Atan2(at.Y, at.X), along + (Middle.A.U / Math.Sin(Sheet.HalfAngle)));
     }
 
     /// <summary>How <see cref="PlaceOf"/> changes as a place moves.</summary>
@@ -118,6 +98,6 @@ public sealed record ConeShape(ConeHead Head, Frame3 Frame, LinePiece Outer, Lin
         var outward = ((at.X * way.X) + (at.Y * way.Y)) / ring;
         return new(
             ((at.X * way.Y) - (at.Y * way.X)) / (ring * ring),
-            (outward * Math.Sin(Head.HalfAngle)) + (way.Z * Math.Cos(Head.HalfAngle)));
+            (outward * Math.Sin(Sheet.HalfAngle)) + (way.Z * Math.Cos(Sheet.HalfAngle)));
     }
 }

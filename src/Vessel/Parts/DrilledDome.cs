@@ -47,19 +47,13 @@ internal sealed record DrilledDome(
         };
     }
 
-    /// <summary>Dome of what lies within the seam of a head's polar cap.</summary>
-    public static DrilledDome OfCap(GoreShape shape, ImmutableArray<PortSite> ports) =>
-        Faces(shape.Head) is (SphereSurface { Radius: var radius }, _)
-            ? OfSphere(shape.Head.Frame, radius, shape.Head.Wall, shape.CapReach / shape.Middle.Length * Math.PI / 2, ports)
-            : Of(shape.Head.Frame, shape.Cap, ports);
-
     /// <summary>A head's two faces; a half sphere's own chart takes the fewest facets.</summary>
     public static (Surface Outer, Surface Inner) Faces(HeadShape shape) =>
         shape.InnerSphere is { } radius && shape.Inner.Pieces.Length == 1
             ? (new SphereSurface(radius + shape.Wall), new SphereSurface(radius))
             : (new RevolvedSurface(shape.Outer), new RevolvedSurface(shape.Inner));
 
-    private static DrilledDome Of(Frame3 frame, WallZone wall, ImmutableArray<PortSite> ports)
+    public static DrilledDome Of(Frame3 frame, WallZone wall, ImmutableArray<PortSite> ports)
     {
         var (outer, inner) = (new RevolvedSurface(wall.Outer), new RevolvedSurface(wall.Inner));
         return new(

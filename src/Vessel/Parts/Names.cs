@@ -19,16 +19,6 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(host)),
     };
 
-    public static string Gore(PortHost end) => GoreDesign.GoreOf(Of(end));
-
-    public static string PolarCap(PortHost end) => GoreDesign.CapOf(Of(end));
-
-    /// <summary>
-    /// Id of the part that a port at the pole stands in: of a head of gores the polar cap; of a cone in segments a first one.
-    /// </summary>
-    public static string PortPart(PortHost host, VesselDesign vessel) =>
-        IsOfGores(host, vessel) ? Slug.Of(PolarCap(host)) : RimPart(host, vessel);
-
     /// <summary>Ids of the parts of the shell that are welded to a head.</summary>
     public static ImmutableArray<string> ShellParts(PortHost end, VesselDesign vessel) => ShellParts(vessel.Shell.CourseOf(end), vessel);
 
@@ -54,27 +44,13 @@ public static class Names
         [.. vessel.Shell.Courses.SelectMany(course => ShellParts(course, vessel))];
 
     /// <summary>Id of the part that a port stands in.</summary>
-    public static string PortPart(PortDesign port, VesselDesign vessel)
-    {
-        return port.Host == PortHost.Shell ? Holding(SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel))
-            : vessel.Head(port.Host) is DishedHead { Gores: { } gores } && !GorePorts.IsInCap(port, vessel)
-            ? Holding(SheetPiece.Of(port.Host, gores, vessel))
-            : port.Place.Radius > 0 && vessel.Head(port.Host) is ConeHead cone ? Holding(SheetPiece.Of(port.Host, cone, vessel))
-            : PortPart(port.Host, vessel);
+    public static string PortPart(PortDesign port, VesselDesign vessel) => port.Host == PortHost.Shell
+        ? SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel).First(piece => piece.Ports.Contains(port)).Id
+        : vessel.Head(port.Host).PartOf(port, vessel);
 
-        string Holding(ImmutableArray<SheetPiece> pieces) => pieces.First(piece => piece.Ports.Contains(port)).Id;
-    }
-
-    /// <summary>Id of the part that is welded to the shell at that end, of a cone in segments a first one.</summary>
+    /// <summary>Id of the part that is welded to the shell at that end, of several a first one.</summary>
     public static string RimPart(PortHost end, VesselDesign vessel) => RimParts(end, vessel)[0];
 
     /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
-    public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
-        end != PortHost.Shell && vessel.Head(end) is DishedHead { Gores: { } gores }
-            ? [.. SheetPiece.Of(end, gores, vessel).Select(piece => piece.Id)]
-        : end != PortHost.Shell && vessel.Head(end) is ConeHead cone ? [.. SheetPiece.Of(end, cone, vessel).Select(piece => piece.Id)]
-        : [Of(end)];
-
-    private static bool IsOfGores(PortHost host, VesselDesign vessel) =>
-        host != PortHost.Shell && vessel.Head(host) is DishedHead { Gores: not null };
+    public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) => vessel.Head(end).RimParts(end, vessel);
 }

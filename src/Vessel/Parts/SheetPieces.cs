@@ -24,28 +24,11 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
     /// <summary>What its flat says of its edges.</summary>
     public ImmutableArray<string> EdgeNotes { get; init; } = [];
 
-    /// <summary>The plain ones first.</summary>
-    public static ImmutableArray<SheetPiece> Of(PortHost end, ConeHead cone, VesselDesign vessel) => Of(
-        Names.Of(end),
-        ConeHead.SegmentOf(Names.Of(end)),
-        cone.Segments,
-        vessel.Ports.Where(port => port.Host == end && port.Place.Radius > 0).ToLookup(port => cone.Seams.SheetAt(port.Place.Angle)),
-        []);
-
-    /// <summary>Pieces of a head of gores.</summary>
-    public static ImmutableArray<SheetPiece> Of(PortHost end, GoreDesign gores, VesselDesign vessel) => Of(
-        Names.Gore(end),
-        Names.Gore(end),
-        gores.Count,
-        vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel))
-            .ToLookup(port => gores.Seams.SheetAt(port.Place.Angle)),
-        []);
-
     /// <summary>Pieces of a course; of one from tube, the tube.</summary>
     public static ImmutableArray<SheetPiece> Of(ShellCourse course, VesselDesign vessel)
     {
         var seams = course.Seams;
-        return Of(
+        return Divided(
             course.Name,
             ShellCourse.SheetOf(course.Name),
             seams.Count,
@@ -66,8 +49,12 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
         return seams.SheetAt(Math.Atan2(at.Y, at.X));
     }
 
+    /// <summary>The plain sheets first, then those that something is cut in, each.</summary>
+    /// <param name="whole">What a single sheet is called.</param>
+    /// <param name="each">What one of several is called.</param>
+    /// <param name="ports">By the number of the sheet that they stand in.</param>
     /// <param name="cut">Sheets with other openings than ports'.</param>
-    private static ImmutableArray<SheetPiece> Of(
+    internal static ImmutableArray<SheetPiece> Divided(
         string whole, string each, int count, ILookup<int, PortDesign> ports, IEnumerable<int> cut)
     {
         if (count == 1)

@@ -47,10 +47,6 @@ internal static class WeldNotes
     {
         WeldRole.LongSeam or WeldRole.InnerSeam =>
             "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
-        WeldRole.ConeSeam => "tack from both ends towards the middle with the gap held, weld in back-steps; the edges dip inward along the seam: dress the cone round after",
-        WeldRole.GoreSeam =>
-            "seams in turn on opposite sides, each from the rim to the pole; check the rim's circumference after every second",
-        WeldRole.CrownSeam => "in quarters, opposite ones after each other",
         WeldRole.GirthSeam => "circumferences matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
         WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",

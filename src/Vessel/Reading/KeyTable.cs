@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Heads;
 using Vessel.Members;
 
 namespace Vessel.Reading;
@@ -82,6 +83,6 @@ public static class KeyTable
     private static Key Head(string name, string description) => new(name, KeyKind.Mapping, description)
     {
         IsRequired = true,
-        Switch = new("shape", false, HeadKeys.ByShape),
+        Switch = new("shape", false, HeadKinds.Keys),
     };
 }

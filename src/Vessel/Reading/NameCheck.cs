@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Heads;
 using Vessel.Members;
 
 namespace Vessel.Reading;
@@ -22,18 +23,12 @@ internal static class NameCheck
 
         foreach (var name in MemberKinds.All.Where(kind => !kind.Sections(file).IsEmpty).Select(kind => kind.OnlyName).OfType<string>())
             taken.Add(name, $"the {name}");
-        foreach (var end in _ends.Where(end => file.Child(end)?.Text("made_from") == "gores"))
+        foreach (var (end, head) in _ends.Select(end => (end, file.Child(end))))
         {
-            foreach (var name in Sheets(GoreDesign.GoreOf(end), SheetSeams.Most))
-                taken.Add(Slug.Of(name), $"a gore of the {end}");
-            taken.Add(Slug.Of(GoreDesign.CapOf(end)), $"the polar cap of the {end}");
-        }
-
-        foreach (var end in _ends.Where(
-            end => file.Child(end) is { } head && head.Text("shape") == "cone" && head.Has("segments") && head.Number("segments") > 1))
-        {
-            foreach (var name in Sheets(ConeHead.SegmentOf(end), file.Child(end)!.Number("segments")))
-                taken.Add(Slug.Of(name), $"a segment of the {end}");
+            if (head is null || HeadKinds.Of(head) is not { } kind)
+                continue;
+            foreach (var (name, what) in kind.PartsOf(head, end))
+                taken.Add(Slug.Of(name), what);
         }
 
         foreach (var port in file.Items("ports").Where(port => port.Has("elbow")))
@@ -91,12 +86,8 @@ internal static class NameCheck
         var courses = reducer is null ? ["shell"] : ShellDesign.NamesOfThree;
         // Those of the course with the most stand for all.
         var most = new[] { shell.Number("sheets"), reducer?.Number("sheets"), reducer?.Number("above_sheets") }.Max() ?? 1;
-        return courses.Concat(courses.SelectMany(course => Sheets(ShellCourse.SheetOf(course), most)));
+        return courses.Concat(courses.SelectMany(course => SheetSeams.NamesOf(ShellCourse.SheetOf(course), most)));
     }
-
-    /// <summary>None of a single sheet, which has the name of the whole.</summary>
-    private static IEnumerable<string> Sheets(string each, double count) => !(count > 1) ? []
-        : Enumerable.Range(0, (int)count).Select(i => SheetSeams.NameOf(each, i)).Prepend(SheetSeams.NameOf(each));
 
     /// <summary>
     /// What has a name of its own; the usual name serves only a part that is the one of its kind. Of two of one name the later is told of:

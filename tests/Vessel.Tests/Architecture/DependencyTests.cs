@@ -13,9 +13,6 @@ public sealed class DependencyTests
         ["Geometry"] = [],
         ["Stock"] = [],
         ["Design"] = ["Geometry", "Stock"],
-        ["Geometry"] = [],
-        ["Stock"] = [],
-        ["Design"] = ["Geometry", "Stock"],
         ["Ports/Sites"] = ["Geometry", "Stock", "Design"],
         ["Model"] = ["Geometry", "Stock", "Design"],
         ["Parts"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model"],
@@ -26,8 +23,9 @@ public sealed class DependencyTests
         ["Planning"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Function"],
         ["Fixtures"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning"],
         ["Findings"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures"],
+        ["Heads"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures", "Findings"],
         ["Members"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures", "Findings"],
-        ["Reading"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Ports", "Members"],
+        ["Reading"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Ports", "Heads", "Members"],
         ["Starting"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Function", "Findings", ""],
         ["Export"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures", "Findings"],
     };
@@ -55,20 +53,26 @@ public sealed class DependencyTests
         Assert.Equal(_mayUse.Keys.Order(), folders.Order());
     }
 
-    /// <summary>Folders of <c>Members</c> that several kinds share.</summary>
-    private static readonly string[] _shared = ["", "Inside", "Brackets"];
+    /// <summary>Folders of kinds, the registry of each, and those within it that several kinds share.</summary>
+    public static TheoryData<string, string, string[]> Kinds => new()
+    {
+        { "Heads", "HeadKinds.cs", [""] },
+        { "Members", "MemberKinds.cs", ["", "Inside", "Brackets"] },
+    };
 
     /// <summary>Else a new kind would have to be known elsewhere.</summary>
-    [Fact]
-    public void No_kind_of_member_is_named_outside_its_folder_and_the_registry()
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void No_kind_is_named_outside_its_folder_and_the_registry(string folder, string registry, string[] shared)
     {
-        static string? Kind(string file) => Path.GetRelativePath(Path.Combine(Repository.Root, "src/Vessel/Members"), file).Split('/') is [not "..", _, ..] and var parts
+        string? Kind(string file) => Path.GetRelativePath(Path.Combine(Repository.Root, "src/Vessel", folder), file).Split('/') is [not "..", _, ..] and var parts
             ? parts.Length > 1 ? parts[0] : "" : null;
         var uses = SourceModel.AllUses.Select(use => (Use: use, From: Kind(use.File), To: Kind(use.Type.Locations[0].SourceTree!.FilePath))).ToList();
 
-        Assert.Contains(uses, use => use.From is not null && use.From == use.To && !_shared.Contains(use.To));
+        Assert.Contains(uses, use => use.From is not null && use.From == use.To && !shared.Contains(use.To));
+        Assert.Contains(uses, use => use.To is { Length: > 0 } && Path.GetFileName(use.Use.File) == registry);
         Assert.DoesNotContain(uses, use => use.To is { Length: > 0 } kind && use.From != kind
-            && Path.GetFileName(use.Use.File) != "MemberKinds.cs" && (use.From is null || !_shared.Contains(kind)));
+            && Path.GetFileName(use.Use.File) != registry && (use.From is null || !shared.Contains(kind)));
     }
 
     /// <summary>A record is copied with "with", and the copy would keep what the first one worked out late.</summary>

@@ -1,4 +1,6 @@
 using Vessel.Design;
+using Vessel.Heads.Dishes;
+using Vessel.Heads.FlatHeads;
 using Vessel.Reading;
 using Vessel.Stock;
 using Xunit;

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Heads.Dishes;
 using Vessel.Members.Cups;
 using Vessel.Members.Saddles;
 using Vessel.Stock;

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Heads.Cones;
 using Vessel.Joints;
 using Vessel.Stock;
 using Vessel.Tests.Support;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 using Vessel.Tests.Support;
 using Xunit;
 

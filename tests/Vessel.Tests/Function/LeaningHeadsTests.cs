@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -74,7 +74,7 @@ public sealed class GoreSeamTests
     {
         var assembly = Compiler.Assemble(GoreVessels.Of(GoreVessels.Gores()));
         var gore = assembly.Parts.Single(part => part.Id == $"{end}-gore");
-        var outer = gore.Solid.Faces.OfType<Wall>().Single().A;
+        var outer = gore.Solid.Faces.OfType<SideFace>().Single().A;
         var seams = assembly.Welds.Select(weld => weld.Joint)
             .Where(joint => joint.Name.StartsWith($"{end} gore to {end} gore", StringComparison.Ordinal))
             .ToList();

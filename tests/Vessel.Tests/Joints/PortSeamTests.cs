@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Heads.FlatHeads;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Ports;

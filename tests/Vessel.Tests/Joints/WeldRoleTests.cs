@@ -1,5 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
 using Vessel.Joints;
 using Vessel.Members.Brackets;
 using Vessel.Parts;

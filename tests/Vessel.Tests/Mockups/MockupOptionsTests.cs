@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 using Vessel.Mockups;
 using Vessel.Tests.Support;
 using Xunit;
@@ -220,5 +221,5 @@ public sealed class MockupOptionsTests
     }
 
     private static Mockup Printed(MockupDesign options) =>
-        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Sites, _sound.Members));
+        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Heads, _sound.Sites, _sound.Members));
 }

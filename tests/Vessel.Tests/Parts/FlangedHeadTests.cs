@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Tests.Support;
 using Xunit;
 

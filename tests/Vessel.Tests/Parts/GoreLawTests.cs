@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -53,7 +54,7 @@ public sealed class GoreLawTests
         foreach (var (vessel, shape, gore, crown) in Heads(seed))
         {
             var size = 1e-10 * vessel.Design.Shell.OutsideDiameter;
-            var (wall, rim) = (gore.Solid.Faces.OfType<Wall>().Single(), crown.Solid.Faces.OfType<Wall>().First());
+            var (wall, rim) = (gore.Solid.Faces.OfType<SideFace>().Single(), crown.Solid.Faces.OfType<SideFace>().First());
             var step = EndOf(shape, vessel) == PortHost.Top ? gore.Quantity - 1 : 1;
             foreach (var share in Enumerable.Range(0, 9).Select(i => i / 8.0))
             {
@@ -123,15 +124,15 @@ public sealed class GoreLawTests
             if (GoreShape.Of(end, vessel.Design) is { } shape)
             {
                 yield return (
-                    vessel, shape, vessel.Parts.Single(part => part.Id == Slug.Of(Names.Gore(end))),
-                    vessel.Parts.Single(part => part.Id == Slug.Of(Names.PolarCap(end))));
+                    vessel, shape, vessel.Parts.Single(part => part.Id == Slug.Of(GoreDesign.GoreOf(Names.Of(end)))),
+                    vessel.Parts.Single(part => part.Id == Slug.Of(GoreDesign.CapOf(Names.Of(end)))));
             }
         }
     }
 
     /// <summary>Those alike and those that a port stands in.</summary>
     private static IEnumerable<Part> AllGores(GoreShape shape, Assembly vessel) =>
-        vessel.Parts.Where(part => part.Kind == PartKind.Gore && part.Id.StartsWith(Slug.Of(Names.Gore(EndOf(shape, vessel))), StringComparison.Ordinal));
+        vessel.Parts.Where(part => part.Kind == PartKind.Gore && part.Id.StartsWith(Slug.Of(GoreDesign.GoreOf(Names.Of(EndOf(shape, vessel)))), StringComparison.Ordinal));
 
     private static PortHost EndOf(GoreShape shape, Assembly vessel) => shape.Design.Path == vessel.Design.Top.Path ? PortHost.Top : PortHost.Bottom;
 }

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Ports;
@@ -97,8 +98,14 @@ public sealed class GorePortTests
     [InlineData(65, 0.39, "port-over-seam")]
     [InlineData(65, -0.27, "port-over-seam")]
     [InlineData(18, 0.39, null)]
-    public void Only_what_stands_over_a_seam_is_refused(double radius, double aside, string? code) =>
-        Assert.Equal(code is null ? [] : [code], GorePortCheck.Find(Vessel(radius, _amid + aside)).Select(fault => fault.Code));
+    public void Only_what_stands_over_a_seam_is_refused(double radius, double aside, string? code)
+    {
+        var design = Vessel(radius, _amid + aside);
+
+        Assert.Equal(
+            code is null ? [] : [code],
+            new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => design.Head(end).Faults(end, design)).Select(fault => fault.Code));
+    }
 
     /// <summary>Between the seam of the cap and the port on a gore there are two walls, or a finding.</summary>
     [Theory]

@@ -34,7 +34,7 @@ public sealed class GoreTests
     public void Sides_of_neighbours_lie_on_each_other_in_space(string end)
     {
         var gore = Gore(end);
-        var wall = gore.Solid.Faces.OfType<Wall>().Single();
+        var wall = gore.Solid.Faces.OfType<SideFace>().Single();
 
         for (var i = 0; i < gore.Quantity; i++)
         {
@@ -54,7 +54,7 @@ public sealed class GoreTests
     public void The_upper_end_of_a_gore_lies_on_the_rim_of_the_polar_cap(string end)
     {
         var (gore, crown) = (Gore(end), Parts(GoreVessels.Of(GoreVessels.Gores())).Single(part => part.Id == $"{end}-cap"));
-        var (ours, rim) = (gore.Solid.Faces.OfType<Wall>().Single(), crown.Solid.Faces.OfType<Wall>().Single());
+        var (ours, rim) = (gore.Solid.Faces.OfType<SideFace>().Single(), crown.Solid.Faces.OfType<SideFace>().Single());
 
         foreach (var (a, b) in new[] { (ours.A, rim.A), (ours.B, rim.B) })
         {

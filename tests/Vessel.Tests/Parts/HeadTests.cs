@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.FlatHeads;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Ports;
@@ -85,8 +87,8 @@ public sealed class HeadTests
         foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone).Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
         {
             var head = (ConeHead)vessel.Design.Head(end);
-            var cone = ConeShape.Of(end, head, vessel.Design);
-            var ports = SheetPiece.Of(end, head, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
+            var cone = head.SheetAt(end, vessel.Design);
+            var ports = head.Pieces(end, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
             var flat = (ConeDevelopment)part.Flat!.From;
             // The gap takes a strip of the seam's length, and at the edges what a circle falls away by over half a gap.
             var sector = flat.Share * Math.PI / head.Segments * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));

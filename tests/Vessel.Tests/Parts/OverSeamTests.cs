@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Reading;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;

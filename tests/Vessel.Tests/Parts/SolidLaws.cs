@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 using Vessel.Parts;
 using Vessel.Reading;
 using Vessel.Tests.Support;

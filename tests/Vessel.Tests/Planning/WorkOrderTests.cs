@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Heads;
 using Vessel.Joints;
 using Vessel.Members;
 using Vessel.Parts;
@@ -26,9 +27,9 @@ public sealed class WorkOrderTests
             if (design.Inside.Caps.Any(cap => cap.Outlet is not null))
                 design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
             var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
-            var members = MemberKinds.Build(design, sites);
+            var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
 
-            AssertKept(WorkOrder.Of(design, sites, members, [], VesselJoints.Of(design, sites, members)));
+            AssertKept(WorkOrder.Of(design, sites, heads, members, [], VesselJoints.Of(design, sites, heads, members)));
         }
     }
 

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
@@ -31,7 +32,7 @@ public sealed class ConeSheets
         var half = Math.Atan((greater - smaller) / 2 / height);
         var design = Design(greater + (2 * wall), wall, half, smaller - (2 * wall));
 
-        var cone = ConeShape.Of(PortHost.Bottom, (ConeHead)design.Bottom, design).Development;
+        var cone = ((ConeHead)design.Bottom).SheetAt(PortHost.Bottom, design).Development;
 
         Near.Printed(slant, cone.Lengths.Length);
         Near.Printed(outer, cone.Lengths.End);

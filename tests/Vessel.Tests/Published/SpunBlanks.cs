@@ -1,6 +1,7 @@
 using System.Globalization;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;

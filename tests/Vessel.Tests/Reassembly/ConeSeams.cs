@@ -1,4 +1,5 @@
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
 
 namespace Vessel.Tests.Reassembly;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 
 namespace Vessel.Tests.Reassembly;
 

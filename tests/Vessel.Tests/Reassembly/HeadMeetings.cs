@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Parts;
 
 namespace Vessel.Tests.Reassembly;
@@ -25,7 +26,7 @@ internal static class HeadMeetings
     private static IEnumerable<Meeting> Gores(
         VesselDesign design, PortHost end, DishedHead head, GoreDesign gores, IReadOnlyDictionary<string, CutPiece> blanks)
     {
-        var (middle, piece) = (Middle.Of(design.Shell.AtEnd(end), head), blanks[Slug.Of(Names.Gore(end))]);
+        var (middle, piece) = (Middle.Of(design.Shell.AtEnd(end), head), blanks[Slug.Of(GoreDesign.GoreOf(Names.Of(end)))]);
         var (name, up) = (piece.Part.Name, end == PortHost.Top ? 1 : -1);
         var length = piece.Outline.Max(at => up * at.V);
         yield return new($"{name}'s rim", Math.Abs(piece.Outline.Min(at => up * at.V)), piece.Allowed);
@@ -44,7 +45,7 @@ internal static class HeadMeetings
         // The cap goes on where the gores end.
         yield return new(
             $"{name} to cap", Math.Abs(middle.RadiusAt(length) - (gores.CapDiameter / 2)), (2 * piece.Allowed) + middle.Error);
-        foreach (var meeting in Blank($"{Names.PolarCap(end)}", middle.Beyond(length), blanks[Slug.Of(Names.PolarCap(end))]))
+        foreach (var meeting in Blank($"{GoreDesign.CapOf(Names.Of(end))}", middle.Beyond(length), blanks[Slug.Of(GoreDesign.CapOf(Names.Of(end)))]))
             yield return meeting;
     }
 

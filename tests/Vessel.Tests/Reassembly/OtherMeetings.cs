@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.FlatHeads;
 using Vessel.Members.Brackets;
 using Vessel.Members.Cups;
 using Vessel.Members.InnerTubes;

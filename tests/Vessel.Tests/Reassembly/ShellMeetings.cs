@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
 using Vessel.Parts;
 using Vessel.Ports;
 using Vessel.Tests.Support;

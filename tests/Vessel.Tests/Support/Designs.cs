@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Heads.Dishes;
+using Vessel.Heads.FlatHeads;
 using Vessel.Parts;
 using Vessel.Ports;
 using Vessel.Stock;

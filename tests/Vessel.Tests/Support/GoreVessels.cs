@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
+using Vessel.Heads.Dishes;
 using Vessel.Stock;
 
 namespace Vessel.Tests.Support;

@@ -1,6 +1,9 @@
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
+using Vessel.Heads.FlatHeads;
 using Vessel.Members.Brackets;
 using Vessel.Members.Plates;
 using Vessel.Members.Saddles;

@@ -3,6 +3,9 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Cones;
+using Vessel.Heads.Dishes;
+using Vessel.Heads.FlatHeads;
 using Vessel.Ports;
 using Vessel.Reading;
 using Vessel.Stock;
@@ -275,10 +278,14 @@ internal static class RandomDesigns
     {
         var wall = vessel.Head(port.Host).Wall;
         var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 };
-        return !HeadPortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
-            && !GorePortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
-            && !ConePortCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }).Any()
-            && !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any();
+        var crowded = vessel with { Ports = vessel.Ports.Add(wider) };
+        var overSeams = vessel.Head(port.Host) switch
+        {
+            ConeHead cone => ConeCheck.OverSeams(new(vessel.Units), crowded, port.Host, cone),
+            DishedHead { Gores: { } gores } dish => GoreCheck.Find(new(vessel.Units), crowded, port.Host, dish, gores),
+            _ => [],
+        };
+        return !HeadPortCheck.Find(crowded).Any() && !overSeams.Any() && !OverlapCheck.Find(crowded, []).Any();
     }
 
     private static double Wide(PortDesign port) => port.OuterRadius + port.Clearance;

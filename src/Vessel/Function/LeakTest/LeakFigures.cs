@@ -43,36 +43,8 @@ internal static class LeakFigures
                 test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
             $"{ThinWalls.ThinSource}; {ThinWalls.HoleSource}",
             new("D/t above 20, away from ends", test.MeanDiameter > 20 * shell.Wall));
-        foreach (var (name, head) in test.Ends)
-        {
-            var hole = Hole(test, head.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom);
-            FigureInput wall = new("t", "thickness", head.Wall, "mm", head.Path);
-            if (head is not (FlatHead or PanHead))
-            {
-                yield return new(
-                    $"{name}-stress", "s", $"largest stress in the {name} at the test", test.EndStress(head), "MPa", Formula(head),
-                    [pressure, hole, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Wall, "mm", head.Path), wall],
-                    $"{ThinWalls.DishSource}; {ThinWalls.HoleSource}",
-                    new("D/t above 20, away from the rim; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Wall));
-                continue;
-            }
-
-            var bends = test.EndDeflection(head);
-            var validity = new Validity(
-                "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than calculated",
-                bends.High <= head.Wall / 2 && test.Free(head) >= 10 * head.Wall);
-            FigureInput radius = new("a", "free radius", test.Free(head), "mm", "shell");
-            yield return new(
-                $"{name}-stress", "s", $"largest stress in the flat {name} at the test", test.EndStress(head), "MPa",
-                "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is free to turn",
-                [pressure, hole, radius, wall, new("nu", "Poisson's ratio", Strengths.Of(head.Material).Poisson, "", "a table of metals")],
-                $"{ThinWalls.PlateSource}; {ThinWalls.HoleSource}", validity);
-            yield return new(
-                $"{name}-bends", "w", $"bulge of the flat {name} at the test", bends, "mm",
-                "w = p a^4 / 64 D clamped; (5 + nu) / (1 + nu) times that simply supported; D = E t^3 / 12 (1 - nu^2)",
-                [pressure, radius, wall, new("E", "elasticity", Strengths.Of(head.Material).Elasticity, "MPa", "a table of metals")],
-                ThinWalls.PlateSource, validity);
-        }
+        foreach (var figure in test.Heads.SelectMany(head => End(test, head, pressure)))
+            yield return figure;
 
         yield return new(
             "test-margin", "", "least margin at the test against the yield of metal as welded",
@@ -94,6 +66,37 @@ internal static class LeakFigures
             "energy-water", "energy set free if it bursts full of water, without a bubble", water, water, "U = p^2 V / 2K", test, pressure);
     }
 
+    private static IEnumerable<Figure> End(LeakTest test, Head head, FigureInput pressure)
+    {
+        var (name, hole) = (head.Name, Hole(test, head.End));
+        FigureInput wall = new("t", "thickness", head.Thickness, "mm", head.Path);
+        if (test.EndDeflection(head) is not { } bends)
+        {
+            yield return new(
+                $"{name}-stress", "s", $"largest stress in the {name} at the test", test.EndStress(head), "MPa", head.StressFormula,
+                [pressure, hole, new("D", "mean diameter", test.Rim(head).OutsideDiameter - head.Thickness, "mm", head.Path), wall],
+                $"{ThinWalls.DishSource}; {ThinWalls.HoleSource}",
+                new("D/t above 20, away from the rim; gores as round as the sphere", test.Rim(head).OutsideDiameter > 21 * head.Thickness));
+            yield break;
+        }
+
+        var (validity, metal) = (
+            new Validity(
+                "bends by less than half its thickness, radius above 10 thicknesses; beyond that it bends less than calculated",
+                bends.High <= head.Thickness / 2 && test.Free(head) >= 10 * head.Thickness),
+            Strengths.Of(head.Material));
+        FigureInput radius = new("a", "free radius", test.Free(head), "mm", "shell");
+        yield return new(
+            $"{name}-stress", "s", $"largest stress in the flat {name} at the test", test.EndStress(head), "MPa", head.StressFormula,
+            [pressure, hole, radius, wall, new("nu", "Poisson's ratio", metal.Poisson, "", "a table of metals")],
+            $"{ThinWalls.PlateSource}; {ThinWalls.HoleSource}", validity);
+        yield return new(
+            $"{name}-bends", "w", $"bulge of the flat {name} at the test", bends, "mm",
+            "w = p a^4 / 64 D clamped; (5 + nu) / (1 + nu) times that simply supported; D = E t^3 / 12 (1 - nu^2)",
+            [pressure, radius, wall, new("E", "elasticity", metal.Elasticity, "MPa", "a table of metals")],
+            ThinWalls.PlateSource, validity);
+    }
+
     /// <summary>Where a part of its range is more suction than there can be, full vacuum stands for that.</summary>
     private static Figure Collapse(LeakTest test, Strength metal) => new(
         "collapse", "pc", "suction at which the shell may fold; 1013 mbar is full vacuum",
@@ -110,15 +113,6 @@ internal static class LeakFigures
 
     private static FigureInput Hole(LeakTest test, PortHost host) =>
         new("K", "stress at the edge of a port over that away from it", test.HoleFactor(host), "", "ports");
-
-    private static string Formula(HeadDesign head) => head switch
-    {
-        EllipsoidHead => "s = K p D / 2t",
-        TorisphereHead => "s = K p L (3 + sqrt(L / r)) / 8t, L and r inside radii of crown and knuckle",
-        ConeHead => "s = K p D / 2t cos(a), a half the angle of the cone",
-        ToriconeHead => "s = K times the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the knuckle's inside radius",
-        _ => "s = K p D / 4t",
-    };
 
     private static bool Elastic(LeakTest test, Strength metal) =>
         ThinWalls.Hoop(Math.Min(test.ShellCollapse.High, Air.Atmosphere) * 1e-6, test.MeanDiameter, test.Design.Shell.Wall) < metal.Yield;

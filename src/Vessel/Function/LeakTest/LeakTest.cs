@@ -6,7 +6,7 @@ using Vessel.Stock;
 namespace Vessel.Function;
 
 /// <summary>Shell and ends at the test's pressure and the suction in use; MPa and mm.</summary>
-internal sealed record LeakTest(VesselDesign Design, double Volume)
+internal sealed record LeakTest(VesselDesign Design, ImmutableArray<Head> Heads, double Volume)
 {
     /// <summary>Pa: beyond it the European directive 2014/68/EU may apply.</summary>
     public const double Directive = 50_000;
@@ -17,7 +17,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     /// <summary>Share of what a perfect shell bears that a real one does.</summary>
     private static readonly Amount _imperfect = new(0.2, 0.5, 1);
 
-    public static LeakTest Of(Assembly assembly) => new(assembly.Design, assembly.Capacity.Brim * 1e-9);
+    public static LeakTest Of(Assembly assembly) => new(assembly.Design, assembly.Heads, assembly.Capacity.Brim * 1e-9);
 
     private ShellDesign Shell => Design.Shell;
 
@@ -30,7 +30,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
 
     /// <summary>At an open hole over what is away from it: 1 where an end or the shell has no port.</summary>
     public double HoleFactor(PortHost host) => Design.Ports.All(port => port.Host != host) ? 1
-        : host == PortHost.Shell || Design.Head(host) is ConeHead or ToriconeHead ? ThinWalls.HoleInCylinder : ThinWalls.HoleEvenly;
+        : Heads.FirstOrDefault(head => head.End == host)?.IsStressedAsCylinder ?? true ? ThinWalls.HoleInCylinder : ThinWalls.HoleEvenly;
 
     /// <summary>At the edge of a port where it has one.</summary>
     public double ShellStress => HoleFactor(PortHost.Shell) * HoopStress;
@@ -39,62 +39,23 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     public double HoopStress => Shell.Courses.Max(course => ThinWalls.Cone(
         TestPressure, (2 * Math.Max(course.Low, course.High)) - course.Wall, course.Wall, course.IsCone ? course.HalfAngle : 0));
 
-    /// <summary>Each end once, as the design has it.</summary>
-    public ImmutableArray<(string Name, HeadDesign Head)> Ends =>
-        [(Names.Of(PortHost.Top), Design.Top), (Names.Of(PortHost.Bottom), Design.Bottom)];
-
     /// <summary>Half of the bore that an end closes, mm.</summary>
-    public double Free(HeadDesign head) => Rim(head).InnerRadius;
+    public double Free(Head head) => Rim(head).InnerRadius;
 
     /// <summary>The shell where a head closes it.</summary>
-    public ShellSection Rim(HeadDesign head) => Shell.AtEnd(End(head));
+    public ShellSection Rim(Head head) => Shell.AtEnd(head.End);
 
-    private PortHost End(HeadDesign head) => head.Path == Design.Top.Path ? PortHost.Top : PortHost.Bottom;
-
-    /// <summary>
-    /// The largest in an end: at the edge of a port where it has one, and of a flat end the more of a rim that is clamped and a middle
-    /// whose rim is free to turn.
-    /// </summary>
-    public double EndStress(HeadDesign head)
-    {
-        var (across, hole) = (Rim(head).OutsideDiameter - head.Wall, HoleFactor(End(head)));
-        switch (head)
-        {
-            case EllipsoidHead:
-                return hole * ThinWalls.Hoop(TestPressure, across, head.Wall);
-            case TorisphereHead dish:
-                return hole * ThinWalls.Torisphere(TestPressure, dish.Crown, dish.Knuckle, dish.Wall);
-            case ConeHead cone:
-                return hole * ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle);
-            case ToriconeHead cone:
-                // The knuckle as one of a torisphere whose crown touches the cone there (ASME VIII-1, 1-4(e), from memory).
-                var crown = Free(head) / Math.Cos(cone.HalfAngle);
-                return hole * Math.Max(
-                    ThinWalls.Cone(TestPressure, across, cone.Wall, cone.HalfAngle),
-                    ThinWalls.Torisphere(TestPressure, crown, cone.Knuckle, cone.Wall));
-            case not (FlatHead or PanHead):
-                return hole * ThinWalls.Lengthwise(TestPressure, across, head.Wall);
-        }
-
-        return Math.Max(
-            ThinWalls.ClampedStress(TestPressure, Free(head), head.Wall),
-            hole * ThinWalls.SupportedStress(TestPressure, Free(head), head.Wall, Strengths.Of(head.Material).Poisson));
-    }
+    /// <summary>The largest in an end: at the edge of a port where it has one.</summary>
+    public double EndStress(Head head) => head.Stress(TestPressure, HoleFactor(head.End));
 
     /// <summary>MPa: the largest of shell and ends with nothing inside and the air outside.</summary>
     public double VacuumStress =>
-        Ends.Select(end => EndStress(end.Head)).Append(ShellStress).Max() * Air.Atmosphere / Design.LeakTest.Pressure;
+        Heads.Select(EndStress).Append(ShellStress).Max() * Air.Atmosphere / Design.LeakTest.Pressure;
 
-    /// <summary>mm, of a flat end, with a flange or without.</summary>
-    public Amount EndDeflection(HeadDesign head)
-    {
-        var metal = Strengths.Of(head.Material);
-        var stiffness = ThinWalls.Stiffness(metal.Elasticity, metal.Poisson, head.Wall);
-        var (clamped, supported) = (
-            ThinWalls.ClampedDeflection(TestPressure, Free(head), stiffness),
-            ThinWalls.SupportedDeflection(TestPressure, Free(head), stiffness, metal.Poisson));
-        return new(clamped, (clamped + supported) / 2, supported);
-    }
+    /// <summary>mm, of a flat end, with a flange or without; null for a dome.</summary>
+    public Amount? EndDeflection(Head head) => head.Bulge(TestPressure) is var (clamped, supported)
+        ? new(clamped, (clamped + supported) / 2, supported)
+        : null;
 
     /// <summary>Whether no suction that there can be folds the shell, however badly it is rolled.</summary>
     public bool BearsVacuum => ShellCollapse.Low >= Air.Atmosphere;
@@ -110,7 +71,7 @@ internal sealed record LeakTest(VesselDesign Design, double Volume)
     }
 
     /// <summary>The largest stress of shell and ends, and what the metal next to a weld bears.</summary>
-    public IEnumerable<(string What, string Path, double Stress, double Bears)> Margins() => Ends
-        .Select(end => (end.Name, end.Head.Path, EndStress(end.Head), Strengths.Of(end.Head.Material).Yield))
+    public IEnumerable<(string What, string Path, double Stress, double Bears)> Margins() => Heads
+        .Select(head => (head.Name, head.Path, EndStress(head), Strengths.Of(head.Material).Yield))
         .Prepend((Names.Shell, Shell.Path, ShellStress, Strengths.Of(Shell.Material).Yield));
 }

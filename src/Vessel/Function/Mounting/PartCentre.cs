@@ -7,9 +7,6 @@ using Vessel.Ports;
 namespace Vessel.Function;
 
 /// <summary>Where a part's mass acts, all its pieces together: closed forms of the body, less its holes where they are.</summary>
-/// <remarks>
-/// Gores and polar caps: see <see cref="WallZone"/>.
-/// </remarks>
 internal static class PartCentre
 {
     public static Vector3 Of(Part part, Assembly assembly)
@@ -19,13 +16,6 @@ internal static class PartCentre
         {
             PartKind.Shell or PartKind.Cone when design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design)
                 .Contains(part.Id)) is { } course => Shell(part, course, assembly),
-            PartKind.Lid => LessHoles(part, Lid(part, design), assembly, part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom),
-            PartKind.Cone when design.Head(End(part, design)) is ConeHead { Segments: > 1 } cone => Segments(part, cone, assembly),
-            PartKind.Head or PartKind.Cone =>
-                LessHoles(part, Turned(HeadShape.Of(End(part, design), design)!), assembly, End(part, design)),
-            PartKind.Crown => LessHoles(part, Cap(part, design),
-                assembly.Sites.Where(site => site.Port.Host == End(part, design) && GorePorts.IsInCap(site.Port, design))),
-            PartKind.Gore => Gores(part, assembly),
             PartKind.Branch or PartKind.Bung or PartKind.Elbow =>
                 OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
             _ => part.Placements[0].Origin,
@@ -67,52 +57,8 @@ internal static class PartCentre
         return (line.B.V - line.A.V) / 12 * ((p * p * p) + (p * p * q) + (p * q * q) + (q * q * q));
     }
 
-    private static (double Volume, Vector3 Centre) Lid(Part part, VesselDesign design)
-    {
-        var end = part.Path == design.Top.Path ? PortHost.Top : PortHost.Bottom;
-        var (site, head) = (HeadSite.Of(end, design), (FlatHead)design.Head(end));
-        return (
-            Math.PI / 4 * head.OutsideDiameter * head.OutsideDiameter * head.Wall,
-            site.Frame.Origin + (head.Wall / 2 * site.Frame.Z));
-    }
-
-    private static PortHost End(Part part, VesselDesign design) =>
-        part.Path.StartsWith(design.Top.Path, StringComparison.Ordinal) ? PortHost.Top : PortHost.Bottom;
-
-    private static (double Volume, Vector3 Centre) Cap(Part part, VesselDesign design) =>
-        GoreShape.Of(End(part, design), design)! is var shape && shape.Cap is var zone
-            ? (zone.Volume, shape.Head.Frame.ToOuter(new(0, 0, zone.Centre))) : default;
-
-    /// <summary>Centre of the sectors of a zone: its mean radius times sin(h) / h for half angle h, towards the middle of each.</summary>
-    private static Vector3 Gores(Part part, Assembly assembly)
-    {
-        var end = End(part, assembly.Design);
-        var shape = GoreShape.Of(end, assembly.Design)!;
-        var (zone, solid) = (shape.Strips, shape.Strips.Volume / shape.Gores.Count);
-        var ring = zone.MeanRadius * Math.Sin(shape.HalfAngle) / shape.HalfAngle;
-        var pieces = part.Placements.Select(frame => new Weight(solid, frame.ToOuter(new(ring, 0, zone.Centre))));
-        var ports = SheetPiece.Of(end, shape.Gores, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
-        return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
-    }
-
-    /// <summary>
-    /// Centre of the sectors of a thin cone: the mean of the radius, weighed by itself, times sin(h) / h for half angle h.
-    /// </summary>
-    private static Vector3 Segments(Part part, ConeHead cone, Assembly assembly)
-    {
-        var end = End(part, assembly.Design);
-        var (whole, half) = (ConeShape.Of(end, cone, assembly.Design), cone.Pitch / 2);
-        var (narrow, wide) = (whole.Middle.A.U, whole.Middle.B.U);
-        var ring = 2.0 / 3 * ((narrow * narrow) + (narrow * wide) + (wide * wide)) / (narrow + wide) * Math.Sin(half) / half;
-        var height = Turned(HeadShape.Of(end, assembly.Design)!).Centre.Z;
-        var solid = cone.Wall * whole.Middle.Area / cone.Segments;
-        var pieces = part.Placements.Select(frame => new Weight(solid, new Vector3(ring * frame.X.X, ring * frame.X.Y, height)));
-        var ports = SheetPiece.Of(end, cone, assembly.Design).Single(piece => piece.Id == part.Id).Ports;
-        return LessHoles(part, (solid * part.Quantity, Weight.Sum(pieces).Centre), assembly.Sites.Where(site => ports.Contains(site.Port)));
-    }
-
     /// <summary>A dish or cone by rings of equal height, which is right to about a thousandth of its depth.</summary>
-    private static (double Volume, Vector3 Centre) Turned(HeadShape shape)
+    public static (double Volume, Vector3 Centre) Turned(HeadShape shape)
     {
         const int Rings = 200;
         var (low, high) = (shape.Outer.Start.V, Math.Max(shape.Outer.End.V, shape.Inner.End.V));
@@ -132,10 +78,8 @@ internal static class PartCentre
     private static Vector3 OfTube(Part part, Vector3 centre) =>
         1.0 / part.Quantity * part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(centre));
 
-    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, Assembly assembly, PortHost host) =>
-        LessHoles(part, body, assembly.Sites.Where(site => site.Port.Host == host || site.Over == host));
-
-    private static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, IEnumerable<PortSite> drilled)
+    /// <summary>Centre of a body that is drilled.</summary>
+    public static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, IEnumerable<PortSite> drilled)
     {
         var sites = drilled.ToList();
         if (sites.Count == 0)

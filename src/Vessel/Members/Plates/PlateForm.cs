@@ -58,7 +58,7 @@ internal sealed record PlateForm(PlateSite Site)
                 Flat(frame, [foot[0], .. back, .. bolts.Select(bolt => bolt.Back)], false),
                 Flat(frame with { Origin = At(default, thickness) }, [foot[2], .. face, .. bolts.Select(bolt => bolt.Face)], true),
                 .. pieces.Select((piece, i) => Side(piece, [back[i], face[i], cross[i], cross[i + 1]])),
-                .. bolts.Select(bolt => new Wall(bolt.Face, bolt.Back)),
+                .. bolts.Select(bolt => new SideFace(bolt.Face, bolt.Back)),
             ],
             [foot]);
 

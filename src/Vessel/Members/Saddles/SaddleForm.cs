@@ -72,7 +72,7 @@ internal sealed record SaddleForm(SaddleSite Site)
                     bolts.Select(bolt => new Bound(bolt.Inner, bolt.Image))),
                 Edge(-1, [lowEdges[0], highEdges[0], outerBelow, innerBelow]),
                 Edge(1, [lowEdges[2], highEdges[2], outerAbove, innerAbove]),
-                .. bolts.Select(bolt => new Wall(bolt.Outer, bolt.Inner)),
+                .. bolts.Select(bolt => new SideFace(bolt.Outer, bolt.Inner)),
             ],
             [lowEdges, highEdges]);
     }

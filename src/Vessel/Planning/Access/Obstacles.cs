@@ -21,12 +21,8 @@ internal static class Obstacles
                 : Ring(course.Id, course.Low - course.Wall, course.Low, course.Start, course.End);
         }
 
-        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
-        {
-            foreach (var body in Head(end, design))
-                yield return body;
-        }
-
+        foreach (var body in assembly.Heads.SelectMany(head => head.Bodies))
+            yield return body;
         foreach (var body in assembly.Sites.SelectMany(Port))
             yield return body;
         foreach (var body in assembly.Members.SelectMany(member => member.Bodies))
@@ -35,22 +31,6 @@ internal static class Obstacles
 
     private static RingBody Ring(string part, double inner, double outer, double low, double high) =>
         new(part, Frame3.Identity, inner, outer, low, high);
-
-    private static IEnumerable<Body> Head(PortHost end, VesselDesign design)
-    {
-        var site = HeadSite.Of(end, design);
-        if (design.Head(end) is FlatHead lid)
-        {
-            yield return new RingBody(Names.Of(end), site.Frame, 0, lid.OutsideDiameter / 2, 0, lid.Wall);
-            yield break;
-        }
-
-        if (HeadShape.Of(end, design) is not { } shape)
-            yield break;
-        // Of a half sphere of gores either piece stands for the whole: all its welds are on the outside.
-        foreach (var part in Names.RimParts(end, design).Append(Names.PortPart(end, design)).Distinct())
-            yield return new DomeBody(part, shape.Frame, shape.Outer, shape.Inner);
-    }
 
     /// <summary>
     /// An elbow's pieces square at the middles of their mitres: what that adds on the inside of the bend lies within the next piece.

@@ -20,14 +20,14 @@ internal sealed class OrderRules
     }
 
     public static ImmutableArray<WorkLink> Of(
-        VesselDesign design, ImmutableArray<Member> members, Welds numbered, ImmutableArray<WorkTask> tasks)
+        VesselDesign design, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered, ImmutableArray<WorkTask> tasks)
     {
         var rules = new OrderRules(design, numbered.All, tasks);
         ImmutableArray<WorkLink> links =
         [
             .. new[]
                 {
-                    Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(), rules.Ports(), rules.Inside(),
+                    Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(heads, numbered), rules.Ports(), rules.Inside(),
                     rules.Closing(tasks), members.SelectMany(member => member.Links(numbered)),
                 }
                 .SelectMany(links => links)
@@ -111,37 +111,15 @@ internal sealed class OrderRules
         && PackingRoom.Shutting(packing, _design) is { Fits: null } last
         && (from == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
-    /// <summary>A head is whole before it closes the shell.</summary>
-    private IEnumerable<WorkLink> Heads()
+    /// <summary>What stands in a head is welded to it before it closes the shell, whatever else its kind asks for.</summary>
+    private IEnumerable<WorkLink> Heads(ImmutableArray<Head> heads, Welds numbered)
     {
-        foreach (var end in Ends())
+        foreach (var head in heads)
         {
-            var (head, seam) = (_design.Head(end), At(WeldRole.HeadSeam, _design.Head(end).Path));
-            var ports = _design.Ports.Where(port => port.Host == end).ToList();
-            foreach (var port in ports)
-                yield return new(At(WeldRole.PortSeam, port.Path), seam, "both sides of a loose head are in reach");
-            if (head is ConeHead { Segments: > 1 } cone)
-            {
-                foreach (var own in All(WeldRole.ConeSeam, cone.Path))
-                {
-                    foreach (var port in ports)
-                        yield return new(own, At(WeldRole.PortSeam, port.Path), "the cone is whole before anything is fitted to it");
-                    yield return new(own, seam, "the cone is whole before it is fitted");
-                }
-            }
-
-            if (head is not DishedHead { Gores: not null })
-                continue;
-            var crown = At(WeldRole.CrownSeam, head.Path);
-            foreach (var port in ports)
-            {
-                yield return GorePorts.IsInCap(port, _design) ? new(At(WeldRole.PortSeam, port.Path), crown, "both sides of a loose cap are in reach")
-                    : new(crown, At(WeldRole.PortSeam, port.Path), "the head is whole before it is drilled");
-            }
-
-            foreach (var own in All(WeldRole.GoreSeam, head.Path))
-                yield return new(own, crown, "the cap closes the hole between the gores");
-            yield return new(crown, seam, "the head is whole before it is fitted");
+            foreach (var port in _design.Ports.Where(port => port.Host == head.End))
+                yield return new(At(WeldRole.PortSeam, port.Path), At(WeldRole.HeadSeam, head.Path), "both sides of a loose head are in reach");
+            foreach (var link in head.Links(numbered))
+                yield return link;
         }
     }
 

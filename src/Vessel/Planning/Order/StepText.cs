@@ -96,8 +96,6 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.HeadSeam => "no undercut, no pinhole; the head square to the shell on the flat",
         WeldRole.PortSeam => $"measure again: {Place(weld)}; no undercut, no pinhole",
         WeldRole.MitreSeam => MitreCheck(weld),
-        WeldRole.ConeSeam => ConeCheck(weld),
-        WeldRole.GoreSeam or WeldRole.CrownSeam => "root through all along; the circumference at the rim and a template over the dome",
         _ => "square and central; bead whole, nothing loose when tapped",
     };
 
@@ -120,8 +118,6 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         WeldRole.PortSeam => $"{Place(weld)}; {(_design.Fixtures ? "held by its printed fixture where it has one; " : "")}",
         WeldRole.MitreSeam => "their lines in one, bend in one plane; ",
         WeldRole.LongSeam when Course(weld).Seams.Count > 1 => "all sheets clamped round; ",
-        WeldRole.ConeSeam when ((ConeHead)_design.Head(EndOf(weld))).Segments > 1 => "all segments clamped round; ",
-        WeldRole.GoreSeam => "all gores against each other on a ring of the rim's size; ",
         _ => "",
     };
 
@@ -130,20 +126,6 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         var elbow = _design.Ports.Single(port => port.Path == weld.Joint.Owner).Elbow!;
         return Text($"turns {Turns.ToDegrees(2 * elbow.Slant):0.0} deg by a bevel gauge; root through all round, no pinhole");
     }
-
-    /// <summary>Check of a cone's seam; the rim is measured at the last of several.</summary>
-    private string ConeCheck(WeldProcedure weld)
-    {
-        var end = EndOf(weld);
-        var cone = (ConeHead)_design.Head(end);
-        var last = weld.Joint.Number == assembly.Welds.Last(other => other.Joint.Role == WeldRole.ConeSeam
-            && other.Joint.Owner == cone.Path).Joint.Number;
-        return last
-            ? Text($"root through all along; circumference {Turns.Full * ConeShape.Of(end, cone, _design).Outer.B.U:0.0} mm at the wide edge, outside, by tape; a straightedge lies along the cone")
-            : "root through all along; edges in line, a straightedge lies along the cone";
-    }
-
-    private PortHost EndOf(WeldProcedure weld) => _design.Top.Path == weld.Joint.Owner ? PortHost.Top : PortHost.Bottom;
 
     private string Place(WeldProcedure weld)
     {

@@ -12,13 +12,14 @@ namespace Vessel.Planning;
 public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<WorkLink> Links)
 {
     public static WorkOrder Of(Assembly assembly) => Of(
-        assembly.Design, assembly.Sites, assembly.Members, assembly.Parts, assembly.Joints);
+        assembly.Design, assembly.Sites, assembly.Heads, assembly.Members, assembly.Parts, assembly.Joints);
 
     internal static WorkOrder Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts, Welds joints)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members,
+        ImmutableArray<Part> parts, Welds joints)
     {
-        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, members, parts, joints.All)];
-        return Of(tasks, OrderRules.Of(design, members, joints, tasks));
+        ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, heads, members, parts, joints.All)];
+        return Of(tasks, OrderRules.Of(design, heads, members, joints, tasks));
     }
 
     /// <summary>

@@ -14,7 +14,8 @@ internal static class WorkTasks
     private const double LeastLip = 0.2;
 
     public static IEnumerable<WorkTask> Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members,
+        ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
     {
         foreach (var part in parts)
             yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), WorkRank.Make, [part.Id]);
@@ -37,7 +38,7 @@ internal static class WorkTasks
                 yield return task;
         }
 
-        foreach (var task in members.SelectMany(member => member.Tasks))
+        foreach (var task in heads.SelectMany(head => head.Tasks).Concat(members.SelectMany(member => member.Tasks)))
             yield return task;
 
         yield return new(WorkTask.Cleaning, WorkKind.Clean, WorkText.Cleaning(parts), WorkRank.Clean, []);

@@ -3,6 +3,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Members.Dipsticks;
 using Vessel.Parts;
 using Vessel.Tests.Support;

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Heads.FlatHeads;
 using Vessel.Members.Straps;
 using Vessel.Parts;
 using Vessel.Stock;
