@@ -24,9 +24,9 @@ public sealed class Assembly
         (Design, Sites, Heads, Members) = (design, sites, heads, members);
         Joints = VesselJoints.Of(design, Sites, Heads, Members);
         var parts = VesselParts.Of(design, Sites, Heads, Joints, Members);
-        Cavity = CavityBuilder.Build(design, Sites, Members, parts);
-        Capacity = Capacity.Of(Cavity, design.Capacity, design.Flow.Liquid.Word);
-        Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Cavity, Capacity))];
+        Attitude = new(CavityBuilder.Build(design, Sites, Members, parts, Position.Upright), Position.Upright);
+        Capacity = Capacity.Of(Attitude, design.Capacity, design.Flow.Liquid.Word);
+        Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Attitude, Capacity))];
         Fits = SlipFits.Of(design, Sites, Heads, Members);
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
@@ -38,7 +38,7 @@ public sealed class Assembly
     internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
     {
         (Design, Sites, Heads, Members, Joints, Parts, Welds) = (design, built.Sites, built.Heads, built.Members, built.Joints, parts, welds);
-        (Fits, Bought, Cavity, Capacity) = (built.Fits, built.Bought, built.Cavity, built.Capacity);
+        (Fits, Bought, Attitude, Capacity) = (built.Fits, built.Bought, built.Attitude, built.Capacity);
         _mockup = new(() => MockupPlan.Of(design, Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
@@ -66,7 +66,10 @@ public sealed class Assembly
 
     public ImmutableArray<WeldFigures> Welds { get; }
 
-    public Cavity Cavity { get; }
+    public Cavity Cavity => Attitude.Cavity;
+
+    /// <summary>The cavity as the vessel stands in use.</summary>
+    public Attitude Attitude { get; }
 
     public Capacity Capacity { get; }
 

@@ -20,13 +20,36 @@ public abstract record RoomPiece(Interval Heights)
     /// <summary>mm3 below a level, upright; at most the whole piece.</summary>
     public abstract double VolumeBelow(double level);
 
-    /// <summary>mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin.</summary>
-    public double VolumeBelow(double level, Lean lean)
+    /// <summary>Least and greatest level of its places in a vessel that stands so, mm along the plumb line from the vessel's origin.</summary>
+    public Interval Along(Position position)
     {
-        if (lean.IsUpright)
+        if (position.IsUpright)
+            return Heights;
+        var (sin, cos) = Math.SinCos(position.Angle);
+        return new(-Farthest(z => (RadiusAt(z) * sin) - (z * cos)), Farthest(z => (RadiusAt(z) * sin) + (z * cos)));
+    }
+
+    /// <summary>The greatest value over the piece's heights; its radius, and so the value, has one greatest place only.</summary>
+    private double Farthest(Func<double, double> value)
+    {
+        const int thirds = 80;
+        var (low, high) = (Heights.Start, Heights.End);
+        for (var i = 0; i < thirds; i++)
+        {
+            var (a, b) = (low + ((high - low) / 3), high - ((high - low) / 3));
+            (low, high) = value(a) < value(b) ? (a, high) : (low, b);
+        }
+
+        return Math.Max(value((low + high) / 2), Math.Max(value(Heights.Start), value(Heights.End)));
+    }
+
+    /// <summary>mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin.</summary>
+    public double VolumeBelow(double level, Position position)
+    {
+        if (position.IsUpright)
             return VolumeBelow(level);
-        var whole = LeaningVolume.Of(Heights, RadiusAt, lean.Angle, level);
-        var bore = BoreRadius > 0 ? LeaningVolume.Of(Heights, _ => BoreRadius, lean.Angle, level) : 0;
+        var whole = LeaningVolume.Of(Heights, RadiusAt, position.Angle, level);
+        var bore = BoreRadius > 0 ? LeaningVolume.Of(Heights, _ => BoreRadius, position.Angle, level) : 0;
         return Share * (whole - bore);
     }
 }

@@ -21,30 +21,30 @@ public sealed class CapacityTests
     [InlineData(150, "1047197.55")]
     public void Half_sphere_and_cylinder_of_radius_50(double height, string volume)
     {
-        var cavity = Compiler.Assemble(Designs.Vessel(_shell)).Cavity;
+        var standing = Compiler.Assemble(Designs.Vessel(_shell)).Attitude;
 
-        Near.Printed(volume, cavity.VolumeBelow(cavity.Floor + height));
+        Near.Printed(volume, standing.VolumeBelow(standing.Depth.Start + height));
     }
 
     [Fact]
     public void Two_half_spheres_hold_a_ball_more_than_the_cylinder()
     {
-        var cavity = Compiler.Assemble(Designs.Vessel(_shell) with { Top = Designs.Dome(_shell, "top") }).Cavity;
+        var standing = Compiler.Assemble(Designs.Vessel(_shell) with { Top = Designs.Dome(_shell, "top") }).Attitude;
 
-        Near.Relative((4.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 300), cavity.VolumeBelow(cavity.Ceiling), 1e-14);
-        Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 150), cavity.VolumeBelow(150), 1e-14);
+        Near.Relative((4.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 300), standing.VolumeBelow(standing.Depth.End), 1e-14);
+        Near.Relative((2.0 / 3 * Math.PI * 125000) + (Math.PI * 2500 * 150), standing.VolumeBelow(150), 1e-14);
     }
 
     [Fact]
     public void Lids_take_their_depth()
     {
-        var cavity = Compiler.Assemble(Designs.Vessel(_shell) with
+        var standing = Compiler.Assemble(Designs.Vessel(_shell) with
         {
             Top = Designs.Inset(_shell, "top", 4, recess: 6),
             Bottom = Designs.Overlay("bottom", 104),
-        }).Cavity;
+        }).Attitude;
 
-        Near.Relative(Math.PI * 2500 * 290, cavity.VolumeBelow(cavity.Ceiling), 1e-14);
+        Near.Relative(Math.PI * 2500 * 290, standing.VolumeBelow(standing.Depth.End), 1e-14);
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public sealed class CapacityTests
         Near.Relative(Math.PI * (256 - 196) * 10, without.Capacity.Brim - with.Capacity.Brim, 1e-9);
         Near.Relative(
             Math.PI * (256 - 196) * 4,
-            without.Cavity.VolumeBelow(with.Cavity.Ceiling - 6) - with.Cavity.VolumeBelow(with.Cavity.Ceiling - 6), 1e-9);
+            without.Attitude.VolumeBelow(with.Attitude.Depth.End - 6) - with.Attitude.VolumeBelow(with.Attitude.Depth.End - 6), 1e-9);
         // The tube's end seals first: what is above it stays air.
         Near.Relative(Math.PI * 2500 * (300 - 3 - 10) + (2.0 / 3 * Math.PI * 125000), with.Capacity.Fillable, 1e-12);
     }
@@ -87,7 +87,7 @@ public sealed class CapacityTests
         var vessel = RandomDesigns.Built(seed);
         var volumes = vessel.Capacity.Levels.Select(level => level.Volume).ToList();
 
-        Near.Absolute(0, vessel.Cavity.VolumeBelow(vessel.Cavity.Floor), 1e-6);
+        Near.Absolute(0, vessel.Attitude.VolumeBelow(vessel.Attitude.Depth.Start), 1e-6);
         Assert.Equal(vessel.Capacity.Brim, volumes[^1]);
         Assert.All(volumes.Zip(volumes.Skip(1)), pair => Assert.True(pair.First < pair.Second));
         Assert.True(vessel.Capacity.Usable <= vessel.Capacity.Fillable && vessel.Capacity.Fillable <= vessel.Capacity.Brim);
@@ -143,7 +143,7 @@ public sealed class CapacityTests
         };
         var built = Compiler.Assemble(Designs.Vessel(_shell, port));
         var way = built.Cavity.Openings.Single(w => w.Name == "pipe");
-        var highest = way.Lowest;
+        var highest = way.Axial.Start;
         foreach (var leg in built.Sites[0].Legs)
         {
             // Plain sections square to a leg lie between its mitres as far as the bore is whole there; they never stand above the sill.
@@ -152,7 +152,8 @@ public sealed class CapacityTests
                 highest = Math.Max(highest, Enumerable.Range(0, 720).Min(i => leg.Frame.ToOuter(new(14 * Math.Cos(i * Math.PI / 360), 14 * Math.Sin(i * Math.PI / 360), along)).Z));
         }
 
-        Assert.InRange(highest, way.Sill - 14, way.Sill + 1e-9);
-        Near.Absolute(way.Sill, Math.Max(way.Lowest, way.Beyond.Max(edge => edge.Along(Vessel.Geometry.Vector3.UnitZ).Start)), 1e-12);
+        var sill = built.Attitude.Sill(way);
+        Assert.InRange(highest, sill - 14, sill + 1e-9);
+        Near.Absolute(sill, Math.Max(way.Axial.Start, way.Beyond.Max(edge => edge.Along(Vessel.Geometry.Vector3.UnitZ).Start)), 1e-12);
     }
 }

@@ -39,7 +39,7 @@ public sealed class CavityTests
     public void Oil_that_reaches_the_sleeves_rim_seals_the_gas_path()
     {
         Assert.Contains("rim of sleeve", _up.Capacity.LimitedBy, StringComparison.Ordinal);
-        Near.Relative(_up.Cavity.VolumeBelow(Rim), _up.Capacity.Usable, 1e-12);
+        Near.Relative(_up.Attitude.VolumeBelow(Rim), _up.Capacity.Usable, 1e-12);
     }
 
     [Fact]
@@ -58,10 +58,10 @@ public sealed class CavityTests
     [Fact]
     public void Gas_goes_round_the_sleeve_and_through_the_cap_to_the_outlet()
     {
-        var path = GasPath.At(_up.Cavity, double.NegativeInfinity);
+        var path = GasPath.At(_up.Attitude, double.NegativeInfinity);
 
         Assert.Equal(1, path.ConnectedPairs);
-        Assert.Equal(0, GasPath.At(_up.Cavity, Rim).ConnectedPairs);
+        Assert.Equal(0, GasPath.At(_up.Attitude, Rim).ConnectedPairs);
         Assert.Equal("cap", _up.Cavity.Openings.Single(way => way.Name == "outlet").From);
         Assert.Equal("vessel", _up.Cavity.Openings.Single(way => way.Name == "inlet").From);
     }
@@ -83,11 +83,11 @@ public sealed class CavityTests
     public void Air_above_the_inlet_outside_the_sleeve_stays_when_both_ways_out_are_sealed()
     {
         var inlet = _up.Cavity.Openings.Single(way => way.Name == "inlet");
-        var ring = Math.PI * ((58 * 58) - (45 * 45)) * (Face - inlet.Highest);
+        var ring = Math.PI * ((58 * 58) - (45 * 45)) * (Face - inlet.Axial.End);
 
         // The sleeve's rim is sealed first; inside it air still leaves through the cap until the outlet's end is sealed.
         var outlet = _up.Cavity.Openings.Single(way => way.Name == "outlet");
-        var cup = Math.PI * ((28 * 28) - (16 * 16) + (14 * 14)) * (Face - outlet.Highest);
+        var cup = Math.PI * ((28 * 28) - (16 * 16) + (14 * 14)) * (Face - outlet.Axial.End);
         Assert.InRange(_up.Capacity.Brim - _up.Capacity.Fillable, ring + cup, ring + cup + (Math.PI * ((43 * 43) - (30 * 30)) * 36));
     }
 
@@ -101,7 +101,7 @@ public sealed class CavityTests
         var built = Compiler.Assemble(design.With(design.Inside with { Discs = [disc] }));
 
         Assert.Equal(["sleeve 1", "sleeve 2"], built.Cavity.Rooms.Select(room => room.Name).Where(name => name.StartsWith("sleeve", StringComparison.Ordinal)));
-        Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);
+        Assert.Equal(1, GasPath.At(built.Attitude, double.NegativeInfinity).ConnectedPairs);
         Near.Absolute(
             built.Parts.Single(part => part.Id == "screen").Volume, _up.Capacity.Brim - built.Capacity.Brim, 1e-6 * _up.Capacity.Brim);
     }
@@ -116,6 +116,6 @@ public sealed class CavityTests
         var lattice = built.Parts.Single(part => part.Word == "plate").Fields[0].Lattice;
 
         Near.Relative(lattice.Area, built.Cavity.Openings.Single(way => way.Name == "plate of cap").Area, 1e-9);
-        Assert.Equal(1, GasPath.At(built.Cavity, double.NegativeInfinity).ConnectedPairs);
+        Assert.Equal(1, GasPath.At(built.Attitude, double.NegativeInfinity).ConnectedPairs);
     }
 }

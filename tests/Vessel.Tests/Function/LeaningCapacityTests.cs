@@ -25,10 +25,10 @@ public sealed class LeaningCapacityTests
         var built = RandomDesigns.Built(seed);
         foreach (var degrees in new[] { 10, 35, 60 })
         {
-            var stance = new Stance(built.Cavity, new(degrees * Math.PI / 180, seed));
-            var reach = built.Design.Shell.OuterRadius * Math.Sin(stance.Lean.Angle);
-            var (low, high) = ((built.Cavity.Floor * Math.Cos(stance.Lean.Angle)) - reach, (built.Cavity.Ceiling * Math.Cos(stance.Lean.Angle)) + reach);
-            var held = Enumerable.Range(0, 41).Select(i => stance.VolumeBelow(low + ((high - low) * i / 40))).ToList();
+            var attitude = new Attitude(built.Cavity, new(degrees * Math.PI / 180, seed));
+            var reach = built.Design.Shell.OuterRadius * Math.Sin(attitude.Position.Angle);
+            var (low, high) = ((built.Attitude.Depth.Start * Math.Cos(attitude.Position.Angle)) - reach, (built.Attitude.Depth.End * Math.Cos(attitude.Position.Angle)) + reach);
+            var held = Enumerable.Range(0, 41).Select(i => attitude.VolumeBelow(low + ((high - low) * i / 40))).ToList();
 
             Near.Absolute(0, held[0], 1e-6 * built.Capacity.Brim);
             Assert.All(held, volume => Assert.True(volume >= 0));
@@ -50,7 +50,7 @@ public sealed class LeaningCapacityTests
     {
         var outlet = Designs.OnHead("outlet", PortHost.Top, 40, 8, 20, 1) with { Joint = PortJoint.SetIn, InsideLength = 60 };
         var built = Compiler.Assemble(Designs.Vessel(_shell, outlet));
-        var lean = new Lean(degrees * Math.PI / 180, toward);
+        var lean = new Position(degrees * Math.PI / 180, toward);
         var (up, level, ceiling) = (lean.Up, onAxis * Math.Cos(lean.Angle), 200 - 3);
         const int points = 400_000;
         var inside = 0;
@@ -65,7 +65,7 @@ public sealed class LeaningCapacityTests
 
         var box = 100.0 * 100 * (ceiling + 50);
         var share = (double)inside / points;
-        Near.Absolute(share, new Stance(built.Cavity, lean).VolumeBelow(level) / box, 4 * Math.Sqrt(share * (1 - share) / points));
+        Near.Absolute(share, new Attitude(built.Cavity, lean).VolumeBelow(level) / box, 4 * Math.Sqrt(share * (1 - share) / points));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public sealed class LeaningCapacityTests
     {
         var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("spill", 32, 2, new(100, Math.PI / 2, 0, 0, 0))));
         double At(double toward) => built.Capacity.Leaning
-            .Single(f => Math.Abs(f.Lean.Toward - toward) < 1e-9 && Math.Abs(f.Lean.Angle - (Math.PI / 6)) < 1e-9).Usable;
+            .Single(f => Math.Abs(f.Position.Toward - toward) < 1e-9 && Math.Abs(f.Position.Angle - (Math.PI / 6)) < 1e-9).Usable;
 
         Assert.True(At(Math.PI / 2) < built.Capacity.Usable);
         Assert.True(At(3 * Math.PI / 2) > built.Capacity.Usable);
@@ -88,13 +88,13 @@ public sealed class LeaningCapacityTests
     {
         var rim = _sleeved.Cavity.Openings.Single(way => way.Name == "rim of sleeve");
         var seals = _sleeved.Capacity.Leaning
-            .SelectMany(filling => filling.Events.Select(e => (filling.Lean, Event: e)))
+            .SelectMany(filling => filling.Events.Select(e => (filling.Position, Event: e)))
             .Where(at => at.Event.What.Contains("rim of sleeve", StringComparison.Ordinal))
             .ToList();
 
         // Leaning far towards the inlet, that is sealed first.
         Assert.InRange(seals.Count, 8, 15);
-        Assert.All(seals, at => Near.Relative(rim.Lowest + (43 * Math.Tan(at.Lean.Angle)), at.Event.Height, 1e-12));
+        Assert.All(seals, at => Near.Relative(rim.Axial.Start + (43 * Math.Tan(at.Position.Angle)), at.Event.Height, 1e-12));
     }
 
     [Fact]
@@ -122,12 +122,12 @@ public sealed class LeaningCapacityTests
         var windows = _sleeved.Cavity.Openings.Single(way => way.Name == "windows of cap");
         var design = _sleeved.Design.Inside.Caps[0];
         // Upright they are as high as the file says.
-        Near.Relative(design.Windows[0].Height, windows.Highest - windows.Lowest, 1e-12);
+        Near.Relative(design.Windows[0].Height, windows.Axial.End - windows.Axial.Start, 1e-12);
 
-        var lean = new Lean(Math.PI / 6, design.Windows[0].Angle);
+        var lean = new Position(Math.PI / 6, design.Windows[0].Angle);
         var reach = windows.Shape.Along(lean.Up);
         // The window on the lower side: its lower edge in the middle of the wall, 29 mm off the axis, lies lowest.
-        Near.Relative((windows.Lowest * Math.Cos(lean.Angle)) - (29 * Math.Sin(lean.Angle)), reach.Start, 1e-9);
+        Near.Relative((windows.Axial.Start * Math.Cos(lean.Angle)) - (29 * Math.Sin(lean.Angle)), reach.Start, 1e-9);
     }
 
     private static double Halton(int index, int root)

@@ -34,7 +34,7 @@ public sealed class LeaningHeadsTests
             head =>
             {
                 var cavity = Cavity(head);
-                var (depth, lean) = (-cavity.Floor, degrees * Math.PI / 180);
+                var (depth, lean) = (-Lowest(cavity), degrees * Math.PI / 180);
                 var k = depth / R;
                 var (sin, cos) = Math.SinCos(lean);
                 var level = (above - depth) * cos;
@@ -62,7 +62,7 @@ public sealed class LeaningHeadsTests
         var cavity = Cavity(
             new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 4, 0, 0.5), Designs.OnHead("drain", PortHost.Bottom, 2 * (bore + 3), 3, 0));
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
-        var (apex, s) = (cavity.Floor - bore, above * cos);
+        var (apex, s) = (Lowest(cavity) - bore, above * cos);
         var (low, high) = (s / (cos + sin), s / (cos - sin));
         Assert.True(low > bore && high < R, "the plane passes the rim or the tip");
         var (x, z) = ((high - low) / 2, (high + low) / 2);
@@ -103,11 +103,13 @@ public sealed class LeaningHeadsTests
                 held += 2 * cell * cell * Math.Max(0, Math.Min(crown - up + 80, above + (x * tan)) - Floor(Math.Sqrt((x * x) + (y * y))));
         }
 
-        Near.Relative(held, Held(cavity, (cavity.Floor + above) * Math.Cos(degrees * Math.PI / 180), degrees * Math.PI / 180), 1e-4);
+        Near.Relative(held, Held(cavity, (Lowest(cavity) + above) * Math.Cos(degrees * Math.PI / 180), degrees * Math.PI / 180), 1e-4);
     }
 
     private static Cavity Cavity(HeadDesign bottom, params ReadOnlySpan<PortDesign> ports) =>
         Compiler.Assemble(Designs.Vessel(_shell, ports) with { Bottom = bottom }).Cavity;
+
+    private static double Lowest(Cavity cavity) => new Attitude(cavity, Position.Upright).Depth.Start;
 
     private static double Held(Cavity cavity, double level, double lean) => cavity.Rooms.Sum(room => room.VolumeBelow(level, new(lean, 0)));
 }

@@ -44,7 +44,7 @@ public sealed class LeaningVolumeTests
     [InlineData(60, 99)]
     public void Two_halves_of_a_ball_hold_together_what_its_cap_holds(double degrees, double cap)
     {
-        var lean = new Lean(degrees * Math.PI / 180, 1);
+        var lean = new Position(degrees * Math.PI / 180, 1);
         var level = cap - R;
 
         var held = _lower.VolumeBelow(level, lean) + _upper.VolumeBelow(level, lean);

@@ -43,7 +43,7 @@ public sealed class MountTests
         var (empty, full) = (Weight.Empty(_demo), Weight.Full(_demo));
 
         Near.Relative(_demo.Capacity.Brim * 870e-6, full.Mass - empty.Mass, 1e-12);
-        Assert.InRange(full.Centre.Z, _demo.Cavity.Floor, _demo.Cavity.Ceiling);
+        Assert.InRange(full.Centre.Z, _demo.Attitude.Depth.Start, _demo.Attitude.Depth.End);
     }
 
     /// <summary>A cylinder's oil stands with its centre at half height; a half sphere's 3/8 of the radius below its rim.</summary>

@@ -99,11 +99,11 @@ public sealed class PortWindowTests
     public void What_windows_take_out_of_the_wall_can_hold_oil()
     {
         var rows = _rows.Select(row => row with { Angle = 0.2 }).ToArray();
-        var (with, without) = (Built(Hanging(rows)).Cavity, Built(Hanging()).Cavity);
+        var (with, without) = (Built(Hanging(rows)).Attitude, Built(Hanging()).Attitude);
 
-        Near.Relative(_open * Wall * 15 / 16, with.VolumeBelow(with.Ceiling) - without.VolumeBelow(without.Ceiling), 1e-6);
+        Near.Relative(_open * Wall * 15 / 16, with.VolumeBelow(with.Depth.End) - without.VolumeBelow(without.Depth.End), 1e-6);
         // Sharp rectangles fill evenly with height: a third of them.
-        var level = with.Openings.Single(way => way.Name == "windows 2 of vent").Lowest + (7.0 / 3);
+        var level = with.Cavity.Openings.Single(way => way.Name == "windows 2 of vent").Axial.Start + (7.0 / 3);
         Near.Absolute(((5 * Math.PI * 16) + (5 * 63.0 / 3)) * Wall * 15 / 16, with.VolumeBelow(level) - without.VolumeBelow(level), 1e-4 * _open);
     }
 
@@ -120,8 +120,8 @@ public sealed class PortWindowTests
         Near.Relative((Math.PI * 14 * 14) + _open, way.Area, 1e-12);
         // Sealed when the last of them is: the upper edges of the second row, 16 + 7 above the end.
         var (port, end) = (cavity.Openings.Single(o => o.Name == "vent"), cavity.Openings.Single(o => o.Name == "inner end of vent"));
-        Near.Absolute(23, port.Highest - end.Lowest, 1e-9);
-        Near.Absolute(0, port.Lowest - end.Lowest, 1e-9);
+        Near.Absolute(23, port.Axial.End - end.Axial.Start, 1e-9);
+        Near.Absolute(0, port.Axial.Start - end.Axial.Start, 1e-9);
         Assert.Contains("windows 2 of vent", built.Capacity.Events.Single(e => e.What.StartsWith("oil seals", StringComparison.Ordinal)).What, StringComparison.Ordinal);
     }
 

@@ -70,7 +70,7 @@ public sealed class WindowTests
         Near.Relative(_open, rows.Sum(row => row.Area), 1e-12);
         Near.Relative(6 * Math.PI * 9, rows[0].Perimeter, 1e-12);
         Near.Relative(6 * ((Math.PI * 6) + 28), rows[1].Perimeter, 1e-12);
-        Near.Relative(20, rows[1].Highest - rows[1].Lowest, 1e-12);
+        Near.Relative(20, rows[1].Axial.End - rows[1].Axial.Start, 1e-12);
     }
 
     [Fact]

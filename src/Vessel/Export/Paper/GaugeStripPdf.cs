@@ -20,14 +20,14 @@ internal static class GaugeStripPdf
 
     internal static Template Strip(Assembly assembly)
     {
-        var (floor, ceiling) = (assembly.Cavity.Floor, assembly.Cavity.Ceiling);
+        var (floor, ceiling) = (assembly.Attitude.Depth.Start, assembly.Attitude.Depth.End);
         var height = ceiling - floor;
         return new(
             "dipstick: strip for a dipstick or sight tube",
             [
                 Stroke.Rectangle(new(default, new(Width, height)), Pens.Edge),
                 .. Heights(height),
-                .. GaugeScale.Of(assembly.Cavity, assembly.Capacity).SelectMany(mark => Mark(mark.Height - floor, mark.Text)),
+                .. GaugeScale.Of(assembly.Attitude, assembly.Capacity).SelectMany(mark => Mark(mark.Height - floor, mark.Text)),
                 .. Events(assembly.Capacity, floor),
                 Text.Left("ml", new(Width - 8, height + 2), 2.5),
                 Text.Left("mm", new(1, height + 2), 2.5),

@@ -17,8 +17,8 @@ internal static class CapacityShape
             "usable_leaning_ml", "The least of usable_ml upright and leaning",
             capacity => capacity.Worst.Usable * MillilitresPerCubicMillimetre)
         .List("leaning", "Each lean and direction", capacity => capacity.Leaning, "A way of standing", standing => standing
-            .Number("lean_deg", "Of the vessel's axis from the plumb line", filling => Turns.ToDegrees(filling.Lean.Angle))
-            .Number("toward_deg", "Where its top tips to", filling => Turns.ToDegrees(filling.Lean.Toward))
+            .Number("lean_deg", "Of the vessel's axis from the plumb line", filling => Turns.ToDegrees(filling.Position.Angle))
+            .Number("toward_deg", "Where its top tips to", filling => Turns.ToDegrees(filling.Position.Toward))
             .MaybeText(
                 "because", "A sideways acceleration that acts like that lean",
                 filling => filling.Because.Length == 0 ? null : filling.Because)
@@ -26,8 +26,8 @@ internal static class CapacityShape
             .Text("limited_by", "Its limit", filling => filling.LimitedBy))
         .List("events", "Events as it fills", Events, "An event", one => one
             .Text("what", "Event", of => of.Event.What)
-            .Number("lean_deg", "Of the vessel", of => Turns.ToDegrees(of.Lean.Angle))
-            .Number("toward_deg", "Direction of the lean", of => Turns.ToDegrees(of.Lean.Toward))
+            .Number("lean_deg", "Of the vessel", of => Turns.ToDegrees(of.Position.Angle))
+            .Number("toward_deg", "Direction of the lean", of => Turns.ToDegrees(of.Position.Toward))
             .Number(
                 "height_mm",
                 "Where the liquid's level crosses the vessel's axis, from the shell's lower edge; of a lean perhaps outside the vessel",
@@ -37,6 +37,6 @@ internal static class CapacityShape
             .Number("height_mm", "Of the level", of => of.Height)
             .Number("volume_ml", "Held then", of => of.Volume * MillilitresPerCubicMillimetre));
 
-    private static IEnumerable<(Lean Lean, LevelEvent Event)> Events(Capacity capacity) =>
-        capacity.Leaning.Prepend(capacity.Upright).SelectMany(filling => filling.Events.Select(one => (filling.Lean, one)));
+    private static IEnumerable<(Position Position, LevelEvent Event)> Events(Capacity capacity) =>
+        capacity.Leaning.Prepend(capacity.Upright).SelectMany(filling => filling.Events.Select(one => (filling.Position, one)));
 }

@@ -29,19 +29,20 @@ public sealed record Capacity(
     /// <summary>The lean that leaves least; upright where nothing leans.</summary>
     public Filling Worst => Leaning.Append(Upright).MinBy(filling => filling.Usable)!;
 
+    /// <param name="upright">The cavity as the vessel stands in use.</param>
     /// <param name="liquid">In a word: <c>oil</c>.</param>
-    public static Capacity Of(Cavity cavity, CapacityDesign design, string liquid)
+    public static Capacity Of(Attitude upright, CapacityDesign design, string liquid)
     {
-        var upright = new Stance(cavity, Lean.Upright);
+        var cavity = upright.Cavity;
         return new(
-            cavity.VolumeBelow(cavity.Ceiling),
-            cavity.Rooms.Sum(room => room.VolumeBelow(LastBreath(upright, room))),
+            upright.VolumeBelow(upright.Depth.End),
+            cavity.Rooms.Sum(room => upright.VolumeBelow(room, LastBreath(upright, room))),
             Filling.Of(upright, "", liquid),
-            [.. Leans(design).Select(lean => Filling.Of(new(cavity, lean.Lean), lean.Because, liquid))],
-            Table(cavity, design.TableStep));
+            [.. Leans(design).Select(lean => Filling.Of(new(cavity, lean.Position), lean.Because, liquid))],
+            Table(upright, design.TableStep));
     }
 
-    private static IEnumerable<(Lean Lean, string Because)> Leans(CapacityDesign design)
+    private static IEnumerable<(Position Position, string Because)> Leans(CapacityDesign design)
     {
         var steps = (int)Math.Ceiling(design.GreatestLean / design.LeanStep - 1e-9);
         var leans = Enumerable.Range(1, Math.Max(0, steps))
@@ -49,26 +50,26 @@ public sealed record Capacity(
         if (design.Sideways > 0)
         {
             leans = leans.Append((
-                Lean.OfSideways(design.Sideways, 0).Angle,
+                Position.OfSideways(design.Sideways, 0).Angle,
                 FormattableString.Invariant($"{design.Sideways:0.###} g sideways")));
         }
 
         return from lean in leans
                from i in Enumerable.Range(0, design.Directions)
-               select (new Lean(lean.Angle, Turns.Full * i / design.Directions), lean.Because);
+               select (new Position(lean.Angle, Turns.Full * i / design.Directions), lean.Because);
     }
 
     /// <summary>The level from which on air in a room cannot leave; minus infinity when it never can.</summary>
-    private static double LastBreath(Stance stance, Room room)
+    private static double LastBreath(Attitude attitude, Room room)
     {
-        if (!GasPath.At(stance, double.NegativeInfinity).Breathes(room))
+        if (!GasPath.At(attitude, double.NegativeInfinity).Breathes(room))
             return double.NegativeInfinity;
-        return GasPath.Seals(stance).First(level => !GasPath.At(stance, level).Breathes(room));
+        return GasPath.Seals(attitude).First(level => !GasPath.At(attitude, level).Breathes(room));
     }
 
-    private static ImmutableArray<(double Height, double Volume)> Table(Cavity cavity, double step)
+    private static ImmutableArray<(double Height, double Volume)> Table(Attitude attitude, double step)
     {
-        var (floor, ceiling) = (cavity.Floor, cavity.Ceiling);
+        var (floor, ceiling) = (attitude.Depth.Start, attitude.Depth.End);
         var steps = (int)Math.Floor((ceiling - floor) / step);
         return
         [
@@ -76,7 +77,7 @@ public sealed record Capacity(
                 .Select(i => floor + (i * step))
                 .Append(ceiling)
                 .Distinct()
-                .Select(height => (height, cavity.VolumeBelow(height))),
+                .Select(height => (height, attitude.VolumeBelow(height))),
         ];
     }
 }

@@ -5,7 +5,7 @@ namespace Vessel.Function;
 /// <summary>What happens as oil rises in a vessel that stands in one way.</summary>
 /// <param name="Because">What makes it lean, where that is not the ground: <c>0.5 g sideways</c>; else empty.</param>
 /// <param name="Events">From the bottom up.</param>
-public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEvent> Events)
+public sealed record Filling(Position Position, string Because, ImmutableArray<LevelEvent> Events)
 {
     /// <summary>Heights that differ by less than this are one, mm: an edge told by points is that exact.</summary>
     private const double SameHeight = 1e-6;
@@ -17,27 +17,27 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
     public string LimitedBy => Events.IsEmpty ? "no open port" : Events[0].What;
 
     /// <param name="liquid">In a word: <c>oil</c>.</param>
-    internal static Filling Of(Stance stance, string because, string liquid) => new(
-        stance.Lean,
+    internal static Filling Of(Attitude attitude, string because, string liquid) => new(
+        attitude.Position,
         because,
         [
-            .. Spills(stance, liquid)
-                .Concat(BrokenPaths(stance, liquid))
+            .. Spills(attitude, liquid)
+                .Concat(BrokenPaths(attitude, liquid))
                 .OrderBy(e => e.Level)
                 .ThenBy(e => e.What, StringComparer.Ordinal)
-                .Select(e => new LevelEvent(e.What, stance.OnAxis(e.Level), stance.VolumeBelow(e.Level))),
+                .Select(e => new LevelEvent(e.What, attitude.OnAxis(e.Level), attitude.VolumeBelow(e.Level))),
         ]);
 
     /// <summary>Once every mouth lies under, nothing more runs in: no port spills above that.</summary>
-    private static IEnumerable<(string What, double Level)> Spills(Stance stance, string liquid)
+    private static IEnumerable<(string What, double Level)> Spills(Attitude attitude, string liquid)
     {
-        var last = stance.Cavity.OpenPorts.Select(stance.Highest).DefaultIfEmpty(0).Max();
+        var last = attitude.Cavity.OpenPorts.Select(attitude.Highest).DefaultIfEmpty(0).Max();
         return
-            from port in stance.Cavity.OpenPorts
-            let sill = stance.Sill(port)
+            from port in attitude.Cavity.OpenPorts
+            let sill = attitude.Sill(port)
             where sill <= last
             select (
-                sill > stance.Lowest(port) + SameHeight
+                sill > attitude.Lowest(port) + SameHeight
                     ? $"{liquid} runs out through '{port.Name}', over the highest place of its pipe"
                     : $"{liquid} reaches the mouth of '{port.Name}' and can run out through it",
                 sill);
@@ -46,19 +46,19 @@ public sealed record Filling(Lean Lean, string Because, ImmutableArray<LevelEven
     /// <summary>
     /// Each level at which some two open ports lose the way between them, with what was sealed there; else the last way out.
     /// </summary>
-    private static IEnumerable<(string What, double Level)> BrokenPaths(Stance stance, string liquid)
+    private static IEnumerable<(string What, double Level)> BrokenPaths(Attitude attitude, string liquid)
     {
         // Where no two are joined, as with one port alone, each still lets its own air out.
-        var joined = GasPath.At(stance, double.NegativeInfinity).ConnectedPairs > 0;
-        int Ways(double level) => GasPath.At(stance, level) is var path && joined ? path.ConnectedPairs : path.OpenPorts.Length;
+        var joined = GasPath.At(attitude, double.NegativeInfinity).ConnectedPairs > 0;
+        int Ways(double level) => GasPath.At(attitude, level) is var path && joined ? path.ConnectedPairs : path.OpenPorts.Length;
         var pairs = Ways(double.NegativeInfinity);
-        foreach (var level in GasPath.Seals(stance))
+        foreach (var level in GasPath.Seals(attitude))
         {
             var left = Ways(level);
             if (left < pairs)
             {
                 // A port with windows in its tube is sealed where the last of them is, or its end.
-                var sealedHere = stance.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && stance.Highest(way) == level)
+                var sealedHere = attitude.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && attitude.Highest(way) == level)
                     .Select(way => way.Name);
                 yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere.Select(name => $"'{name}'"))}", level);
             }

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Vessel.Function;
 
-/// <summary>Round volumes with the levels that hold them, for a dipstick or gauge; upright, all rooms level.</summary>
+/// <summary>Round volumes with the levels that hold them, for a dipstick or gauge; all rooms level.</summary>
 internal static class GaugeScale
 {
     private const int MostMarks = 24;
@@ -11,7 +11,7 @@ internal static class GaugeScale
     private const double Near = 20;
 
     /// <summary>Heights in the vessel's frame, mm; volumes in mm3; text in ml. From the bottom up.</summary>
-    public static IEnumerable<(double Height, double Volume, string Text)> Of(Cavity cavity, Capacity capacity)
+    public static IEnumerable<(double Height, double Volume, string Text)> Of(Attitude attitude, Capacity capacity)
     {
         var levels = capacity.Levels;
         var step = Step(levels[^1].Volume / 1000);
@@ -22,7 +22,7 @@ internal static class GaugeScale
             while (at + 2 < levels.Length && levels[at + 1].Volume < volume)
                 at++;
             yield return (
-                Level(cavity, volume, levels[at], levels[at + 1]),
+                Level(attitude, volume, levels[at], levels[at + 1]),
                 volume,
                 (i * step).ToString("0.###", CultureInfo.InvariantCulture));
         }
@@ -43,7 +43,7 @@ internal static class GaugeScale
 
     /// <summary>False position on a rising volume, held between two levels of the table.</summary>
     private static double Level(
-        Cavity cavity, double volume, (double Height, double Volume) lower, (double Height, double Volume) upper)
+        Attitude attitude, double volume, (double Height, double Volume) lower, (double Height, double Volume) upper)
     {
         var (low, high) = (lower.Height, upper.Height);
         var (below, above) = (lower.Volume - volume, upper.Volume - volume);
@@ -51,7 +51,7 @@ internal static class GaugeScale
         {
             // A step in the middle by turns, so that one end does not stay behind.
             var at = i % 3 == 2 ? (low + high) / 2 : low - (below * (high - low) / (above - below));
-            var off = cavity.VolumeBelow(at) - volume;
+            var off = attitude.VolumeBelow(at) - volume;
             if (off < 0)
                 (low, below) = (at, off);
             else

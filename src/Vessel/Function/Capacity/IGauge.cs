@@ -6,5 +6,5 @@ namespace Vessel.Function;
 internal interface IGauge
 {
     /// <summary>The parts with such marks, beside those that the member has already; they take no room and bear no weld.</summary>
-    IEnumerable<Part> GaugeParts(Cavity cavity, Capacity capacity);
+    IEnumerable<Part> GaugeParts(Attitude attitude, Capacity capacity);
 }

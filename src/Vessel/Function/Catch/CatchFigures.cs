@@ -32,7 +32,7 @@ internal static class CatchFigures
             new("filled slowly, every room at one level", true));
         yield return new(
             "trapped", "V", $"{design.Flow.Liquid.Word} that stays in cups when all else has run back",
-            TrappedOil.Of(assembly.Cavity) / 1e3, "ml",
+            TrappedOil.Of(assembly.Attitude) / 1e3, "ml",
             "volume below the lowest opening of each room inside another", [],
             "the vessel's own geometry", new("upright; a film on the walls stays too", true));
         yield return new(

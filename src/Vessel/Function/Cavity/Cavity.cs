@@ -9,16 +9,8 @@ namespace Vessel.Function;
 /// </summary>
 public sealed record Cavity(ImmutableArray<Room> Rooms, ImmutableArray<Opening> Openings)
 {
-    /// <summary>Height of the lowest place inside, mm in the vessel's frame.</summary>
-    public double Floor => Rooms.Min(room => room.Heights.Start);
-
-    public double Ceiling => Rooms.Max(room => room.Heights.End);
-
     /// <summary>Openings to the outside that are open in use.</summary>
     public IEnumerable<Opening> OpenPorts => Openings.Where(opening => opening.IsPort && !opening.Plugged);
-
-    /// <summary>What can hold oil below a level, upright and level in all rooms, mm3.</summary>
-    public double VolumeBelow(double level) => Rooms.Sum(room => room.VolumeBelow(level));
 }
 
 /// <summary>A space that is parted from the others by metal: the vessel's own, a sleeve's bore, a cap's cup.</summary>
@@ -39,18 +31,15 @@ public sealed record Room(
     /// <summary>Sleeves and caps that stand in it, walls included, over its own heights.</summary>
     public ImmutableArray<StandingCan> Standing { get; init; } = [];
 
-    /// <summary>mm3 below a level, upright.</summary>
-    public double VolumeBelow(double level) => VolumeBelow(level, Lean.Upright);
-
     /// <summary>
     /// mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin. None below nothing: what the
     /// subtraction of like volumes leaves of rounding at the floor is cut off.
     /// </summary>
-    public double VolumeBelow(double level, Lean lean) => Math.Max(
+    public double VolumeBelow(double level, Position position) => Math.Max(
         0,
-        Pieces.Sum(piece => piece.VolumeBelow(level, lean))
-        - Taken.Sum(piece => piece.VolumeBelow(level, lean))
-        - Tubes.Sum(tube => tube.VolumeBelow(level, lean.Up)));
+        Pieces.Sum(piece => piece.VolumeBelow(level, position))
+        - Taken.Sum(piece => piece.VolumeBelow(level, position))
+        - Tubes.Sum(tube => tube.VolumeBelow(level, position.Up)));
 }
 
 /// <summary>A sleeve or cap as the room round it sees it.</summary>
@@ -68,27 +57,14 @@ public sealed record Opening(
 {
     public const string Outside = "outside";
 
-    /// <summary>Height of its lowest point, upright, mm in the vessel's frame: from there on oil comes through.</summary>
-    public double Lowest { get; } = Shape.Along(Vector3.UnitZ).Start;
+    /// <summary>How far its edge reaches along the vessel's axis, mm in the vessel's frame.</summary>
+    public Interval Axial { get; } = Shape.Along(Vector3.UnitZ);
 
     /// <summary>
     /// Sections of a port's bore that liquid has to pass behind the mouth, at each mitre of its elbow and at its free end.
     /// Between two of them the bore is straight, so that no other section stands higher.
     /// </summary>
     public ImmutableArray<OpeningShape> Beyond { get; init; } = [];
-
-    /// <summary>
-    /// Height that liquid has to reach to leave through it, upright: the highest that it must pass. mm in the vessel's frame.
-    /// </summary>
-    public double Sill => SillAlong(Vector3.UnitZ);
-
-    /// <summary>
-    /// Height that liquid has to reach to leave through the opening, along a unit direction, mm from the vessel's origin.
-    /// </summary>
-    public double SillAlong(Vector3 up) => Beyond.Select(edge => edge.Along(up).Start).Append(Shape.Along(up).Start).Max();
-
-    /// <summary>Height of its highest point, upright: from there on it is shut to gas.</summary>
-    public double Highest { get; } = Shape.Along(Vector3.UnitZ).End;
 
     public bool IsPort => To == Outside;
 

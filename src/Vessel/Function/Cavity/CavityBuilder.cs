@@ -30,14 +30,15 @@ internal sealed class CavityBuilder
         _inside = InsideProfile.Of(vessel);
     }
 
+    /// <param name="position">How the vessel stands, which tells its standpipes.</param>
     public static Cavity Build(
-        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts)
+        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Member> members, ImmutableArray<Part> parts, Position position)
     {
         var builder = new CavityBuilder(vessel, sites, members, parts);
         return Standpipes.Marked(vessel, new(
             [.. new Enclosure?[] { null }.Concat(builder._cans).SelectMany(builder.RoomsOf), .. sites.Where(HasWindows).Select(TubeRoom)],
             [.. builder.Ports(), .. sites.Where(HasWindows).SelectMany(builder.IntoTube), .. builder._cans.SelectMany(builder.WaysOf),
-                .. builder._partitions.Select(builder.Through).OfType<Opening>()]));
+                .. builder._partitions.Select(builder.Through).OfType<Opening>()]), position);
     }
 
     /// <summary>The spaces of a can, or of the vessel itself, parted by its discs.</summary>

@@ -8,10 +8,10 @@ internal sealed class GasPath
     private readonly Cavity _cavity;
     private readonly Dictionary<string, int> _group = [];
 
-    private GasPath(Stance stance, double level)
+    private GasPath(Attitude attitude, double level)
     {
-        var cavity = _cavity = stance.Cavity;
-        bool IsOpen(Opening way) => !way.Plugged && way.Area > 0 && stance.Highest(way) > level;
+        var cavity = _cavity = attitude.Cavity;
+        bool IsOpen(Opening way) => !way.Plugged && way.Area > 0 && attitude.Highest(way) > level;
         foreach (var (room, i) in cavity.Rooms.Select((room, i) => (room, i)))
             _group[room.Name] = i;
         foreach (var way in cavity.Openings.Where(way => !way.IsPort && IsOpen(way)))
@@ -23,10 +23,7 @@ internal sealed class GasPath
     public ImmutableArray<Opening> OpenPorts { get; }
 
     /// <summary>With oil at a level in a vessel that stands so.</summary>
-    public static GasPath At(Stance stance, double level) => new(stance, level);
-
-    /// <summary>Ways of the gas with oil at a level in an upright vessel.</summary>
-    public static GasPath At(Cavity cavity, double level) => new(new(cavity, Lean.Upright), level);
+    public static GasPath At(Attitude attitude, double level) => new(attitude, level);
 
     /// <summary>
     /// Pairs of open ports with a way from one to the other through the rooms; <see cref="Opening.IsStandpipe"/> counts to none.
@@ -38,8 +35,8 @@ internal sealed class GasPath
     public bool Breathes(Room room) => OpenPorts.Any(port => _group[port.From] == _group[room.Name]);
 
     /// <summary>Levels at which something is sealed, ascending.</summary>
-    public static ImmutableArray<double> Seals(Stance stance) =>
-        [.. stance.Cavity.Openings.Where(way => !way.Plugged).Select(stance.Highest).Distinct().Order()];
+    public static ImmutableArray<double> Seals(Attitude attitude) =>
+        [.. attitude.Cavity.Openings.Where(way => !way.Plugged).Select(attitude.Highest).Distinct().Order()];
 
     private void Join(string a, string b)
     {

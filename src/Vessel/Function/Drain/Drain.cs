@@ -18,10 +18,10 @@ internal sealed record Drain(
     public static Drain? Of(Assembly assembly, FlowPath? path)
     {
         var design = assembly.Design;
-        var cavity = assembly.Cavity;
-        var lowest = cavity.Openings.Where(way => way.IsPort && way.Name != path?.Inlet && way.Name != path?.Vent)
-            .OrderBy(way => way.Sill).FirstOrDefault();
-        if (lowest is null || cavity.VolumeBelow(lowest.Sill) > assembly.Capacity.Usable / 2)
+        var attitude = assembly.Attitude;
+        var lowest = attitude.Cavity.Openings.Where(way => way.IsPort && way.Name != path?.Inlet && way.Name != path?.Vent)
+            .OrderBy(attitude.Sill).FirstOrDefault();
+        if (lowest is null || attitude.VolumeBelow(attitude.Sill(lowest)) > assembly.Capacity.Usable / 2)
             return null;
         var site = assembly.Sites.First(s => s.Port.Name == lowest.Name);
         return new(
@@ -35,10 +35,10 @@ internal sealed record Drain(
     }
 
     /// <summary>Height down to which it drains, mm: of the mouth's lowest point, or of what its tube rises to behind that.</summary>
-    public double Mouth => Assembly.Cavity.Openings.First(way => way.Name == Port).Sill;
+    public double Mouth => Assembly.Attitude.Sill(Assembly.Cavity.Openings.First(way => way.Name == Port));
 
     /// <summary>mm3 that stay below the mouth.</summary>
-    public double Left => Assembly.Cavity.VolumeBelow(Mouth);
+    public double Left => Assembly.Attitude.VolumeBelow(Mouth);
 
     /// <summary>
     /// Minutes from the usable level down to a millimetre above the mouth with the plug out: each slice of the volume at the
@@ -51,16 +51,16 @@ internal sealed record Drain(
             var (bore, length) = (Site.Port.Bore * 1e-3, Length * 1e-3);
             var area = Math.PI / 4 * bore * bore;
             var (low, high) = (Mouth + 1,
-                Math.Max(Mouth + 2, Assembly.Capacity.Events.IsEmpty ? Assembly.Cavity.Ceiling : Assembly.Capacity.Events[0].Height));
+                Math.Max(Mouth + 2, Assembly.Capacity.Events.IsEmpty ? Assembly.Attitude.Depth.End : Assembly.Capacity.Events[0].Height));
             // Below the mouth the oil still falls the length of an upright bung.
             var below = Math.Abs(Site.Frame.Z.Z) * length;
             var seconds = 0.0;
-            var held = Assembly.Cavity.VolumeBelow(low);
+            var held = Assembly.Attitude.VolumeBelow(low);
             for (var i = 1; i <= Steps; i++)
             {
                 var level = low + ((high - low) * i / Steps);
                 var middle = level - ((high - low) / (2 * Steps));
-                var next = Assembly.Cavity.VolumeBelow(level);
+                var next = Assembly.Attitude.VolumeBelow(level);
                 seconds += (next - held) * 1e-9 / (area * OilFlow.Speed(((middle - Mouth) * 1e-3) + below, bore, length, Viscosity));
                 held = next;
             }

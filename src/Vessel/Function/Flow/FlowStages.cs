@@ -50,7 +50,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
     private Room Of(string name) => _cavity.Rooms.First(room => room.Name == name);
 
-    private static double Height(ImmutableArray<Opening> way) => (way[0].Lowest + way[0].Highest) / 2;
+    private static double Height(ImmutableArray<Opening> way) => way[0].Axial.At(0.5);
 
     private List<FlowStage> Port(Opening port, bool entering)
     {
@@ -110,7 +110,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
 
     private double ClearBefore(Opening port, PortSite site)
     {
-        var (room, height, radius) = (Of(port.From), (port.Lowest + port.Highest) / 2, site.Port.BoreRadius);
+        var (room, height, radius) = (Of(port.From), port.Axial.At(0.5), site.Port.BoreRadius);
         if (site.Port.Host != PortHost.Shell)
         {
             // Under a mouth off the axis the nearest thing below is not told by circles round the axis.
@@ -132,7 +132,7 @@ internal sealed class FlowStages(FlowRoute route, Assembly assembly)
     private IEnumerable<FlowStage> Turn(Opening rim)
     {
         var (room, radius) = (Of(rim.To), rim.Perimeter / Turns.Full);
-        var clear = RoomSection.Clear(room, radius, rim.Lowest, Of(rim.From).Heights.End > rim.Lowest);
+        var clear = RoomSection.Clear(room, radius, rim.Axial.Start, Of(rim.From).Heights.End > rim.Axial.Start);
         yield return new($"under the {rim.Name}", StageKind.Turn, rim.Perimeter * clear, 2 * rim.Perimeter, 0, 0, rim.Path);
     }
 

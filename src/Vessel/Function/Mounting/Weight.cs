@@ -15,7 +15,7 @@ public readonly record struct Weight(double Mass, Vector3 Centre)
             .Concat(Packings(assembly)));
 
     /// <summary>Filled to the brim with oil.</summary>
-    public static Weight Full(Assembly assembly) => Sum([Empty(assembly), Oil(assembly.Cavity, assembly.Design.Flow.OilDensity)]);
+    public static Weight Full(Assembly assembly) => Sum([Empty(assembly), Oil(assembly.Attitude, assembly.Design.Flow.OilDensity)]);
 
     public static Weight Sum(IEnumerable<Weight> weights)
     {
@@ -29,13 +29,13 @@ public readonly record struct Weight(double Mass, Vector3 Centre)
     /// The volume's height of centre is the ceiling less the mean of V(z) / V over the depth; by Simpson's rule. Tubes that
     /// stand off the axis are taken as if evenly round it.
     /// </summary>
-    private static Weight Oil(Cavity cavity, double density)
+    private static Weight Oil(Attitude attitude, double density)
     {
         const int Steps = 48;
-        var (floor, depth) = (cavity.Floor, cavity.Ceiling - cavity.Floor);
-        var brim = cavity.VolumeBelow(cavity.Ceiling);
+        var (floor, depth) = (attitude.Depth.Start, attitude.Depth.End - attitude.Depth.Start);
+        var brim = attitude.VolumeBelow(attitude.Depth.End);
         var sum = Enumerable.Range(0, Steps + 1)
-            .Sum(i => (i is 0 or Steps ? 1 : i % 2 == 0 ? 2 : 4) * cavity.VolumeBelow(floor + (depth * i / Steps)));
+            .Sum(i => (i is 0 or Steps ? 1 : i % 2 == 0 ? 2 : 4) * attitude.VolumeBelow(floor + (depth * i / Steps)));
         var height = floor + depth - (sum * depth / Steps / 3 / brim);
         return new(brim * density * 1e-6, new(0, 0, height));
     }

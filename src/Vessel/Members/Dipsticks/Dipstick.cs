@@ -14,11 +14,11 @@ internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, Immutab
     /// <summary>Null where its port does not lead down into the vessel: none is made.</summary>
     private readonly DipstickSite? _site = DipstickSite.Of(spec, vessel, sites);
 
-    public IEnumerable<Part> GaugeParts(Cavity cavity, Capacity capacity) => _site is null ? [] :
+    public IEnumerable<Part> GaugeParts(Attitude attitude, Capacity capacity) => _site is null ? [] :
     [
         DipstickPart.Build(
             _site,
-            GaugeScale.Of(cavity, capacity).Select(mark => (mark.Height, mark.Text)),
+            GaugeScale.Of(attitude, capacity).Select(mark => (mark.Height, mark.Text)),
             capacity.Events.IsEmpty ? null : capacity.Events[0].Height),
     ];
 
@@ -27,7 +27,7 @@ internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, Immutab
     {
         if (assembly.Capacity.Events.IsEmpty)
             yield break;
-        var least = assembly.Cavity.VolumeBelow(_site?.Tip.Z ?? assembly.Cavity.Ceiling);
+        var least = assembly.Attitude.VolumeBelow(_site?.Tip.Dot(assembly.Attitude.Position.Up) ?? assembly.Attitude.Depth.End);
         yield return new(
             FindingCodes.DipstickMissesOil,
             Severity.Warning,

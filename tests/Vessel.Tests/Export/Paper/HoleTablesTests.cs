@@ -62,11 +62,11 @@ public sealed class HoleTablesTests
     public void A_mark_of_the_dipstick_stands_at_the_level_that_holds_its_volume()
     {
         var assembly = Compiler.Assemble(Designs.Sound);
-        var marks = GaugeScale.Of(assembly.Cavity, assembly.Capacity).ToList();
+        var marks = GaugeScale.Of(assembly.Attitude, assembly.Capacity).ToList();
 
         Assert.InRange(marks.Count, 8, 24);
         // The search ends within 20 mm3 or a micrometre of the level: 10 mm3 over a bore of 110 mm.
-        Assert.All(marks, mark => Assert.Equal(mark.Volume, assembly.Cavity.VolumeBelow(mark.Height), 20.1));
+        Assert.All(marks, mark => Assert.Equal(mark.Volume, assembly.Attitude.VolumeBelow(mark.Height), 20.1));
         Assert.All(marks.Zip(marks.Skip(1)), pair => Assert.True(pair.First.Height < pair.Second.Height));
     }
 

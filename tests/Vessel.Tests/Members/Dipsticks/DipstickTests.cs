@@ -26,7 +26,7 @@ public sealed class DipstickTests
     public void Each_number_stands_at_the_level_that_holds_it(string how)
     {
         var (assembly, part) = Built(how);
-        var scale = GaugeScale.Of(assembly.Cavity, assembly.Capacity).ToDictionary(mark => mark.Text, mark => mark.Volume);
+        var scale = GaugeScale.Of(assembly.Attitude, assembly.Capacity).ToDictionary(mark => mark.Text, mark => mark.Volume);
         var numbers = part.Flat!.Marks.OfType<TextMark>().Where(mark => mark.Text != "MAX").ToList();
 
         Assert.InRange(numbers.Count, 6, 24);
@@ -35,12 +35,12 @@ public sealed class DipstickTests
             // In the middle of the strip's thickness, on the port's axis.
             var at = part.Placements[0].ToOuter(new(0, mark.Center.V, part.Thickness / 2));
             // The scale's own search ends within 20 mm3 (its test), a micrometre of level elsewhere: 20 mm3 over this bore.
-            Near.Absolute(scale[mark.Text], assembly.Cavity.VolumeBelow(at.Z), 40);
+            Near.Absolute(scale[mark.Text], assembly.Attitude.VolumeBelow(at.Z), 40);
             Assert.Contains(part.Flat.Marks.OfType<LineMark>(), line => line.A.V == mark.Center.V && line.B.V == mark.Center.V);
         });
         var max = part.Flat.Marks.OfType<LineMark>().Select(line => part.Placements[0].ToOuter(new(0, line.A.V, part.Thickness / 2)).Z);
         Assert.Contains(max, z => Math.Abs(z - assembly.Capacity.Events[0].Height) < 1e-9);
-        Assert.Equal(assembly.Capacity.Usable, assembly.Cavity.VolumeBelow(assembly.Capacity.Events[0].Height), 1e-3);
+        Assert.Equal(assembly.Capacity.Usable, assembly.Attitude.VolumeBelow(assembly.Capacity.Events[0].Height), 1e-3);
     }
 
     [Theory]

@@ -59,7 +59,7 @@ public sealed class DividerPlateTests
         var assembly = Plan(9, 12).Assembly;
         var bare = Compiler.Assemble(assembly.Design with { Members = [] });
 
-        var taken = bare.Cavity.VolumeBelow(bare.Cavity.Ceiling) - assembly.Cavity.VolumeBelow(assembly.Cavity.Ceiling);
+        var taken = bare.Attitude.VolumeBelow(bare.Attitude.Depth.End) - assembly.Attitude.VolumeBelow(assembly.Attitude.Depth.End);
 
         Near.Relative(Divider(assembly).Part.Volume, taken, 1e-9);
     }
@@ -81,7 +81,7 @@ public sealed class DividerPlateTests
         Assert.Equal(notch + vent > 0 ? 1 : 0, ways.Count);
         // All round the plate a bead fills its clearance.
         Assert.All(ways, way => Near.Relative((Math.PI * part.Stock.Width * part.Stock.Width / 4) - (part.Volume / part.Thickness), way.Area, 1e-6));
-        Assert.All(ways, way => Assert.Equal(80, way.Lowest, 1e-9));
+        Assert.All(ways, way => Assert.Equal(80, way.Axial.Start, 1e-9));
         Assert.True(bore > 0);
     }
 

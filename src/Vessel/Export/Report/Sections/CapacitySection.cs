@@ -65,11 +65,11 @@ internal static class CapacitySection
             [Column.Figure("Lean, deg"), Column.Figure("Top tips to, deg"), Column.Figure("Usable, L"), "Limited by", "Because of"],
             [
                 .. capacity.Leaning
-                    .GroupBy(filling => (filling.Lean.Angle, filling.Because))
+                    .GroupBy(filling => (filling.Position.Angle, filling.Because))
                     .Select(lean => lean.MinBy(filling => filling.Usable)!)
                     .Select(filling => new Cell[]
                     {
-                        Sizes.Degrees(filling.Lean.Angle), Sizes.Degrees(filling.Lean.Toward), Sizes.Litres(filling.Usable),
+                        Sizes.Degrees(filling.Position.Angle), Sizes.Degrees(filling.Position.Toward), Sizes.Litres(filling.Usable),
                         filling.LimitedBy, filling.Because.Length == 0 ? "tilted" : filling.Because,
                     }),
             ]);
