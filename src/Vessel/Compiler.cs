@@ -9,6 +9,7 @@ using Vessel.Members;
 using Vessel.Ports;
 using Vessel.Planning;
 using Vessel.Reading;
+using Vessel.Shells;
 
 namespace Vessel;
 
@@ -27,7 +28,8 @@ public static class Compiler
     public static Assembly Assemble(VesselDesign design)
     {
         ImmutableArray<PortSite> sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
-        return new(design, sites, HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
+        var heads = HeadKinds.Build(design, sites);
+        return new(design, sites, new(Courses.Build(design, sites), heads[0], heads[1]), MemberKinds.Build(design, sites));
     }
 
     /// <summary>All findings, those that the design accepts marked.</summary>

@@ -25,7 +25,7 @@ internal static class Assumptions
         ];
         if (design.Shell.Courses.Any(course => course.IsRolled))
             all.Add("Shell blank on the mean diameter, less the root gap; no allowance for weld shrinkage or for the flat ends that rolls leave.");
-        var walls = assembly.Heads.SelectMany(head => head.Assumptions).Distinct().OrderBy(assumption => assumption.Place).ToList();
+        var walls = assembly.Chamber.Heads.SelectMany(head => head.Assumptions).Distinct().OrderBy(assumption => assumption.Place).ToList();
         all.AddRange(walls.Where(assumption => assumption.Place < Assumption.Last).Select(assumption => assumption.Text));
         all.AddRange(assembly.Members.SelectMany(member => member.Assumptions).Distinct());
         all.AddRange(walls.Where(assumption => assumption.Place >= Assumption.Last).Select(assumption => assumption.Text));

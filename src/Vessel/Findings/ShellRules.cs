@@ -20,7 +20,7 @@ internal static class ShellRules
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var shell = assembly.Design.Shell;
-        foreach (var measure in assembly.Heads.SelectMany(head => head.RollingMeasures))
+        foreach (var measure in assembly.Chamber.Heads.SelectMany(head => head.RollingMeasures))
             yield return measure;
         foreach (var wide in Rolled(assembly))
             yield return wide;

@@ -15,12 +15,15 @@ internal static class StockRules
     {
         var (design, stock) = (assembly.Design, assembly.Design.Shop.Stock);
         var sheet = NestSheet.Of(stock);
+        bool Fits(Loop2 outline, bool mayTurn) => CurveMeasures.Bounds(outline) is var box
+            && ((box.Width <= sheet.FreeLength && box.Height <= sheet.FreeWidth)
+                || (mayTurn && box.Height <= sheet.FreeLength && box.Width <= sheet.FreeWidth));
         foreach (var (part, piece) in assembly.Parts.Where(Nest.IsCutFromSheet).Select(part => (part, NestPiece.Of(part))))
         {
             var (length, wide) = (part.Stock.Length, part.Stock.Width);
             var lain = piece.Turns.Select(turn => ShelfNest.Box(piece, turn))
                 .MinBy(box => Math.Max(box.Width - sheet.FreeLength, box.Height - sheet.FreeWidth));
-            string Remedy() => Divided(part, assembly, sheet) is var (key, count)
+            string Remedy() => assembly.Chamber.Walls.FirstOrDefault(wall => wall.Holds(part))?.Divided(Fits) is var (key, count)
                 ? $"put it together from {count} sheets ({key}: {count}), or "
                 : "";
             Measured[] figures = [new("along the sheet", lain.Width, AtMost(sheet.FreeLength), "mm"),
@@ -36,34 +39,5 @@ internal static class StockRules
                 design.PlaceOf(part.Path),
                 $"flat of {part.Name} on the sheet");
         }
-    }
-
-    /// <summary>
-    /// The key that puts what a part is of together from more sheets, and the least number that does; null where none does.
-    /// </summary>
-    private static (string Key, int Count)? Divided(Part part, Assembly assembly, NestSheet sheet)
-    {
-        var design = assembly.Design;
-        if (design.Shell.Courses.FirstOrDefault(course => Names.ShellParts(course, design).Contains(part.Id)) is { } course)
-        {
-            return Least(course.Seams.Count, count => course.IsCone
-                ? Fits(ConeShape.Of(course with { Seams = course.Seams with { Count = count } }).Development.Outline(), sheet)
-                : ShellFlat.Blank(course with { Seams = course.Seams with { Count = count } }).Width <= sheet.FreeLength
-                    && course.Height <= sheet.FreeWidth) is { } sheets
-                ? (course.SheetsPath, sheets) : null;
-        }
-
-        return assembly.Heads.FirstOrDefault(head => head.Path == part.Path)?.Divided(outline => Fits(outline, sheet));
-    }
-
-    private static int? Least(int now, Func<int, bool> fits) =>
-        Enumerable.Range(now + 1, SheetSeams.Most - now).Select(count => (int?)count).FirstOrDefault(count => fits(count!.Value));
-
-    /// <summary>Any way round: a cone has no grain to heed.</summary>
-    private static bool Fits(Loop2 outline, NestSheet sheet)
-    {
-        var box = CurveMeasures.Bounds(outline);
-        var (least, most) = (Math.Min(box.Width, box.Height), Math.Max(box.Width, box.Height));
-        return most <= Math.Max(sheet.FreeLength, sheet.FreeWidth) && least <= Math.Min(sheet.FreeLength, sheet.FreeWidth);
     }
 }

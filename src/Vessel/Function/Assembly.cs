@@ -17,29 +17,29 @@ public sealed class Assembly
     private Mount? _mount;
 
     /// <param name="sites">Sites of the design's ports, in their order.</param>
-    /// <param name="heads">The design's heads, built: the top, then the bottom.</param>
+    /// <param name="chamber">The design's walls, built.</param>
     /// <param name="members">The design's members, built.</param>
-    internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members)
+    internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, Chamber chamber, ImmutableArray<Member> members)
     {
-        (Design, Sites, Heads, Members) = (design, sites, heads, members);
-        Joints = VesselJoints.Of(design, Sites, Heads, Members);
-        var parts = VesselParts.Of(design, Sites, Heads, Joints, Members);
+        (Design, Sites, Chamber, Members) = (design, sites, chamber, members);
+        Joints = VesselJoints.Of(design, Chamber, Sites, Members);
+        var parts = VesselParts.Of(Chamber, Sites, Joints, Members);
         Attitude = new(CavityBuilder.Build(design, Sites, Members, parts, Position.Upright), Position.Upright);
         Capacity = Capacity.Of(Attitude, design.Capacity, design.Flow.Liquid.Word);
         Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Attitude, Capacity))];
-        Fits = SlipFits.Of(design, Sites, Heads, Members);
+        Fits = SlipFits.Of(design, Sites, Chamber.Heads, Members);
         Bought = BoughtItems.Of(design, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
-        _mockup = new(() => MockupPlan.Of(design, Heads, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
     internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
     {
-        (Design, Sites, Heads, Members, Joints, Parts, Welds) = (design, built.Sites, built.Heads, built.Members, built.Joints, parts, welds);
+        (Design, Sites, Chamber, Members, Joints, Parts, Welds) = (design, built.Sites, built.Chamber, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Attitude, Capacity) = (built.Fits, built.Bought, built.Attitude, built.Capacity);
-        _mockup = new(() => MockupPlan.Of(design, Heads, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 
@@ -47,8 +47,8 @@ public sealed class Assembly
 
     public ImmutableArray<PortSite> Sites { get; }
 
-    /// <summary>What closes its ends: the top, then the bottom.</summary>
-    internal ImmutableArray<Head> Heads { get; }
+    /// <summary>Its walls.</summary>
+    internal Chamber Chamber { get; }
 
     /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
     internal ImmutableArray<Member> Members { get; }

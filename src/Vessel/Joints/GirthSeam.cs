@@ -8,9 +8,12 @@ namespace Vessel.Joints;
 /// <summary>The butt welds round a shell where a cylinder meets a cone, both cut level, on the outside.</summary>
 internal static class GirthSeam
 {
-    public static IEnumerable<Joint> Of(VesselDesign vessel) =>
-        (vessel.Shell.Reducer?.GirthPaths ?? [])
-            .Select((path, i) => Of(vessel.Shell.Courses[i], vessel.Shell.Courses[i + 1], vessel, path));
+    /// <summary>The weld between a course and the one below it; null for the lowest.</summary>
+    public static Joint? Below(ShellCourse course, VesselDesign vessel)
+    {
+        var courses = vessel.Shell.Courses;
+        return courses.IndexOf(course) is > 0 and var i ? Of(courses[i - 1], course, vessel, vessel.Shell.Reducer!.GirthPaths[i - 1]) : null;
+    }
 
     private static Joint Of(ShellCourse below, ShellCourse above, VesselDesign vessel, string path)
     {

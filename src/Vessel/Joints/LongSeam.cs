@@ -9,9 +9,6 @@ namespace Vessel.Joints;
 /// <summary>The butt welds up a rolled tube or cone, on its outside: one, or one between two sheets each.</summary>
 internal static class LongSeam
 {
-    /// <summary>Long seams of all courses of the shell: the first of a vessel's welds.</summary>
-    public static IEnumerable<Joint> All(VesselDesign vessel) => vessel.Shell.Courses.SelectMany(course => Of(course, vessel));
-
     /// <summary>None of a tube.</summary>
     public static IEnumerable<Joint> Of(ShellCourse course, VesselDesign vessel)
     {

@@ -9,11 +9,9 @@ namespace Vessel.Joints;
 public static class VesselJoints
 {
     internal static Welds Of(
-        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members) => new(
+        VesselDesign vessel, Chamber chamber, ImmutableArray<PortSite> sites, ImmutableArray<Member> members) => new(
     [
-        .. LongSeam.All(vessel),
-        .. GirthSeam.Of(vessel),
-        .. heads.SelectMany(head => head.Joints),
+        .. chamber.Joints,
         .. sites.SelectMany(site => MitreSeam.Of(site).Append(PortSeam.Of(site, vessel))),
         .. members.SelectMany(member => member.Joints),
     ]);

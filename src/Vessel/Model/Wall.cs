@@ -55,9 +55,16 @@ internal abstract class Wall(string path, string name, Material material, double
     /// <summary>
     /// The key that puts it together from more sheets, and the least number of them whose flats all fit; null where none does.
     /// </summary>
-    /// <param name="fits">Whether a flat of that outline is cut from one sheet of the shop.</param>
-    public virtual (string Key, int Count)? Divided(Func<Geometry.Loop2, bool> fits) => null;
+    public virtual (string Key, int Count)? Divided(Cuttable fits) => null;
+
+    /// <summary>Whether a part is one of the wall's own.</summary>
+    public virtual bool Holds(Part part) => part.Path == Path;
 }
+
+/// <summary>Whether a flat is cut from one sheet of the shop.</summary>
+/// <param name="outline">Outline of the flat.</param>
+/// <param name="mayTurn">Whether it may lie on the sheet any way round; else its x runs along it.</param>
+internal delegate bool Cuttable(Geometry.Loop2 outline, bool mayTurn);
 
 /// <summary>A sentence on what figures rest on.</summary>
 /// <param name="Place">Among those of all walls, low first; members' sentences stand before the last, <see cref="Last"/>.</param>

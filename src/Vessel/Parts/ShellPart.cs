@@ -6,21 +6,16 @@ using Vessel.Ports;
 namespace Vessel.Parts;
 
 /// <summary>
-/// The shell, a part for each of its courses or for each sheet that differs. Rolled from sheet a cylinder's holes are cut square in the
+/// A cylindrical course of the shell, a part for each sheet that differs. Rolled from sheet a cylinder's holes are cut square in the
 /// flat and the wall's radial planes stay radial; cut from tube they are drilled along each port's axis, as in a cone. A cylinder's frame
 /// is the vessel's, moved up to its lower edge.
 /// </summary>
 internal static class ShellPart
 {
-    public static IEnumerable<Part> Build(VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
-        vessel.Shell.Courses.SelectMany(course =>
-        {
-            var own = sites.Where(site => site.Port.Host == PortHost.Shell && vessel.Shell.CourseAt(site.Port.Place.Height) == course)
-                .ToImmutableArray();
-            return course.IsCone ? ConePart.Build(course, vessel, own, welds)
-                : SheetPiece.Of(course, vessel)
-                    .Select(piece => Cylinder(course, piece, vessel, [.. own.Where(site => piece.Ports.Contains(site.Port))], welds));
-        });
+    /// <param name="sites">Sites of the ports that stand in the course.</param>
+    public static IEnumerable<Part> Build(ShellCourse course, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds) =>
+        SheetPiece.Of(course, vessel)
+            .Select(piece => Cylinder(course, piece, vessel, [.. sites.Where(site => piece.Ports.Contains(site.Port))], welds));
 
     private static Part Cylinder(ShellCourse course, SheetPiece piece, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {

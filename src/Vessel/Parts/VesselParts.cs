@@ -4,14 +4,13 @@ using Vessel.Ports;
 
 namespace Vessel.Parts;
 
-/// <summary>All parts of a vessel: shell, heads, ports and members, each kind in the order of the file.</summary>
+/// <summary>All parts of a vessel: walls, ports and members, each kind in the order of the file.</summary>
 internal static class VesselParts
 {
     public static ImmutableArray<Part> Of(
-        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, Welds welds, ImmutableArray<Member> members) =>
+        Chamber chamber, ImmutableArray<PortSite> sites, Welds welds, ImmutableArray<Member> members) =>
     [
-        .. ShellPart.Build(vessel, sites, welds),
-        .. heads.SelectMany(head => head.Parts(welds)),
+        .. chamber.Walls.SelectMany(wall => wall.Parts(welds)),
         .. sites.SelectMany(site => PortPart.Build(site, welds)),
         .. members.SelectMany(member => member.Parts(welds)),
     ];

@@ -200,5 +200,5 @@ public sealed class MockupPiecesTests
         return (b - a).Cross(c - a).Length / Math.Max((b - a).Length, Math.Max((c - b).Length, (a - c).Length));
     });
 
-    private static MockupPlan Plan(MockupDesign options) => MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Heads, _sound.Sites, _sound.Members);
+    private static MockupPlan Plan(MockupDesign options) => MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber.Heads, _sound.Sites, _sound.Members);
 }

@@ -43,7 +43,7 @@ public sealed class MockupTests
         {
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(
-                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Heads, vessel.Sites, vessel.Members);
+                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Chamber.Heads, vessel.Sites, vessel.Members);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;
@@ -169,7 +169,7 @@ public sealed class MockupTests
     /// <summary>With random keys: the whole, what it is cut into, its stand.</summary>
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Heads, vessel.Sites, vessel.Members);
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads, vessel.Sites, vessel.Members);
         if (!plan.Obstacles.IsEmpty)
             return;
         var printed = Mockup.Printed(plan);
@@ -200,7 +200,7 @@ public sealed class MockupTests
     {
         var vessel = RandomDesigns.Built(seed);
 
-        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Heads, vessel.Sites, vessel.Members)).Pieces;
+        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads, vessel.Sites, vessel.Members)).Pieces;
 
         Assert.True(pieces.Length > 1);
         Assert.All(pieces, piece => Assert.False(piece.IsRough, piece.Name));

@@ -7,6 +7,7 @@ using Vessel.Members;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Ports;
+using Vessel.Shells;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -28,8 +29,9 @@ public sealed class WorkOrderTests
                 design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
             var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
             var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
+            var chamber = new Chamber(Courses.Build(design, sites), heads[0], heads[1]);
 
-            AssertKept(WorkOrder.Of(design, sites, heads, members, [], VesselJoints.Of(design, sites, heads, members)));
+            AssertKept(WorkOrder.Of(design, sites, heads, members, [], VesselJoints.Of(design, chamber, sites, members)));
         }
     }
 

@@ -17,7 +17,7 @@ internal sealed record LeakTest(VesselDesign Design, ImmutableArray<Head> Heads,
     /// <summary>Share of what a perfect shell bears that a real one does.</summary>
     private static readonly Amount _imperfect = new(0.2, 0.5, 1);
 
-    public static LeakTest Of(Assembly assembly) => new(assembly.Design, assembly.Heads, assembly.Capacity.Brim * 1e-9);
+    public static LeakTest Of(Assembly assembly) => new(assembly.Design, assembly.Chamber.Heads, assembly.Capacity.Brim * 1e-9);
 
     private ShellDesign Shell => Design.Shell;
 

@@ -21,7 +21,7 @@ internal static class Obstacles
                 : Ring(course.Id, course.Low - course.Wall, course.Low, course.Start, course.End);
         }
 
-        foreach (var body in assembly.Heads.SelectMany(head => head.Bodies))
+        foreach (var body in assembly.Chamber.Heads.SelectMany(head => head.Bodies))
             yield return body;
         foreach (var body in assembly.Sites.SelectMany(Port))
             yield return body;

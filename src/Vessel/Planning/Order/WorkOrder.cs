@@ -12,7 +12,7 @@ namespace Vessel.Planning;
 public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<WorkLink> Links)
 {
     public static WorkOrder Of(Assembly assembly) => Of(
-        assembly.Design, assembly.Sites, assembly.Heads, assembly.Members, assembly.Parts, assembly.Joints);
+        assembly.Design, assembly.Sites, assembly.Chamber.Heads, assembly.Members, assembly.Parts, assembly.Joints);
 
     internal static WorkOrder Of(
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members,

@@ -50,7 +50,7 @@ public sealed class TemplateTests
     public void A_hole_laid_round_the_rolled_shell_is_the_bore(double offset, double tilt)
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
-        var part = ShellPart.Build(vessel, [site], Compiler.Assemble(vessel).Joints).Single();
+        var part = ShellPart.Build(vessel.Shell.Courses[0], vessel, [site], Compiler.Assemble(vessel).Joints).Single();
         var hole = Edges(WrapTemplate.Of(part, Fitted(part), null, _paper)).MinBy(edge => edge.Vertices.Length > 4 ? Placing.Bounds(edge).Width : 1e9)!;
         var start = vessel.Shell.SeamAngle;
         var radius = vessel.Shell.OuterRadius;

@@ -77,7 +77,7 @@ public sealed class TabTests
     public void Bracket_and_shell_close_with_a_hole_for_every_slot(int seed)
     {
         var design = Tabbed(seed);
-        var shell = ShellPart.Build(design with { Ports = [] }, [], Compiler.Assemble(design).Joints).Single();
+        var shell = ShellPart.Build(design.Shell.Courses[0], design with { Ports = [] }, [], Compiler.Assemble(design).Joints).Single();
         foreach (var (part, genus) in new[] { (Brackets.Part(design), Bolts(design.Bracket().Bolts)), (shell, 1 + ShellTab.Of(design.Bracket()).Length) })
         {
             var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
