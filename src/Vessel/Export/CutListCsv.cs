@@ -29,15 +29,7 @@ internal static class CutListCsv
     [
         part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name, StockWords.ToBuy(part, part.Stock.Length), StockWords.ToBuy(part, part.Stock.Width), part.Stock.Wall,
         part.Stock.Mass, part.Mass, StockWords.From(part, plan), default,
-        part.Kind switch
-        {
-            PartKind.Cone => "sector, to be rolled to a cone",
-            PartKind.Head => "blank for spinning, starting size",
-            PartKind.Gore => "starting size, to be bent and dished",
-            PartKind.Crown => "blank for dishing, starting size",
-            PartKind.Bung => $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size",
-            _ => part.SawNote,
-        },
+        part.Kind == PartKind.Bung ? $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size" : part.StockNote ?? part.SawNote,
     ];
 
     private static IEnumerable<CsvCell[]> Sheet(SheetStock stock, StockShop shop)

@@ -28,7 +28,7 @@ public sealed class Assembly
         Capacity = Capacity.Of(Attitude, design.Capacity, design.Flow.Liquid.Word);
         Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Attitude, Capacity))];
         Fits = SlipFits.Of(design, Sites, Chamber.Heads, Members);
-        Bought = BoughtItems.Of(design, Members);
+        Bought = BoughtItems.Of(design, Chamber.Walls, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
         _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));

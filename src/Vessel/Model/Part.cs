@@ -72,6 +72,12 @@ public sealed record Part(
     /// <summary>What the bench does to it once it is cut and deburred; null where its bends and <see cref="Forming"/> say all.</summary>
     public string? Shaping { get; init; }
 
+    /// <summary>All that the bench does to make it, as one line; null where cutting, bending and <see cref="Shaping"/> say it.</summary>
+    public string? Making { get; init; }
+
+    /// <summary>What the cut list says of a piece that is not cut to its finished size; null for others.</summary>
+    public string? StockNote { get; init; }
+
     /// <summary>Whether it stands inside: it hides nothing on a view from outside and is hidden there.</summary>
     public bool IsInside { get; init; }
 

@@ -1,4 +1,4 @@
-using Vessel.Design;
+using Vessel.Geometry;
 using Vessel.Stock;
 
 namespace Vessel.Model;
@@ -32,6 +32,9 @@ internal abstract class Wall(string path, string name, Material material, double
 
     /// <summary>What keeps a torch away.</summary>
     public virtual IEnumerable<Body> Bodies => [];
+
+    /// <summary>What is bought for it finished.</summary>
+    public virtual IEnumerable<BoughtItem> Bought => [];
 
     /// <summary>Tasks beside making its parts and laying its welds.</summary>
     public virtual IEnumerable<WorkTask> Tasks => [];

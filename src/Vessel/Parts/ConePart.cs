@@ -63,11 +63,19 @@ internal static class ConePart
             course.Shell.Path)
         {
             Forming = Forming.Rolled,
+            Making = Making(piece.Name, !sites.IsEmpty),
+            StockNote = ToBeRolled,
         };
     }
 
     /// <summary>Not the port that closes a tip.</summary>
     public static bool IsDrilled(PortSite site) => site.Port.Host == PortHost.Shell || site.Port.Place.Radius > 0;
+
+    /// <summary>What the cut list says of it.</summary>
+    public const string ToBeRolled = "sector, to be rolled to a cone";
+
+    /// <summary>All that the bench does to make a sheet.</summary>
+    public static string Making(string name, bool isDrilled) => $"cut {name}, deburr, roll to a cone{(isDrilled ? ", drill its holes" : "")}";
 
     /// <summary>One sheet in its own frame.</summary>
     public static Solid Solid(ConeShape cone, ImmutableArray<PortSite> drilled)

@@ -44,7 +44,7 @@ internal static class PartShape
             // A gore that is only bent would make a faceted head.
             .OptionalChoice(
                 "drawn", "Gore and polar cap: as dished, or as bent only",
-                built => built.Part.Kind is PartKind.Gore or PartKind.Crown ? "round" : null, "round", "faceted"));
+                built => built.Part.Forming == Forming.Dished ? "round" : null, "round", "faceted"));
 
     private static Shape<IEnumerable<IEnumerable<double>>> Matrix(string description) =>
         Items.List(description, Items.List("A row", Items.Number("An element")));

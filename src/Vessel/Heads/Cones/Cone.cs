@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
@@ -11,7 +10,8 @@ using Vessel.Ports;
 namespace Vessel.Heads.Cones;
 
 /// <summary>A rolled cone on its end: its square edge touches the shell's inside, and the corner opens outward.</summary>
-internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Head(end, Names.Of(end), spec)
+internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites)
+    : Head(end, Names.Of(end), spec)
 {
     private readonly HeadShape _shape = HeadShape.Of(end, vessel)!;
 
@@ -26,7 +26,8 @@ internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, Imm
             var (sin, cos) = Math.SinCos(spec.HalfAngle);
             var part = new Way(-sin, round.Up * cos);
             var along = LevelRing.Along(
-                (round.Shell.OuterRadius + edge.U) / 2, round.Level - (round.Up * edge.V / 2), round.Host, part, 0, round.Host.AirTo(part, round.Up));
+                (round.Shell.OuterRadius + edge.U) / 2, round.Level - (round.Up * edge.V / 2), round.Host, part, 0,
+                round.Host.AirTo(part, round.Up));
             return round.Of(JointKind.Corner, along) with { Vee = round.Wall * round.Wall * Math.Tan(spec.HalfAngle / 2) };
         }
     }

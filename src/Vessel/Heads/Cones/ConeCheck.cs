@@ -4,7 +4,7 @@ using Vessel.Ports;
 
 namespace Vessel.Heads.Cones;
 
-/// <summary>A cone whose tip nothing closes, segments too narrow at their tips, and ports over a seam, but for the one that closes the tip.</summary>
+/// <summary>A cone whose tip nothing closes, segments too narrow at their tips, and ports over a seam.</summary>
 internal static class ConeCheck
 {
     public static IEnumerable<Fault> Find(Shown shown, VesselDesign design, PortHost end, ConeHead cone)
@@ -20,7 +20,8 @@ internal static class ConeCheck
     /// <summary>Ports over a seam, but for the one that closes the tip.</summary>
     public static IEnumerable<Fault> OverSeams(Shown shown, VesselDesign design, PortHost end, ConeHead cone) =>
         HeadShape.Of(end, design) is { } shape && double.IsFinite(cone.SeamAngle + cone.RootGap)
-            ? design.Ports.Where(port => port.Host == end && port.Place.Radius > 0).Select(port => OverSeam(shown, shape, cone, port)).OfType<Fault>()
+            ? design.Ports.Where(port => port.Host == end && port.Place.Radius > 0)
+                .Select(port => OverSeam(shown, shape, cone, port)).OfType<Fault>()
             : [];
 
     private static Fault? OverSeam(Shown shown, HeadShape shape, ConeHead cone, PortDesign port)

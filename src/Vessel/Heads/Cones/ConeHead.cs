@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;

@@ -55,6 +55,8 @@ internal static class ConeHeadPart
             path)
         {
             Forming = Forming.Rolled,
+            Making = ConePart.Making(piece.Name, !drilled.IsEmpty),
+            StockNote = ConePart.ToBeRolled,
         };
     }
 

@@ -20,13 +20,14 @@ internal sealed class ConeKind(Func<Section, ShellSection, HeadDesign> spun) : H
 
     private static ConeHead Cone(Section section, ShellSection shell)
     {
+        var wall = section.NumberOr("wall", shell.Course.Wall);
         // A number at fault stays out of the other figures' way: NaN has no whole number.
         var segments = section.Has("segments") ? (int)section.Number("segments") : 1;
         // One seam lies opposite the shell's one; more of either as far apart as may be.
         var usual = shell.Seams.Between(segments);
         return new(
-            section.Path, section.Metal, section.NumberOr("wall", shell.Course.Wall), section.Number("angle") / 2,
-            Turns.From(section.NumberOr("seam_angle", usual), 0), section.NumberOr("root_gap", Bevel.UsualGap(section.NumberOr("wall", shell.Course.Wall))))
+            section.Path, section.Metal, wall, section.Number("angle") / 2,
+            Turns.From(section.NumberOr("seam_angle", usual), 0), section.NumberOr("root_gap", Bevel.UsualGap(wall)))
         {
             Segments = segments,
         };

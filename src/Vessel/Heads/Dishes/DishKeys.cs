@@ -34,9 +34,11 @@ internal static class DishKeys
         AppliesWhen = new("made_from", "gores"),
     };
 
-    public static KeyMap Hemisphere { get; } = new("a hemisphere", [CommonHeadKeys.Wall, _madeFrom, CommonHeadKeys.Flange, _gores, CommonKeys.Material]);
+    public static KeyMap Hemisphere { get; } = new(
+        "a hemisphere", [CommonHeadKeys.Wall, _madeFrom, CommonHeadKeys.Flange, _gores, CommonKeys.Material]);
 
-    public static KeyMap Ellipsoid { get; } = new("an ellipsoid", [CommonHeadKeys.Wall, _madeFrom, CommonHeadKeys.Flange, _gores, CommonKeys.Material]);
+    public static KeyMap Ellipsoid { get; } = new(
+        "an ellipsoid", [CommonHeadKeys.Wall, _madeFrom, CommonHeadKeys.Flange, _gores, CommonKeys.Material]);
 
     public static KeyMap Torisphere { get; } = new("a torisphere",
     [

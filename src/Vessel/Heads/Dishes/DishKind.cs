@@ -13,7 +13,8 @@ internal sealed class DishKind(string shape, KeyMap keys, Func<Section, ShellSec
 
     public override HeadDesign Read(Section section, ShellDesign whole, PortHost end) => read(section, whole.AtEnd(end));
 
-    public override IEnumerable<(string Name, string What)> PartsOf(Section section, string end) => section.Text("made_from") != "gores" ? []
+    public override IEnumerable<(string Name, string What)> PartsOf(Section section, string end) =>
+        section.Text("made_from") != "gores" ? []
         : SheetSeams.NamesOf(GoreDesign.GoreOf(end), SheetSeams.Most).Select(name => (name, $"a gore of the {end}"))
             .Append((GoreDesign.CapOf(end), $"the polar cap of the {end}"));
 }

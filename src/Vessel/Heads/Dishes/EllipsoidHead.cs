@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
-using Vessel.Parts;
 using Vessel.Stock;
 
 namespace Vessel.Heads.Dishes;
@@ -27,7 +25,8 @@ public sealed record EllipsoidHead(string Path, Material Material, double Wall) 
         return Flange == 0 ? inner : inner.Moved(-Flange).Then(new(new LinePiece(new(a, -Flange), new(a, 0))));
     }
 
-    internal override double Stress(double pressure, double hole, ShellSection rim) => hole * ThinWalls.Hoop(pressure, rim.OutsideDiameter - Wall, Wall);
+    internal override double Stress(double pressure, double hole, ShellSection rim) =>
+        hole * ThinWalls.Hoop(pressure, rim.OutsideDiameter - Wall, Wall);
 
     internal override string StressFormula => "s = K p D / 2t";
 }

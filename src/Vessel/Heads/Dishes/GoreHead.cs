@@ -12,7 +12,8 @@ internal sealed class GoreHead(PortHost end, GoreShape shape, VesselDesign vesse
 {
     private readonly string _cap = Slug.Of(GoreDesign.CapOf(Names.Of(end)));
 
-    private readonly ImmutableArray<PortSite> _inCap = [.. sites.Where(site => site.Port.Host == end && GorePorts.IsInCap(site.Port, vessel))];
+    private readonly ImmutableArray<PortSite> _inCap =
+        [.. sites.Where(site => site.Port.Host == end && GorePorts.IsInCap(site.Port, vessel))];
 
     public override IEnumerable<Joint> Seams => GoreSeams.Of(End, shape, Design);
 

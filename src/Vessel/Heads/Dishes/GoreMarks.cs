@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Parts;
 
 namespace Vessel.Heads.Dishes;
 

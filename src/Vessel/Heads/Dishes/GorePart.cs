@@ -34,6 +34,8 @@ internal static class GorePart
             gores.Path)
         {
             Forming = Forming.Dished,
+            Making = $"cut {(placed.Length > 1 ? $"{placed.Length} x " : "")}{piece.Name}, deburr, roll and dish to a gauge",
+            StockNote = "starting size, to be bent and dished",
         };
     }
 

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
-using Vessel.Parts;
 using Vessel.Stock;
 
 namespace Vessel.Heads.Dishes;

@@ -36,6 +36,8 @@ internal static class PolarCapPart
             gores.Path)
         {
             Forming = Forming.Dished,
+            Making = $"cut the blank of {name}, dish it to a gauge; trim, drill",
+            StockNote = "blank for dishing, starting size",
         };
     }
 

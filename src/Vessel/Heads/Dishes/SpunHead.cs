@@ -21,7 +21,8 @@ internal sealed class SpunHead(PortHost end, DishedHead spec, VesselDesign vesse
     protected override ImmutableArray<string> Pieces => [Name];
 
     public override IEnumerable<Assumption> Assumptions =>
-        Spec.Assumptions.Prepend(new(0, "Blank of a spun head by equal area on the middle of the wall, flange and all; spinning thins the wall."));
+        Spec.Assumptions.Prepend(new(
+            0, "Blank of a spun head by equal area on the middle of the wall, flange and all; spinning thins the wall."));
 
     public override IEnumerable<Measure> FormingMeasures => DishRules.Temper(End, Spec, "spinning", [Name], Design);
 }

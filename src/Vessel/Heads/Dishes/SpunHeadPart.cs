@@ -30,6 +30,8 @@ internal static class SpunHeadPart
             head.Path)
         {
             Forming = Forming.Spun,
+            Making = $"cut the blank of {name} and have it spun; trim, drill it through the dome",
+            StockNote = "blank for spinning, starting size",
         };
     }
 

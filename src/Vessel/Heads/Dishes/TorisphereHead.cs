@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
-using Vessel.Parts;
 using Vessel.Stock;
 
 namespace Vessel.Heads.Dishes;
@@ -40,7 +38,8 @@ public sealed record TorisphereHead(
             : null;
     }
 
-    internal override double Stress(double pressure, double hole, ShellSection rim) => hole * ThinWalls.Torisphere(pressure, Crown, Knuckle, Wall);
+    internal override double Stress(double pressure, double hole, ShellSection rim) =>
+        hole * ThinWalls.Torisphere(pressure, Crown, Knuckle, Wall);
 
     internal override IEnumerable<Assumption> Assumptions => Standard is null ? []
         : [new(10, "Crown and knuckle of a standard's head: inside radii as multiples of the outside diameter.")];

@@ -18,7 +18,9 @@ internal sealed class Lid(PortHost end, FlatHead spec, VesselDesign vessel, Immu
     public override IEnumerable<Part> Parts(Welds welds)
     {
         var (part, site) = (LidPart.Build(End, spec, vessel, sites, welds), HeadSite.Of(End, vessel));
-        var whole = (Math.PI / 4 * spec.OutsideDiameter * spec.OutsideDiameter * spec.Wall, site.Frame.Origin + (spec.Wall / 2 * site.Frame.Z));
+        var whole = (
+            Math.PI / 4 * spec.OutsideDiameter * spec.OutsideDiameter * spec.Wall,
+            site.Frame.Origin + (spec.Wall / 2 * site.Frame.Z));
         yield return part with { Centre = PartCentre.LessHoles(part, whole, sites.Where(port => port.Port.Host == End)) };
     }
 

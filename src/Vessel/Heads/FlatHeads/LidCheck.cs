@@ -9,7 +9,11 @@ internal static class LidCheck
     {
         var shown = new Shown(design.Units);
         if (head.Depth >= design.Shell.Height)
-            yield return HeadCheck.TooDeep(shown, head.Path, $"The {head.Path} head takes up the whole shell.", head.Depth, design.Shell.Height);
+        {
+            yield return HeadCheck.TooDeep(
+                shown, head.Path, $"The {head.Path} head takes up the whole shell.", head.Depth, design.Shell.Height);
+        }
+
         if (Fit(shown, design.Shell.AtEnd(end), head) is { } fault)
             yield return fault;
     }

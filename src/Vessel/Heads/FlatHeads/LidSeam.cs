@@ -1,6 +1,5 @@
 using Vessel.Design;
 using Vessel.Joints;
-using Vessel.Stock;
 
 namespace Vessel.Heads.FlatHeads;
 

@@ -116,8 +116,9 @@ internal sealed class OrderRules
     {
         foreach (var head in heads)
         {
+            var seam = At(WeldRole.HeadSeam, head.Path);
             foreach (var port in _design.Ports.Where(port => port.Host == head.End))
-                yield return new(At(WeldRole.PortSeam, port.Path), At(WeldRole.HeadSeam, head.Path), "both sides of a loose head are in reach");
+                yield return new(At(WeldRole.PortSeam, port.Path), seam, "both sides of a loose head are in reach");
             foreach (var link in head.Links(numbered))
                 yield return link;
         }

@@ -152,10 +152,7 @@ internal static class WorkTasks
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
             PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
             PartKind.Bung => $"turn and tap {part.Name}, or buy it{(part.Holes[0].Thread is { IsTaper: true } ? "" : FormattableString.Invariant($"; {faceAllowance:0.##} mm over length for its sealing face"))}",
-            PartKind.Gore => $"cut {many}{part.Name}, deburr, roll and dish to a gauge",
-            PartKind.Cone => $"cut {part.Name}, deburr, roll to a cone{(part.Holes.IsEmpty ? "" : ", drill its holes")}",
-            PartKind.Head => $"cut the blank of {part.Name} and have it spun; trim, drill it through the dome",
-            PartKind.Crown => $"cut the blank of {part.Name}, dish it to a gauge; trim, drill",
+            _ when part.Making is { } making => making,
             _ when part.Stock.Form == "tube" => $"saw {part.Name} from tube{wrapped}, deburr",
             _ when part.Flat?.From is RolledDevelopment =>
                 $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
