@@ -22,5 +22,8 @@ public readonly record struct Interval
 
     public double At(double share) => Start + (share * Length);
 
+    /// <summary>From the lesser start to the greater end.</summary>
+    public Interval With(Interval other) => new(Math.Min(Start, other.Start), Math.Max(End, other.End));
+
     public bool Contains(double value) => value >= Start && value <= End;
 }

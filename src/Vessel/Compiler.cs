@@ -6,8 +6,8 @@ using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Heads;
 using Vessel.Members;
-using Vessel.Ports;
 using Vessel.Planning;
+using Vessel.Ports;
 using Vessel.Reading;
 using Vessel.Shells;
 
@@ -27,7 +27,8 @@ public static class Compiler
 
     public static Assembly Assemble(VesselDesign design)
     {
-        ImmutableArray<PortSite> sites = [.. design.Ports.Select(port => PortSite.Of(port, design))];
+        var walls = PortSites.Of(design);
+        ImmutableArray<PortSite> sites = [.. design.Ports.Select(walls.Of)];
         var heads = HeadKinds.Build(design, sites);
         return new(design, sites, new(Courses.Build(design, sites), heads[0], heads[1]), MemberKinds.Build(design, sites));
     }

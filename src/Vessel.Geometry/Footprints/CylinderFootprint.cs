@@ -55,6 +55,21 @@ public sealed record CylinderFootprint(double Radius, double OriginRadius, doubl
         return (outwardSlope + (r * Math.Sin(phi) * Math.Sin(Tilt))) / Math.Cos(Tilt);
     }
 
+    /// <summary>Distance along the axis of the innermost place that a square end of radius r may have within the cylinder, mm.</summary>
+    public double Innermost(double r)
+    {
+        var (sin, cos) = (Math.Sin(Tilt), Math.Cos(Tilt));
+        // Where a line leaves the cylinder on its far side, as in Reach with x below zero.
+        double Leaves(double phi) => (-Outward(r, phi) - OriginOutward - (r * Math.Cos(phi) * sin)) / cos;
+        double Slope(double phi)
+        {
+            var outward = Outward(r, phi);
+            return ((outward == 0 ? 0 : Sideways(r, phi) * r * Math.Cos(phi) / outward) + (r * Math.Sin(phi) * sin)) / cos;
+        }
+
+        return Extremes.Of(Leaves, Slope, Interval.Turn).End;
+    }
+
     public override Vector3 Normal(double r, double phi)
     {
         // Outward in the cylinder's own directions is (x, y) / R; the frame's X and Z share the outward one.

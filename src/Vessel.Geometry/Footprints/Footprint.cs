@@ -44,6 +44,9 @@ public abstract record Footprint
     /// <summary>Reach, its slope and the normal at once, for what needs all three.</summary>
     public virtual Meeting Meet(double r, double phi) => new(Reach(r, phi), ReachSlope(r, phi), Normal(r, phi));
 
+    /// <summary>Least and greatest reach of the lines at a distance r, all of which meet the surface.</summary>
+    public Interval Reaches(double r) => Extremes.Of(phi => Reach(r, phi), phi => ReachSlope(r, phi), Interval.Turn);
+
     /// <summary>The meeting point of line (r, phi).</summary>
     public Vector3 At(double r, double phi) => OnLine(r, phi, Reach(r, phi));
 

@@ -64,4 +64,14 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     /// <summary>Distance of the inner face from the shell's end, outward, at a distance from the axis; zero beyond its rim.</summary>
     public double DepthAt(double radius) => radius >= Inner.End.U ? 0
         : -(Inner.FirstHit(new(radius, 0, Inner.Start.V), Vector3.UnitZ)?.At.Z ?? double.NaN);
+
+    /// <summary>
+    /// Distance from the axis, on the middle of the wall, of what lies square across it under a place of the outer face so far from the
+    /// axis, mm; not a number beyond its rim.
+    /// </summary>
+    public double OnMiddle(double radius) => Outer.FirstHit(new(radius, 0, 0), Vector3.UnitZ) is { Grazes: false } foot
+        ? OnMiddle(new Vector3(radius, 0, foot.At.Z)) : double.NaN;
+
+    /// <summary>The same of a place in its own frame.</summary>
+    public double OnMiddle(Vector3 at) => Middle.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).At.U;
 }

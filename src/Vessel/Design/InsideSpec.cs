@@ -21,6 +21,9 @@ public abstract record InsideSpec(string Path, string Name, Material Material, F
     /// <summary>The rings of which it is made up; not numbers where a size is at fault.</summary>
     internal abstract InsideBody Body(VesselDesign design);
 
+    /// <summary>All that stands inside, in the order of the file.</summary>
+    internal static IEnumerable<InsideBody> BodiesIn(VesselDesign design) => design.All<InsideSpec>().Select(spec => spec.Body(design));
+
     /// <summary>Whether another is what it fits: pressed in, it is wider than that one's bore on purpose.</summary>
     internal virtual bool StandsIn(InsideSpec other) => false;
 

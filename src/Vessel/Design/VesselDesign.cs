@@ -161,6 +161,9 @@ public sealed record PortDesign(
 
     public double BoreRadius => Bore / 2;
 
+    /// <summary>Radius of the hole in its host: the bore of what stands on it; outside and clearance of what passes in.</summary>
+    public double HoleRadius => Joint == PortJoint.SetOn ? BoreRadius : OuterRadius + Clearance;
+
     /// <summary>Along the axis to the free end, or to where it meets the first mitre, mm.</summary>
     public double FirstLength => Length + (Elbow?.HalfPiece ?? 0);
 

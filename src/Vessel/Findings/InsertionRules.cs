@@ -17,12 +17,13 @@ internal static class InsertionRules
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var design = assembly.Design;
-        var ways = InsideBodies.OfInside(design)
+        var ways = InsideSpec.BodiesIn(design)
             .Select(body => body with { Rings = [.. body.Rings.Select(ring => ring with { High = InsideRoom.UpperEnd(design) })] })
             .ToList();
-        foreach (var port in design.Ports.Where(port => port.Host == PortHost.Shell && port.InsideLength > 0))
+        foreach (var site in assembly.Sites.Where(site => site.Port is { Host: PortHost.Shell, InsideLength: > 0 }))
         {
-            var first = ways.Select(way => new { way.Name, Reach = InsideReachCheck.FirstMeeting(design, port, way) })
+            var (port, lines) = (site.Port, new TubeLines(site));
+            var first = ways.Select(way => new { way.Name, Reach = lines.FirstMeeting(way) })
                 .Where(met => met.Reach is not null)
                 .MinBy(met => met.Reach);
             if (first is not { Name: var name, Reach: { } reach })

@@ -18,13 +18,13 @@ internal static class InsideClashRules
 
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
-        var bodies = InsideBodies.OfInside(assembly.Design).ToList();
+        var bodies = InsideSpec.BodiesIn(assembly.Design).ToList();
         return
             from site in assembly.Sites
             let port = site.Port
-            where port.InsideLength > 0 && InsideBodies.Leans(assembly.Design, port)
+            where port.InsideLength > 0 && site.Leans
             from body in bodies
-            let distance = body.Rings.Select(ring => Between(assembly.Design, port, ring)).Where(found => found is not null)
+            let distance = body.Rings.Select(ring => Between(site, ring)).Where(found => found is not null)
                 .MinBy(found => found!.Value.Start)
             where distance is not null
             select new Measure(
@@ -43,10 +43,9 @@ internal static class InsideClashRules
     /// A patch of the outside (round the tube, along it) or of its end (round it, from bore to outside) lies within half its
     /// lengths of its middle, and a distance changes by no more than one moves. Patches that cannot bear the least one are left.
     /// </remarks>
-    private static Interval? Between(VesselDesign design, PortDesign port, Ring ring)
+    private static Interval? Between(PortSite site, Ring ring)
     {
-        if (InsideReachCheck.AxisOf(design, port) is not { } axis)
-            return null;
+        var (port, axis) = (site.Port, site.Inward);
         Vector3 At(double around, double radius, double along) =>
             axis.ToOuter(new(radius * Math.Cos(around), radius * Math.Sin(around), along));
         var patches = new List<Patch>

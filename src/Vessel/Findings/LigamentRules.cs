@@ -30,7 +30,7 @@ internal static class LigamentRules
         {
             foreach (var other in attached.Take(i).Concat(seams))
             {
-                if (MayMeet(attached[i].Joint, other.Joint, design) && Between(attached[i], other, design) is { } finding)
+                if (MayMeet(attached[i].Joint, other.Joint, assembly) && Between(attached[i], other, design) is { } finding)
                     yield return finding;
             }
         }
@@ -63,14 +63,15 @@ internal static class LigamentRules
     /// The two welds of a bracket belong together, and a bracket across the long seam has a finding of its own, as has a port over a head's
     /// seam. A port at the pole ends a cone's seam.
     /// </summary>
-    private static bool MayMeet(Joint joint, Joint other, VesselDesign design)
+    private static bool MayMeet(Joint joint, Joint other, Assembly assembly)
     {
+        var design = assembly.Design;
         if (joint.Role == WeldRole.Mount)
             return other.Owner != joint.Owner && !(other.Role == WeldRole.LongSeam && AreOnOneCourse(joint, other, design));
-        var port = design.Ports.Single(port => port.Path == joint.Owner);
-        return OverSeam.Of(design, port) is { } end
+        var site = assembly.Sites.Single(site => site.Port.Path == joint.Owner);
+        return site.Over is { } end
             ? !(other.Role == WeldRole.HeadSeam && other.Owner == design.Head(end).Path)
-            : !(other.Role.IsOfHead() && port is { Host: not PortHost.Shell, Place.Radius: 0 });
+            : !(other.Role.IsOfHead() && site.Port is { Host: not PortHost.Shell, Place.Radius: 0 });
     }
 
     /// <summary>Whether a weld on the shell stands on the course that a seam runs up.</summary>

@@ -44,7 +44,7 @@ internal static class PortRules
             }
 
             if (site.Over is { } end)
-                yield return Crossed(port, end, design);
+                yield return Crossed(port, end, assembly);
         }
 
         if (!assembly.Cavity.OpenPorts.Any())
@@ -75,9 +75,10 @@ internal static class PortRules
     }
 
     /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
-    private static Measure Crossed(PortDesign port, PortHost end, VesselDesign design)
+    private static Measure Crossed(PortDesign port, PortHost end, Assembly assembly)
     {
-        var (head, late) = (Names.Of(end), WorkTasks.ClosingEnd(design) == end);
+        var design = assembly.Design;
+        var (head, late) = (Names.Of(end), WorkTasks.ClosingEnd(design, assembly.Sites) == end);
         return new(
             FindingCodes.PortOverHeadSeam,
             late ? Severity.Warning : Severity.Note,

@@ -51,8 +51,8 @@ internal abstract class MemberKind
     public virtual ImmutableArray<(string Name, string What)> PartsOf(string name) => [];
 
     /// <summary>What makes the shape of one impossible.</summary>
-    /// <param name="holes">Of the ports in the shell.</param>
-    public abstract IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes);
+    /// <param name="sites">Where the ports stand.</param>
+    public abstract IEnumerable<Fault> Faults(VesselDesign design, PortSites sites);
 
     /// <summary>Those of this kind, in the order of the file, where they stand.</summary>
     public abstract IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites);

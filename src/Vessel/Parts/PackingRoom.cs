@@ -30,38 +30,37 @@ internal static class PackingRoom
     /// <summary>
     /// The end from which a tube passes on into a packing between discs of the shell; null where none does, or from both.
     /// </summary>
-    public static PortHost? EnteredFrom(PackingDesign packing, VesselDesign design) =>
-        Disc(packing.Lower ?? packing.Upper, design) is { Fits: null } ? Through(packing, design)?.From : null;
+    public static PortHost? EnteredFrom(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites) =>
+        Disc(packing.Lower ?? packing.Upper, design) is { Fits: null } ? Through(packing, design, sites)?.From : null;
 
     /// <summary>
     /// Whether the discs and packings of a bore are put in from below, the uppermost first: a tube hangs down into one of its packings,
     /// from the top or in its sleeve.
     /// </summary>
     /// <param name="fits">Name of the sleeve; null for the shell.</param>
-    public static bool IsFilledFromBelow(string? fits, VesselDesign design) => design.All<PackingDesign>()
+    public static bool IsFilledFromBelow(string? fits, VesselDesign design, ImmutableArray<PortSite> sites) => design.All<PackingDesign>()
         .Where(packing => Disc(packing.Lower ?? packing.Upper, design) is { } disc && disc.Fits == fits)
-        .Select(packing => Through(packing, design))
+        .Select(packing => Through(packing, design, sites))
         .FirstOrDefault(tube => tube is not null) is { From: PortHost.Top };
 
     /// <summary>The disc that shuts a packing in, put in after it; null where there is none.</summary>
-    public static DividerSpec? Shutting(PackingDesign packing, VesselDesign design)
+    public static DividerSpec? Shutting(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
     {
         var (lower, upper) = (Disc(packing.Lower, design), Disc(packing.Upper, design));
-        return (lower ?? upper) is { } disc && IsFilledFromBelow(disc.Fits, design) ? lower : upper;
+        return (lower ?? upper) is { } disc && IsFilledFromBelow(disc.Fits, design, sites) ? lower : upper;
     }
 
     /// <summary>
     /// The tube, of a port or a sleeve, that is there before the packing is stuffed round it, and the end that it comes from: of several
     /// that which passes furthest in. In a sleeve only what comes from the sleeve's own end. Null where tubes come from both ends, or none.
     /// </summary>
-    public static (string Name, PortHost From)? Through(PackingDesign packing, VesselDesign design)
+    public static (string Name, PortHost From)? Through(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
     {
         if (Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
             return null;
         var room = HeightsOf(packing, disc, design);
         var own = Tubes(design).FirstOrDefault(tube => tube.Name == disc.Fits)?.HangsFrom;
-        var tubes = InsideBodies.OfPorts(design)
-            .Select(body => (Body: body, From: design.Ports.Single(port => port.Path == body.Path).Host))
+        var tubes = sites.Where(site => site.UprightBody is not null).Select(site => (Body: site.UprightBody!, From: site.Port.Host))
             .Concat(Tubes(design).Where(tube => tube.Name != disc.Fits).Select(tube => (Body: tube.Body(design), From: tube.HangsFrom)))
             .Where(tube => (own is null || tube.From == own) && tube.Body.Rings.Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
                 && ring.Low < room.End - Ring.Hair && ring.High > room.Start + Ring.Hair))
@@ -73,14 +72,14 @@ internal static class PackingRoom
     }
 
     /// <summary>Whether a port's tube comes through the shell into a packing.</summary>
-    public static bool IsReached(PackingDesign packing, PortDesign port, VesselDesign design)
+    public static bool IsReached(PackingDesign packing, PortSite site, VesselDesign design)
     {
-        if (port is not { Host: PortHost.Shell, InsideLength: > 0 } || Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
+        if (site.Port is not { Host: PortHost.Shell, InsideLength: > 0 } || Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
             return false;
         var room = HeightsOf(packing, disc, design);
         var body = new InsideBody(
             packing.Path, packing.Name, [new Ring(0, InternalHost.InnerRadius(disc, design) - Ring.Hair, room.Start, room.End)]);
-        return InsideReachCheck.FirstMeeting(design, port, body) is not null;
+        return new TubeLines(site).FirstMeeting(body) is not null;
     }
 
     /// <summary>From disc to disc, or to the end of the bore where there is only one.</summary>

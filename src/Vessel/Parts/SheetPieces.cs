@@ -33,7 +33,8 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
             ShellCourse.SheetOf(course.Name),
             seams.Count,
             vessel.Ports.Where(port => port.Host == PortHost.Shell && vessel.Shell.CourseAt(port.Place.Height) == course)
-                .ToLookup(port => seams.Count == 1 ? 0 : SheetOf(port, vessel.Shell, seams)),
+                .ToLookup(port => seams.Count == 1 ? 0
+                    : seams.SheetAt(vessel.Shell.ClockAt(port.Place.Height, port.Place.Angle, port.Place.Offset))),
             SlotHole.Of(vessel, course).Select(slot => seams.SheetAt(slot.Place.U)));
     }
 
@@ -41,13 +42,6 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
     public static ImmutableArray<string> Ids(ImmutableArray<SheetPiece> pieces) =>
         [.. pieces.SelectMany(piece => piece.Numbers.Select(number => (number, piece.Id))).OrderBy(sheet => sheet.number)
             .Select(sheet => sheet.Id)];
-
-    /// <summary>Number of the sheet that the axis of a port in the shell goes through.</summary>
-    private static int SheetOf(PortDesign port, ShellDesign shell, SheetSeams seams)
-    {
-        var at = ShellFooting.Of(shell, port).Axis.Origin;
-        return seams.SheetAt(Math.Atan2(at.Y, at.X));
-    }
 
     /// <summary>The plain sheets first, then those that something is cut in, each.</summary>
     /// <param name="whole">What a single sheet is called.</param>

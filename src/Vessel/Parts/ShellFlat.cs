@@ -139,7 +139,7 @@ internal static class ShellFlat
     private static (Development Development, double Radius, double Width) Wrapped(
         ShellCourse course, ImmutableArray<ShellOpening> openings)
     {
-        var angles = openings.Select(opening => opening.Angles).ToList();
+        var angles = openings.Select(opening => opening.Outer.Us).ToList();
         double Lap(double start) => angles
             .Select(hole => Turns.From(hole.Start, start) + hole.Length - start - Turns.Full)
             .Append(0)

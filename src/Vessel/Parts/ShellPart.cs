@@ -22,7 +22,7 @@ internal static class ShellPart
         var (number, seams, lift) = (piece.Numbers[0], course.Seams, course.Start);
         var (turned, shell) = (course with { Seams = seams with { First = seams.Of(number) } }, course.At(course.Start));
         Interval? sheet = seams.Count > 1 ? seams.Sheet(number) : null;
-        var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, shell, lift)).ToImmutableArray();
+        var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, lift)).ToImmutableArray();
         ImmutableArray<NotchedEdge> ends =
             [NotchedEdge.OfShell(PortHost.Bottom, course, sites, sheet), NotchedEdge.OfShell(PortHost.Top, course, sites, sheet)];
         var slots = SlotHole.Of(vessel, course).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();

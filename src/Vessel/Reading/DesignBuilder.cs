@@ -27,7 +27,7 @@ internal static class DesignBuilder
             shell,
             top,
             bottom,
-            [.. sections.Select(Port)],
+            [.. sections.Select(PortBuilder.Build)],
             FlowBuilder.Build(file.Child("flow") ?? Section.Absent("flow"), file.Child("engine")),
             places)
         {
@@ -48,8 +48,7 @@ internal static class DesignBuilder
             LeakTest = DutyBuilder.LeakTest(file.Child("leak_test") ?? Section.Absent("leak_test")),
             DrainBack = DutyBuilder.DrainBack(file.Child("drain_back") ?? Section.Absent("drain_back")),
         };
-        var ports = design.Ports.Zip(sections, (port, section) => Reaching(design, port, section)).ToImmutableArray();
-        return MemberKinds.Read(file, design with { Ports = ports });
+        return MemberKinds.Read(file, design with { Ports = PortBuilder.Reaching(PortSites.Of(design), sections) });
     }
 
     private static ShellDesign Shell(Section section, Shop workshop)
@@ -102,91 +101,6 @@ internal static class DesignBuilder
             Sheets = sheets,
             AboveSheets = aboveSheets,
         };
-    }
-
-    /// <summary>As the file gives it: without a length inside that is not given, a bung with its whole length.</summary>
-    private static PortDesign Port(Section section)
-    {
-        var host = section.Text("in") switch
-        {
-            "shell" => PortHost.Shell,
-            "top" => PortHost.Top,
-            _ => PortHost.Bottom,
-        };
-        var place = Place(section.Child("at") ?? Section.Absent(section.Path), host);
-        var joint = section.Text("joint") == "set_in" ? PortJoint.SetIn : PortJoint.SetOn;
-        var tube = section.Child("tube");
-        var bung = section.Child("bung");
-        var round = bung ?? tube ?? Section.Absent(section.Path);
-        // While the joint is at fault nothing can be said about the hole.
-        var outside = section.Has("joint") ? round.Number("outside_diameter") : double.NaN;
-        return new PortDesign(
-            section.Path,
-            section.Text("name") ?? "",
-            host,
-            place,
-            section.Metal,
-            outside,
-            bung is null ? outside - (2 * round.Number("wall")) : bung.Thread("thread")?.TapDrill ?? double.NaN,
-            (bung ?? section).Number("length"),
-            joint == PortJoint.SetIn ? section.NumberOr("inside_length", 0) : 0,
-            joint == PortJoint.SetIn ? section.Number("clearance") : 0,
-            joint,
-            section.Text("cut") switch
-            {
-                "ground" => EndCut.Ground,
-                "hole_saw" => EndCut.HoleSaw,
-                _ => EndCut.Square,
-            },
-            bung?.Thread("thread"),
-            section.Thread("fitting"))
-        {
-            IsFlush = joint == PortJoint.SetIn && section.Text("inner_end") == "flush",
-            Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
-            Windows = WindowsBuilder.Build(section),
-        };
-    }
-
-    /// <summary>With what hangs on its host: how far a set-in one reaches in, and what is left of a bung outside.</summary>
-    private static PortDesign Reaching(VesselDesign design, PortDesign port, Section section)
-    {
-        if (port.Joint == PortJoint.SetOn)
-            return port;
-        var reaching = port.IsFlush || section.Given.Contains("inside_length") ? port
-            : port with { InsideLength = FreeLength.ToComeThrough(design, port) };
-        // A bung's own length is that of the whole.
-        return section.Child("bung") is null ? reaching
-            : reaching with { Length = reaching.Length - reaching.InsideLength - Through(reaching, design.Shell, design.Head(port.Host == PortHost.Shell ? PortHost.Bottom : port.Host)) };
-    }
-
-    private static ElbowDesign Elbow(Section section) => new(
-        section.Path,
-        // While the number of pieces is at fault nothing can be said about their slants.
-        section.Has("pieces") ? section.Number("angle") : double.NaN,
-        section.Number("radius"),
-        section.Has("pieces") ? (int)section.Number("pieces") : 2,
-        section.Number("direction"),
-        section.Number("end_length"),
-        section.Text("cut") == "square" ? MitreCut.Square : MitreCut.Sawn);
-
-    private static PortPlace Place(Section at, PortHost host)
-    {
-        var angle = Turns.From(at.Number("angle"), 0);
-        return host == PortHost.Shell
-            ? new PortPlace(at.Number("height"), angle, at.Number("offset"), at.Number("tilt"), 0)
-            : new PortPlace(0, angle, 0, 0, at.Number("radius")) { SquareToSurface = at.Text("square_to_surface") == "true" };
-    }
-
-    /// <summary>How far the port's axis runs through the wall of its host, mm; about that where it misses the wall.</summary>
-    private static double Through(PortDesign port, ShellDesign shell, HeadDesign head)
-    {
-        if (port.Host == PortHost.Shell)
-            return -ShellFooting.Of(shell, port).Inside.Reach(0, 0);
-        var shape = HeadShape.Of(port.Host, head, shell.AtEnd(port.Host), HeadShape.TipOf(port));
-        return shape is not null && HeadFooting.Of(shape, port) is { } footing
-            && footing.Inside.Reach(footing.AxisRadius, 0) is var reach && double.IsFinite(reach)
-            ? -reach
-            : head.Wall;
     }
 
     /// <summary>A value at fault leaves its default: nothing else is checked against it.</summary>

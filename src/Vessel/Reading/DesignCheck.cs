@@ -9,30 +9,26 @@ internal static class DesignCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var holes = design.Ports
-            .Where(p => p.Host == PortHost.Shell)
-            .Select(p => ShellHole.Of(design.Shell, p))
-            .OfType<ShellHole>()
-            .ToList();
+        var sites = PortSites.Of(design);
         return
         [
             .. WallCheck.Find(design),
             .. ShellShapeCheck.Find(design),
             .. HeadCheck.Find(design),
-            .. BranchFitCheck.Find(design),
-            .. BranchReachCheck.Find(design),
+            .. BranchFitCheck.Find(sites),
+            .. BranchReachCheck.Find(sites),
             .. ElbowCheck.Find(design),
-            .. ShellEndCheck.Find(design, holes),
+            .. ShellEndCheck.Find(sites),
             .. SheetCheck.Find(design),
-            .. SeamCheck.Find(design, holes),
-            .. HeadPortCheck.Find(design),
-            .. HoleSawCheck.Find(design),
-            .. OverlapCheck.Find(design, holes),
-            .. InsideCollisionCheck.Find(design),
-            .. InsideReachCheck.Find(design),
-            .. PortWindowCheck.Find(design),
+            .. SeamCheck.Find(sites),
+            .. HeadPortCheck.Find(sites),
+            .. HoleSawCheck.Find(sites),
+            .. OverlapCheck.Find(sites),
+            .. InsideCollisionCheck.Find(sites),
+            .. InsideReachCheck.Find(sites),
+            .. PortWindowCheck.Find(sites),
             .. HolePatternCheck.Find(design),
-            .. MemberKinds.All.SelectMany(kind => kind.Faults(design, holes)),
+            .. MemberKinds.All.SelectMany(kind => kind.Faults(design, sites)),
             .. LetterCheck.Find(design),
         ];
     }

@@ -21,7 +21,7 @@ public sealed class MockupShapesTests
             Designs.Shell(), Designs.Branch("seam", 32, 2, new(60, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 20, 2, 0)));
         var port = vessel.Design.Ports[0] with { Place = new(height, 0, offset, tilt, 0), Length = 60 };
         var design = vessel.Design with { Ports = vessel.Design.Ports.SetItem(0, port) };
-        var site = PortSite.Of(port, design);
+        var site = PortSites.Of(design).Of(port);
         var plan = MockupPlan.Of(design, vessel.Chamber.Heads, [site, vessel.Sites[1]], vessel.Members);
 
         Assert.Empty(plan.Obstacles);

@@ -45,7 +45,7 @@ public sealed class LapTests
         var vessel = kind == "sleeve"
             ? InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { OutsideDiameter = 80, Windows = rows }], [], []))
             : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", PortHost.Top, 80, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 60, Length = 40, Windows = rows });
-        Assert.Empty(PortWindowCheck.Find(vessel));
+        Assert.Empty(PortWindowCheck.Find(PortSites.Of(vessel)));
         var part = Compiler.Assemble(vessel).Parts.Single(part => part.Word == (kind == "sleeve" ? "sleeve" : "branch"));
         var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
         var (flat, figures) = (part.Flat!, FlatFigures.Of(FittedFlat.Of(part.Flat!, 0.01)));

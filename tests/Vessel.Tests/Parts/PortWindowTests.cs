@@ -174,7 +174,7 @@ public sealed class PortWindowTests
         var port = OnShell() with { Place = new(100, 0, 0, 0, 0), InsideLength = 25 + Wall + depth };
         var vessel = Designs.Vessel(Designs.Shell(150, 2, 200), port with { Windows = [_rows[0] with { Up = top - 8 }] });
 
-        Near.Absolute(25 + Wall, FreeLength.Of(vessel, port), 1e-6);
-        Assert.Equal(fits, !PortWindowCheck.Find(vessel).Any());
+        Near.Absolute(25 + Wall, PortSites.Of(vessel).Of(vessel.Ports[0]).FreeLength, 1e-6);
+        Assert.Equal(fits, !PortWindowCheck.Find(PortSites.Of(vessel)).Any());
     }
 }

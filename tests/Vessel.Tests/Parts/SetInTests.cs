@@ -31,12 +31,12 @@ public sealed class SetInTests
             ports:
               - { name: feed, {{where}}, tube: { outside_diameter: 30, wall: 2 }, length: 80, joint: set_in }
             """);
-        var site = PortSite.Of(design.Ports[0], design);
+        var site = PortSites.Of(design).Of(design.Ports[0]);
 
         // Least at the deepest place: none is missed by more than the square of half a step of the 720 lines that are looked at.
         var (deepest, step) = (Enumerable.Range(0, Lines).Min(i => site.Inside.Reach(15, Turns.Full * i / Lines)), Math.PI / 720);
         Assert.InRange(deepest - site.InnerEnd, -15 * step * step, 15 * step * step);
-        Assert.True(FreeLength.LeftOutside(design, design.Ports[0]) < 0);
+        Assert.True(site.LeftOutside < 0);
     }
 
     /// <summary>An explicit length is a fault from just where the end would leave the outer face, at the tube's deepest line.</summary>
@@ -47,11 +47,11 @@ public sealed class SetInTests
         var vessel = RandomDesigns.At(seed);
         foreach (var (port, i) in vessel.Ports.Select((port, i) => (port, i)).Where(port => port.port is { Joint: PortJoint.SetIn, IsFlush: false, Windows.IsEmpty: true }))
         {
-            var site = PortSite.Of(port, vessel);
+            var site = PortSites.Of(vessel).Of(port);
             var deepest = Enumerable.Range(0, Lines).Min(line => site.Outside.Reach(port.OuterRadius, Turns.Full * line / Lines));
             // The inside length with which the square end would just touch the outer face where that lies deepest.
             var just = site.InsideAxis - deepest;
-            bool IsFault(double length) => BranchReachCheck.Find(vessel with { Ports = vessel.Ports.SetItem(i, port with { InsideLength = length }) })
+            bool IsFault(double length) => BranchReachCheck.Find(PortSites.Of(vessel with { Ports = vessel.Ports.SetItem(i, port with { InsideLength = length }) }))
                 .Any(fault => fault.Code == FaultCodes.EndOutsideHost && fault.Path.StartsWith(port.Path, StringComparison.Ordinal));
             var hair = 1e-4 * port.OuterRadius;
             Assert.False(IsFault(just + hair));
@@ -69,8 +69,8 @@ public sealed class SetInTests
     public void A_rolled_shells_hole_keeps_the_clearance_square_to_the_tube(int seed)
     {
         var vessel = RandomDesigns.At(seed);
-        Assert.All(vessel.Ports.Where(port => port is { Host: PortHost.Shell, Joint: PortJoint.SetIn } && vessel.Shell.MadeFrom == StockForm.Sheet && OverSeam.Of(vessel, port) is null), port =>
-            Holds(vessel.Shell, PortSite.Of(port, vessel)));
+        Assert.All(vessel.Ports.Where(port => port is { Host: PortHost.Shell, Joint: PortJoint.SetIn } && vessel.Shell.MadeFrom == StockForm.Sheet && PortSites.Of(vessel).Of(port).Over is null), port =>
+            Holds(vessel.Shell, PortSites.Of(vessel).Of(port)));
     }
 
     [Fact]
@@ -84,11 +84,11 @@ public sealed class SetInTests
     private static void Holds(ShellDesign shell, PortSite site)
     {
         const int outlines = 1440, layers = 40;
-        var opening = ShellOpening.Of(site, shell.At(site.Port.Place.Height));
+        var opening = ShellOpening.Of(site);
         var least = double.PositiveInfinity;
         for (var i = 0; i < outlines; i++)
         {
-            var (angle, height) = opening.Outer(opening.Domain.At((i + 0.5) / outlines));
+            var (angle, height) = opening.Outer.At(opening.Outer.Domain.At((i + 0.5) / outlines));
             for (var layer = 0; layer <= layers; layer++)
             {
                 var radius = shell.InnerRadius + (shell.Wall * layer / layers);

@@ -140,14 +140,14 @@ public sealed class SheetTests
     public void No_port_stands_over_any_seam(int count, double shift, bool found)
     {
         var vessel = Vessel(count, 170, shift);
-        var faults = SeamCheck.Find(vessel.Design, [.. vessel.Design.Ports.Select(port => ShellHole.Of(vessel.Design.Shell, port)!)]).ToList();
+        var faults = SeamCheck.Find(PortSites.Of(vessel.Design)).ToList();
 
         Assert.Equal(found, faults.Count > 0);
         // The remedy is one.
         foreach (var angle in faults.Select(fault => fault.Remedy.Split("'seam_angle: ")[1].Split(' ')[0].TrimEnd('\'')))
         {
             var turned = vessel.Design.Shell with { SeamAngle = Turns.From(double.Parse(angle, System.Globalization.CultureInfo.InvariantCulture) * Math.PI / 180, 0) };
-            Assert.Empty(SeamCheck.Find(vessel.Design with { Shell = turned }, [.. vessel.Design.Ports.Select(port => ShellHole.Of(turned, port)!)]));
+            Assert.Empty(SeamCheck.Find(PortSites.Of(vessel.Design with { Shell = turned })));
         }
     }
 

@@ -147,7 +147,7 @@ public sealed class WeldProcedureTests
     public void Passes_follow_the_section(double wall, int passes)
     {
         var vessel = Designs.Vessel(Designs.Shell(400, wall, 400), Designs.Branch("p", 60, wall, new(200, 0, 0, 0, 0)));
-        var site = PortSite.Of(vessel.Ports[0], vessel);
+        var site = PortSites.Of(vessel).Of(vessel.Ports[0]);
         // Lap of a straight ring: the section is wall squared over two, as on a right angle.
         var straight = PortSeam.Of(site, vessel) with
         {

@@ -27,7 +27,7 @@ public sealed class WorkOrderTests
             var design = RandomDesigns.At(seed).With(RandomInsides.At(seed));
             if (design.Inside.Caps.Any(cap => cap.Outlet is not null))
                 design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
-            var sites = design.Ports.Select(port => PortSite.Of(port, design)).ToImmutableArray();
+            var sites = design.Ports.Select(port => PortSites.Of(design).Of(port)).ToImmutableArray();
             var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
             var chamber = new Chamber(Courses.Build(design, sites), heads[0], heads[1]);
 

@@ -26,7 +26,7 @@ public sealed class CylinderIntersections
     private static double HoleArea(double shell, double branch, double offset, double beta)
     {
         var (vessel, site) = Designs.Tee(shell, branch, 0, offset, (Math.PI / 2) - beta, shell / 1e6, StockForm.Tube);
-        var opening = ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height));
+        var opening = ShellOpening.Of(site);
         var outline = opening.OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell).Edges.Single();
         return Quadrature.Periodic(
             t => (outline.At(t) - outline.Start).Cross(outline.Slope(t)) / -2, outline.Domain, outline.Breaks);
@@ -36,7 +36,7 @@ public sealed class CylinderIntersections
     private static Loop2 CutHole(double shell, double branch, double offset, double beta)
     {
         var (vessel, site) = Designs.Tee(shell, branch, 0, offset, (Math.PI / 2) - beta, shell / 1e6, StockForm.Tube);
-        return ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height)).OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell);
+        return ShellOpening.Of(site).OnFlat(new WrappedDevelopment(shell, Math.PI, 0), shell);
     }
 
     [Theory]

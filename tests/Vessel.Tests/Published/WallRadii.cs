@@ -100,18 +100,18 @@ public sealed class WallRadii
     public void A_drilled_hole_spans_two_angles()
     {
         var (vessel, site) = Designs.Tee(55, 18, 2, shellWall: 3, madeFrom: StockForm.Tube);
-        var opening = ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height));
+        var opening = ShellOpening.Of(site);
 
-        Near.Printed("16.91", opening.Outer(Math.PI / 2).U * 180 / Math.PI);
-        Near.Printed("17.92", opening.Inner(Math.PI / 2).U * 180 / Math.PI);
+        Near.Printed("16.91", opening.Outer.At(Math.PI / 2).U * 180 / Math.PI);
+        Near.Printed("17.92", opening.Inner.At(Math.PI / 2).U * 180 / Math.PI);
     }
 
     [Fact]
     public void Off_centre_its_two_outlines_lie_far_apart()
     {
         var (vessel, site) = Designs.Tee(55, 18, 2, 30, shellWall: 3, madeFrom: StockForm.Tube);
-        var opening = ShellOpening.Of(site, vessel.Shell.At(site.Port.Place.Height));
+        var opening = ShellOpening.Of(site);
 
-        Near.Printed("5.2", 55 * (opening.Inner(Math.PI / 2).U - opening.Outer(Math.PI / 2).U));
+        Near.Printed("5.2", 55 * (opening.Inner.At(Math.PI / 2).U - opening.Outer.At(Math.PI / 2).U));
     }
 }

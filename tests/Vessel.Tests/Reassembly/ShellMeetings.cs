@@ -173,7 +173,7 @@ internal static class ShellMeetings
         var (port, shell) = (site.Port, vessel.Design.Shell.At(site.Port.Place.Height));
         var over = site.Over is { } end ? Over(vessel.Design, end, outside: false) : null;
         // No part of the end lies as far out as the foot of the shortest line from the free end or mitre.
-        var outside = ((WrappedDevelopment)tube.Part.Flat!.From).Lift + new BranchAxis(shell, port.Place).GreatestReach(port.OuterRadius);
+        var outside = ((WrappedDevelopment)tube.Part.Flat!.From).Lift + site.OnShell!.Outside.Reaches(port.OuterRadius).End;
         return tube.Outline.Where(p => p.V < outside && !IsOnSide(p, port.OuterRadius, tube.Allowed)).Select(at =>
         {
             var p = tube.InVessel(at, 0);

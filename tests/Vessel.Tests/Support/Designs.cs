@@ -61,7 +61,7 @@ internal static class Designs
     public static (VesselDesign Vessel, PortSite Site) Alone(ShellDesign shell, PortDesign port)
     {
         var vessel = Vessel(shell, port);
-        return (vessel, PortSite.Of(vessel.Ports[0], vessel));
+        return (vessel, PortSites.Of(vessel).Of(vessel.Ports[0]));
     }
 
     /// <summary>A branch on a shell of radius R, with no more of a vessel than that; also where none could be built.</summary>

@@ -42,7 +42,7 @@ internal static class MockupVolume
             Top = Thick(design.Top),
             Bottom = Thick(design.Bottom),
         };
-        return (thick, thick.Ports.Select(port => PortSite.Of(port, thick)));
+        return (thick, thick.Ports.Select(port => PortSites.Of(thick).Of(port)));
     }
 
     /// <summary>

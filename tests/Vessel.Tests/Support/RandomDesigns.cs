@@ -79,7 +79,7 @@ internal static class RandomDesigns
     /// <summary>Windows in some of the tubes that stand free inside: round, slots, rectangles, one or many, up to a wall from each other.</summary>
     private static IEnumerable<PortDesign> Windowed(Dice dice, VesselDesign vessel) => vessel.Ports.Select(port =>
     {
-        var room = FreeLength.Of(vessel, port) - (2 * port.Wall);
+        var room = PortSites.Of(vessel).Of(port).FreeLength - (2 * port.Wall);
         if (!(port.Thread is null && room > port.Wall && dice.Chance(0.7)))
             return port;
         var count = 1 + dice.Pick(6);
@@ -94,13 +94,13 @@ internal static class RandomDesigns
             IsRound = isRound,
         };
         var grown = vessel with { Ports = [port with { Windows = [row] }] };
-        return PortWindowCheck.Find(grown).Any() ? port : grown.Ports[0];
+        return PortWindowCheck.Find(PortSites.Of(grown)).Any() ? port : grown.Ports[0];
     });
 
     /// <summary>Some that are set in end flush inside, where the language takes that.</summary>
     private static IEnumerable<PortDesign> Flush(Dice dice, VesselDesign vessel) => vessel.Ports.Select(port =>
         port is { Joint: PortJoint.SetIn, Thread: null } && dice.Chance(0.4) && port with { IsFlush = true, InsideLength = 0 } is var flush
-        && OverSeam.Of(vessel, flush) == OverSeam.Of(vessel, port) ? flush : port);
+        && PortSites.Of(vessel) is var sites && sites.Stand(flush).Site?.Over == sites.Stand(port).Site?.Over ? flush : port);
 
     /// <summary>Some of the tubes with elbows; whether the pieces keep clear of the vessel is no matter of its parts.</summary>
     private static VesselDesign Bent(Dice dice, VesselDesign vessel)
@@ -110,7 +110,7 @@ internal static class RandomDesigns
             if (vessel.Ports[i] is not { Thread: null } port || !dice.Chance(0.4))
                 continue;
             var bent = vessel with { Ports = vessel.Ports.SetItem(i, Bent(dice, port)) };
-            if (!BranchReachCheck.Find(bent).Concat(ElbowCheck.Find(bent)).Any())
+            if (!BranchReachCheck.Find(PortSites.Of(bent)).Concat(ElbowCheck.Find(bent)).Any())
                 vessel = bent;
         }
 
@@ -285,7 +285,8 @@ internal static class RandomDesigns
             DishedHead { Gores: { } gores } dish => GoreCheck.Find(new(vessel.Units), crowded, port.Host, dish, gores),
             _ => [],
         };
-        return !HeadPortCheck.Find(crowded).Any() && !overSeams.Any() && !OverlapCheck.Find(crowded, []).Any();
+        var sites = PortSites.Of(crowded);
+        return !HeadPortCheck.Find(sites).Any() && !overSeams.Any() && !OverlapCheck.InHeads(sites).Any();
     }
 
     private static double Wide(PortDesign port) => port.OuterRadius + port.Clearance;
@@ -300,10 +301,10 @@ internal static class RandomDesigns
         }
 
         var box = Box(shell, port);
-        var over = OverSeam.Of(vessel, port);
+        var over = PortSites.Of(vessel).Stand(port).Site?.Over;
         var wider = port with { OutsideDiameter = port.OutsideDiameter + (4 * shell.Wall), Bore = port.Bore + (4 * shell.Wall), Length = 1000 };
-        return (over == PortHost.Bottom ? !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any() : box.Low.V > Depth(vessel.Bottom))
-            && (over == PortHost.Top ? !OverlapCheck.Find(vessel with { Ports = vessel.Ports.Add(wider) }, []).Any() : box.High.V < shell.Height - Depth(vessel.Top))
+        return (over == PortHost.Bottom ? !OverlapCheck.InHeads(PortSites.Of(vessel with { Ports = vessel.Ports.Add(wider) })).Any() : box.Low.V > Depth(vessel.Bottom))
+            && (over == PortHost.Top ? !OverlapCheck.InHeads(PortSites.Of(vessel with { Ports = vessel.Ports.Add(wider) })).Any() : box.High.V < shell.Height - Depth(vessel.Top))
             && (shell.MadeFrom == StockForm.Tube || !Covers(box, shell.SeamAngle, shell.SeamAngle))
             && vessel.Ports.Where(other => other.Host == PortHost.Shell).Select(other => Box(shell, other)).All(other =>
                 other.High.V < box.Low.V || other.Low.V > box.High.V || !Covers(box, other.Low.U, other.High.U));

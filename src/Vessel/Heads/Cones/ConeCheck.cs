@@ -19,23 +19,16 @@ internal static class ConeCheck
 
     /// <summary>Ports over a seam, but for the one that closes the tip.</summary>
     public static IEnumerable<Fault> OverSeams(Shown shown, VesselDesign design, PortHost end, ConeHead cone) =>
-        HeadShape.Of(end, design) is { } shape && double.IsFinite(cone.SeamAngle + cone.RootGap)
-            ? design.Ports.Where(port => port.Host == end && port.Place.Radius > 0)
-                .Select(port => OverSeam(shown, shape, cone, port)).OfType<Fault>()
+        double.IsFinite(cone.SeamAngle + cone.RootGap)
+            ? PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Port.Place.Radius > 0 && stand.Misfit == PortMisfit.None)
+                .Select(stand => OverSeam(shown, cone, stand.Site!)).OfType<Fault>()
             : [];
 
-    private static Fault? OverSeam(Shown shown, HeadShape shape, ConeHead cone, PortDesign port)
+    private static Fault? OverSeam(Shown shown, ConeHead cone, PortSite site)
     {
-        if (HeadFooting.Of(shape, port) is not { } footing)
-            return null;
-        var wide = Math.Max(port.OuterRadius, ShellHole.HoleRadius(port));
-        if (!footing.Takes(wide, ShellHole.HoleRadius(port)))
-            return null;
+        var port = site.Port;
         // Half the gap counts to the seam, where it is widest in angle: at the port's place nearest to the axis.
-        var places = footing.Round(footing.Outside, wide)
-            .Concat(footing.Round(footing.Inside, ShellHole.HoleRadius(port)))
-            .Select(shape.Frame.ToOuter)
-            .ToList();
+        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius)).Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
         var half = cone.RootGap / 2 / places.Min(at => double.Hypot(at.X, at.Y));
         var turns = places.ConvertAll(at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
         var taken = new Interval(port.Place.Angle + turns.Min() - half, port.Place.Angle + turns.Max() + half);

@@ -29,9 +29,9 @@ internal static class GoreCheck
             yield break;
         }
 
-        foreach (var port in design.Ports.Where(p => p.Host == end))
+        foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Misfit == PortMisfit.None).Select(stand => stand.Site!))
         {
-            if (OverSeam(shown, shape, gores, port) is { } over)
+            if (OverSeam(shown, shape, gores, site) is { } over)
                 yield return over;
         }
     }
@@ -43,17 +43,14 @@ internal static class GoreCheck
     /// A port stands on one piece, with its weld or hole on the outer face and its hole on the inner one. Seams are cut square to the wall,
     /// so that the inner face has less room for a hole with parallel sides.
     /// </summary>
-    private static Fault? OverSeam(Shown shown, HeadShape shape, GoreDesign gores, PortDesign port)
+    private static Fault? OverSeam(Shown shown, HeadShape shape, GoreDesign gores, PortSite site)
     {
-        var hole = ShellHole.HoleRadius(port);
-        var wide = Math.Max(port.OuterRadius, hole);
-        if (HeadFooting.Of(shape, port) is not { } footing || !footing.Takes(wide, hole))
-            return null;
-        var places = footing.Round(footing.Outside, wide).Concat(footing.Round(footing.Inside, hole)).ToList();
-        var reach = places.ConvertAll(at => 2 * GorePorts.OnMiddle(shape.Middle, at));
+        var port = site.Port;
+        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius)).Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
+        var reach = places.ConvertAll(at => 2 * shape.OnMiddle(shape.Frame.ToLocal(at)));
         var path = port.Place.Radius > 0 ? $"{port.Path}.at.radius" : port.SizeKey;
         var (most, least) = (reach.Max(), reach.Min());
-        if (GorePorts.IsInCap(port, gores, shape))
+        if (gores.IsInCap(port, shape))
         {
             return most < gores.CapDiameter ? null : new Fault(FaultCodes.PortOverSeam, path,
                 $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(most),
@@ -70,7 +67,7 @@ internal static class GoreCheck
         }
 
         var turns = places.ConvertAll(
-            at => shape.Frame.ToOuter(at) is var place ? Turns.Signed(Math.Atan2(place.Y, place.X) - port.Place.Angle) : 0);
+            at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
         var taken = new Interval(port.Place.Angle + turns.Min(), port.Place.Angle + turns.Max());
         if (gores.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
             return null;

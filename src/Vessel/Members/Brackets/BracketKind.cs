@@ -23,8 +23,8 @@ internal sealed class BracketKind(ImmutableArray<BracketType> types, string what
     public override IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) =>
         Sections(file).Select(section => (section, file.Child("shell"), "the shell"));
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
-        [.. types.SelectMany(type => type.Faults(design, holes)), .. BoltCheck.Find(design), .. TabCheck.Find(design, holes)];
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
+        [.. types.SelectMany(type => type.Faults(design, sites)), .. BoltCheck.Find(design), .. TabCheck.Find(design, sites)];
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
         design.All<BracketDesign>().Select(bracket => bracket.Build(design));

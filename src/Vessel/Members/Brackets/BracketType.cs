@@ -21,5 +21,5 @@ internal abstract class BracketType
     public abstract BracketDesign Read(Section section, Section at, Shop shop);
 
     /// <summary>What makes the shape of one of this type impossible.</summary>
-    public abstract IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes);
+    public abstract IEnumerable<Fault> Faults(VesselDesign design, PortSites sites);
 }

@@ -11,19 +11,19 @@ internal static class TabCheck
     /// <summary>What a tab wants of the edge, as a multiple of its width: common practice, no source.</summary>
     private const double Share = 1.5;
 
-    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
+    public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
         var whole = design.Shell;
         return whole.Courses.Where(course => !course.IsCone).SelectMany(course => Find(
             new(design.Units),
             course.At(course.Start),
-            holes.Where(hole => whole.IsPlain || whole.CourseAt(hole.Port.Place.Height) == course),
+            sites.Openings.Where(hole => whole.IsPlain || hole.Site.OnShell!.Course == course),
             design.All<BracketDesign>().Where(bracket => whole.IsPlain || whole.CourseAt(bracket.Height) == course)));
     }
 
     /// <param name="shell">Section of a cylinder.</param>
     private static IEnumerable<Fault> Find(
-        Shown shown, ShellSection shell, IEnumerable<ShellHole> holes, IEnumerable<BracketDesign> brackets)
+        Shown shown, ShellSection shell, IEnumerable<ShellOpening> holes, IEnumerable<BracketDesign> brackets)
     {
         var taken = new List<(string Name, Polygon[] Flat)>(
             holes.Select(hole => ($"the hole of '{hole.Port.Name}'", hole.Flat(shell.OuterRadius).ToArray())));

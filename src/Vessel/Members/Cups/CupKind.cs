@@ -35,7 +35,7 @@ internal sealed class CupKind : MemberKind
         file.IsAtFault("ports") || file.Items("ports").Any(port => !port.Has("in")) ? []
             : Sections(file).Select(cup => Unknown(cup, design)).OfType<Fault>();
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<CupDesign>().SelectMany(cup => CupCheck.Find(design, cup));
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>

@@ -41,7 +41,7 @@ internal sealed class DipstickKind : MemberKind
           where name is not null && design.Ports.All(port => port.Name != name)
           select Fault.NotFound($"{stick.Path}.in", name, $"'{name}' is not a port", [.. design.Ports.Select(port => port.Name)]);
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<DipstickDesign>().SelectMany(stick => DipstickCheck.Find(design, stick));
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<DipstickDesign>().Select(stick => new Dipstick(stick, design, sites));

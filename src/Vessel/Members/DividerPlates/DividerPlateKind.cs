@@ -54,7 +54,7 @@ internal sealed class DividerPlateKind : MemberKind
     public override IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) =>
         Sections(file).Select(section => (section, file.Child("shell"), "the shell"));
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<DividerPlateDesign>().SelectMany(plate => DividerCheck.Find(design, plate).Concat(Openings(new(design.Units), plate)));
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>

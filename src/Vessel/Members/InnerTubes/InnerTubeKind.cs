@@ -24,7 +24,7 @@ internal sealed class InnerTubeKind : MemberKind
     public override IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) =>
         Sections(file).Where(section => section.Text("fixed") == "weld").Select(section => (section, file.Child("top"), "the top"));
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<InnerTubeDesign>().SelectMany(tube => HangingCheck.Find(design, tube, $"{tube.Path}.tube", $"{tube.Path}.length")
             .Concat(WindowCheck.Find(
                 new(design.Units), tube.Windows, new(tube.Name, tube.OutsideDiameter, tube.Wall, tube.Length), null, tube.Path)));

@@ -32,9 +32,9 @@ internal sealed class Packing(PackingDesign spec, VesselDesign vessel, Immutable
     {
         get
         {
-            var last = PackingRoom.Shutting(spec, vessel)?.Name;
+            var last = PackingRoom.Shutting(spec, vessel, sites)?.Name;
             var way = last == spec.Lower ? "back" : "down";
-            var round = PackingRoom.Through(spec, vessel) is { } tube ? $" round '{tube.Name}'" : "";
+            var round = PackingRoom.Through(spec, vessel, sites) is { } tube ? $" round '{tube.Name}'" : "";
             return $"stuff '{Name}' in{round}, clean and dry; {(last is null ? "" : $"press it {way} from '{last}' while you weld that disc, and ")}keep the arc off it";
         }
     }

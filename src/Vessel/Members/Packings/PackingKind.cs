@@ -23,7 +23,7 @@ internal sealed class PackingKind : MemberKind
     public override IEnumerable<Fault> References(Section file, VesselDesign design) =>
         Holder(file).IsAtFault("discs") ? [] : Sections(file).SelectMany(packing => Between(packing, Holder(file).Items("discs")));
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<PackingDesign>().Select(packing => PackingCheck.Find(design, packing)).OfType<Fault>();
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>

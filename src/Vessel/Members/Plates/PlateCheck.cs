@@ -13,7 +13,7 @@ internal static class PlateCheck
     /// <summary>Points looked at along a side or edge.</summary>
     private const int Samples = 64;
 
-    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
+    public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
         var shown = new Shown(design.Units);
         foreach (var plate in design.All<PlateDesign>())
@@ -32,7 +32,7 @@ internal static class PlateCheck
 
             foreach (var fault in OnPlate(shown, cope))
                 yield return fault;
-            foreach (var hole in holes.Where(hole => StandsOver(cope, hole)))
+            foreach (var hole in sites.Openings.Where(hole => StandsOver(cope, hole)))
             {
                 yield return new Fault(FaultCodes.BracketOverPort, $"{plate.Path}.at", $"The plate stands over '{hole.Port.Name}'.",
                     null, null, "Move one of the two round the shell or along it.");
@@ -96,7 +96,7 @@ internal static class PlateCheck
         return (least, bolts.WasherDiameter / 2);
     }
 
-    private static bool StandsOver(PlateCope cope, ShellHole hole)
+    private static bool StandsOver(PlateCope cope, ShellOpening hole)
     {
         // A value at fault gives no outline.
         if (!double.IsFinite(cope.Furthest + cope.HalfHeight + cope.Plate.Height + cope.Plate.Angle))
@@ -108,13 +108,13 @@ internal static class PlateCheck
             .. Along(-thick, thick).Select(n => cope.OnShell(half, n)),
             .. Along(half, -half).Select(u => cope.OnShell(u, thick)),
             .. Along(thick, -thick).Select(n => cope.OnShell(-half, n)),
-        ], 0);
+        ]);
         return new[] { -Turns.Full, 0, Turns.Full, 2 * Turns.Full }
-            .SelectMany(turn => hole.Hole.Append(hole.Footprint).Select(outline => Ring(outline, turn)))
+            .SelectMany(turn => hole.FlatWithFoot(radius, turn * radius))
             .Any(own.Intersects);
 
-        Polygon Ring(ImmutableArray<(double Angle, double Z)> outline, double turn) => new(new LinearRing(
-            [.. outline.Append(outline[0]).Select(p => new Coordinate((p.Angle + turn) * radius, p.Z))]));
+        Polygon Ring(ImmutableArray<(double Angle, double Z)> outline) => new(new LinearRing(
+            [.. outline.Append(outline[0]).Select(p => new Coordinate(p.Angle * radius, p.Z))]));
     }
 
     private static IEnumerable<double> Along(double from, double to) =>

@@ -36,7 +36,7 @@ public sealed record PlateCope(PlateDesign Plate, double ShellRadius)
     public double Aside(double u) => Plate.Offset + (u * Math.Cos(Plate.Roll));
 
     /// <summary>From the vessel's axis to the cut, along the line outward, mm.</summary>
-    public double Level(double u) => BranchAxis.HalfChord(ShellRadius, Nearest(u));
+    public double Level(double u) => Circles.HalfChord(ShellRadius, Nearest(u));
 
     /// <summary>d level / du.</summary>
     public double Slope(double u) =>

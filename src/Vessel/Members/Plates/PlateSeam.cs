@@ -65,7 +65,7 @@ internal static class PlateSeam
         var depth = side * site.Bracket.Thickness / 2;
         var (sin, cos) = Math.SinCos(site.Bracket.Roll);
         var aside = cope.Aside(u) - (depth * sin);
-        var level = BranchAxis.HalfChord(radius, aside);
+        var level = Circles.HalfChord(radius, aside);
         // Out of the shell at the root, and along it: u runs aside by cos and outward by the circle's slope.
         var normal = ((aside / radius) * site.Sideways) + ((level / radius) * site.Outward);
         var tangent = way.X + ((-aside / level * cos) * site.Outward);

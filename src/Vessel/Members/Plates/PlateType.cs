@@ -83,5 +83,5 @@ internal sealed class PlateType : BracketType
             BoltsDesign.Under(section));
     }
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => PlateCheck.Find(design, holes);
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) => PlateCheck.Find(design, sites);
 }

@@ -8,7 +8,7 @@ namespace Vessel.Members.Saddles;
 /// <summary>Whether a saddle meets the shell, and nothing else.</summary>
 internal static class SaddleCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
+    public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
         var shown = new Shown(design.Units);
         return design.All<SaddleDesign>().SelectMany(bracket => new[]
@@ -16,7 +16,7 @@ internal static class SaddleCheck
             Width(shown, design.Shell.At(bracket.Height), bracket),
             Ears(shown, design.Shell.At(bracket.Height), bracket),
             HeightCheck.Of(shown, design.Shell, bracket, bracket.PlateHeight / 2, "height"),
-        }.Concat(holes.Select(h => OverPort(shown, design.Shell.At(bracket.Height), bracket, h)))).OfType<Fault>();
+        }.Concat(sites.Openings.Select(h => OverPort(shown, design.Shell.At(bracket.Height), bracket, h)))).OfType<Fault>();
     }
 
     private static Fault? Width(Shown shown, ShellSection shell, SaddleDesign bracket) =>
@@ -29,7 +29,7 @@ internal static class SaddleCheck
     private static Fault? Ears(Shown shown, ShellSection shell, SaddleDesign bracket)
     {
         var aside = bracket.Ears == SaddleEars.Sides ? Math.Max(0, (bracket.Width / 2) - bracket.Thickness) : 0;
-        var sagitta = shell.OuterRadius - BranchAxis.HalfChord(shell.OuterRadius, aside);
+        var sagitta = shell.OuterRadius - Circles.HalfChord(shell.OuterRadius, aside);
         var need = bracket.InsideRadius - sagitta;
         return bracket.StandOff <= need
             ? new Fault(FaultCodes.EarTooShort, $"{bracket.Path}.stand_off",
@@ -39,11 +39,11 @@ internal static class SaddleCheck
             : null;
     }
 
-    private static Fault? OverPort(Shown shown, ShellSection shell, SaddleDesign bracket, ShellHole hole)
+    private static Fault? OverPort(Shown shown, ShellSection shell, SaddleDesign bracket, ShellOpening hole)
     {
         var half = bracket.PlateHeight / 2;
-        var (low, high) = (Math.Min(hole.FootLow, hole.HoleLow), Math.Max(hole.FootHigh, hole.HoleHigh));
-        var room = Math.Asin(bracket.Width / shell.OutsideDiameter) + ((hole.Angles.End - hole.Angles.Start) / 2);
+        var (low, high) = (hole.Heights.Start, hole.Heights.End);
+        var room = Math.Asin(bracket.Width / shell.OutsideDiameter) + (hole.Angles.Length / 2);
         var apart = Math.Abs(Turns.Signed(bracket.Angle - ((hole.Angles.Start + hole.Angles.End) / 2)));
         return apart < room && low < bracket.Height + half && high > bracket.Height - half
             ? new Fault(FaultCodes.BracketOverPort, $"{bracket.Path}.at",

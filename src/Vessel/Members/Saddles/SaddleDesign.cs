@@ -52,7 +52,7 @@ public sealed record SaddleDesign(
     }
 
     public override double EdgeLevel(double along, double radius) =>
-        BranchAxis.HalfChord(radius, Ears == SaddleEars.Sides ? (Width / 2) - Thickness : along);
+        Circles.HalfChord(radius, Ears == SaddleEars.Sides ? (Width / 2) - Thickness : along);
 
     public override (Point2 Middle, Point2 Way) OnEdge(int edge, double along)
     {

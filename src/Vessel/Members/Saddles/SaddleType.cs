@@ -60,5 +60,5 @@ internal sealed class SaddleType : BracketType
             BoltsDesign.Under(section));
     }
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => SaddleCheck.Find(design, holes);
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) => SaddleCheck.Find(design, sites);
 }

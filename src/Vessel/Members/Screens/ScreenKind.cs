@@ -35,7 +35,7 @@ internal sealed class ScreenKind : MemberKind
     public override IEnumerable<Fault> References(Section file, VesselDesign design) =>
         Holder(file).IsAtFault("sleeve") ? [] : Sections(file).Select(disc => Fits(disc, Holder(file).Items("sleeve"))).OfType<Fault>();
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) =>
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<ScreenDesign>().SelectMany(disc => Inside.DividerCheck.Find(design, disc));
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>

@@ -8,7 +8,7 @@ namespace Vessel.Members.Straps;
 /// <summary>Whether a strap lies round one cylinder of the shell, clear of its ports, and can be bent and bolted.</summary>
 internal static class StrapCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
+    public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
         var shown = new Shown(design.Units);
         return design.All<StrapDesign>().SelectMany(strap => new[]
@@ -20,7 +20,7 @@ internal static class StrapCheck
             Across(shown, strap, strap.Bolts),
             Flat(shown, strap, strap.Feet.Bolts, $"{strap.Feet.Path}.length", "foot", strap.Feet.Length),
             Across(shown, strap, strap.Feet.Bolts),
-        }.Concat(holes.Select(hole => OverPort(shown, strap, hole)))).OfType<Fault>();
+        }.Concat(sites.Openings.Select(hole => OverPort(shown, strap, hole)))).OfType<Fault>();
     }
 
     /// <summary>The most that a strap's gap may be, mm: each half still reaches round more than a third of the shell.</summary>
@@ -89,9 +89,9 @@ internal static class StrapCheck
             : null;
     }
 
-    private static Fault? OverPort(Shown shown, StrapDesign strap, ShellHole hole)
+    private static Fault? OverPort(Shown shown, StrapDesign strap, ShellOpening hole)
     {
-        var (low, high) = (Math.Min(hole.FootLow, hole.HoleLow), Math.Max(hole.FootHigh, hole.HoleHigh));
+        var (low, high) = (hole.Heights.Start, hole.Heights.End);
         return low < strap.High && high > strap.Low
             ? new(FaultCodes.BracketOverPort, $"{strap.Path}.at.height", $"The strap lies over '{hole.Port.Name}'.",
                 $"{shown.Length(strap.Low)} to {shown.Length(strap.High)}", $"clear of {shown.LengthDown(low)} to {shown.LengthUp(high)}",

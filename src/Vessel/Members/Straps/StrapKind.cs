@@ -21,7 +21,7 @@ internal sealed class StrapKind : MemberKind
     public override ImmutableArray<(string Name, string What)> PartsOf(string name) =>
         [(StrapDesign.BackOf(name), "the back half"), (StrapDesign.FrontOf(name), "the front half")];
 
-    public override IEnumerable<Fault> Faults(VesselDesign design, IReadOnlyList<ShellHole> holes) => StrapCheck.Find(design, holes);
+    public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) => StrapCheck.Find(design, sites);
 
     public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
         design.All<StrapDesign>().Select(strap => new Strap(strap, design));

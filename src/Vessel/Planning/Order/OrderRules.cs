@@ -10,19 +10,22 @@ namespace Vessel.Planning;
 internal sealed class OrderRules
 {
     private readonly VesselDesign _design;
+    private readonly ImmutableArray<PortSite> _sites;
+    private readonly PortHost _closing;
     private readonly ImmutableArray<Joint> _welds;
     private readonly ImmutableHashSet<string> _ids;
 
-    private OrderRules(VesselDesign design, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
+    private OrderRules(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
     {
-        (_design, _welds) = (design, welds);
+        (_design, _sites, _welds) = (design, sites, welds);
+        _closing = WorkTasks.ClosingEnd(design, sites);
         _ids = [.. tasks.Select(task => task.Id)];
     }
 
     public static ImmutableArray<WorkLink> Of(
-        VesselDesign design, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered, ImmutableArray<WorkTask> tasks)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered, ImmutableArray<WorkTask> tasks)
     {
-        var rules = new OrderRules(design, numbered.All, tasks);
+        var rules = new OrderRules(design, sites, numbered.All, tasks);
         ImmutableArray<WorkLink> links =
         [
             .. new[]
@@ -78,15 +81,16 @@ internal sealed class OrderRules
 
     /// <summary>What stands over a head's seam waits for that; over the closing one it comes after all but the tests.</summary>
     private IEnumerable<WorkLink> OverSeams() =>
-        from over in OverSeam.All(_design)
-        let end = over.End
+        from over in _sites
+        where over.Over is not null
+        let end = over.Over!.Value
         from task in Tasks(over.Port)
         from link in new[]
         {
             new WorkLink(At(WeldRole.HeadSeam, _design.Head(end).Path), task, "its hole is made through the finished seam"),
-            end == WorkTasks.ClosingEnd(_design)
+            end == _closing
                 ? new WorkLink(task, WorkTask.Testing, "it must be closed")
-                : new WorkLink(task, At(WeldRole.HeadSeam, _design.Head(WorkTasks.ClosingEnd(_design)).Path),
+                : new WorkLink(task, At(WeldRole.HeadSeam, _design.Head(_closing).Path),
                     "its root and lip are reached from the open end"),
         }
         select link;
@@ -96,7 +100,7 @@ internal sealed class OrderRules
 
     /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>
-        from first in _design.Ports.Where(port => port.Host == PortHost.Shell && OverSeam.Of(_design, port) is null)
+        from first in _sites.Where(site => site.Port.Host == PortHost.Shell && site.Over is null).Select(site => site.Port)
             .SelectMany(Tasks)
             .Concat(_design.All<DividerSpec>().Where(disc => disc.Fits is null && !ShutsIn(disc)).Select(Hold))
         from head in Ends().Select(end => At(WeldRole.HeadSeam, _design.Head(end).Path))
@@ -107,8 +111,8 @@ internal sealed class OrderRules
     /// that end.
     /// </summary>
     private bool ShutsIn(DividerSpec disc) => disc.Fits is null && _design.All<PackingDesign>().Any(packing =>
-        PackingRoom.EnteredFrom(packing, _design) is { } from && from != WorkTasks.ClosingEnd(_design)
-        && PackingRoom.Shutting(packing, _design) is { Fits: null } last
+        PackingRoom.EnteredFrom(packing, _design, _sites) is { } from && from != _closing
+        && PackingRoom.Shutting(packing, _design, _sites) is { Fits: null } last
         && (from == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>What stands in a head is welded to it before it closes the shell, whatever else its kind asks for.</summary>
@@ -174,7 +178,7 @@ internal sealed class OrderRules
 
     /// <summary>Whether a disc of a sleeve is put in after a packing that a tube beside it passes into.</summary>
     private bool ShutsInTube(DividerSpec disc, HangingSpec sleeve) => _design.All<PackingDesign>().Any(packing =>
-        PackingRoom.Through(packing, _design) is not null && PackingRoom.Shutting(packing, _design) is { } last && last.Fits == sleeve.Name
+        PackingRoom.Through(packing, _design, _sites) is not null && PackingRoom.Shutting(packing, _design, _sites) is { } last && last.Fits == sleeve.Name
         && (sleeve.HangsFrom == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>In one bore the disc that lies furthest from the end that stays open comes first.</summary>
@@ -183,7 +187,7 @@ internal sealed class OrderRules
         var discs = _design.All<DividerSpec>();
         foreach (var (lower, upper) in Pairs(discs, discs, (a, b) => a.Fits == b.Fits && a.Height < b.Height))
         {
-            var (first, then) = PackingRoom.IsFilledFromBelow(lower.Fits, _design) ? (upper, lower) : (lower, upper);
+            var (first, then) = PackingRoom.IsFilledFromBelow(lower.Fits, _design, _sites) ? (upper, lower) : (lower, upper);
             yield return new(Hold(first), Hold(then), "it would be hidden by the next one");
         }
     }
@@ -193,7 +197,7 @@ internal sealed class OrderRules
     {
         foreach (var packing in _design.All<PackingDesign>())
         {
-            var (stuffing, last) = (WorkTask.Fitting(packing.Path), PackingRoom.Shutting(packing, _design));
+            var (stuffing, last) = (WorkTask.Fitting(packing.Path), PackingRoom.Shutting(packing, _design, _sites));
             var discs = _design.All<DividerSpec>().Where(disc => disc.Name == packing.Lower || disc.Name == packing.Upper).ToList();
             foreach (var disc in discs)
             {
@@ -204,24 +208,23 @@ internal sealed class OrderRules
             foreach (var end in Ends())
             {
                 var head = At(WeldRole.HeadSeam, _design.Head(end).Path);
-                yield return end != WorkTasks.ClosingEnd(_design) && discs.Exists(ShutsIn)
+                yield return end != _closing && discs.Exists(ShutsIn)
                     ? new(head, stuffing, "it is laid round the tube that passes into it")
                     : new(stuffing, head, "it goes in while there is a way");
             }
 
-            if (PackingRoom.Through(packing, _design) is { } && last?.Fits is { } name && InternalHost.Tube(name, _design) is { } host)
+            if (PackingRoom.Through(packing, _design, _sites) is { } && last?.Fits is { } name && InternalHost.Tube(name, _design) is { } host)
                 yield return new(Hold(host), stuffing, "it is laid round the tube that passes into it");
-            foreach (var port in _design.Ports.Where(port => port.Host == PortHost.Shell && PackingRoom.IsReached(packing, port, _design)))
-                yield return new(At(WeldRole.PortSeam, port.Path), stuffing, "it is laid round the tube that passes into it");
+            foreach (var site in _sites.Where(site => PackingRoom.IsReached(packing, site, _design)))
+                yield return new(At(WeldRole.PortSeam, site.Port.Path), stuffing, "it is laid round the tube that passes into it");
         }
     }
 
     /// <summary>The closing seam after everything but test and finish, over a clean inside.</summary>
     private IEnumerable<WorkLink> Closing(ImmutableArray<WorkTask> tasks)
     {
-        var end = WorkTasks.ClosingEnd(_design);
-        var closing = At(WeldRole.HeadSeam, _design.Head(end).Path);
-        var late = OverSeam.All(_design).Where(over => over.End == end).SelectMany(over => Tasks(over.Port)).Append(closing).ToHashSet();
+        var closing = At(WeldRole.HeadSeam, _design.Head(_closing).Path);
+        var late = _sites.Where(site => site.Over == _closing).SelectMany(site => Tasks(site.Port)).Append(closing).ToHashSet();
         foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish)
             && task.Rank <= WorkRank.Test && !late.Contains(task.Id)))
             yield return new(task.Id, WorkTask.Cleaning, "a closed can traps swarf");

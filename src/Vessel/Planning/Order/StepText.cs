@@ -83,7 +83,7 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         ? Vents.Of(assembly) is { } vent ? $"; {vent} stays open as vent" : "; NO PORT IS OPEN: do not heat it"
         : "";
 
-    private bool IsClosing(WeldProcedure weld) => weld.Joint.Path == _design.Head(WorkTasks.ClosingEnd(_design)).Path;
+    private bool IsClosing(WeldProcedure weld) => weld.Joint.Path == _design.Head(WorkTasks.ClosingEnd(_design, assembly.Sites)).Path;
 
     private string Purged(WeldProcedure weld) => !weld.Purged ? ""
         : weld.Role == WeldRole.HeadSeam ? Text($"; root in argon: {purge.Minutes:0.0} min at {purge.Flow:0.#} L/min before the arc, with a way out at the top{(IsClosing(weld) ? "" : ", the open end shut with foil")}")

@@ -19,7 +19,7 @@ public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<Wo
         ImmutableArray<Part> parts, Welds joints)
     {
         ImmutableArray<WorkTask> tasks = [.. WorkTasks.Of(design, sites, heads, members, parts, joints.All)];
-        return Of(tasks, OrderRules.Of(design, heads, members, joints, tasks));
+        return Of(tasks, OrderRules.Of(design, sites, heads, members, joints, tasks));
     }
 
     /// <summary>

@@ -17,19 +17,20 @@ internal static class WorkTasks
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members,
         ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
     {
+        var last = design.Head(ClosingEnd(design, sites)).Path;
         foreach (var part in parts)
             yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), WorkRank.Make, [part.Id]);
         var groups = TackGroup.Of(welds);
         foreach (var weld in welds)
         {
             if (groups.FirstOrDefault(group => group.Joints[0] == weld) is { } tacked)
-                yield return Tacking(tacked, design);
+                yield return Tacking(tacked, last);
             yield return new(
-                WorkTask.Welding(weld.Number), WorkKind.Weld, weld.Name, RankOf(weld, design),
+                WorkTask.Welding(weld.Number), WorkKind.Weld, weld.Name, RankOf(weld, last),
                 [.. weld.Between.Distinct()], weld);
             // Once for all seams of what is put together from several sheets.
             if (weld.Role is WeldRole.LongSeam or WeldRole.InnerSeam && welds.Last(other => Rounding(other) == Rounding(weld)) == weld)
-                yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design);
+                yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design, last);
         }
 
         foreach (var site in sites)
@@ -49,8 +50,8 @@ internal static class WorkTasks
 
     public static string Rounding(Joint seam) => $"round {LongSeam.Turning(seam)}";
 
-    private static WorkTask Tacking(TackGroup group, VesselDesign design) => new(
-        group.Task, WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], design),
+    private static WorkTask Tacking(TackGroup group, string closing) => new(
+        group.Task, WorkKind.Tack, string.Join(", ", group.Joints.Select(joint => joint.Name)), RankOf(group.Joints[0], closing),
         [.. group.Joints.SelectMany(joint => joint.Between).Distinct()])
     {
         Tacked = group.Joints,
@@ -68,25 +69,25 @@ internal static class WorkTasks
     /// Which end is welded last: the one across from a tube that passes into a packing, which is laid round it; else the one that carries the
     /// internals, for they go in with it; else the top.
     /// </summary>
-    public static PortHost ClosingEnd(VesselDesign design)
+    public static PortHost ClosingEnd(VesselDesign design, ImmutableArray<PortSite> sites)
     {
-        if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design)).FirstOrDefault(end => end is not null) is { } entered)
+        if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design, sites)).FirstOrDefault(end => end is not null) is { } entered)
             return entered == PortHost.Top ? PortHost.Bottom : PortHost.Top;
         var ends = design.All<HangingSpec>().Select(hanging => hanging.HangsFrom).ToList();
         if (ends.Count > 0)
             return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
         // What stands over a head's seam is drilled and welded while the other end is open.
-        var over = OverSeam.All(design).Select(port => port.End).ToHashSet();
+        var over = sites.Select(site => site.Over).ToHashSet();
         return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
     }
 
-    private static WorkTask Round(Joint last, ImmutableArray<Joint> seams, VesselDesign design)
+    private static WorkTask Round(Joint last, ImmutableArray<Joint> seams, VesselDesign design, string closing)
     {
         var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Path));
         return new(
             Rounding(last), WorkKind.Round,
             $"press {course?.Id ?? last.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
-            RankOf(last, design), [.. seams.SelectMany(seam => seam.Between).Distinct()]);
+            RankOf(last, closing), [.. seams.SelectMany(seam => seam.Between).Distinct()]);
     }
 
     private static IEnumerable<WorkTask> OfPort(PortSite site, VesselDesign design)
@@ -124,7 +125,8 @@ internal static class WorkTasks
         ? "it seals in its taper and has no face: no deeper than the fitting needs"
         : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
 
-    private static int RankOf(Joint weld, VesselDesign design) => weld.Role switch
+    /// <param name="closing">Path of the weld that closes the vessel.</param>
+    private static int RankOf(Joint weld, string closing) => weld.Role switch
     {
         WeldRole.LongSeam => WorkRank.LongSeam,
         WeldRole.GirthSeam => WorkRank.Girth,
@@ -132,7 +134,7 @@ internal static class WorkTasks
         WeldRole.PortSeam => WorkRank.Ports,
         WeldRole.MitreSeam => WorkRank.Ports - 1,
         WeldRole.Mount => WorkRank.Bracket,
-        WeldRole.HeadSeam => weld.Path == design.Head(ClosingEnd(design)).Path ? WorkRank.Close : WorkRank.FirstHead,
+        WeldRole.HeadSeam => weld.Path == closing ? WorkRank.Close : WorkRank.FirstHead,
         _ => WorkRank.Inside,
     };
 

@@ -1,40 +1,30 @@
 using Vessel.Design;
-using Vessel.Ports;
-using Vessel.Stock;
 
 namespace Vessel.Ports;
 
 /// <summary>Whether a port in the shell finds room sideways.</summary>
 internal static class BranchFitCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design) => design.Ports
-        .Where(p => p.Host == PortHost.Shell)
-        .Select(p => Find(new Shown(design.Units), design.Shell, p))
-        .OfType<Fault>();
+    public static IEnumerable<Fault> Find(PortSites sites) => sites.All
+        .Where(stand => stand is { Port.Host: PortHost.Shell, Misfit: PortMisfit.Foot or PortMisfit.Hole })
+        .Select(stand => Find(new Shown(sites.Design.Units), sites.Design.Shell.At(stand.Port.Place.Height), stand));
 
-    private static Fault? Find(Shown shown, ShellDesign whole, PortDesign port)
+    private static Fault Find(Shown shown, ShellSection shell, PortStand stand)
     {
-        var side = Math.Abs(port.Place.Offset);
-        if (whole.CourseAt(port.Place.Height) is { IsCone: true } cone)
-            return OnCone(shown, cone, port);
-        var shell = whole.At(port.Place.Height);
-        if (side + port.OuterRadius > shell.OuterRadius)
+        var (port, side, isFoot) = (stand.Port, Math.Abs(stand.Port.Place.Offset), stand.Misfit == PortMisfit.Foot);
+        if (shell.Course.IsCone)
         {
-            return TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside",
-                port.OuterRadius, shell.OuterRadius);
+            return isFoot
+                ? Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius, shell.OuterRadius)
+                : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", port.HoleRadius, shell.InnerRadius);
         }
 
-        if (port.Joint == PortJoint.SetIn && side + ShellHole.HoleRadius(port) > shell.InnerRadius)
-        {
-            return TooWide(FaultCodes.TubeDoesNotEnter, $"'{port.Name}' does not pass into the shell", "hole",
-                ShellHole.HoleRadius(port), shell.InnerRadius);
-        }
-
-        var drilled = port.Joint == PortJoint.SetOn && !shell.Course.IsRolled;
-        return drilled && side + port.BoreRadius > shell.InnerRadius
-            ? TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways",
-                "bore", port.BoreRadius, shell.InnerRadius)
-            : null;
+        return isFoot
+            ? TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside", port.OuterRadius, shell.OuterRadius)
+            : port.Joint == PortJoint.SetIn
+            ? TooWide(FaultCodes.TubeDoesNotEnter, $"'{port.Name}' does not pass into the shell", "hole", port.HoleRadius, shell.InnerRadius)
+            : TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways", "bore",
+                port.BoreRadius, shell.InnerRadius);
 
         Fault TooWide(string code, string what, string which, double radius, double room)
         {
@@ -49,20 +39,6 @@ internal static class BranchFitCheck
                 fits ? $"Use an offset of at most {shown.LengthDown(room - radius)}, or a smaller port."
                     : $"Use a port whose {which} is at most {shown.LengthDown(2 * room)} in diameter.");
         }
-    }
-
-    /// <summary>Every line of it and of its hole, which is drilled, must meet the cone.</summary>
-    private static Fault? OnCone(Shown shown, ShellCourse cone, PortDesign port)
-    {
-        var (side, room, hole) = (Math.Abs(port.Place.Offset), cone.OuterAt(port.Place.Height), ShellHole.HoleRadius(port));
-        if (!double.IsFinite(side + room + cone.Across + cone.Height + port.Place.Tilt + port.OuterRadius + hole)
-            || !(Math.Min(cone.Low, cone.High) > cone.Across))
-            return null;
-        if (side >= room || ShellFooting.Of(cone.Shell, port) is not { } footing
-            || !footing.Outside.Takes(Math.Max(port.OuterRadius, hole)))
-            return Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius, room);
-        return footing.Inside.Takes(hole) ? null
-            : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", hole, room - cone.Across);
 
         Fault Misses(string code, string what, double radius, double limit) => new(
             code, side > 0 ? $"{port.Path}.at.offset" : port.SizeKey, $"'{port.Name}' {what}.", shown.Length(side + radius),

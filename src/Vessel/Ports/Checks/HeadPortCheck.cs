@@ -1,6 +1,5 @@
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
 
 namespace Vessel.Ports;
 
@@ -15,13 +14,14 @@ internal static class HeadPortCheck
     /// <summary>Enough to propose by.</summary>
     private const int FewLines = 24;
 
-    public static IEnumerable<Fault> Find(VesselDesign design)
+    public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(design.Units);
-        foreach (var port in design.Ports.Where(p => p.Host != PortHost.Shell))
+        var (shown, design) = (new Shown(sites.Design.Units), sites.Design);
+        foreach (var stand in sites.All.Where(stand => stand.Port.Host != PortHost.Shell))
         {
+            var port = stand.Port;
             var fault = design.Head(port.Host).Plate is { } flat ? OnFlat(shown, design.Shell.AtEnd(port.Host), flat, port)
-                : HeadShape.Of(port.Host, design) is { } shape ? OnShape(shown, shape, port)
+                : sites.Shape(port.Host) is { } shape ? OnShape(shown, sites, shape, stand)
                 : AtTip(shown, design, port);
             if (fault is not null)
                 yield return fault;
@@ -32,7 +32,7 @@ internal static class HeadPortCheck
     {
         // The port stands on the plate, and its hole leaves as much metal to the rim as the thinner of the two welded there has; an
         // overlay's port must also open into the shell's bore.
-        var (rim, hole) = (head.OutsideDiameter / 2, ShellHole.HoleRadius(port));
+        var (rim, hole) = (head.OutsideDiameter / 2, port.HoleRadius);
         var left = Math.Min(head.Wall, port.Wall);
         if (port.Place.Radius + port.OuterRadius > rim)
             return Off(shown, port, port.OuterRadius, rim, "on the plate");
@@ -44,16 +44,17 @@ internal static class HeadPortCheck
             : null;
     }
 
-    private static Fault? OnShape(Shown shown, HeadShape shape, PortDesign port)
+    private static Fault? OnShape(Shown shown, PortSites sites, HeadShape shape, PortStand stand)
     {
-        if (!double.IsFinite(port.OuterRadius + ShellHole.HoleRadius(port) + port.Place.Radius + port.Place.Angle)
-            || Fits(shape, port, Lines))
+        var port = stand.Port;
+        if (!double.IsFinite(port.OuterRadius + port.HoleRadius + port.Place.Radius + port.Place.Angle)
+            || Fits(shape, stand, Lines))
         {
             return null;
         }
 
         var most = Most(
-            radius => Fits(shape, port with { Place = port.Place with { Radius = radius } }, FewLines), port.Place.Radius);
+            radius => Fits(shape, sites.Stand(port with { Place = port.Place with { Radius = radius } }), FewLines), port.Place.Radius);
         return new Fault(
             FaultCodes.PortOffHead,
             most > 0 ? $"{port.Path}.at.radius" : port.SizeKey,
@@ -73,14 +74,13 @@ internal static class HeadPortCheck
             : null;
 
     /// <summary>All lines round the port meet both faces and leave one wall of metal between them and the rim.</summary>
-    private static bool Fits(HeadShape shape, PortDesign port, int lines)
+    private static bool Fits(HeadShape shape, PortStand stand, int lines)
     {
-        var hole = ShellHole.HoleRadius(port);
-        return HeadFooting.Of(shape, port) is { } footing
-            && Clear(shape.Outer, footing.Outside, Math.Max(port.OuterRadius, hole)) && Clear(shape.Inner, footing.Inside, hole);
+        return stand is { Misfit: PortMisfit.None, Site: { } site }
+            && Clear(shape.Outer, site.Outside, Math.Max(site.Port.OuterRadius, site.OpeningRadius)) && Clear(shape.Inner, site.Inside, site.OpeningRadius);
 
-        // A line that misses has no place, or one beside the face.
-        bool Clear(Profile face, Footprint on, double radius) => on.Takes(radius) && footing.Round(on, radius, lines).All(at =>
+        // A line that misses has a place beside the face.
+        bool Clear(Profile face, Footprint on, double radius) => site.Round(on, radius, lines).Select(shape.Frame.ToLocal).All(at =>
             face.Nearest(new(double.Hypot(at.X, at.Y), at.Z)).Along <= face.Length - shape.Wall);
     }
 

@@ -1,5 +1,4 @@
 using Vessel.Design;
-using Vessel.Ports;
 using Vessel.Stock;
 
 namespace Vessel.Ports;
@@ -7,17 +6,17 @@ namespace Vessel.Ports;
 /// <summary>Whether a hole saw cuts the end of a port that asks for one: it must have the diameter of a plain cylinder.</summary>
 internal static class HoleSawCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design) =>
-        design.Ports.Where(port => port.Cut == EndCut.HoleSaw).Select(port => Find(new Shown(design.Units), design, port)).OfType<Fault>();
+    public static IEnumerable<Fault> Find(PortSites sites) => sites.All.Where(stand => stand.Port.Cut == EndCut.HoleSaw)
+        .Select(stand => Find(new Shown(sites.Design.Units), sites.Design.Shell, stand)).OfType<Fault>();
 
-    private static Fault? Find(Shown shown, VesselDesign design, PortDesign port)
+    private static Fault? Find(Shown shown, ShellDesign shell, PortStand stand)
     {
-        var course = design.Shell.CourseAt(port.Place.Height);
+        var (port, course) = (stand.Port, shell.CourseAt(stand.Port.Place.Height));
         if (port.Host != PortHost.Shell)
             return None("stands in a head");
         if (course.IsCone)
             return None("stands in a cone");
-        if (OverSeam.Of(design, port) is { } end)
+        if (stand.Site?.Over is { } end)
             return None($"stands over the seam of the {(end == PortHost.Top ? "top" : "bottom")}");
         var size = 2 * course.Low;
         // Written so that a NaN does not pass as a size.

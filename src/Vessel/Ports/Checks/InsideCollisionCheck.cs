@@ -1,15 +1,15 @@
 using Vessel.Design;
-using Vessel.Ports;
 
 namespace Vessel.Ports;
 
 /// <summary>Parts inside the vessel that take up the same place; reported at the later of the two.</summary>
 internal static class InsideCollisionCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design)
+    public static IEnumerable<Fault> Find(PortSites sites)
     {
+        var design = sites.Design;
         var shown = new Shown(design.Units);
-        var all = InsideBodies.OfPorts(design).Select(body => (Spec: (InsideSpec?)null, Body: body))
+        var all = sites.Found.Select(site => site.UprightBody).OfType<InsideBody>().Select(body => (Spec: (InsideSpec?)null, Body: body))
             .Concat(design.All<InsideSpec>().Select(spec => (Spec: (InsideSpec?)spec, Body: spec.Body(design))))
             .ToList();
         return

@@ -5,10 +5,16 @@ namespace Vessel.Ports;
 /// <summary>Whether a port's tube stands free inside far enough for its windows, and they find room in it.</summary>
 internal static class PortWindowCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design)
+    public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(design.Units);
-        return [.. design.Ports.Where(port => !port.Windows.IsEmpty).SelectMany(port => InPort(shown, port, FreeLength.Of(design, port)))];
+        var shown = new Shown(sites.Design.Units);
+        // A tube that ends in its host or flush has no free length, wherever it stands.
+        return
+        [
+            .. sites.All.Where(stand => !stand.Port.Windows.IsEmpty).SelectMany(stand => InPort(shown, stand.Port, stand.Site is { } site ? site.FreeLength
+                : stand.Port.Joint == PortJoint.SetOn || stand.Port.IsFlush ? 0
+                : double.NaN)),
+        ];
     }
 
     private static IEnumerable<Fault> InPort(Shown shown, PortDesign port, double free)

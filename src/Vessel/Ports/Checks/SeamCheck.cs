@@ -1,6 +1,5 @@
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
 using Vessel.Stock;
 
 namespace Vessel.Ports;
@@ -8,15 +7,15 @@ namespace Vessel.Ports;
 /// <summary>Ports over a long seam of a rolled shell.</summary>
 internal static class SeamCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, IReadOnlyList<ShellHole> holes)
+    public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        var (shown, shell) = (new Shown(sites.Design.Units), sites.Design.Shell);
         // Where the sheets themselves are at fault, their seams say nothing of ports.
         return shell.Courses.Where(course => course.IsRolled && SheetCheck.Narrow(shown, course) is null).SelectMany(course =>
-            Find(shown, course, [.. holes.Where(hole => shell.IsPlain || shell.CourseAt(hole.Port.Place.Height) == course)]));
+            Find(shown, course, [.. sites.Openings.Where(hole => shell.IsPlain || hole.Site.OnShell!.Course == course)]));
     }
 
-    private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellHole> holes)
+    private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellOpening> holes)
     {
         // The gap is a length on the neutral line of the flat.
         var (half, seams) = (course.RootGap / 2 / (Math.Min(course.Low, course.High) - (course.Wall / 2)), course.Seams);

@@ -1,30 +1,29 @@
 using Vessel.Design;
-using Vessel.Ports;
 
 namespace Vessel.Ports;
 
 /// <summary>Whether the holes of the shell keep clear of its ends and of inset heads.</summary>
 internal static class ShellEndCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, IEnumerable<ShellHole> holes)
+    public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(design.Units);
-        var shell = design.Shell;
-        foreach (var hole in holes)
+        var design = sites.Design;
+        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        foreach (var hole in sites.Openings)
         {
             var lower = new End(hole.Port, "lower", "bottom",
-                hole.HoleLow, hole.FootLow, design.Bottom.Depth, 1);
+                hole.HoleHeights.Start, hole.FootHeights.Start, design.Bottom.Depth, 1);
             var upper = new End(hole.Port, "upper", "top",
-                shell.Height - hole.HoleHigh, shell.Height - hole.FootHigh, design.Top.Depth, -1);
-            var over = OverSeam.Of(design, hole.Port);
+                shell.Height - hole.HoleHeights.End, shell.Height - hole.FootHeights.End, design.Top.Depth, -1);
+            var over = hole.Site.Over;
             if (AcrossGirth(shown, shell, hole) is { } across)
                 yield return across;
-            if (over is { } head && OverHead(design, hole.Port, head) is { } fault)
+            if (OverHead(hole.Site) is { } fault)
                 yield return fault;
             foreach (var (end, host) in new[] { (lower, PortHost.Bottom), (upper, PortHost.Top) })
             {
                 if (host != over && end.Find(shown, shell.Wall) is { } near)
-                    yield return OverProposal(design, hole.Port, host) is { } height
+                    yield return OverProposal(sites, hole.Port, host) is { } height
                         ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? $"at most {shown.LengthDown(height - Hair)}" : $"at least {shown.LengthUp(height + Hair)}")}, to stand over the seam of the {end.Head}." }
                         : near;
             }
@@ -35,12 +34,12 @@ internal static class ShellEndCheck
     private const double Hair = 1e-3;
 
     /// <summary>The height nearest to the port's own at which it stands over the head's seam; null where none does.</summary>
-    private static double? OverProposal(VesselDesign design, PortDesign port, PortHost head)
+    private static double? OverProposal(PortSites sites, PortDesign port, PortHost head)
     {
         const int tries = 48, halvings = 30;
-        bool IsOver(double height) => port with { Place = port.Place with { Height = height } } is var moved
-            && OverSeam.Of(design, moved) == head && OverHead(design, moved, head) is null;
-        var (from, edge) = (port.Place.Height, head == PortHost.Bottom ? 0 : design.Shell.Height);
+        bool IsOver(double height) => sites.Stand(port with { Place = port.Place with { Height = height } }).Site is { } moved
+            && moved.Over == head && OverHead(moved) is null;
+        var (from, edge) = (port.Place.Height, head == PortHost.Bottom ? 0 : sites.Design.Shell.Height);
         double Try(int i) => from + (i * (edge - from) / tries);
         if (Enumerable.Range(1, tries).FirstOrDefault(i => IsOver(Try(i))) is not (> 0 and var first))
             return null;
@@ -55,24 +54,25 @@ internal static class ShellEndCheck
     }
 
     /// <summary>Every line of a port over a head's seam, and of its hole, must meet shell or head.</summary>
-    private static Fault? OverHead(VesselDesign design, PortDesign port, PortHost head)
+    private static Fault? OverHead(PortSite site)
     {
-        var (footing, name) = (ShellFooting.Of(design, port), head == PortHost.Top ? "top" : "bottom");
-        return footing.Outside.Takes(port.OuterRadius) && footing.Inside.Takes(ShellHole.HoleRadius(port)) ? null
-            : new(FaultCodes.PortOffShell, $"{port.Path}.at.height", $"'{port.Name}' reaches past the {name} head beyond the shell's edge.",
+        var port = site.Port;
+        return site.Over is not { } head || (site.Outside.Takes(port.OuterRadius) && site.Inside.Takes(port.HoleRadius)) ? null
+            : new(FaultCodes.PortOffShell, $"{port.Path}.at.height",
+                $"'{port.Name}' reaches past the {(head == PortHost.Top ? "top" : "bottom")} head beyond the shell's edge.",
                 null, null, "Move it away from the head, or make it smaller.");
     }
 
     /// <summary>A wall of metal is left between a hole and the seam where two courses meet, and a port stands on one of them.</summary>
-    private static Fault? AcrossGirth(Shown shown, ShellDesign shell, ShellHole hole)
+    private static Fault? AcrossGirth(Shown shown, ShellDesign shell, ShellOpening hole)
     {
         if (shell.IsPlain)
             return null;
-        var course = shell.CourseAt(hole.Port.Place.Height);
+        var course = hole.Site.OnShell!.Course;
         var down = course.Start == 0 ? double.PositiveInfinity
-            : Math.Min(hole.HoleLow - course.Start - shell.Wall, hole.FootLow - course.Start);
+            : Math.Min(hole.HoleHeights.Start - course.Start - shell.Wall, hole.FootHeights.Start - course.Start);
         var up = course.End == shell.Height ? double.PositiveInfinity
-            : Math.Min(course.End - hole.HoleHigh - shell.Wall, course.End - hole.FootHigh);
+            : Math.Min(course.End - hole.HoleHeights.End - shell.Wall, course.End - hole.FootHeights.End);
         if (!(Math.Min(down, up) < 0))
             return null;
         var (low, high) = (hole.Port.Place.Height - down, hole.Port.Place.Height + up);

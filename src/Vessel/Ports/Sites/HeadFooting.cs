@@ -8,14 +8,8 @@ namespace Vessel.Ports;
 /// axis.</param>
 /// <param name="Outside">On the outer face.</param>
 /// <param name="Inside">On the inner face.</param>
-public sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Inside)
+internal sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Inside)
 {
-    /// <summary>Lengths along the axis count from where a face lies at this distance from it: at a cone's tip, which is cut
-    /// off, the head's <see cref="HeadShape.Tip"/>; else zero.</summary>
-    public double AxisRadius { get; private init; }
-
-    private const int Samples = 120;
-
     /// <summary>Null where the axis misses the head, or a size is at fault.</summary>
     public static HeadFooting? Of(HeadShape shape, PortDesign port)
     {
@@ -31,18 +25,8 @@ public sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Insid
         var x = z.Cross(away.Cross(z)).Unit();
         var axis = new Frame3(foot.At, x, z.Cross(x), z);
         return OnSphere(shape, port, axis)
-            ?? new(axis, new RevolvedFootprint(HeadShape.Pointed(shape.Outer), axis), new RevolvedFootprint(HeadShape.Pointed(shape.Inner), axis))
-            {
-                AxisRadius = port.Place.Radius == 0 ? shape.Tip : 0,
-            };
+            ?? new(axis, new RevolvedFootprint(HeadShape.Pointed(shape.Outer), axis), new RevolvedFootprint(HeadShape.Pointed(shape.Inner), axis));
     }
-
-    /// <summary>Whether all lines within a radius of the port's axis meet both faces.</summary>
-    public bool Takes(double outer, double inner) => Outside.Takes(outer) && Inside.Takes(inner);
-
-    /// <summary>Where lines round the port meet a face, in the head's own frame.</summary>
-    public IEnumerable<Vector3> Round(Footprint face, double radius, int samples = Samples) =>
-        Enumerable.Range(0, samples).Select(i => Axis.ToOuter(face.At(radius, Turns.Full * i / samples)));
 
     /// <summary>In closed form, where a port stays on a half sphere and off its flange.</summary>
     private static HeadFooting? OnSphere(HeadShape shape, PortDesign port, Frame3 axis)
@@ -50,7 +34,7 @@ public sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Insid
         if (shape.InnerSphere is not { } inner)
             return null;
         var outer = inner + shape.Wall;
-        var (aside, wide) = (port.Place.Radius, Math.Max(port.OuterRadius, ShellHole.HoleRadius(port)));
+        var (aside, wide) = (port.Place.Radius, Math.Max(port.OuterRadius, port.HoleRadius));
         var isUpright = axis.Z.Z == -1;
         if (!isUpright && !(Math.Asin(aside / outer) + Math.Asin(wide / inner) < Math.PI / 2))
             return null;

@@ -23,26 +23,17 @@ public static class OverSeam
     private const double Step = 1e-6;
 
     /// <summary>The head over whose seam a port's hole reaches by more than a wall; null where none.</summary>
-    public static PortHost? Of(VesselDesign design, PortDesign port)
+    internal static PortHost? Of(PortSites walls, PortSite site)
     {
-        var shell = design.Shell;
+        var (shell, port) = (walls.Design.Shell, site.Port);
         // A bung's length is reckoned through the shell's wall alone.
-        if (port.Host != PortHost.Shell || port is { Thread: not null, Joint: PortJoint.SetIn } || IsFarFromEnds(shell, port)
-            || ShellHole.Of(shell, port) is not { } hole)
-        {
+        if (port is { Thread: not null, Joint: PortJoint.SetIn } || IsFarFromEnds(shell, port))
             return null;
-        }
-
-        PortHost? end = hole.HoleLow < -shell.Wall ? PortHost.Bottom : hole.HoleHigh > shell.Height + shell.Wall ? PortHost.Top : null;
-        return end is { } head && Carries(head, design, port) && CutsAllFaces(design, port, head) ? head : null;
+        var hole = ShellOpening.Of(site).HoleHeights;
+        PortHost? end = hole.Start < -shell.Wall ? PortHost.Bottom : hole.End > shell.Height + shell.Wall ? PortHost.Top : null;
+        return end is { } head && walls.Shape(head) is { } shape && Carries(head, walls.Design, port) && CutsAllFaces(shape, site)
+            ? head : null;
     }
-
-    /// <summary>All ports of a design that stand over a head's seam, with that head.</summary>
-    public static IEnumerable<(PortDesign Port, PortHost End)> All(VesselDesign design) =>
-        from port in design.Ports
-        let end = Of(design, port)
-        where end is not null
-        select (port, end.Value);
 
     /// <summary>
     /// Most ports: no line of theirs is higher or lower by more than their slanted section and the climb across the shell.
@@ -50,7 +41,7 @@ public static class OverSeam
     private static bool IsFarFromEnds(ShellDesign shell, PortDesign port)
     {
         var (height, tilt) = (port.Place.Height, port.Place.Tilt);
-        var most = (ShellHole.HoleRadius(port) / Math.Cos(tilt)) + (shell.OuterRadius * Math.Abs(Math.Tan(tilt)));
+        var most = (port.HoleRadius / Math.Cos(tilt)) + (shell.OuterRadius * Math.Abs(Math.Tan(tilt)));
         return height - most > 0 && height + most < shell.Height;
     }
 
@@ -76,15 +67,13 @@ public static class OverSeam
     /// <summary>
     /// A tilted hole that crosses the seam outside may stay on one side of it inside; then its edge would run out in the wall.
     /// </summary>
-    private static bool CutsAllFaces(VesselDesign design, PortDesign port, PortHost end)
+    private static bool CutsAllFaces(HeadShape shape, PortSite site)
     {
-        var (course, shape, axis) = (design.Shell.CourseOf(end), HeadShape.Of(end, design)!, ShellFooting.Of(design.Shell, port).Axis);
-        var level = shape.Frame.Origin.Z;
-        var radius = ShellHole.HoleRadius(port);
+        var (axis, radius, level) = (site.Frame, site.OpeningRadius, shape.Frame.Origin.Z);
         IEnumerable<Footprint> faces =
         [
-            .. new[] { course.Low, course.Low - course.Wall }.Select(
-                of => new CylinderFootprint(of, course.Low, port.Place.Offset, port.Place.Tilt)),
+            site.Outside,
+            site.Inside,
             .. new[] { shape.Outer, shape.Inner }.Select(of => new RevolvedFootprint(shape.InVessel(RunOn(of, of.End.U)), axis)),
         ];
         return faces.All(face => face.Takes(radius) && Crossings(axis, face, radius, level) is [var first, var second]
@@ -99,19 +88,19 @@ public static class OverSeam
     /// Whether the head at that end can carry part of a port that stands in the shell there. A flush end cannot follow the step between two
     /// walls that are not alike.
     /// </summary>
-    public static bool Carries(PortHost end, VesselDesign design, PortDesign port) =>
-        design.Head(end) is { CarriesOverSeam: true } head && HeadShape.Of(end, design) is not null
+    private static bool Carries(PortHost end, VesselDesign design, PortDesign port) =>
+        design.Head(end) is { CarriesOverSeam: true } head
         && design.Shell.CourseOf(end) is { IsCone: false } course && course == design.Shell.CourseAt(port.Place.Height)
         && !(port.IsFlush && head.Wall != course.Wall);
 
     /// <summary>
     /// Both faces as the port meets them, in the vessel's frame: the dish and, from its edge on, the shell without an end.
     /// </summary>
-    internal static ShellFooting Footing(VesselDesign design, PortHost end, Frame3 axis)
+    internal static ShellFooting Footing(VesselDesign design, HeadShape shape, PortHost end, Frame3 axis)
     {
-        var (shape, course) = (HeadShape.Of(end, design)!, design.Shell.CourseOf(end));
+        var course = design.Shell.CourseOf(end);
         RevolvedFootprint On(Profile dish, double radius) => new(shape.InVessel(RunOn(dish, radius)), axis);
-        return new(axis, On(shape.Outer, course.Low), On(shape.Inner, course.Low - course.Wall));
+        return new(course, axis, On(shape.Outer, course.Low), On(shape.Inner, course.Low - course.Wall));
     }
 
     /// <summary>A dish's profile in its own frame, and the cylinder of a radius from its edge on.</summary>

@@ -4,19 +4,15 @@ using Vessel.Geometry;
 namespace Vessel.Ports;
 
 /// <summary>How a port stands in the shell: on a cylinder in closed form, on a cone by its line.</summary>
+/// <param name="Course">The course that its axis stands in.</param>
 /// <param name="Axis">In the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the
 /// shell.</param>
 /// <param name="Outside">On the outer face of its course, as if that had no ends.</param>
 /// <param name="Inside">On the inner face.</param>
-public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Inside)
+internal sealed record ShellFooting(ShellCourse Course, Frame3 Axis, Footprint Outside, Footprint Inside)
 {
     /// <summary>How far past its wider edge a cone is taken to reach, in its own widths and heights.</summary>
     private const double Beyond = 10;
-
-    /// <summary>Footing of a port in the shell; where the port stands over a head's seam, with that head in it.</summary>
-    public static ShellFooting Of(VesselDesign design, PortDesign port) =>
-        Of(design.Shell, port) is var footing && OverSeam.Of(design, port) is { } end ? OverSeam.Footing(design, end, footing.Axis)
-            : footing;
 
     /// <summary>Places and reaches are not numbers where a size is at fault or the axis misses the shell.</summary>
     public static ShellFooting Of(ShellDesign shell, PortDesign port)
@@ -34,9 +30,9 @@ public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Insi
             (level * outward) + (rise * Vector3.UnitZ));
         if (course.IsCone)
             return new(
-                axis, new RevolvedFootprint(new(Endless(course.Outer)), axis), new RevolvedFootprint(new(Endless(course.Inner)), axis));
+                course, axis, new RevolvedFootprint(new(Endless(course.Outer)), axis), new RevolvedFootprint(new(Endless(course.Inner)), axis));
         CylinderFootprint On(double radius) => new(radius, outer, place.Offset, place.Tilt);
-        return new(axis, On(outer), On(outer - course.Wall));
+        return new(course, axis, On(outer), On(outer - course.Wall));
     }
 
     /// <summary>From the tip to far past the wider edge.</summary>
@@ -48,7 +44,4 @@ public sealed record ShellFooting(Frame3 Axis, Footprint Outside, Footprint Insi
         var (tip, end) = (new Point2(0, narrow.V - (narrow.U * slope)), new Point2(far, wide.V + ((far - wide.U) * slope)));
         return line.A.U < line.B.U ? new(tip, end) : new(end, tip);
     }
-
-    /// <summary>Where lines round the port meet a face, in the vessel's frame.</summary>
-    public Vector3 At(Footprint face, double radius, double phi) => Axis.ToOuter(face.At(radius, phi));
 }

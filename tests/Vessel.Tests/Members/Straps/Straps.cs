@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Heads.FlatHeads;
 using Vessel.Members.Straps;
 using Vessel.Parts;
+using Vessel.Ports;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 
@@ -54,7 +55,7 @@ internal static class Straps
                 Feet = new("strap.feet", (2 * hole) + slot + Between(0, 20), seed % 5 < 2 ? null : Between(5, 80), Bolts("strap.feet.bolts")),
             };
             var design = On(strap, 2 * radius);
-            if (!StrapCheck.Find(design, []).Any())
+            if (!StrapCheck.Find(design, PortSites.Of(design)).Any())
                 return design;
         }
     }
