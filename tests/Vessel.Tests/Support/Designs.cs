@@ -68,10 +68,14 @@ internal static class Designs
     /// <param name="tilt">Radians.</param>
     public static (VesselDesign Vessel, PortSite Site) Tee(
         double shellRadius, double branchRadius, double branchWall = 1e-3, double offset = 0, double tilt = 0, double shellWall = 2,
-        StockForm madeFrom = StockForm.Sheet) =>
-        Alone(
+        StockForm madeFrom = StockForm.Sheet)
+    {
+        var vessel = Vessel(
             Shell(2 * shellRadius, shellWall, 10 * shellRadius, madeFrom),
             Branch("branch", 2 * branchRadius, branchWall, new(5 * shellRadius, 0, offset, tilt, 0)) with { Length = 4 * shellRadius });
+        var footing = ShellFooting.Of(vessel.Shell, vessel.Ports[0]);
+        return (vessel, new(vessel.Ports[0], footing.Axis, footing.Outside, footing.Inside, shellWall) { OnShell = footing });
+    }
 
     /// <summary>Paths as the reader gives them.</summary>
     private static ImmutableArray<PortDesign> Numbered(ReadOnlySpan<PortDesign> ports)
