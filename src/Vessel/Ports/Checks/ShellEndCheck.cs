@@ -73,7 +73,7 @@ internal static class ShellEndCheck
             : Math.Min(hole.HoleHeights.Start - course.Start - shell.Wall, hole.FootHeights.Start - course.Start);
         var up = course.End == shell.Height ? double.PositiveInfinity
             : Math.Min(course.End - hole.HoleHeights.End - shell.Wall, course.End - hole.FootHeights.End);
-        if (!(Math.Min(down, up) < 0))
+        if (!(Math.Min(down, up) < -Ring.Hair))
             return null;
         var (low, high) = (hole.Port.Place.Height - down, hole.Port.Place.Height + up);
         var remedy = down + up < 0 ? $"Use a smaller port, or make the {course.Name} longer."
@@ -93,21 +93,21 @@ internal static class ShellEndCheck
         /// <summary>At most one fault: the one whose cure also cures the others, where that can be.</summary>
         public Fault? Find(Shown shown, double wall)
         {
-            if (Depth > 0 && ToHole < Depth)
+            if (Depth > 0 && ToHole < Depth - Ring.Hair)
             {
                 return Move(FaultCodes.HoleBehindLid,
                     $"The inset {Head} head covers the hole of '{Port.Name}' in the shell",
                     ToHole, Math.Max(Depth, wall));
             }
 
-            if (ToHole < wall)
+            if (ToHole < wall - Ring.Hair)
             {
                 return Move(FaultCodes.HoleNearShellEnd,
                     $"Less than one wall of metal is left between the hole of '{Port.Name}' and the {Edge} edge",
                     ToHole, wall);
             }
 
-            return ToFoot < 0
+            return ToFoot < -Ring.Hair
                 ? Move(FaultCodes.PortOffShell, $"'{Port.Name}' reaches over the shell's {Edge} edge", ToFoot, 0)
                 : null;
 
