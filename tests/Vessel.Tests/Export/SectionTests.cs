@@ -44,9 +44,8 @@ public sealed class SectionTests
     [InlineData(5)]
     [InlineData(6)]
     [InlineData(7)]
-    public void Sections_of_random_designs_are_closed_and_add_up_to_the_whole(int seed)
+    public void Sections_of_random_designs_are_closed_and_add_up_to_the_whole(int seed) => RandomDesigns.Hold(seed, assembly =>
     {
-        var assembly = RandomDesigns.Built(seed);
         Build Cut(double angle) => Build.Of(assembly, [], _options with { SectionAngle = angle });
 
         var (one, other) = (Cut(0), Cut(Math.PI));
@@ -58,7 +57,7 @@ public sealed class SectionTests
             one.Section.Pieces.Concat(other.Section.Pieces).Sum(piece => piece.Cut.Mesh.Volume),
             0.05 * one.Section.Area);
         Near.Absolute(one.Section.Area, other.Section.Area, 0.001 * one.Section.Area);
-    }
+    });
 
     [Fact]
     public void The_drawing_has_the_angle_to_the_right()

@@ -35,7 +35,7 @@ public sealed class FindingKeyTests
 
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void So_does_every_measure_of_random_vessels(int seed) => AssertKeys(Assessment.Measures(RandomDesigns.Built(seed)));
+    public void So_does_every_measure_of_random_vessels(int seed) => RandomDesigns.Hold(seed, vessel => AssertKeys(Assessment.Measures(vessel)));
 
     /// <summary>The gap of a screen is its clearance's doing, not that of how it is fixed.</summary>
     [Theory]

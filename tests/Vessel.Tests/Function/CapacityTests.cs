@@ -82,16 +82,15 @@ public sealed class CapacityTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Volume_rises_with_the_level_from_nothing_to_the_brim(int seed)
+    public void Volume_rises_with_the_level_from_nothing_to_the_brim(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         var volumes = vessel.Capacity.Levels.Select(level => level.Volume).ToList();
 
         Near.Absolute(0, vessel.Attitude.VolumeBelow(vessel.Attitude.Depth.Start), 1e-6);
         Assert.Equal(vessel.Capacity.Brim, volumes[^1]);
         Assert.All(volumes.Zip(volumes.Skip(1)), pair => Assert.True(pair.First < pair.Second));
         Assert.True(vessel.Capacity.Usable <= vessel.Capacity.Fillable && vessel.Capacity.Fillable <= vessel.Capacity.Brim);
-    }
+    });
 
     /// <summary>
     /// A pipe out of the side whose elbow turns up ends above the vessel's vent: nothing runs out of it, so that the lower of the two other ports

@@ -45,9 +45,8 @@ public sealed class PortSeamTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Roots_lie_on_both_surfaces_and_legs_along_them_square_to_the_path(int seed)
+    public void Roots_lie_on_both_surfaces_and_legs_along_them_square_to_the_path(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites)
         {
             var seam = PortSeam.Of(site, vessel.Design);
@@ -67,7 +66,7 @@ public sealed class PortSeamTests
                 Near.Absolute(Math.Cos(at.Dihedral), at.AlongHost.Dot(at.AlongPart), 1e-9);
             }
         }
-    }
+    });
 
     /// <summary>Over a head's seam the head is host beyond it.</summary>
     private static PortHost HostAt(PortSite site, VesselDesign vessel, double height) =>
@@ -96,9 +95,8 @@ public sealed class PortSeamTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Gaps_are_nowhere_negative_and_only_square_cuts_have_any(int seed)
+    public void Gaps_are_nowhere_negative_and_only_square_cuts_have_any(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites)
         {
             var weld = vessel.Welds.Single(weld => weld.Joint.Path == site.Port.Path);
@@ -106,7 +104,7 @@ public sealed class PortSeamTests
             if (site.Port is { Joint: PortJoint.SetOn, Cut: not EndCut.Square })
                 Near.Absolute(0, weld.GapAxial, 1e-9);
         }
-    }
+    });
 
     [Theory]
     [InlineData(20, 0.5)]
@@ -140,14 +138,14 @@ public sealed class PortSeamTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Metal_is_about_section_times_length(int seed)
+    public void Metal_is_about_section_times_length(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        foreach (var weld in RandomDesigns.Built(seed).Welds)
+        foreach (var weld in vessel.Welds)
         {
             Assert.True(weld.Length > 0);
             var areas = weld.Stations.Select(s => Bead.Of(weld.Joint, s.At).Area).ToList();
             // The centroid's path is longer or shorter than the root by no more than its own distance over the least bend.
             Assert.InRange(weld.Deposit / weld.Length, 0.5 * areas.Min(), 2 * areas.Max());
         }
-    }
+    });
 }

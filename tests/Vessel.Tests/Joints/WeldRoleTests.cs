@@ -23,7 +23,7 @@ public sealed class WeldRoleTests
 
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void So_have_those_of_random_vessels(int seed) => AssertRoles(RandomDesigns.Built(seed));
+    public void So_have_those_of_random_vessels(int seed) => RandomDesigns.Hold(seed, AssertRoles);
 
     /// <summary>Of one sheet, and of three.</summary>
     [Theory]

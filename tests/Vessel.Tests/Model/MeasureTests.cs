@@ -58,9 +58,9 @@ public sealed class MeasureTests
     /// <summary>What is a row of the margins has a limit; what is said of a measure can be said whether or not it holds.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Every_margin_has_a_limit_and_every_measure_its_words(int seed)
+    public void Every_margin_has_a_limit_and_every_measure_its_words(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var measures = Assessment.Measures(RandomDesigns.Built(seed)).ToList();
+        var measures = Assessment.Measures(vessel).ToList();
 
         Assert.Contains(measures, measure => measure.Of is not null);
         Assert.All(measures, measure => Assert.True(measure.Of is null || measure.Figures[0].Limit is not null, measure.Code));
@@ -68,5 +68,5 @@ public sealed class MeasureTests
             double.IsFinite(measure.Figures[0].Value + (measure.Figures[0].Free ?? 0)), measure.Of));
         Assert.All(measures, measure => Assert.NotEmpty(measure.Message));
         Assert.All(measures, measure => Assert.Contains(FindingCodes.All, known => known.Code == measure.Code));
-    }
+    });
 }

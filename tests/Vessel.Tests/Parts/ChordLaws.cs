@@ -21,15 +21,14 @@ public sealed class ChordLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Ends_that_follow_a_shell_keep_the_chord(int seed)
+    public void Ends_that_follow_a_shell_keep_the_chord(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites.Where(site => site is { Over: null, Port: { Host: PortHost.Shell, Joint: PortJoint.SetOn } }
             && !(site.Port.Cut == EndCut.Square)))
         {
             Check(vessel, site);
         }
-    }
+    });
 
     /// <summary>Thick, and as wide as the shell or nearly so: there the end climbs steeply and bends most through its wall.</summary>
     [Theory]

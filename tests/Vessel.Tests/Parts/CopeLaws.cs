@@ -31,9 +31,8 @@ public sealed class CopeLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_ground_end_meets_the_shell_along_both_edges(int seed)
+    public void A_ground_end_meets_the_shell_along_both_edges(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var (site, part) in SetOn(vessel, cut => cut != EndCut.Square))
         {
             var (cope, end) = (part.Flat!.Cut.Outer.Edges[0], TubeEnd.Of(site));
@@ -44,14 +43,13 @@ public sealed class CopeLaws
                 Near.Absolute(0, Outside(vessel, site, site.Port.BoreRadius, t, end.Inner(t)), Rounding);
             }
         }
-    }
+    });
 
     /// <summary>Nothing of a flush end's face stands in the room or stays in the hole.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_flush_end_lies_on_the_inside_of_the_shell(int seed)
+    public void A_flush_end_lies_on_the_inside_of_the_shell(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites.Where(site => site is { Over: null, Port: { Host: PortHost.Shell, IsFlush: true } }))
         {
             var part = vessel.Parts.Single(part => part.Id == Slug.Of(site.Port.Name));
@@ -65,13 +63,12 @@ public sealed class CopeLaws
                 Near.Absolute(-wall, Outside(vessel, site, site.Port.BoreRadius, t, end.Inner(t)), Rounding);
             }
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_square_end_touches_the_shell_all_round_and_fouls_it_nowhere(int seed)
+    public void A_square_end_touches_the_shell_all_round_and_fouls_it_nowhere(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var (site, part) in SetOn(vessel, cut => cut == EndCut.Square))
         {
             var cope = part.Flat!.Cut.Outer.Edges[0];
@@ -84,13 +81,12 @@ public sealed class CopeLaws
                 Near.Absolute(0, least, Rounding);
             }
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void The_slope_of_a_cope_is_that_of_its_points(int seed)
+    public void The_slope_of_a_cope_is_that_of_its_points(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var (_, part) in SetOn(vessel, _ => true))
         {
             var cope = part.Flat!.Cut.Outer.Edges[0];
@@ -102,5 +98,5 @@ public sealed class CopeLaws
                 Assert.True((cope.Slope(t) - quotient).Length < 5e-3 * (1 + quotient.Length), $"at {t}");
             }
         }
-    }
+    });
 }

@@ -39,9 +39,8 @@ public sealed class FlatLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Holes_taken_on_the_outer_face_roll_back_onto_the_bore(int seed)
+    public void Holes_taken_on_the_outer_face_roll_back_onto_the_bore(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         var shell = vessel.Design.Shell;
         foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Tube || h.Site.Port.Joint == PortJoint.SetOn))
         {
@@ -50,13 +49,12 @@ public sealed class FlatLaws
 
             Assert.True(off < Rounding, $"{site.Port.Name} is off by {off}");
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_hole_cut_before_rolling_lets_its_tube_through_every_radius_of_the_wall(int seed)
+    public void A_hole_cut_before_rolling_lets_its_tube_through_every_radius_of_the_wall(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         var shell = vessel.Design.Shell;
         foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Sheet && h.Site.Port.Joint == PortJoint.SetIn))
         {
@@ -68,13 +66,13 @@ public sealed class FlatLaws
             Assert.True(room > -1e-6, $"{site.Port.Name} fouls by {-room}");
             Assert.True(room <= site.Port.Clearance + 1e-6, $"{site.Port.Name} has {room} of room");
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Holes_are_closed_and_their_slopes_are_those_of_their_points(int seed)
+    public void Holes_are_closed_and_their_slopes_are_those_of_their_points(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        foreach (var (_, _, outline) in Holes(RandomDesigns.Built(seed)))
+        foreach (var (_, _, outline) in Holes(vessel))
         {
             Assert.True((outline.Start - outline.End).Length < 1e-6);
             foreach (var t in Along(outline, 50).Select(t => t + 0.01))
@@ -87,14 +85,14 @@ public sealed class FlatLaws
                 Assert.InRange(outline.Slope(t).Length / quotient.Length, 0.8, 1.25);
             }
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Flats_are_valid_regions_whose_area_an_independent_polygon_confirms(int seed)
+    public void Flats_are_valid_regions_whose_area_an_independent_polygon_confirms(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
         const int count = 2000;
-        foreach (var flat in RandomDesigns.Built(seed).Parts.Select(part => part.Flat!))
+        foreach (var flat in vessel.Parts.Select(part => part.Flat!))
         {
             LinearRing Ring(Loop2 loop)
             {
@@ -117,7 +115,7 @@ public sealed class FlatLaws
                 .Max();
             Near.Absolute(polygon.Area, CurveMeasures.Area(flat.Cut), (polygon.Length * sagitta) + (1e-9 * polygon.Area));
         }
-    }
+    });
 
     /// <summary>Greatest distance from the middles of pieces to those of their chords.</summary>
     private static double Sagitta(Curve2 curve, int pieces)
@@ -129,9 +127,8 @@ public sealed class FlatLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Area_times_thickness_is_the_volume_of_rolled_shells_and_lids(int seed)
+    public void Area_times_thickness_is_the_volume_of_rolled_shells_and_lids(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var part in vessel.Parts.Where(part => part.Kind == PartKind.Lid || part.Flat!.From is RolledDevelopment))
         {
             // The gap is welded up.
@@ -145,7 +142,7 @@ public sealed class FlatLaws
             Near.Absolute(
                 ((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness) - notches, part.Volume, (blur * part.Thickness) + (1e-8 * part.Volume));
         }
-    }
+    });
 
     /// <summary>What ports over a head's seam take out of a sheet of the shell: the flat has it scribed, not cut, mm3.</summary>
     private static double Notches(Assembly vessel, Part part) => vessel.Design.Shell.Courses.Sum(course =>
@@ -154,9 +151,9 @@ public sealed class FlatLaws
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Both_side_edges_of_a_wrap_are_equally_long_and_the_wrap_goes_once_round(int seed)
+    public void Both_side_edges_of_a_wrap_are_equally_long_and_the_wrap_goes_once_round(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        foreach (var part in RandomDesigns.Built(seed).Parts.Where(part => part.Kind is PartKind.Branch or PartKind.Bung or PartKind.Elbow))
+        foreach (var part in vessel.Parts.Where(part => part.Kind is PartKind.Branch or PartKind.Bung or PartKind.Elbow))
         {
             var edges = part.Flat!.Cut.Outer.Edges;
             var (cope, right, top, left) = (edges[0], edges[1], edges[2], edges[3]);
@@ -168,5 +165,5 @@ public sealed class FlatLaws
             // Nothing lies below the flat's lower edge, and something on it.
             Near.Absolute(0, CurveMeasures.Bounds(cope).Min.V, 1e-6);
         }
-    }
+    });
 }

@@ -14,7 +14,7 @@ namespace Vessel.Tests.Parts;
 /// <summary>Heads that are walls of revolution, on random designs, and ports on them.</summary>
 public sealed class HeadTests
 {
-    public static TheoryData<int> Seeds => new(Enumerable.Range(0, 30));
+    public static TheoryData<int> Seeds => [.. RandomDesigns.First(30)];
 
     private static readonly PortHost[] _ends = [PortHost.Top, PortHost.Bottom];
 
@@ -27,9 +27,9 @@ public sealed class HeadTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Both_faces_lie_a_wall_apart_and_end_at_the_shell(int seed)
+    public void Both_faces_lie_a_wall_apart_and_end_at_the_shell(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var design = RandomDesigns.Built(seed).Design;
+        var design = vessel.Design;
         foreach (var (end, shape) in Shapes(design))
         {
             foreach (var along in Enumerable.Range(0, 50).Select(i => shape.Outer.Length * (i + 0.5) / 50))
@@ -45,13 +45,12 @@ public sealed class HeadTests
             Near.Absolute(height, level.V, 1e-9);
             Near.Absolute(design.Head(end) is ConeHead ? design.Shell.InnerRadius : design.Shell.OuterRadius - shape.Wall, level.U, 1e-9);
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void The_room_of_a_head_is_what_its_inner_face_encloses(int seed)
+    public void The_room_of_a_head_is_what_its_inner_face_encloses(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         var heads = Shapes(vessel.Design).Sum(head => head.Shape.Inner.Volume);
         var flats = _ends.Where(end => vessel.Design.Head(end) is FlatHead).Sum(end => vessel.Design.Head(end).Depth);
         var shell = vessel.Design.Shell;
@@ -59,13 +58,13 @@ public sealed class HeadTests
         var rooms = vessel.Cavity.Rooms.Sum(room => room.Pieces.Sum(piece => piece.VolumeBelow(room.Heights.End)));
 
         Near.Relative(heads + (Math.PI * shell.InnerRadius * shell.InnerRadius * (shell.Height - flats)), rooms, 1e-11);
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Radius_and_volume_at_a_height_are_those_of_the_profile(int seed)
+    public void Radius_and_volume_at_a_height_are_those_of_the_profile(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        foreach (var piece in Shapes(RandomDesigns.Built(seed).Design).SelectMany(head => head.Shape.Outer.Pieces.Concat(head.Shape.Inner.Pieces)))
+        foreach (var piece in Shapes(vessel.Design).SelectMany(head => head.Shape.Outer.Pieces.Concat(head.Shape.Inner.Pieces)))
         {
             foreach (var along in _shares.Select(share => share * piece.Length))
             {
@@ -77,13 +76,12 @@ public sealed class HeadTests
                 Near.Relative(piece.Part(new(0, along)).Volume, piece.VolumeBelow(at.V), 1e-8);
             }
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_cones_sheet_has_area_times_thickness_and_rolls_back_onto_its_middle(int seed)
+    public void A_cones_sheet_has_area_times_thickness_and_rolls_back_onto_its_middle(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone).Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
         {
             var head = (ConeHead)vessel.Design.Head(end);
@@ -112,13 +110,12 @@ public sealed class HeadTests
             var (one, other) = (part.Flat.Cut.Outer.Edges[1], part.Flat.Cut.Outer.Edges[3]);
             Near.Absolute(CurveMeasures.Length(one), CurveMeasures.Length(other), 1e-9);
         }
-    }
+    });
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_port_square_to_the_surface_stands_along_its_normal_and_an_upright_one_along_the_axis(int seed)
+    public void A_port_square_to_the_surface_stands_along_its_normal_and_an_upright_one_along_the_axis(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var vessel = RandomDesigns.Built(seed);
         foreach (var site in vessel.Sites.Where(site => site.Port.Host != PortHost.Shell && vessel.Design.Head(site.Port.Host) is not FlatHead))
         {
             var shape = HeadShape.Of(site.Port.Host, vessel.Design)!;
@@ -134,7 +131,7 @@ public sealed class HeadTests
             if (site.Port.Place.Radius > 0)
                 Near.Absolute(0, Turns.Signed(Math.Atan2(site.Frame.Origin.Y, site.Frame.Origin.X) - site.Port.Place.Angle), 1e-9);
         }
-    }
+    });
 
     /// <summary>The closed form of a sphere and the way through profiles must agree.</summary>
     [Theory]

@@ -55,8 +55,8 @@ public sealed class ScribeTests
     /// <summary>Wraps of set-in tubes, notches over seams, holes that are cut later: every curve that random designs scribe.</summary>
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void Every_scribed_curve_keeps_to_the_tolerance(int seed) => Assert.All(
-        RandomDesigns.Built(seed).Parts.Where(part => part.Flat is not null && part.Flat.Marks.OfType<CurveMark>().Any()),
+    public void Every_scribed_curve_keeps_to_the_tolerance(int seed) => RandomDesigns.Hold(seed, vessel => Assert.All(
+        vessel.Parts.Where(part => part.Flat is not null && part.Flat.Marks.OfType<CurveMark>().Any()),
         part =>
         {
             var fitted = FittedFlat.Of(part.Flat!, 0.01);
@@ -67,5 +67,5 @@ public sealed class ScribeTests
                 Assert.InRange((path.Vertices[0].At - curve.Start).Length, 0, 0.01);
                 Assert.InRange(((path.Closed ? path.Vertices[0] : path.Vertices[^1]).At - curve.End).Length, 0, 0.01);
             });
-        });
+        }));
 }

@@ -42,9 +42,9 @@ public sealed class SetInTests
     /// <summary>An explicit length is a fault from just where the end would leave the outer face, at the tube's deepest line.</summary>
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void An_end_that_stays_outside_its_host_is_a_fault(int seed)
+    public void An_end_that_stays_outside_its_host_is_a_fault(int seed) => RandomDesigns.Hold(seed, built =>
     {
-        var vessel = RandomDesigns.At(seed);
+        var vessel = built.Design;
         foreach (var (port, i) in vessel.Ports.Select((port, i) => (port, i)).Where(port => port.port is { Joint: PortJoint.SetIn, IsFlush: false, Windows.IsEmpty: true }))
         {
             var site = PortSites.Of(vessel).Of(port);
@@ -58,7 +58,7 @@ public sealed class SetInTests
             if (just - hair > 0)
                 Assert.True(IsFault(just - hair));
         }
-    }
+    });
 
     /// <summary>
     /// In a rolled shell the hole's walls are radial: the nearest place of any of them to the tube is as far from it as the clearance says, square to
@@ -66,12 +66,12 @@ public sealed class SetInTests
     /// </summary>
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void A_rolled_shells_hole_keeps_the_clearance_square_to_the_tube(int seed)
+    public void A_rolled_shells_hole_keeps_the_clearance_square_to_the_tube(int seed) => RandomDesigns.Hold(seed, built =>
     {
-        var vessel = RandomDesigns.At(seed);
+        var vessel = built.Design;
         Assert.All(vessel.Ports.Where(port => port is { Host: PortHost.Shell, Joint: PortJoint.SetIn } && vessel.Shell.MadeFrom == StockForm.Sheet && PortSites.Of(vessel).Of(port).Over is null), port =>
             Holds(vessel.Shell, PortSites.Of(vessel).Of(port)));
-    }
+    });
 
     [Fact]
     public void So_it_does_at_a_port_near_the_tangent()

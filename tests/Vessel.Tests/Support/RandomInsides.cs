@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using FsCheck;
+using FsCheck.Fluent;
 using Vessel.Design;
 using Vessel.Members.Cups;
 using Vessel.Members.InnerTubes;
@@ -12,30 +14,45 @@ namespace Vessel.Tests.Support;
 /// </summary>
 internal static class RandomInsides
 {
-    public static InsideDesign At(int seed)
-    {
-        // Not for secrets: the same seed must give the same internals.
-#pragma warning disable CA5394
-        var random = new Random(seed);
-        int Pick(int count) => random.Next(count);
-#pragma warning restore CA5394
-        PortHost End() => Pick(2) == 0 ? PortHost.Top : PortHost.Bottom;
-        Fixing Fixed() => (Fixing)Pick(5);
-        var sleeves = Enumerable.Range(0, Pick(3)).Select(i => new InnerTubeDesign(
-            $"inside.sleeve[{i}]", $"sleeve {i}", Designs.Stainless, 40 + (10 * Pick(4)), 2, 50, End(), Fixed(), [])).ToImmutableArray();
-        var caps = Enumerable.Range(0, Pick(3)).Select(i => Pick(2) == 0
-            ? Cap(i, CupOpening.Up, End(), Pick(2) == 0)
-            : Cap(i, CupOpening.Down, PortHost.Top, true)).ToImmutableArray();
-        var discs = Enumerable.Range(0, Pick(5)).Select(i => new ScreenDesign(
-            $"inside.discs[{i}]", $"disc {i}", Designs.Stainless,
-            sleeves.IsEmpty || Pick(3) == 0 ? null : sleeves[Pick(sleeves.Length)].Name, 20 + (7 * ((3 * i) % 5)), 1.5, 0.2, Fixed(), 0, 30,
-            new($"inside.discs[{i}]", 3, 5, HolePattern.Square, 3))).ToImmutableArray();
-        var packings = discs.GroupBy(disc => disc.Fits).Where(group => group.Count() > 1).Select(group => group.OrderBy(d => d.Height).ToList())
-            .Select((pair, i) => new PackingDesign($"inside.packing[{i}]", $"packing {i}", "wool", null, pair[0].Name, pair[1].Name, 70, null));
-        return new(caps, sleeves, discs, [.. packings]);
-    }
+    private static Gen<PortHost> End { get; } = Gen.Elements(PortHost.Top, PortHost.Bottom);
 
-    private static CupDesign Cap(int i, CupOpening opens, PortHost from, bool rolled) => new(
-        $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, from, Fixing.Weld, opens == CupOpening.Down ? 10 : 0,
-        opens == CupOpening.Down ? "way out" : null, 0.2, 0, rolled ? StockForm.Sheet : StockForm.Tube, 0, [], null);
+    private static Gen<Fixing> Fixed { get; } = Gen.Elements(Enum.GetValues<Fixing>());
+
+    private static Gen<InsideDesign> Insides { get; } =
+        from sleeves in UpTo(2, Sleeve)
+        from cups in UpTo(2, Cup)
+        from screens in UpTo(4, i => Screen(i, sleeves))
+        let packed = screens.GroupBy(screen => screen.Fits).Where(alike => alike.Count() > 1)
+            .Select(alike => alike.OrderBy(screen => screen.Height).Take(2).ToList())
+        select new InsideDesign(cups, sleeves, screens, [.. packed.Select((pair, i) => new PackingDesign(
+            $"inside.packing[{i}]", $"packing {i}", "wool", null, pair[0].Name, pair[1].Name, 70, null))]);
+
+    public static InsideDesign At(int seed) => Insides.At(seed);
+
+    private static Gen<ImmutableArray<T>> UpTo<T>(int most, Func<int, Gen<T>> one) =>
+        from count in Gen.Choose(0, most)
+        from all in Gen.CollectToArray(Enumerable.Range(0, count), one)
+        select all.ToImmutableArray();
+
+    private static Gen<InnerTubeDesign> Sleeve(int i) =>
+        from wider in Draw.Pick(4)
+        from end in End
+        from held in Fixed
+        select new InnerTubeDesign($"inside.sleeve[{i}]", $"sleeve {i}", Designs.Stainless, 40 + (10 * wider), 2, 50, end, held, []);
+
+    private static Gen<CupDesign> Cup(int i) =>
+        from opens in Gen.Elements(CupOpening.Up, CupOpening.Down)
+        let isDown = opens == CupOpening.Down
+        from end in isDown ? Gen.Constant(PortHost.Top) : End
+        from form in isDown ? Gen.Constant(StockForm.Sheet) : Gen.Elements(StockForm.Sheet, StockForm.Tube)
+        select new CupDesign(
+            $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, end, Fixing.Weld, isDown ? 10 : 0,
+            isDown ? "way out" : null, 0.2, 0, form, 0, [], null);
+
+    private static Gen<ScreenDesign> Screen(int i, ImmutableArray<InnerTubeDesign> sleeves) =>
+        from fits in Gen.Elements(sleeves.Select(sleeve => sleeve.Name).Prepend<string?>(null))
+        from held in Fixed
+        select new ScreenDesign(
+            $"inside.discs[{i}]", $"disc {i}", Designs.Stainless, fits, 20 + (7 * (3 * i % 5)), 1.5, 0.2, held, 0, 30,
+            new($"inside.discs[{i}]", 3, 5, HolePattern.Square, 3));
 }
