@@ -4,8 +4,8 @@ using Vessel.Heads.Cones;
 using Vessel.Joints;
 using Vessel.Stock;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
-using Files = Vessel.Tests.Design.Designs;
 
 namespace Vessel.Tests.Findings;
 
@@ -46,7 +46,7 @@ public sealed class FitRulesTests
     [Fact]
     public void What_a_cone_leaves_beside_a_plate_is_told_apart_from_the_clearance()
     {
-        var design = Files.Good("""
+        var design = DesignTexts.Good("""
             vessel: Sawmill hopper
             material: stainless 304
             shell: { outside_diameter: 200, top_diameter: 400, wall: 2, height: 180, made_from: sheet }

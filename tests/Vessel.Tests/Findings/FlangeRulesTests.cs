@@ -24,9 +24,9 @@ public sealed class FlangeRulesTests
     [InlineData(-0.01, true)]
     public void An_ear_too_short_for_a_brake_is_told_with_the_key_that_lengthens_it(double over, bool told)
     {
-        var bracket = Brackets.Level with { Thickness = 6, InsideRadius = 9 };
+        var bracket = BracketDesigns.Level with { Thickness = 6, InsideRadius = 9 };
         var allowance = Math.PI / 2 * (9 + (bracket.K * 6));
-        var found = Found(Brackets.On(bracket with { StandOff = 18 + 9 - (allowance / 2) + over }));
+        var found = Found(BracketDesigns.On(bracket with { StandOff = 18 + 9 - (allowance / 2) + over }));
 
         Assert.Equal(told, found is not null);
         Assert.Equal(told ? "bracket.stand_off" : null, found?.Place!.Path);

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
+using Vessel.Tests.Members.Inside;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
 using Xunit;

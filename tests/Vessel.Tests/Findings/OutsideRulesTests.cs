@@ -50,7 +50,7 @@ public sealed class OutsideRulesTests
     public void A_tube_over_a_level_plate(double between, int count)
     {
         // The plate is 5 thick round its middle at 60; it reaches as far out as the tube does.
-        var plate = Brackets.Plate with { Name = "lug", Angle = 0, Offset = 0, Height = 60, Material = Designs.Stainless };
+        var plate = BracketDesigns.Plate with { Name = "lug", Angle = 0, Offset = 0, Height = 60, Material = Designs.Stainless };
         var found = Found(Designs.Vessel(Designs.Shell(), Designs.Branch("near", 20, 2, new(60 + 2.5 + between + 10, 0, 0, 0, 0))) with { Members = [plate] });
 
         Assert.Equal(count, found.Count);

@@ -4,6 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Heads.FlatHeads;
 using Vessel.Members.Cups;
+using Vessel.Tests.Members.Inside;
 using Vessel.Tests.Parts;
 using Vessel.Tests.Support;
 using Xunit;

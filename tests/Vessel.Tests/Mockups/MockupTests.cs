@@ -10,6 +10,7 @@ using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Mockups;
@@ -70,7 +71,7 @@ public sealed class MockupTests
     [InlineData(SaddleEars.Ends)]
     public void Ears_of_either_kind_grow_out_of_the_shell(SaddleEars ears)
     {
-        var bracket = (ears == SaddleEars.Sides ? Brackets.Narrow : Brackets.Level) with { Angle = Math.PI };
+        var bracket = (ears == SaddleEars.Sides ? BracketDesigns.Narrow : BracketDesigns.Level) with { Angle = Math.PI };
         var vessel = Compiler.Assemble(Designs.Sound with { Members = [bracket] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
@@ -82,7 +83,7 @@ public sealed class MockupTests
     [InlineData(-40, -15, 8)]
     public void Plates_of_any_roll_grow_out_of_the_shell(double roll, double offset, double corner)
     {
-        var plate = Brackets.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
+        var plate = BracketDesigns.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
         var vessel = Compiler.Assemble(Designs.Sound with { Members = [plate] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
@@ -221,7 +222,7 @@ public sealed class MockupTests
     [Fact]
     public void A_dish_whose_arc_ends_beside_the_edge_by_rounding_leaves_no_sliver_of_a_room()
     {
-        var design = Vessel.Tests.Design.Designs.Good("""
+        var design = DesignTexts.Good("""
             vessel: Breather of a frustum
             material: stainless 304
             shell: { outside_diameter: 160, top_diameter: 100, wall: 3, height: 220, made_from: sheet, seam_angle: 200 }

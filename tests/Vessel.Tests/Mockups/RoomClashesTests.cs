@@ -34,7 +34,7 @@ public sealed class RoomClashesTests
     public void A_hose_past_the_bracket_wants_its_walls_room(double wall, bool found)
     {
         // The ear's side stands 35 mm off the middle plane; a tube of 32 mm, 52.5 mm over from it on a parallel axis, leaves 1.5.
-        var bracket = Brackets.Narrow with { Angle = 0, Height = 90, Ears = SaddleEars.Sides, Material = Designs.Stainless };
+        var bracket = BracketDesigns.Narrow with { Angle = 0, Height = 90, Ears = SaddleEars.Sides, Material = Designs.Stainless };
         var design = Designs.Vessel(Designs.Shell(140), Designs.Branch("beside", 32, 2, new(90, 0, 53, 0, 0)) with { Length = 80 }) with
         {
             Members = [bracket],
@@ -52,7 +52,7 @@ public sealed class RoomClashesTests
         // The wall stands at 55 + 25 + 3 = 83 mm; a tube at 55 and one diameter of hose, 12 mm, beyond.
         var design = Designs.Vessel(Designs.Shell(), Designs.Branch("behind", 12, 1, new(20, 0, 0, 0, 0)) with { Length = length }) with
         {
-            Members = [Brackets.Narrow with { Angle = 0, Height = 110, Material = Designs.Stainless }],
+            Members = [BracketDesigns.Narrow with { Angle = 0, Height = 110, Material = Designs.Stainless }],
         };
 
         Assert.Equal(found, Found(design).Any(f => f.Message.Contains("bolted", StringComparison.Ordinal)));

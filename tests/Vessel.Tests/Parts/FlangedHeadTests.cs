@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Heads.Dishes;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Parts;
@@ -67,7 +68,7 @@ public sealed class FlangedHeadTests
             top: { shape: flat, thickness: 2.5, seat: flanged, flange: 20 }
             bottom: { shape: cone, angle: 90, made_from: spinning }
             """;
-        var design = Vessel.Tests.Design.Designs.Good(File);
+        var design = DesignTexts.Good(File);
 
         var (pan, cone) = (Assert.IsType<PanHead>(design.Top), Assert.IsType<ToriconeHead>(design.Bottom));
         Assert.Equal((7.5, 20), (pan.Knuckle, pan.Flange));

@@ -5,6 +5,7 @@ using Vessel.Geometry;
 using Vessel.Members.Cups;
 using Vessel.Parts;
 using Vessel.Ports;
+using Vessel.Tests.Members.Inside;
 using Vessel.Tests.Support;
 using Xunit;
 

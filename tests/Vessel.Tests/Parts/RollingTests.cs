@@ -5,8 +5,8 @@ using Vessel.Geometry;
 using Vessel.Heads.Cones;
 using Vessel.Parts;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
-using Files = Vessel.Tests.Design.Designs;
 
 namespace Vessel.Tests.Parts;
 
@@ -99,8 +99,8 @@ public sealed class RollingTests
     [Fact]
     public void The_flat_of_a_skirt_grows_as_a_shells_does()
     {
-        var text = Files.WithInside.Replace("opens: up,", "opens: up, made_from: sheet,", StringComparison.Ordinal);
-        var design = Files.Good(text);
+        var text = DesignTexts.WithInside.Replace("opens: up,", "opens: up, made_from: sheet,", StringComparison.Ordinal);
+        var design = DesignTexts.Good(text);
         var rolls = _trimming with { SeamShrinkage = 1 };
         Part Skirt(RollsShop with) => Compiler.Assemble(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
         var (plain, grown) = (Skirt(RollsShop.Unknown), Skirt(rolls));

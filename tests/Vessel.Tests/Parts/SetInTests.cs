@@ -3,6 +3,7 @@ using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Parts;
@@ -22,7 +23,7 @@ public sealed class SetInTests
     [InlineData("in: top, at: { radius: 20 }", "")]
     public void A_tube_without_an_inside_length_comes_through_all_round_and_no_further(string where, string shell)
     {
-        var design = Vessel.Tests.Design.Designs.Good($$"""
+        var design = DesignTexts.Good($$"""
             vessel: Grain drier's trap
             material: stainless 304
             shell: { outside_diameter: 150, {{shell}} wall: 2, height: 200, made_from: sheet, seam_angle: 180 }

@@ -4,7 +4,9 @@ using Vessel.Geometry;
 using Vessel.Members.Cups;
 using Vessel.Parts;
 using Vessel.Stock;
+using Vessel.Tests.Members.Inside;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 using Xunit;
 
 namespace Vessel.Tests.Parts;
@@ -46,9 +48,9 @@ public sealed class WindowTests
     [InlineData(", rows: 5, row_pitch: 8, staggered: true", 5, 8, true)]
     public void Rows_of_windows_make_a_pattern_round_a_sleeve(string keys, int rows, double pitch, bool staggered)
     {
-        var text = Vessel.Tests.Design.Designs.WithInside.Replace(
+        var text = DesignTexts.WithInside.Replace(
             "length: 120 }", $"length: 120, windows: {{ count: 16, diameter: 5, up: 10{keys} }} }}", StringComparison.Ordinal);
-        var design = Vessel.Tests.Design.Designs.Good(text);
+        var design = DesignTexts.Good(text);
         var sleeve = Compiler.Assemble(design).Parts.Single(part => part.Word == "sleeve");
 
         Assert.Equal(16 * rows, sleeve.Holes.Length);

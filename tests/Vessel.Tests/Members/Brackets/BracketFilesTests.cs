@@ -11,7 +11,7 @@ namespace Vessel.Tests.Members.Brackets;
 public sealed class BracketFilesTests
 {
     private static readonly Build _build = Compiler.Compile(
-        Brackets.On(Brackets.Level), new(new DrawingOptions(DxfRelease.R2000, 0.01), false, Accuracy.Solids, "test", "none"));
+        BracketDesigns.On(BracketDesigns.Level), new(new DrawingOptions(DxfRelease.R2000, 0.01), false, Accuracy.Solids, "test", "none"));
 
     [Fact]
     public void The_flat_carries_outline_holes_bend_lines_and_what_the_brake_needs()

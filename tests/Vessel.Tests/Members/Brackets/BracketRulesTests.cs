@@ -17,7 +17,7 @@ public sealed class BracketRulesTests
     ];
 
     [Fact]
-    public void A_roomy_bracket_with_level_ears_is_well_advised() => Assert.Empty(Found(Brackets.On(Brackets.Level)));
+    public void A_roomy_bracket_with_level_ears_is_well_advised() => Assert.Empty(Found(BracketDesigns.On(BracketDesigns.Level)));
 
     [Theory]
     [InlineData(4.5, false)]
@@ -25,7 +25,7 @@ public sealed class BracketRulesTests
     public void An_inside_radius_below_the_table_is_warned_of(double radius, bool warned)
     {
         // 5052-H32 of 3 mm: between 1 t at 1/16 and 1.5 t at 1/8 in, 1.472 t.
-        var found = Found(Brackets.On(Brackets.Level with { InsideRadius = radius }));
+        var found = Found(BracketDesigns.On(BracketDesigns.Level with { InsideRadius = radius }));
 
         Assert.Equal(warned ? [FindingCodes.BendTooTight] : [], found.Select(f => f.Code));
     }
@@ -37,9 +37,9 @@ public sealed class BracketRulesTests
     {
         // Straight part 80 - 16 = 64 mm; half of it, less half a washer, half a slot, less 3 mm: 32 - 8 - 2 - 3 = 19 to
         // the bolt's middle; the hole rule, 32 + 9.83 / 2 - 4.5 - 2 - 11, allows 19.4.
-        var bolts = Brackets.Level.Bolts with { Up = up - 3 };
+        var bolts = BracketDesigns.Level.Bolts with { Up = up - 3 };
 
-        var found = Found(Brackets.On(Brackets.Level with { Bolts = bolts }));
+        var found = Found(BracketDesigns.On(BracketDesigns.Level with { Bolts = bolts }));
 
         Assert.Equal(warned ? [FindingCodes.WasherNearBend] : [], found.Select(f => f.Code));
     }
@@ -50,9 +50,9 @@ public sealed class BracketRulesTests
     public void A_hole_keeps_two_thicknesses_and_the_radius_off_the_bend_line(double up, bool warned)
     {
         // A washer as small as the hole leaves the rule for holes alone: 32 + pi / 4 (5 + 0.42 x 3) - 2 - 4.5 - 11 = 19.4167.
-        var bolts = Brackets.Level.Bolts with { Up = up, WasherDiameter = 9 };
+        var bolts = BracketDesigns.Level.Bolts with { Up = up, WasherDiameter = 9 };
 
-        var found = Found(Brackets.On(Brackets.Level with { Bolts = bolts }));
+        var found = Found(BracketDesigns.On(BracketDesigns.Level with { Bolts = bolts }));
 
         Assert.Equal(warned ? [FindingCodes.HoleNearBend] : [], found.Select(f => f.Code));
     }
@@ -60,7 +60,7 @@ public sealed class BracketRulesTests
     [Fact]
     public void Square_ears_of_a_wide_bracket_stand_off_too_far()
     {
-        var design = Brackets.On(Brackets.Narrow);
+        var design = BracketDesigns.On(BracketDesigns.Narrow);
 
         var gap = Assert.Single(Found(design));
 
@@ -76,7 +76,7 @@ public sealed class BracketRulesTests
     public void Past_half_a_quarter_turn_round_the_shell_ears_lie_too_flat(double width, bool warned)
     {
         // 135 deg at R sqrt 2 = 77.78 mm.
-        var found = Found(Brackets.On(Brackets.Narrow with { Width = width }));
+        var found = Found(BracketDesigns.On(BracketDesigns.Narrow with { Width = width }));
 
         Assert.Equal(warned, found.Any(f => f.Code == FindingCodes.EarTooFlat));
     }
@@ -91,7 +91,7 @@ public sealed class BracketRulesTests
     public void The_long_seam_keeps_clear_of_the_ears(SaddleEars ears, double aside, bool warned)
     {
         // Ears at the sides stand from asin(32 / 55) = 35.6 to asin(35 / 55) = 39.5 deg on either side of the middle.
-        var plain = Brackets.On(Brackets.Narrow with { Ears = ears });
+        var plain = BracketDesigns.On(BracketDesigns.Narrow with { Ears = ears });
         var design = plain with
         {
             Shell = plain.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = plain.Saddle().Angle + (aside * Math.PI / 180) },
@@ -117,8 +117,8 @@ public sealed class BracketRulesTests
     {
         // 2.6 mm thick, 15 aside on R 55: corners on 13.7 and 16.3, 0.70 mm off; 0.65 is a quarter of the plate, 1 the most.
         var thick = offset == 15 ? 2.6 : 5;
-        var plate = Brackets.Plate with { Roll = roll * Math.PI / 180, Offset = offset, Width = width, Thickness = thick };
-        var found = Found(Brackets.On(plate)).Where(f => f.Code is FindingCodes.EarGapTooWide or FindingCodes.EarTooFlat).ToList();
+        var plate = BracketDesigns.Plate with { Roll = roll * Math.PI / 180, Offset = offset, Width = width, Thickness = thick };
+        var found = Found(BracketDesigns.On(plate)).Where(f => f.Code is FindingCodes.EarGapTooWide or FindingCodes.EarTooFlat).ToList();
 
         if (code is null)
             Assert.Empty(found);
@@ -132,7 +132,7 @@ public sealed class BracketRulesTests
     [InlineData(60, false)]
     public void The_long_seam_keeps_clear_of_a_plate(double aside, bool warned)
     {
-        var plain = Brackets.On(Brackets.Plate with { Offset = 0, Width = 50 });
+        var plain = BracketDesigns.On(BracketDesigns.Plate with { Offset = 0, Width = 50 });
         var design = plain with
         {
             Shell = plain.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = plain.Bracket().Angle + (aside * Math.PI / 180) },

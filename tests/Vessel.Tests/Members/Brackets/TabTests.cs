@@ -78,7 +78,7 @@ public sealed class TabTests
     {
         var design = Tabbed(seed);
         var shell = ShellPart.Build(design.Shell.Courses[0], design with { Ports = [] }, [], Compiler.Assemble(design).Joints).Single();
-        foreach (var (part, genus) in new[] { (Brackets.Part(design), Bolts(design.Bracket().Bolts)), (shell, 1 + ShellTab.Of(design.Bracket()).Length) })
+        foreach (var (part, genus) in new[] { (BracketDesigns.Part(design), Bolts(design.Bracket().Bolts)), (shell, 1 + ShellTab.Of(design.Bracket()).Length) })
         {
             var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
 
@@ -97,7 +97,7 @@ public sealed class TabTests
     /// <summary>A plate or a saddle with tabs that its check lets pass.</summary>
     private static VesselDesign Tabbed(int seed)
     {
-        var design = seed % 2 == 0 ? Brackets.RandomPlate(seed) : Brackets.Random(seed);
+        var design = seed % 2 == 0 ? BracketDesigns.RandomPlate(seed) : BracketDesigns.Random(seed);
         design = design with { Shell = design.Shell with { MadeFrom = StockForm.Sheet, RootGap = 0.5 } };
         // Within the bore, which a wall of 2 leaves narrower than what brackets stand on.
         for (var count = 1 + (seed % 3); count > 0; count--)

@@ -5,6 +5,7 @@ using Vessel.Parts;
 using Vessel.Ports;
 using Vessel.Stock;
 using Vessel.Tests.Support;
+using Vessel.Tests.Reading;
 
 namespace Vessel.Tests.Members.Straps;
 
@@ -18,7 +19,7 @@ internal static class Straps
 
     public static VesselDesign On(StrapDesign strap, double outsideDiameter = 110)
     {
-        var design = Vessel.Tests.Design.Designs.Good(Vessel.Tests.Design.Designs.WithHeight("180", metal: "aluminium 5052"));
+        var design = DesignTexts.Good(DesignTexts.WithHeight("180", metal: "aluminium 5052"));
         var shell = design.Shell with { OutsideDiameter = outsideDiameter };
         FlatHead Fitted(HeadDesign head) => (FlatHead)head with { OutsideDiameter = 2 * (shell.InnerRadius - ((FlatHead)head).Clearance) };
         return design with { Shell = shell, Top = Fitted(design.Top), Bottom = Fitted(design.Bottom), Members = [strap] };
