@@ -86,6 +86,13 @@ internal sealed record TypeUse(string File, int Line, INamedTypeSymbol Type)
     /// <summary>The same of the type that is used.</summary>
     public string To => FolderOf(Type.Locations.First(at => at.IsInSource).SourceTree!.FilePath);
 
+    /// <summary>The folder in which the use stands, from src on.</summary>
+    public string Within => Path.GetDirectoryName(Path.GetRelativePath(Path.Combine(Repository.Root, "src"), File))!;
+
+    /// <summary>The same of the type that is used.</summary>
+    public string Of =>
+        Path.GetDirectoryName(Path.GetRelativePath(Path.Combine(Repository.Root, "src"), Type.Locations.First(at => at.IsInSource).SourceTree!.FilePath))!;
+
     public override string ToString() => $"{Path.GetRelativePath(Repository.Root, File)}:{Line} uses {Type.Name}";
 
     public static string FolderOf(string file)

@@ -2,6 +2,7 @@ using Vessel.Design;
 using Vessel.Fixtures;
 using Vessel.Function;
 using Vessel.Geometry;
+using Vessel.Heads.Dishes;
 using Vessel.Heads.FlatHeads;
 using Vessel.Mockups;
 using Vessel.Planning;

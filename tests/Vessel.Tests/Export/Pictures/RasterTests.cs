@@ -1,5 +1,6 @@
 using Vessel.Export;
 using Vessel.Export.Pictures;
+using Vessel.Export.Report;
 using Vessel.Geometry;
 using Vessel.Tests.Support;
 using Xunit;

@@ -3,9 +3,9 @@ using Vessel.Joints;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Joints;
+namespace Vessel.Tests.Heads.Dishes;
 
-public sealed class GoreSeamTests
+public sealed class GoreSeamsTests
 {
     private const double Radius = GoreVessels.Radius;
 

@@ -4,7 +4,7 @@ using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Heads.Dishes;
 
 public sealed class GoreTests
 {

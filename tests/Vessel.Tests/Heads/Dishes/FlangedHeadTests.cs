@@ -5,7 +5,7 @@ using Vessel.Tests.Support;
 using Vessel.Tests.Reading;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Heads.Dishes;
 
 /// <summary>
 /// Flanged plates and spun cones against elementary formulas; that they hold what every head holds is in the laws over random designs.

@@ -1,10 +1,11 @@
 using Vessel.Export.Drawing;
 using Vessel.Export.General;
+using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
 using Vessel.Export.Svg;
 using Vessel.Function;
 
-namespace Vessel.Export.Paper;
+namespace Vessel.Export;
 
 /// <summary>What is printed, besides the templates of single parts.</summary>
 internal static class PaperFiles

@@ -9,7 +9,7 @@ using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Ports;
+namespace Vessel.Tests.Heads.Dishes;
 
 /// <summary>A port that stands wholly in one gore: which piece is drilled, what is left of it, and where a seam is in the way.</summary>
 public sealed class GorePortsTests

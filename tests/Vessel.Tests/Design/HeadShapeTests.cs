@@ -9,10 +9,10 @@ using Vessel.Ports;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Design;
 
 /// <summary>Heads that are walls of revolution, on random designs, and ports on them.</summary>
-public sealed class HeadTests
+public sealed class HeadShapeTests
 {
     public static TheoryData<int> Seeds => [.. RandomDesigns.First(30)];
 

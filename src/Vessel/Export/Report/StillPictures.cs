@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using Vessel.Export.Pictures;
 using Vessel.Export.Report.Model;
 using Vessel.Export.Solids;
 using Vessel.Geometry;
 
-namespace Vessel.Export.Pictures;
+namespace Vessel.Export.Report;
 
 /// <summary>The vessel whole and cut open, as PNG: the same for the files and for the report, drawn when first asked for.</summary>
 internal sealed class StillPictures

@@ -4,7 +4,7 @@ using Vessel.Findings;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Findings;
+namespace Vessel.Tests.Heads.Dishes;
 
 public sealed class GoreRulesTests
 {

@@ -6,7 +6,7 @@ using Vessel.Parts;
 using Vessel.Tests.Support;
 using Xunit;
 
-namespace Vessel.Tests.Parts;
+namespace Vessel.Tests.Heads.Dishes;
 
 /// <summary>What holds for gores of every dished head, on random designs.</summary>
 public sealed class GoreLawTests
