@@ -90,7 +90,7 @@ internal sealed class PortSites
             flat.Wall);
     }
 
-    private PortStand OnShape(PortDesign port, HeadShape shape)
+    private static PortStand OnShape(PortDesign port, HeadShape shape)
     {
         if (HeadFooting.Of(shape, port) is not { } footing)
             return new(port, null, double.IsFinite(port.Place.Radius + port.Place.Angle) ? PortMisfit.Foot : PortMisfit.AtFault);

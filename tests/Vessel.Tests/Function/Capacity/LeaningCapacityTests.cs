@@ -17,17 +17,20 @@ public sealed class LeaningCapacityTests
 
     private static readonly Assembly _sleeved = Compiler.Assemble(InsideTests.Vessel(InsideTests.Cap(CupOpening.Up)));
 
+    private static readonly int[] _leans = [10, 35, 60];
+
     public static TheoryData<int> Seeds => [.. RandomDesigns.First(12)];
 
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Volume_rises_with_the_level_from_nothing_to_the_brim_however_it_leans(int seed) => RandomDesigns.Hold(seed, built =>
     {
-        foreach (var degrees in new[] { 10, 35, 60 })
+        foreach (var degrees in _leans)
         {
             var attitude = new Attitude(built.Cavity, new(degrees * Math.PI / 180, seed));
             var reach = built.Design.Shell.OuterRadius * Math.Sin(attitude.Position.Angle);
-            var (low, high) = ((built.Attitude.Depth.Start * Math.Cos(attitude.Position.Angle)) - reach, (built.Attitude.Depth.End * Math.Cos(attitude.Position.Angle)) + reach);
+            var (cos, depth) = (Math.Cos(attitude.Position.Angle), built.Attitude.Depth);
+            var (low, high) = ((depth.Start * cos) - reach, (depth.End * cos) + reach);
             var held = Enumerable.Range(0, 41).Select(i => attitude.VolumeBelow(low + ((high - low) * i / 40))).ToList();
 
             Near.Absolute(0, held[0], 1e-6 * built.Capacity.Brim);
