@@ -34,20 +34,25 @@ internal sealed class FixtureForm
 
     private const double Step = Math.PI / 60;
     private const int FootCells = 4;
+
+    /// <summary>Most pieces into which a cell of sleeve or foot is cut across.</summary>
+    private const int MostFine = 16;
+
     private const int LegCells = 12;
 
     private readonly FixtureBase _on;
     private readonly ImmutableArray<Foot> _feet;
     private readonly ImmutableArray<double> _radii;
+    private readonly int _fine;
     private readonly double _window;
     private readonly double _end;
     private readonly bool _isHooked;
     private readonly bool _hasLip;
 
-    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, ImmutableArray<double> radii, double window, double end, bool hasStop,
-        bool hasLip, bool isHooked)
+    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, (ImmutableArray<double> Radii, int Fine) across, double window, double end,
+        bool hasStop, bool hasLip, bool isHooked)
     {
-        (_on, _feet, _radii, _window, _end, _isHooked, _hasLip) = (on, feet, radii, window, end, isHooked, hasLip);
+        (_on, _feet, _radii, _fine, _window, _end, _isHooked, _hasLip) = (on, feet, across.Radii, across.Fine, window, end, isHooked, hasLip);
         HasStop = hasStop;
     }
 
@@ -109,13 +114,20 @@ internal sealed class FixtureForm
         var reach = Enumerable.Range(0, 11).Select(i => sleeve + FootReach - (i * (FootReach - LeastFoot) / 10))
             .First(r => feet.TrueForAll(foot => Stands(foot, r, on) && space.UnderFoot(foot, r) is null));
         var hasLip = !isTall && port is { Fitting: null, Elbow: null };
-        double[] radii = [hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1, inner, sleeve,
-            .. Enumerable.Range(1, FootCells).Select(i => sleeve + ((reach - sleeve) * i / FootCells))];
+        var lip = hasLip ? Math.Max(port.BoreRadius + 0.3, inner - 3) : inner - 1;
+        ImmutableArray<double> Radii(int fine) =>
+        [
+            lip, inner, .. Enumerable.Range(1, fine - 1).Select(i => inner + (SleeveWall * i / fine)), sleeve,
+            .. Enumerable.Range(1, fine * FootCells).Select(i => sleeve + ((reach - sleeve) * i / (fine * FootCells))),
+        ];
+        var fine = 1;
+        while (fine < MostFine && feet.Exists(foot => Sinks(foot, Radii(fine)[1..], on)))
+            fine *= 2;
         ImmutableArray<Foot> all = [.. feet.Select(foot => new Foot(foot, hook != FixtureHook.None ? WayOf(foot, feet, on) : 0))];
         // A leg may not stand on another port.
         all = [.. all.Select(foot => foot.Way != 0 && space.UnderLeg(foot.Way, Point2.Polar(reach, foot.Around.Start).V,
             Point2.Polar(reach, foot.Around.End).V) is not null ? foot with { Way = 0 } : foot)];
-        return new(on, all, [.. radii], window, end, !isTall, hasLip, hook != FixtureHook.None);
+        return new(on, all, (Radii(fine), fine), window, end, !isTall, hasLip, hook != FixtureHook.None);
     }
 
     /// <summary>Closed solids in the port's frame: the half towards increasing angle, then the other.</summary>
@@ -141,8 +153,8 @@ internal sealed class FixtureForm
                 (1, 0) => false,
                 (1, _) when ring < rings => footOf[i] >= 0,
                 (1, _) => HasLeg(i),
-                (2, 1) => true,
-                (3, 0 or 1) => _hasLip,
+                (2, > 0) => ring <= _fine,
+                (3, _) => _hasLip && ring <= _fine,
                 _ => false,
             },
             (ring, i, level) => Corner(places[i][ring], level));
@@ -215,6 +227,28 @@ internal sealed class FixtureForm
             }),
             all[^1],
         ];
+    }
+
+    /// <summary>
+    /// Whether a foot's cells, which are flat between corners that stand off by their clearance, come into the host at a middle: where
+    /// that turns sharply.
+    /// </summary>
+    private static bool Sinks(Interval around, ImmutableArray<double> radii, FixtureBase on)
+    {
+        var nodes = Nodes([around.Start, around.End]);
+        double Foot(Point2 at) => on.Level(at) + on.Lift(at);
+        return nodes.Zip(nodes.Skip(1)).Any(turn => radii.Zip(radii.Skip(1)).Any(ring =>
+        {
+            Point2[] corners =
+            [
+                Point2.Polar(ring.First, turn.First), Point2.Polar(ring.Second, turn.First), Point2.Polar(ring.Second, turn.Second),
+                Point2.Polar(ring.First, turn.Second),
+            ];
+            // Either way that the cell may be parted in two.
+            return Enumerable.Range(0, 4).Any(i => Under(corners[i], corners[(i + 1) % 4], corners[(i + 2) % 4]));
+        }));
+
+        bool Under(Point2 a, Point2 b, Point2 c) => (Foot(a) + Foot(b) + Foot(c)) / 3 < on.Level(1 / 3.0 * (a + b + c));
     }
 
     private static bool Stands(Interval around, double radius, FixtureBase on) =>

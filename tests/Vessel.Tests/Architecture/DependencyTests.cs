@@ -23,6 +23,7 @@ public sealed class DependencyTests
         ["Planning"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Function"],
         ["Fixtures"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning"],
         ["Findings"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures"],
+        ["Shells"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function"],
         ["Heads"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures", "Findings"],
         ["Members"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Model", "Parts", "Joints", "Ports", "Mockups", "Function", "Planning", "Fixtures", "Findings"],
         ["Reading"] = ["Geometry", "Stock", "Design", "Ports/Sites", "Ports", "Heads", "Members"],
@@ -56,6 +57,7 @@ public sealed class DependencyTests
     /// <summary>Folders of kinds, the registry of each, and those within it that several kinds share.</summary>
     public static TheoryData<string, string, string[]> Kinds => new()
     {
+        { "Shells", "Courses.cs", [""] },
         { "Heads", "HeadKinds.cs", [""] },
         { "Members", "MemberKinds.cs", ["", "Inside", "Brackets"] },
     };

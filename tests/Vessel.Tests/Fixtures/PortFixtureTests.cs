@@ -200,18 +200,8 @@ public sealed class PortFixtureTests
         if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is FlatHead flat && double.Hypot(there.X, there.Y) < flat.OutsideDiameter / 2)
             Assert.True(p.Z >= -1e-9, $"in the lid at {p}");
         if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is not FlatHead)
-            Assert.True(
-                site.Outside.Distance(p) >= -Bulge(assembly.Design.Head(site.Port.Host)),
-                $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
+            Assert.True(site.Outside.Distance(p) >= -1e-9, $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
     }
-
-    /// <summary>
-    /// How far a head's sharpest turn may come into a foot, which is flat between its corners, mm: the sagitta of a cell, a quarter
-    /// of the 14 mm by three degrees of the 40, less the clearance that the corners have.
-    /// </summary>
-    private static double Bulge(HeadDesign head) => head is DishedHead dish
-        ? Math.Max(1e-9, (((3.5 * 3.5) + (2.1 * 2.1)) / 8 / (dish.Sharpest + dish.Wall)) - PortFixture.Clearance)
-        : 1e-9;
 
     private static System.Collections.Immutable.ImmutableArray<PortFixture> Fixtures(Assembly assembly) => PortFixture.Of(Plan.Of(assembly));
 

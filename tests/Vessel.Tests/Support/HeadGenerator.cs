@@ -89,5 +89,6 @@ internal static class HeadGenerator
         from nose in Draw.Between(0.03, 0.4)
         from knuckle in Draw.Between(0.03, 0.4)
         select (HeadDesign)new ToriconeHead(
-            cone.Path, cone.Material, wall, cone.HalfAngle, shell.InnerRadius * nose, shell.InnerRadius * knuckle) { Flange = flange };
+            cone.Path, cone.Material, wall, cone.HalfAngle, shell.InnerRadius * nose, shell.InnerRadius * knuckle)
+        { Flange = flange };
 }

@@ -4,7 +4,7 @@ using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel.Shells;
+namespace Vessel.Shells.Cones;
 
 /// <summary>A cone between level edges, rolled; its ports are drilled when it is round.</summary>
 internal sealed class Cone(ShellCourse spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : RoundCourse(spec, vessel, sites)

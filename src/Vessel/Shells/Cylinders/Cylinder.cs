@@ -4,7 +4,7 @@ using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
 
-namespace Vessel.Shells;
+namespace Vessel.Shells.Cylinders;
 
 /// <summary>A cylinder: rolled, with its holes cut in the flat, or a tube that is drilled.</summary>
 internal sealed class Cylinder(ShellCourse spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : RoundCourse(spec, vessel, sites)
