@@ -17,8 +17,8 @@ internal static class Growth
     private static readonly int[] _holes = [100, 1000, 10_000, 20_000, Vessel.Design.Limits.Holes * 9 / 10];
 
     /// <summary>
-    /// What a hole costs of processors' time beyond a build of the least disc, against n log n: a column of numbers that do not rise means no faster
-    /// than that.
+    /// What a hole costs of processors' time beyond a build of the least disc, against n log n: a column of numbers that do not rise means
+    /// no faster than that.
     /// </summary>
     public static void Print()
     {

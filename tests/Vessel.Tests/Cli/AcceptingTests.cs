@@ -29,7 +29,8 @@ public sealed class AcceptingTests
             .Single(found => found.GetProperty("code").GetString() == Known);
         Assert.Equal(
             (true, "bevelled by hand", "warning"),
-            (finding.GetProperty("accepted").GetBoolean(), finding.GetProperty("reason").GetString(), finding.GetProperty("severity").GetString()));
+            (finding.GetProperty("accepted").GetBoolean(), finding.GetProperty("reason").GetString(),
+                finding.GetProperty("severity").GetString()));
     }
 
     [Theory]

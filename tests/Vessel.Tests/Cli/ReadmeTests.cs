@@ -44,7 +44,8 @@ public sealed partial class ReadmeTests
     /// <summary>As a shell splits it: blanks part words, either kind of quotes keeps them together.</summary>
     private static IEnumerable<string> Words(string line) => Word().Matches(WithoutComment(line))
         .Select(word => Pieces().Matches(word.Value)
-            .Aggregate(new StringBuilder(), (text, piece) => text.Append(piece.Value is ['\'' or '"', ..] ? piece.Value[1..^1] : piece.Value))
+            .Aggregate(new StringBuilder(),
+                (text, piece) => text.Append(piece.Value is ['\'' or '"', ..] ? piece.Value[1..^1] : piece.Value))
             .ToString());
 
     private static string WithoutComment(string line) => line.Split(" # ")[0];

@@ -67,7 +67,8 @@ public sealed class TerminalTests
         var root = CommandLine.Root(new CommandConsole(TextWriter.Null, TextWriter.Null, ConsoleStyle.Plain));
 
         Assert.All(
-            root.Subcommands.SelectMany(command => command.Options).Where(option => option is not Option<bool> and not System.CommandLine.Help.HelpOption),
+            root.Subcommands.SelectMany(command => command.Options)
+                .Where(option => option is not Option<bool> and not System.CommandLine.Help.HelpOption),
             option => Assert.True(option.HelpName is not null || option.CompletionSources.Count > 0, option.Name));
     }
 

@@ -82,14 +82,16 @@ public sealed class HeadShapeTests
     [MemberData(nameof(Seeds))]
     public void A_cones_sheet_has_area_times_thickness_and_rolls_back_onto_its_middle(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone).Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
+        foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone)
+            .Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
         {
             var head = (ConeHead)vessel.Design.Head(end);
             var cone = head.SheetAt(end, vessel.Design);
             var ports = head.Pieces(end, vessel.Design).Single(piece => piece.Id == part.Id).Ports;
             var flat = (ConeDevelopment)part.Flat!.From;
             // The gap takes a strip of the seam's length, and at the edges what a circle falls away by over half a gap.
-            var sector = flat.Share * Math.PI / head.Segments * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));
+            var sector = flat.Share * Math.PI / head.Segments
+                * ((flat.Lengths.End * flat.Lengths.End) - (flat.Lengths.Start * flat.Lengths.Start));
             double Fallen(double length) => (length * length * Math.Asin(head.RootGap / 2 / length))
                 + (head.RootGap / 2 * Math.Sqrt((length * length) - (head.RootGap * head.RootGap / 4)));
             Near.Relative(sector - Fallen(flat.Lengths.End) + Fallen(flat.Lengths.Start), CurveMeasures.Area(part.Flat.Cut), 1e-9);
@@ -114,9 +116,11 @@ public sealed class HeadShapeTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_port_square_to_the_surface_stands_along_its_normal_and_an_upright_one_along_the_axis(int seed) => RandomDesigns.Hold(seed, vessel =>
+    public void A_port_square_to_the_surface_stands_along_its_normal_and_an_upright_one_along_the_axis(int seed) => RandomDesigns.Hold(
+        seed, vessel =>
     {
-        foreach (var site in vessel.Sites.Where(site => site.Port.Host != PortHost.Shell && vessel.Design.Head(site.Port.Host) is not FlatHead))
+        foreach (var site in vessel.Sites.Where(site => site.Port.Host != PortHost.Shell
+            && vessel.Design.Head(site.Port.Host) is not FlatHead))
         {
             var shape = HeadShape.Of(site.Port.Host, vessel.Design)!;
             var local = shape.Frame.ToLocal(site.Frame);

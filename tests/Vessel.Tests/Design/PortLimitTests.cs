@@ -130,7 +130,8 @@ public sealed partial class PortLimitTests
         AssertOnly(null, HeightValue().Replace(text, $"height: {Text(enough)}$1"));
     }
 
-    /// <summary>Nearer to the edge than a wall, on either side of it, a hole would leave slivers; further over it stands over the seam.</summary>
+    /// <summary>Nearer to the edge than a wall, on either side of it, a hole would leave slivers;
+    /// further over it stands over the seam.</summary>
     [Theory]
     [InlineData("at: { height: 15 }")]
     [InlineData("at: { height: 17 }")]

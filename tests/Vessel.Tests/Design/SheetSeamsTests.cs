@@ -6,7 +6,8 @@ namespace Vessel.Tests.Design;
 
 public sealed class SheetSeamsTests
 {
-    public static TheoryData<double, int, int> Rings() => [.. from first in (double[])[0, 1.1, 5.9] from a in (int[])[1, 2, 3, 6] from b in (int[])[1, 2, 4, 9] select (first, a, b)];
+    public static TheoryData<double, int, int> Rings() =>
+        [.. from first in (double[])[0, 1.1, 5.9] from a in (int[])[1, 2, 3, 6] from b in (int[])[1, 2, 4, 9] select (first, a, b)];
 
     /// <summary>Tried at every twentieth of a degree, no other turn of the second ring keeps it farther off.</summary>
     [Theory]

@@ -12,7 +12,8 @@ namespace Vessel.Tests.Export;
 public sealed class BendWordsTests
 {
     private static readonly Build _build = Compiler.Compile(
-        Compiler.Read(Repository.Design("harbour-launch-breather.yaml")).Value!, new(new(Tolerance: 0.2), false, new(1, Math.PI / 6), "test", "00"));
+        Compiler.Read(Repository.Design("harbour-launch-breather.yaml")).Value!,
+        new(new(Tolerance: 0.2), false, new(1, Math.PI / 6), "test", "00"));
 
     private static readonly BuiltPart _bracket = _build.Parts.Single(built => built.Part.Word == "bracket");
 
@@ -22,7 +23,8 @@ public sealed class BendWordsTests
     public void A_bend_is_named_alike_on_flat_template_and_page(string words)
     {
         Assert.Contains(_bracket.Part.Flat!.Notes, note => note.StartsWith(words, StringComparison.Ordinal));
-        Assert.Contains(PlateTemplate.Of(_bracket.Part, _bracket.Fitted!).SelectMany(template => template.Drawn).OfType<Text>(), text => text.Words == words);
+        Assert.Contains(PlateTemplate.Of(_bracket.Part, _bracket.Fitted!).SelectMany(template => template.Drawn).OfType<Text>(),
+            text => text.Words == words);
         // In the picture and in the table below it.
         Assert.Equal(2, PageProbe.Of(_build).Shown.Split(words).Length - 1);
     }

@@ -28,7 +28,8 @@ public sealed class HolesTests
 
         Assert.Equal(4, rows.Length);
         Assert.Equal(
-            "number,x_mm,y_mm,polar_radius_mm,polar_angle_deg,outside_arc_mm,outside_height_mm,diameter_mm,size,drill_at_mm,depth,thread,tap_drill_mm,made_by,purpose",
+            "number,x_mm,y_mm,polar_radius_mm,polar_angle_deg,outside_arc_mm,outside_height_mm,diameter_mm,size,"
+                + "drill_at_mm,depth,thread,tap_drill_mm,made_by,purpose",
             rows[0]);
         Assert.All(rows.Where(row => !row.Contains('"', StringComparison.Ordinal)), row => Assert.Equal(14, row.Count(c => c == ',')));
     }
@@ -60,7 +61,8 @@ public sealed class HolesTests
 
         Assert.Equal(words, HoleWords.MadeBy(hole));
         // In a column the tool alone.
-        Assert.True(HoleWords.Tool(hole) is var tool && tool.Length <= 20 && words.StartsWith(tool.Split(',')[0], StringComparison.Ordinal) || tool == "cut, file");
+        Assert.True(HoleWords.Tool(hole) is var tool && tool.Length <= 20 && words.StartsWith(tool.Split(',')[0], StringComparison.Ordinal)
+            || tool == "cut, file");
     }
 
     /// <summary>Corner drills touch both sides of their corner; a slot's touch three of its sides.</summary>

@@ -20,7 +20,8 @@ public sealed partial class OneFigureTests
     /// <summary>Coarse: words do not depend on facets.</summary>
     private static readonly BuildOptions _options = new(new(Tolerance: 0.2), false, new(1, Math.PI / 6), "test", "00");
 
-    /// <summary>Steps, cautions, as-built sheet, drawing, table and summary: one pressure, one medium, and no other pressure beside it.</summary>
+    /// <summary>Steps, cautions, as-built sheet, drawing, table and summary: one pressure, one medium,
+    /// and no other pressure beside it.</summary>
     [Theory]
     [InlineData("200 mbar", "water", "200 mbar (2.9 psi)")]
     [InlineData("300 mbar", "air", "300 mbar (4.4 psi)")]
@@ -30,7 +31,8 @@ public sealed partial class OneFigureTests
         var step = Assert.Single(build.Plan.Steps, step => step.Kind == Vessel.Planning.StepKind.Test).What;
         var caution = Assert.Single(Cautions.Of(build.Assembly), word => word.StartsWith("Leak test", StringComparison.Ordinal));
         var table = Encoding.UTF8.GetString(Written(to => LeakTestCsv.Write(build.Plan.LeakKit, to)));
-        var asBuilt = string.Join('\n', new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to))).Pages.SelectMany(page => page.Texts).Select(text => text.Words));
+        var asBuilt = string.Join('\n', new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to)))
+            .Pages.SelectMany(page => page.Texts).Select(text => text.Words));
         var drawing = string.Join('\n', DrawingSheet.Of(build).Items.OfType<Text>().Select(text => text.Words));
 
         Assert.All(new[] { step, caution, table, asBuilt, drawing }, words =>
@@ -55,11 +57,14 @@ public sealed partial class OneFigureTests
         var empty = Weight.Empty(build.Assembly).Mass / 1000;
         var said = empty.ToString("0.00", CultureInfo.InvariantCulture) + " kg";
 
-        Assert.NotEqual(said, (build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000).ToString("0.00", CultureInfo.InvariantCulture) + " kg");
+        Assert.NotEqual(said,
+            (build.Assembly.Parts.Sum(part => part.Mass * part.Quantity) / 1000).ToString("0.00", CultureInfo.InvariantCulture) + " kg");
         Assert.Contains(said + " empty", PageProbe.Of(build).Shown, StringComparison.Ordinal);
-        Assert.Contains(new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to))).Pages.SelectMany(page => page.Texts), text => text.Words == said);
+        Assert.Contains(new PdfProbe(Written(to => PdfDocument.Write("test", "vessel", AsBuiltPdf.Pages(build), to)))
+            .Pages.SelectMany(page => page.Texts), text => text.Words == said);
         Near.Relative(empty * 1000, Summary(build).GetProperty("totals").GetProperty("mass_g").GetDouble(), 1e-9);
-        Near.Relative(empty, FunctionFigures.Of(build.Assembly).SelectMany(group => group.Figures).Single(figure => figure.Name == "mass-empty").Value.Likely, 1e-12);
+        Near.Relative(empty, FunctionFigures.Of(build.Assembly).SelectMany(group => group.Figures)
+            .Single(figure => figure.Name == "mass-empty").Value.Likely, 1e-12);
     }
 
     private static Build Built(params string[] with) => Compiler.Compile(

@@ -34,7 +34,8 @@ public sealed class OutputFolderTests : IDisposable
 
         using var manifest = JsonDocument.Parse(File.ReadAllText(_folder["manifest.json"]));
         var files = manifest.RootElement.GetProperty("files").EnumerateArray()
-            .Select(file => (file.GetProperty("path").GetString(), file.GetProperty("bytes").GetInt64(), file.GetProperty("sha256").GetString()));
+            .Select(file =>
+                (file.GetProperty("path").GetString(), file.GetProperty("bytes").GetInt64(), file.GetProperty("sha256").GetString()));
         Assert.Equal([("a/z.stl", 1L, Sha("z")), ("b.csv", 2L, Sha("bb"))], files);
     }
 
@@ -308,7 +309,8 @@ public sealed class OutputFolderTests : IDisposable
         Commit(Second(), steps.Add);
 
         Assert.Equal(
-            ["changed.changed-1", "gone", "changed", "fresh/made", "updated", "updated", "manifest.json", "manifest.json", ".vessel-journal"], steps);
+            ["changed.changed-1", "gone", "changed", "fresh/made", "updated", "updated", "manifest.json", "manifest.json",
+                ".vessel-journal"], steps);
     }
 
     [Fact]

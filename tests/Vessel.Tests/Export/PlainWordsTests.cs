@@ -56,7 +56,8 @@ public sealed partial class PlainWordsTests
     [Theory]
     [MemberData(nameof(Patterns))]
     public void The_readme_does_not_hold(string pattern) =>
-        Assert.DoesNotMatch(new Regex(pattern, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), File.ReadAllText(Path.Combine(Repository.Root, "README.md")));
+        Assert.DoesNotMatch(new Regex(pattern, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
+            File.ReadAllText(Path.Combine(Repository.Root, "README.md")));
 
     /// <summary>A label is a noun: capacity, not how much it holds.</summary>
     [Fact]
@@ -71,7 +72,8 @@ public sealed partial class PlainWordsTests
     [Fact]
     public void Findings_quote_the_names_that_the_user_gave() => Assert.Empty(
         Directory.EnumerateFiles(Path.Combine(Repository.Root, "src", "Vessel", "Findings"), "*.cs")
-            .SelectMany(file => File.ReadLines(file).Index().Select(line => (Place: $"{Path.GetFileName(file)}:{line.Index + 1}", line.Item)))
+            .SelectMany(file => File.ReadLines(file).Index()
+                .Select(line => (Place: $"{Path.GetFileName(file)}:{line.Index + 1}", line.Item)))
             .Where(line => BareName().IsMatch(line.Item))
             .Select(line => $"{line.Place}: {line.Item.Trim()}"));
 
@@ -103,7 +105,8 @@ public sealed partial class PlainWordsTests
 
     private static IEnumerable<Key> Keys(KeyMap map, HashSet<KeyMap> seen) => !seen.Add(map)
         ? []
-        : map.Keys.Concat(map.Keys.SelectMany(key => (key.Switch?.Maps.Values ?? []).Append(key.Map).OfType<KeyMap>().SelectMany(below => Keys(below, seen))));
+        : map.Keys.Concat(map.Keys.SelectMany(key =>
+            (key.Switch?.Maps.Values ?? []).Append(key.Map).OfType<KeyMap>().SelectMany(below => Keys(below, seen))));
 
     /// <summary>Literals of the sources that hold a blank: sentences, labels, heads; comments are for those who read the code.</summary>
     private static IEnumerable<(string Place, string Text)> Strings()
@@ -111,13 +114,16 @@ public sealed partial class PlainWordsTests
         var source = Path.Combine(Repository.Root, "src");
         foreach (var file in Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
-            if (Path.GetFileName(file) == "Sources.cs" || _pending.Any(part => file.Replace('\\', '/').Contains(part, StringComparison.Ordinal)))
+            if (Path.GetFileName(file) == "Sources.cs"
+                || _pending.Any(part => file.Replace('\\', '/').Contains(part, StringComparison.Ordinal)))
                 continue;
             if (file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
                 continue;
-            foreach (var (number, line) in File.ReadLines(file).Index().Where(line => !line.Item.TrimStart().StartsWith("//", StringComparison.Ordinal)))
+            foreach (var (number, line) in File.ReadLines(file).Index()
+                .Where(line => !line.Item.TrimStart().StartsWith("//", StringComparison.Ordinal)))
             {
-                foreach (var text in Literal().Matches(line).Select(match => Hole().Replace(match.Value, "")).Where(text => text.Contains(' ', StringComparison.Ordinal)))
+                foreach (var text in Literal().Matches(line).Select(match => Hole().Replace(match.Value, ""))
+                    .Where(text => text.Contains(' ', StringComparison.Ordinal)))
                     yield return ($"{Path.GetRelativePath(source, file)}:{number + 1}", text);
             }
         }

@@ -10,7 +10,8 @@ public sealed class Sha256Tests
 {
     [Theory]
     [InlineData("abc", "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")]
-    [InlineData("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq", "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1")]
+    [InlineData("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq",
+        "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1")]
     public void Examples_of_the_standard(string text, string hash) =>
         Assert.Equal(hash, Convert.ToHexStringLower(Sha256.Of(Encoding.ASCII.GetBytes(text))));
 

@@ -19,7 +19,8 @@ public sealed class FindingCodeTests
     [Fact]
     public void Every_constant_stands_in_the_table()
     {
-        var constants = typeof(FindingCodes).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (string)field.GetRawConstantValue()!);
+        var constants = typeof(FindingCodes).GetFields(BindingFlags.Public | BindingFlags.Static)
+            .Select(field => (string)field.GetRawConstantValue()!);
 
         Assert.Equal(constants.Order(StringComparer.Ordinal), FindingCodes.All.Select(known => known.Code).Order(StringComparer.Ordinal));
         Assert.All(FindingCodes.All, known => Assert.EndsWith(".", known.Cause, StringComparison.Ordinal));

@@ -23,7 +23,8 @@ public sealed class FindingKeyTests
         var written = Plans.Of(file).Assembly.Design.Places.Keys.Where(path => path.Length > 0).ToList();
 
         Assert.All(written, path => Assert.True(KeyPaths.Exist(path), path));
-        Assert.All(written.Where(path => !path.StartsWith("dimensions", StringComparison.Ordinal)), path => Assert.False(KeyPaths.Exist(path + "x"), path));
+        Assert.All(written.Where(path => !path.StartsWith("dimensions", StringComparison.Ordinal)),
+            path => Assert.False(KeyPaths.Exist(path + "x"), path));
         Assert.False(KeyPaths.Exist("shell.thread"));
         Assert.False(KeyPaths.Exist("shell[0].wall"));
         Assert.False(KeyPaths.Exist("bracket.ears.left"));
@@ -31,11 +32,13 @@ public sealed class FindingKeyTests
 
     [Theory]
     [MemberData(nameof(DesignFiles))]
-    public void Every_measure_of_every_design_goes_back_to_a_key_of_the_file(string file) => AssertKeys(Assessment.Measures(Plans.Of(file)));
+    public void Every_measure_of_every_design_goes_back_to_a_key_of_the_file(string file) =>
+        AssertKeys(Assessment.Measures(Plans.Of(file)));
 
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
-    public void So_does_every_measure_of_random_vessels(int seed) => RandomDesigns.Hold(seed, vessel => AssertKeys(Assessment.Measures(vessel)));
+    public void So_does_every_measure_of_random_vessels(int seed) =>
+        RandomDesigns.Hold(seed, vessel => AssertKeys(Assessment.Measures(vessel)));
 
     /// <summary>The gap of a screen is its clearance's doing, not that of how it is fixed.</summary>
     [Theory]
@@ -51,7 +54,8 @@ public sealed class FindingKeyTests
         Assert.Equal(plan.Assembly.Design.Places[key], finding.At);
     }
 
-    /// <summary>On 6 mm half the wall is 3 mm and a quarter 1.5, but no more than 1 mm is taken on any wall: so no more is aimed for.</summary>
+    /// <summary>On 6 mm half the wall is 3 mm and a quarter 1.5, but no more than 1 mm is taken on any wall:
+    /// so no more is aimed for.</summary>
     [Fact]
     public void What_is_aimed_for_is_never_more_than_the_most()
     {
@@ -63,5 +67,6 @@ public sealed class FindingKeyTests
     }
 
     private static void AssertKeys(IEnumerable<Measure> measures) =>
-        Assert.All(measures, measure => Assert.True(measure.Place is { } place && KeyPaths.Exist(place.Path), $"{measure.Code} at {measure.Place?.Path}"));
+        Assert.All(measures,
+            measure => Assert.True(measure.Place is { } place && KeyPaths.Exist(place.Path), $"{measure.Code} at {measure.Place?.Path}"));
 }

@@ -23,7 +23,8 @@ public sealed class FitRulesTests
         Assert.Equal(Severity.Error, Of(0.2, 0.5, 0.3));
     }
 
-    /// <summary>A quarter of the wall is aimed for, half of it or 1 mm is the most (common practice, no source); of 2 mm 0.5 and 1.</summary>
+    /// <summary>A quarter of the wall is aimed for, half of it or 1 mm is the most (common practice, no source);
+    /// of 2 mm 0.5 and 1.</summary>
     [Theory]
     [InlineData(0.5, null)]
     [InlineData(0.6, Severity.Warning)]
@@ -34,15 +35,18 @@ public sealed class FitRulesTests
         var tube = Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0));
         VesselDesign Plain(double root, double lid, double port)
         {
-            var vessel = Designs.Vessel(shell with { RootGap = root }, tube with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = port });
+            var vessel = Designs.Vessel(shell with { RootGap = root },
+                tube with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = port });
             return vessel with { Top = Designs.Inset(shell, "top", wall: 2, clearance: lid) };
         }
 
         Assert.All([Plain(gap, 0.1, 0.1), Plain(0.1, gap, 0.1), Plain(0.1, 0.1, gap)], design =>
-            Assert.Equal(expected, Assessment.Of(Compiler.Assemble(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
+            Assert.Equal(expected,
+                Assessment.Of(Compiler.Assemble(design)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity));
     }
 
-    /// <summary>Over a plate 8 thick a bore that widens by 100 on 180 of height stands off its upper edge by 8 / 1.8 more than the clearance.</summary>
+    /// <summary>Over a plate 8 thick a bore that widens by 100 on 180 of height stands off its upper edge by 8 / 1.8 more than the
+    /// clearance.</summary>
     [Fact]
     public void What_a_cone_leaves_beside_a_plate_is_told_apart_from_the_clearance()
     {
@@ -66,7 +70,8 @@ public sealed class FitRulesTests
     public void No_more_is_aimed_for_than_may_be() =>
         Assert.Equal(RootGap.Most(8, Shop.Usual.Welding), RootGap.Aim(8, Shop.Usual.Welding));
 
-    /// <summary>A cone of half angle a and a tube on its axis open by 180 - a degrees: 135 of them are the limit, and still a fillet.</summary>
+    /// <summary>A cone of half angle a and a tube on its axis open by 180 - a degrees: 135 of them are the limit,
+    /// and still a fillet.</summary>
     [Theory]
     [InlineData(46, false)]
     [InlineData(45, false)]
@@ -75,7 +80,10 @@ public sealed class FitRulesTests
     {
         var shell = Designs.Shell();
         var drain = Designs.OnHead("drain", PortHost.Bottom, 30, 3, 0);
-        var design = Designs.Vessel(shell, drain) with { Bottom = new ConeHead("bottom", Designs.Stainless, 2, half * Math.PI / 180, 0, 0) };
+        var design = Designs.Vessel(shell, drain) with
+        {
+            Bottom = new ConeHead("bottom", Designs.Stainless, 2, half * Math.PI / 180, 0, 0),
+        };
 
         Assert.Equal(
             isGroove,
@@ -86,6 +94,7 @@ public sealed class FitRulesTests
     {
         var design = Designs.Vessel(Designs.Shell(madeFrom: StockForm.Tube), Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0)));
         var shop = Shop.Usual with { Welding = Shop.Usual.Welding with { GapAim = aim, GapMost = most, GapLimit = limit } };
-        return Assessment.Of(Compiler.Assemble(design with { Shop = shop })).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity;
+        return Assessment.Of(Compiler.Assemble(design with { Shop = shop }))
+            .SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide)?.Severity;
     }
 }

@@ -12,9 +12,11 @@ namespace Vessel.Tests.Findings;
 
 public sealed class FlangeRulesTests
 {
-    private static Measure? Found(VesselDesign design) => Assessment.Of(Compiler.Assemble(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
+    private static Measure? Found(VesselDesign design) =>
+        Assessment.Of(Compiler.Assemble(design)).FirstOrDefault(f => f.Code == FindingCodes.FlangeTooShort);
 
-    /// <summary>A die's least opening is 6 thicknesses and a flange spans half of it (a sheet-metal shop's bending guidelines): 18 mm in 6 mm plate.</summary>
+    /// <summary>A die's least opening is 6 thicknesses and a flange spans half of it (a sheet-metal shop's bending guidelines):
+    /// 18 mm in 6 mm plate.</summary>
     [Fact]
     public void Half_of_the_narrowest_die_is_the_least_flange() => Assert.Equal(18, BrakeDies.LeastFlange(6).Value);
 
@@ -39,7 +41,8 @@ public sealed class FlangeRulesTests
         Assert.Null(Found(Straps.On(Straps.Usual)));
         var short8 = Straps.Usual with { Thickness = 6, InsideRadius = 6, Ear = 8, Feet = Straps.Usual.Feet with { StandOff = null } };
 
-        Assert.Contains(Compiler.Assemble(Straps.On(short8)).Members.SelectMany(member => member.Flanges), flange => flange.Key == "strap.ear" && flange.Leg < 18);
+        Assert.Contains(Compiler.Assemble(Straps.On(short8)).Members.SelectMany(member => member.Flanges),
+            flange => flange.Key == "strap.ear" && flange.Leg < 18);
         // Between its bend line and the end the strip is as long as its own flat says.
         Assert.All(Straps.Halves(Straps.On(short8)), half =>
             Assert.Equal(half.Part.Flat!.Bends[0].A.U, half.Site.Flanges[0].Leg, 1e-9));

@@ -27,9 +27,11 @@ public sealed class InsideClashRulesTests
             // Its inside length by bisection: the deeper, the nearer.
             var (near, far) = (0.5, 30.0);
             for (var i = 0; i < 60; i++)
-                (near, far) = (near + far) / 2 is var middle && Distance(Vessel(offset, tilt, middle)) > wanted ? (middle, far) : (near, middle);
+                (near, far) = (near + far) / 2 is var middle && Distance(Vessel(offset, tilt, middle)) > wanted
+                    ? (middle, far) : (near, middle);
 
-            var found = Assessment.Of(Compiler.Assemble(Vessel(offset, tilt, near))).Where(finding => finding.Code == FindingCodes.InsideClash).ToList();
+            var found = Assessment.Of(Compiler.Assemble(Vessel(offset, tilt, near)))
+                .Where(finding => finding.Code == FindingCodes.InsideClash).ToList();
 
             Assert.Equal(count, found.Count);
             // The lower bound; points 0.05 mm apart miss a distance by less than 1e-4.
@@ -49,7 +51,8 @@ public sealed class InsideClashRulesTests
         Members = [InsideTests.Sleeve],
     };
 
-    /// <summary>Of the rim of the tube's end, and of its bore's, from the sleeve's outside; the sleeve reaches past it up and down.</summary>
+    /// <summary>Of the rim of the tube's end, and of its bore's, from the sleeve's outside;
+    /// the sleeve reaches past it up and down.</summary>
     private static double Distance(VesselDesign design)
     {
         var (port, inner) = (design.Ports[1], design.Shell.InnerRadius);

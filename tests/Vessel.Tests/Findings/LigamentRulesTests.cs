@@ -57,7 +57,8 @@ public sealed class LigamentRulesTests
     {
         // The foot of an upright tube 30 from the axis, and a line of the cone so far round from it; by bisection.
         var half = Math.PI / 3;
-        Vector3 Foot(double phi) => new Point2(30, 0) + Point2.Polar(10, phi) is var at ? new(at.U, at.V, at.Length / Math.Tan(half)) : default;
+        Vector3 Foot(double phi) =>
+            new Point2(30, 0) + Point2.Polar(10, phi) is var at ? new(at.U, at.V, at.Length / Math.Tan(half)) : default;
         double Apart(double round) => Enumerable.Range(0, 7200).Min(i => Foot(i * Math.PI / 3600)
             .Cross(new(Math.Sin(half) * Math.Cos(round), Math.Sin(half) * Math.Sin(round), Math.Cos(half))).Length);
         var (near, far) = (Math.Asin(10 / 30.0), Math.PI / 2);

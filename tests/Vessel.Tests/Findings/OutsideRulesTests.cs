@@ -41,7 +41,10 @@ public sealed class OutsideRulesTests
     [InlineData(0.9, 1)]
     [InlineData(1.1, 0)]
     public void A_tube_under_the_rim_of_a_head(double between, int count) => Assert.Equal(count, Found(
-        Designs.Vessel(Designs.Shell(), Designs.Branch("high", 20, 2, new(180 - 10 - between, 0, 0, 0, 0))) with { Top = Designs.Overlay("top", 140) })
+        Designs.Vessel(Designs.Shell(), Designs.Branch("high", 20, 2, new(180 - 10 - between, 0, 0, 0, 0))) with
+        {
+            Top = Designs.Overlay("top", 140),
+        })
         .Count(finding => finding.Parts.Contains("top")));
 
     [Theory]
@@ -51,7 +54,10 @@ public sealed class OutsideRulesTests
     {
         // The plate is 5 thick round its middle at 60; it reaches as far out as the tube does.
         var plate = BracketDesigns.Plate with { Name = "lug", Angle = 0, Offset = 0, Height = 60, Material = Designs.Stainless };
-        var found = Found(Designs.Vessel(Designs.Shell(), Designs.Branch("near", 20, 2, new(60 + 2.5 + between + 10, 0, 0, 0, 0))) with { Members = [plate] });
+        var found = Found(Designs.Vessel(Designs.Shell(), Designs.Branch("near", 20, 2, new(60 + 2.5 + between + 10, 0, 0, 0, 0))) with
+        {
+            Members = [plate],
+        });
 
         Assert.Equal(count, found.Count);
         if (count > 0)

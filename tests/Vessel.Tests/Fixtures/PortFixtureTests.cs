@@ -31,7 +31,8 @@ public sealed class PortFixtureTests
     {
         var fixtures = Fixtures(Asked(Plans.Of(Launch).Assembly));
 
-        Assert.Equal(["shell's lower edge", "top's rim", null], fixtures.Select(f => f.Hook?.Replace("the ", "", StringComparison.Ordinal)));
+        Assert.Equal(["shell's lower edge", "top's rim", null],
+            fixtures.Select(f => f.Hook?.Replace("the ", "", StringComparison.Ordinal)));
         Assert.Equal([2, 2, 0], fixtures.Select(f => f.Halves.Length));
         Assert.Contains("stands out", fixtures[2].Refused, StringComparison.Ordinal);
         Assert.All(fixtures.Take(2), f => Assert.True(f.HasStop));
@@ -72,7 +73,8 @@ public sealed class PortFixtureTests
         // The inlet's fitting comes to stand on the sleeve; the outlet's bare end meets a lip of 3 mm.
         Assert.Equal(site.Port.Length, top, 1e-9);
         var outlet = assembly.Sites[1];
-        Assert.Equal(outlet.Port.Length + 3, Form(outlet, assembly, FixtureHook.Lower)!.Halves().SelectMany(h => h.Vertices).Max(v => v.Z), 1e-9);
+        Assert.Equal(outlet.Port.Length + 3,
+            Form(outlet, assembly, FixtureHook.Lower)!.Halves().SelectMany(h => h.Vertices).Max(v => v.Z), 1e-9);
         Assert.All(halves[0].Vertices, v => Assert.True(v.Y > 0));
         Assert.All(halves[1].Vertices, v => Assert.True(v.Y < 0));
     }
@@ -96,14 +98,17 @@ public sealed class PortFixtureTests
         }
     }
 
-    private static PortDesign Tube(string name, double height, double angle = 0) => Designs.Branch(name, 32, 2, new(height, angle, 0, 0, 0));
+    private static PortDesign Tube(string name, double height, double angle = 0) =>
+        Designs.Branch(name, 32, 2, new(height, angle, 0, 0, 0));
 
     private static Assembly Pair(double apart) =>
-        Asked(Compiler.Assemble(Designs.Vessel(Designs.Shell(height: 260, madeFrom: StockForm.Tube), Tube("first", 100), Tube("second", 100 + apart))));
+        Asked(Compiler.Assemble(
+            Designs.Vessel(Designs.Shell(height: 260, madeFrom: StockForm.Tube), Tube("first", 100), Tube("second", 100 + apart))));
 
     /// <summary>
-    /// The first is tacked alone; when the second's turn comes the first stands there. Far off nothing changes, nearer the feet are shorter or fewer, too near
-    /// there is none and a finding says why; and no fixture comes nearer to the neighbour than 4 mm (5 are kept from places 3 mm apart along it).
+    /// The first is tacked alone; when the second's turn comes the first stands there. Far off nothing changes, nearer the feet are shorter
+    /// or fewer, too near there is none and a finding says why; and no fixture comes nearer to the neighbour than 4 mm (5 are kept from
+    /// places 3 mm apart along it).
     /// </summary>
     [Theory]
     [InlineData(110, true)]
@@ -127,7 +132,8 @@ public sealed class PortFixtureTests
             return;
         }
 
-        foreach (var p in Form(second, assembly, HookOf(fixtures[1]))!.Halves().SelectMany(half => half.Vertices).Select(second.Frame.ToOuter).Select(first.Frame.ToLocal))
+        foreach (var p in Form(second, assembly, HookOf(fixtures[1]))!.Halves().SelectMany(half => half.Vertices)
+            .Select(second.Frame.ToOuter).Select(first.Frame.ToLocal))
             Assert.True(double.Hypot(p.X, p.Y) > first.Port.OuterRadius + 4 || p.Z > first.Port.Length + 4, $"{apart}: {p}");
     }
 
@@ -141,7 +147,8 @@ public sealed class PortFixtureTests
         var turns = plan.Assembly.Sites.Select(site => FixtureTurn.Of(site, plan)).ToList();
 
         Assert.Equal([(false, true), (true, true)], turns.Select(turn => (turn.IsTopOn, turn.IsBottomOn)));
-        Assert.DoesNotContain(PortFixture.Of(plan), fixture => fixture.Hook is { } hook && hook.Contains("lower", StringComparison.Ordinal));
+        Assert.DoesNotContain(PortFixture.Of(plan), fixture => fixture.Hook is { } hook
+            && hook.Contains("lower", StringComparison.Ordinal));
         Assert.Null(PortFixture.Of(plan)[1].Hook);
     }
 
@@ -149,7 +156,8 @@ public sealed class PortFixtureTests
     public void A_bed_that_is_too_small_takes_the_legs_off_first_then_all()
     {
         var assembly = Asked(Plans.Of(Launch).Assembly);
-        Assembly On(double bed) => Compiler.Assemble(assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } });
+        Assembly On(double bed) =>
+            Compiler.Assemble(assembly.Design with { Mockup = assembly.Design.Mockup with { Bed = new(bed, bed, 200) } });
 
         Assert.NotNull(Fixtures(On(220))[0].Hook);
         Assert.Null(Fixtures(On(80))[0].Hook);
@@ -196,14 +204,18 @@ public sealed class PortFixtureTests
         // A cone is hollow between the corners of a foot, and bulges into it by as much as a cylinder does.
         var shell = assembly.Design.Shell;
         if (site.Port.Host == PortHost.Shell && there.Z > 0 && there.Z < shell.Height)
-            Assert.True(double.Hypot(there.X, there.Y) >= shell.OuterAt(there.Z) - 1e-9, $"in the shell by {double.Hypot(there.X, there.Y) - shell.OuterAt(there.Z)} at {p}");
-        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is FlatHead flat && double.Hypot(there.X, there.Y) < flat.OutsideDiameter / 2)
+            Assert.True(double.Hypot(there.X, there.Y) >= shell.OuterAt(there.Z) - 1e-9,
+                $"in the shell by {double.Hypot(there.X, there.Y) - shell.OuterAt(there.Z)} at {p}");
+        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is FlatHead flat
+            && double.Hypot(there.X, there.Y) < flat.OutsideDiameter / 2)
             Assert.True(p.Z >= -1e-9, $"in the lid at {p}");
         if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is not FlatHead)
-            Assert.True(site.Outside.Distance(p) >= -1e-9, $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
+            Assert.True(site.Outside.Distance(p) >= -1e-9,
+                $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
     }
 
-    private static System.Collections.Immutable.ImmutableArray<PortFixture> Fixtures(Assembly assembly) => PortFixture.Of(Plan.Of(assembly));
+    private static System.Collections.Immutable.ImmutableArray<PortFixture> Fixtures(Assembly assembly) =>
+        PortFixture.Of(Plan.Of(assembly));
 
     private static FixtureHook HookOf(PortFixture fixture) => fixture.Hook is null ? FixtureHook.None
         : fixture.Hook.Contains("upper", StringComparison.Ordinal) ? FixtureHook.Upper

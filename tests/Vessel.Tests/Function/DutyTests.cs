@@ -29,7 +29,8 @@ public sealed class DutyTests
     {
         var lid = (FlatHead)_sleeved.Top;
 
-        Assert.Equal(found, Has((_sleeved with { Top = lid with { Wall = thickness } }).With(InsideDesign.None), FindingCodes.TestOverstress));
+        Assert.Equal(found,
+            Has((_sleeved with { Top = lid with { Wall = thickness } }).With(InsideDesign.None), FindingCodes.TestOverstress));
     }
 
     [Theory]
@@ -44,13 +45,14 @@ public sealed class DutyTests
     }
 
     /// <summary>
-    /// A lid of 3 mm whose free radius is a: at a port s = 2 x 3 (3 + nu) / 8 p a^2 / t^2 and without one the more of 3/4 and 3 (3 + nu) / 8. The
-    /// mean of rim and middle, which stood here once, is less than either.
+    /// A lid of 3 mm whose free radius is a: at a port s = 2 x 3 (3 + nu) / 8 p a^2 / t^2 and without one the more of 3/4 and 3 (3 + nu) /
+    /// 8. The mean of rim and middle, which stood here once, is less than either.
     /// </summary>
     [Fact]
     public void The_lids_stress_is_the_largest_and_doubles_at_a_port()
     {
-        var bare = LeakTest.Of(Compiler.Assemble(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Members = [] }));
+        var bare = LeakTest.Of(
+            Compiler.Assemble(_sleeved with { Ports = [.. _sleeved.Ports.Where(port => port.Host == PortHost.Shell)], Members = [] }));
         var (holed, lid) = (LeakTest.Of(Compiler.Assemble(_sleeved)), (FlatHead)_sleeved.Top);
         var poisson = Vessel.Stock.Strengths.Of(lid.Material).Poisson;
         var supported = 3 * (3 + poisson) / 8 * 0.02 * Math.Pow(_sleeved.Shell.InnerRadius / lid.Wall, 2);
@@ -66,14 +68,16 @@ public sealed class DutyTests
     [InlineData(300, 0.5, 600, false)]
     public void No_suction_is_more_than_full_vacuum(double diameter, double wall, double height, bool bears)
     {
-        var group = FunctionFigures.Of(Compiler.Assemble(Designs.Vessel(Designs.Shell(diameter, wall, height)))).Single(g => g.Name == "leak_test");
+        var group = FunctionFigures.Of(Compiler.Assemble(Designs.Vessel(Designs.Shell(diameter, wall, height))))
+            .Single(g => g.Name == "leak_test");
         var collapse = group.Figures.SingleOrDefault(figure => figure.Name == "collapse");
 
         Assert.Equal(bears, collapse is null);
         Assert.Equal(bears, group.Words.Any(word => word.Contains("does not fold the shell", StringComparison.Ordinal)));
         Assert.True(collapse is null || collapse.Value.High <= Air.Atmosphere / 100);
         // The stresses are linear: at the usual 200 mbar and at an atmosphere.
-        var greatest = group.Figures.Where(figure => figure.Name.EndsWith("-stress", StringComparison.Ordinal) && figure.Name != "vacuum-stress").Max(figure => figure.Value.High);
+        var greatest = group.Figures.Where(figure => figure.Name.EndsWith("-stress", StringComparison.Ordinal)
+            && figure.Name != "vacuum-stress").Max(figure => figure.Value.High);
         Near.Relative(greatest * Air.Atmosphere / 20_000, Value(group, "vacuum-stress").Likely, 1e-12);
     }
 
@@ -165,7 +169,8 @@ public sealed class DutyTests
     [InlineData(1, false)]
     [InlineData(1000, true)]
     public void A_catch_that_is_too_small_is_found(double hours, bool found) =>
-        Assert.Equal(found, Has(_sleeved with { Capacity = CapacityDesign.Usual with { BetweenDrains = hours } }, FindingCodes.CatchTooSmall));
+        Assert.Equal(found,
+            Has(_sleeved with { Capacity = CapacityDesign.Usual with { BetweenDrains = hours } }, FindingCodes.CatchTooSmall));
 
     /// <summary>Oil alone goes in; with the water of cold gas it does not, and how long it lasts is shorter.</summary>
     [Fact]
@@ -194,7 +199,8 @@ public sealed class DutyTests
         var said = groups.Where(g => g.Name is "catch" or "drain" or "separation")
             .SelectMany(g => g.Figures.Select(f => f.Title).Append(g.Title).Concat(g.Words)).Append(built.Capacity.LimitedBy);
 
-        Assert.DoesNotContain(said, text => text.Contains(" oil", StringComparison.OrdinalIgnoreCase) || text.StartsWith("oil", StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain(said, text => text.Contains(" oil", StringComparison.OrdinalIgnoreCase)
+            || text.StartsWith("oil", StringComparison.OrdinalIgnoreCase));
         Assert.Equal("Diesel that it holds", groups.Single(g => g.Name == "catch").Title);
         Assert.StartsWith("diesel seals the gas path", built.Capacity.LimitedBy, StringComparison.Ordinal);
     }
@@ -220,7 +226,8 @@ public sealed class DutyTests
     public void Gas_pushes_oil_aside_by_its_own_pressure()
     {
         Near.Relative(1000 / (870 * 9.80665) * 1000, Value(Compiler.Assemble(_sleeved), "catch", "blow-through").Likely, 1e-12);
-        var (slow, fast) = (Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 10)), Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 500)));
+        var (slow, fast) = (Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 10)),
+            Compiler.Assemble(FlowPathTests.Flowing(_sleeved, 500)));
         Assert.True(Value(slow, "catch", "level-step").Likely < Value(fast, "catch", "level-step").Likely);
     }
 
@@ -229,5 +236,6 @@ public sealed class DutyTests
 
     private static Amount Value(FigureGroup group, string figure) => group.Figures.Single(f => f.Name == figure).Value;
 
-    private static bool Has(VesselDesign design, string code) => Assessment.Of(Compiler.Assemble(design)).Any(finding => finding.Code == code);
+    private static bool Has(VesselDesign design, string code) =>
+        Assessment.Of(Compiler.Assemble(design)).Any(finding => finding.Code == code);
 }

@@ -10,7 +10,8 @@ public sealed class ArcFitTests
     private const double Degree = Math.PI / 180;
 
     public static TheoryData<string, double> Cases => new MatrixTheoryData<string, double>(
-        ["ellipse", "slim ellipse", "circle", "branch", "offset branch", "branch to the edge", "tangent branch", "wavy strip", "flat strip", "far away"],
+        ["ellipse", "slim ellipse", "circle", "branch", "offset branch", "branch to the edge", "tangent branch", "wavy strip",
+            "flat strip", "far away"],
         [0.1, 0.001]);
 
     public static TheoryData<string> Names => [.. Cases.Select(row => row.Data.Item1).Distinct()];
@@ -148,7 +149,8 @@ public sealed class ArcFitTests
     [InlineData(0.001)]
     public void Few_more_arcs_are_used_than_the_longest_one_after_the_other_are(double tolerance)
     {
-        // The greedy ones may turn corners where they meet; ours may not, and where the curve is symmetric that costs one; of a handful two.
+        // The greedy ones may turn corners where they meet; ours may not, and where the curve is symmetric that costs one;
+        // of a handful two.
         var pairs = Names.Select(name => Named(name.Data))
             .Select(loop => (Ours: ArcFit.Fit(loop, tolerance).Vertices.Length, Greedy: LongestArcs.Count(loop, tolerance)))
             .ToList();

@@ -116,7 +116,8 @@ public sealed class CurveMeasuresTests
     [Fact]
     public void Holes_are_taken_from_the_plate()
     {
-        var plate = new Region2(Loop2.Polygon(new(0, 0), new(30, 0), new(30, 20), new(0, 20)), [Loop2.Circle(new(10, 10), 4, clockwise: true)]);
+        var plate = new Region2(Loop2.Polygon(new(0, 0), new(30, 0), new(30, 20), new(0, 20)),
+            [Loop2.Circle(new(10, 10), 4, clockwise: true)]);
 
         Assert.Equal(600 - (16 * Math.PI), CurveMeasures.Area(plate), 1e-10);
     }

@@ -46,7 +46,9 @@ public sealed class FoldedSheetTests
     [MemberData(nameof(Places))]
     public void A_point_of_any_depth_is_found_again_on_the_flat(double x)
     {
-        foreach (var (sheet, depth) in (from sheet in new[] { _hat, _upright } from depth in new[] { 0, 0.8, Thickness } select (sheet, depth)))
+        foreach (var (sheet, depth) in (from sheet in new[] { _hat, _upright }
+                                        from depth in new[] { 0, 0.8, Thickness }
+                                        select (sheet, depth)))
         {
             var flat = (x * sheet.Across) + (11 * sheet.Across.Turned);
 
@@ -135,7 +137,8 @@ public sealed class FoldedSheetTests
     [Fact]
     public void No_facet_of_a_flat_strip_leaves_its_plane()
     {
-        var solid = Folded(_hat, Loop2.Polygon(new(-10, 0), new(140, 0), new(140, 60), new(-10, 60)), Loop2.Circle(new(70, 30), 9, clockwise: true));
+        var solid = Folded(_hat, Loop2.Polygon(new(-10, 0), new(140, 0), new(140, 60), new(-10, 60)),
+            Loop2.Circle(new(70, 30), 9, clockwise: true));
 
         var mesh = Mesher.Flatten(solid, Accuracy.Solids);
 

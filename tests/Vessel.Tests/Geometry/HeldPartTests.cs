@@ -25,7 +25,8 @@ public sealed class HeldPartTests
         // Its inner edge turns towards the slot's own side, by a radius that leaves room.
         "ring sector" => [new(new(40, 0), _quarter), new(new(0, 40), 0), new(new(0, 20), -_quarter), new(new(20, 0), 0)],
         "stadium" => [new(new(0, 0), 0), new(new(25, 0), 1), new(new(25, 16), 0), new(new(0, 16), 1)],
-        "elbow" => [new(new(0, 0), 0), new(new(40, 0), 0), new(new(40, 12), 0), new(new(12, 12), 0), new(new(12, 40), 0), new(new(0, 40), 0)],
+        "elbow" =>
+            [new(new(0, 0), 0), new(new(40, 0), 0), new(new(40, 12), 0), new(new(12, 12), 0), new(new(12, 40), 0), new(new(0, 40), 0)],
         _ => throw new ArgumentOutOfRangeException(nameof(name)),
     };
 
@@ -41,7 +42,8 @@ public sealed class HeldPartTests
 
         Assert.InRange(tabs, 2, 3);
         Assert.All(held.Slots, slot => Assert.True(BulgeChain.Area(slot) < 0));
-        // A tab is as wide as asked for on the outline; on a curve of radius R its far end is wider or narrower by the slot over R, here no less than 8.
+        // A tab is as wide as asked for on the outline; on a curve of radius R its far end is wider or narrower by the slot over R,
+        // here no less than 8.
         Near.Absolute(belt - (tabs * Tab * Slot), slots, tabs * Tab * Slot * Slot / 2 / 8);
     }
 
@@ -78,7 +80,8 @@ public sealed class HeldPartTests
             Assert.True(pair.Item1.Distance(pair.Item2) > 0.99 * Tab * (1 - (Slot / 20))));
         Assert.All(rings, ring => Assert.True(frame.Boundary.Distance(ring) > Band - 1e-9));
         // One piece of metal is left: the part hangs in its frame.
-        Assert.IsType<Polygon>(rings.Aggregate((NetTopologySuite.Geometries.Geometry)frame, (left, ring) => left.Difference(new Polygon(ring))));
+        Assert.IsType<Polygon>(rings.Aggregate((NetTopologySuite.Geometries.Geometry)frame,
+            (left, ring) => left.Difference(new Polygon(ring))));
     }
 
     [Fact]
@@ -87,7 +90,8 @@ public sealed class HeldPartTests
         // A groove 3 wide has no room for two slots of 2.5.
         ImmutableArray<Bulge> grooved =
         [
-            new(new(0, 0), 0), new(new(40, 0), 0), new(new(40, 30), 0), new(new(21.5, 30), 0), new(new(21.5, 20), -1), new(new(18.5, 20), 0),
+            new(new(0, 0), 0), new(new(40, 0), 0), new(new(40, 30), 0), new(new(21.5, 30), 0), new(new(21.5, 20), -1),
+            new(new(18.5, 20), 0),
             new(new(18.5, 30), 0), new(new(0, 30), 0),
         ];
 

@@ -73,5 +73,6 @@ public sealed class KerfOffsetTests
     }
 
     private static IEnumerable<Bulge> Reversed(ImmutableArray<Bulge> chain) =>
-        Enumerable.Range(0, chain.Length).Select(i => new Bulge(chain[^(i + 1)].At, -chain[(2 * chain.Length - i - 2) % chain.Length].Value));
+        Enumerable.Range(0, chain.Length)
+            .Select(i => new Bulge(chain[^(i + 1)].At, -chain[(2 * chain.Length - i - 2) % chain.Length].Value));
 }

@@ -40,7 +40,8 @@ public sealed class SilhouettesTests
     public void A_hole_in_the_silhouette_takes_its_width_out_of_it()
     {
         // A quarter turn from the hole: its middle lies on one line of either face.
-        var lines = Silhouettes.Of(_tube, Toward(0.4 - (Math.PI / 2), 0)).Select(curve => (curve[1].At - curve[0].At).Length).Order().ToList();
+        var lines = Silhouettes.Of(_tube, Toward(0.4 - (Math.PI / 2), 0))
+            .Select(curve => (curve[1].At - curve[0].At).Length).Order().ToList();
 
         // Halving 1/128 of a turn of the hole 44 times leaves less than rounding.
         Assert.Equal([33, 33, 33, 33, 90, 90], lines.Select(length => Math.Round(length, 9)));
@@ -50,7 +51,8 @@ public sealed class SilhouettesTests
     public void A_half_sphere_has_its_meridian()
     {
         var (outer, inner) = (new SphereSurface(30), new SphereSurface(28));
-        var dome = ThickSolid.Of(outer, inner, false, [new(Interval.Turn, [], t => outer.ChartOf(Math.PI / 2, t), t => inner.ChartOf(Math.PI / 2, t))]);
+        var dome = ThickSolid.Of(outer, inner, false,
+            [new(Interval.Turn, [], t => outer.ChartOf(Math.PI / 2, t), t => inner.ChartOf(Math.PI / 2, t))]);
         var toward = Toward(0.7, 0);
         var found = Silhouettes.Of(dome, toward).ToList();
 

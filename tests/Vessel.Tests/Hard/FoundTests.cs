@@ -55,7 +55,8 @@ public sealed class FoundTests
     [InlineData("1e-9")]
     public void A_flange_of_next_to_nothing_is_none(string flange)
     {
-        var text = Support.Repository.Design("canal-boat-day-tank.yaml").Replace("flange: 12", $"flange: {flange}", StringComparison.Ordinal);
+        var text = Support.Repository.Design("canal-boat-day-tank.yaml")
+            .Replace("flange: 12", $"flange: {flange}", StringComparison.Ordinal);
 
         Assert.NotEmpty(Compiler.Assemble(DesignReader.Read(text).Value!).Parts);
     }

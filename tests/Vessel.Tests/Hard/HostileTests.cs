@@ -75,7 +75,8 @@ public sealed class HostileTests
     [InlineData("vessel: Can\nmaterial: NAME", FaultCodes.TextTooLong)]
     public void A_text_without_end_is_refused_at_once(string pattern, string code)
     {
-        var body = pattern.Contains("material", StringComparison.Ordinal) ? Body[(Body.IndexOf('\n', StringComparison.Ordinal) + 1)..] : Body;
+        var body = pattern.Contains("material", StringComparison.Ordinal)
+            ? Body[(Body.IndexOf('\n', StringComparison.Ordinal) + 1)..] : Body;
         var text = $"{pattern.Replace("NAME", new string('n', 900_000), StringComparison.Ordinal)}\n{body}";
         var clock = Stopwatch.StartNew();
 
@@ -91,7 +92,8 @@ public sealed class HostileTests
     public void Thousands_of_faults_are_told_as_fast_as_they_are_found()
     {
         using var folder = new TemporaryFolder();
-        folder.Put("x.yaml", $"vessel: Can\n{Body}\n{string.Concat(Enumerable.Range(0, 9500).Select(i => $"bogus{i}: {new string('x', 80)}\n"))}");
+        folder.Put("x.yaml",
+            $"vessel: Can\n{Body}\n{string.Concat(Enumerable.Range(0, 9500).Select(i => $"bogus{i}: {new string('x', 80)}\n"))}");
         var clock = Stopwatch.StartNew();
 
         var run = CommandRun.In(folder.Path, "check", "x.yaml", "--all-faults");
@@ -104,7 +106,8 @@ public sealed class HostileTests
     public void Holes_are_counted_over_the_whole_design()
     {
         static string Disc(string name, int height) =>
-            $"    - {{ name: {name}, fits: sleeve, at: {{ height: {height} }}, thickness: 1.5, hole_diameter: 0.6, pitch: 1, pattern: staggered_60 }}\n";
+            $"    - {{ name: {name}, fits: sleeve, at: {{ height: {height} }}, thickness: 1.5, hole_diameter: 0.6, pitch: 1, pattern: "
+                + $"staggered_60 }}\n";
         static string With(int discs) => $$"""
             vessel: Sieve
             material: stainless 304
@@ -258,7 +261,8 @@ public sealed class HostileTests
         using var folder = new TemporaryFolder();
         folder.Put("x.yaml", $"vessel: Can\n{Body}\nbogus: 1\n");
         Vessel.Export.OutputFile[] files = [new("a", to => to.Write(Encoding.UTF8.GetBytes("new")))];
-        Assert.Throws<KilledException>(() => Vessel.Export.OutputFolder.Commit(folder["out/x"], files, _ => throw new KilledException(), mayExchange: false));
+        Assert.Throws<KilledException>(() =>
+            Vessel.Export.OutputFolder.Commit(folder["out/x"], files, _ => throw new KilledException(), mayExchange: false));
         Assert.False(File.Exists(folder["out/x/a"]));
 
         var run = CommandRun.In(folder.Path, "build", "x.yaml");

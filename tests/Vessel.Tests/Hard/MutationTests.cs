@@ -45,14 +45,16 @@ public sealed class MutationTests
         workers.ForEach(worker => worker.Start());
         workers.ForEach(worker => worker.Join());
 
-        Assert.True(bad.IsEmpty, $"{bad.Count} of {Count}, slowest {slowest}\n{string.Join('\n', bad.Order(StringComparer.Ordinal).Take(Shown))}");
+        Assert.True(bad.IsEmpty,
+            $"{bad.Count} of {Count}, slowest {slowest}\n{string.Join('\n', bad.Order(StringComparer.Ordinal).Take(Shown))}");
         // Else only the reader would have been tried.
         Assert.InRange(sound, Count / 50, Count);
         // In the suite the process holds what the other tests built as well; a campaign has one of its own.
         using var process = Process.GetCurrentProcess();
         if (Count <= InTheSuite)
             return;
-        TestContext.Current.TestOutputHelper?.WriteLine($"{sound} of {Count} sound, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            $"{sound} of {Count} sound, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
         Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
 
         void Work()
@@ -67,7 +69,8 @@ public sealed class MutationTests
                 }
                 catch (Exception e)
                 {
-                    bad.Add($"seed {seed}: {e.GetType().Name}: {e.Message}\n{Differences(seed)}\n{string.Join('\n', (e.StackTrace ?? "").Split('\n').Take(6))}");
+                    bad.Add($"seed {seed}: {e.GetType().Name}: "
+                        + $"{e.Message}\n{Differences(seed)}\n{string.Join('\n', (e.StackTrace ?? "").Split('\n').Take(6))}");
                 }
             }
         }
@@ -88,10 +91,12 @@ public sealed class MutationTests
         : StructureMutation.Of(_designs[seed % _designs.Length], new Random(seed));
 
     private static int Asked(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked)
+            ? asked : usual;
 
     private static string Differences(int seed) =>
-        string.Join('\n', Mutant(seed).Split('\n').Except(_designs[seed % _designs.Length].Split('\n')).Select(line => line.Length > 200 ? line[..200] : line));
+        string.Join('\n', Mutant(seed).Split('\n').Except(_designs[seed % _designs.Length].Split('\n'))
+            .Select(line => line.Length > 200 ? line[..200] : line));
 
     private static bool Answer(string text, int seed)
     {

@@ -28,7 +28,8 @@ internal static partial class StructureMutation
     private static readonly ImmutableDictionary<string, ImmutableArray<string>> _choices = All(KeyTable.File, [])
         .Where(key => !key.Choices.IsEmpty)
         .GroupBy(key => key.Name, StringComparer.Ordinal)
-        .ToImmutableDictionary(keys => keys.Key, keys => keys.SelectMany(key => key.Choices).Distinct().ToImmutableArray(), StringComparer.Ordinal);
+        .ToImmutableDictionary(keys => keys.Key, keys => keys.SelectMany(key => key.Choices).Distinct().ToImmutableArray(),
+            StringComparer.Ordinal);
 
     public static string Of(string text, Random random)
     {

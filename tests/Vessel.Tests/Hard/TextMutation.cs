@@ -10,13 +10,16 @@ internal static partial class TextMutation
     private static readonly string[] _numbers =
     [
         "0", "-0", "-1", "1e-300", "1e300", "1e999", "-1e9", "0.000001", "99999999999999999999", "nan", "NaN", ".inf", "1/0", "1,5", "0x1F",
-        "5e-324", "1_000", "12 ga", "4 in", "30 deg", "0.1 mm", "1e6 m", "2 ft 3 in", "1 1/4", "(1", "1+", "90", "360", "-360", "0.5", "2", "200",
+        "5e-324", "1_000", "12 ga", "4 in", "30 deg", "0.1 mm", "1e6 m", "2 ft 3 in", "1 1/4", "(1", "1+", "90", "360",
+        "-360", "0.5", "2", "200",
     ];
 
     private static readonly string[] _words =
     [
-        "set_on", "set_in", "sheet", "tube", "gores", "spinning", "flat", "hemisphere", "overlay", "inset", "up", "down", "shell", "top", "bottom",
-        "weld", "tabs", "loose", "rings", "square", "sides", "ends", "ground", "hole_saw", "~", "null", "true", "[]", "{}", "''", "*a", "&a b", "!!int 3",
+        "set_on", "set_in", "sheet", "tube", "gores", "spinning", "flat", "hemisphere", "overlay", "inset", "up", "down",
+        "shell", "top", "bottom",
+        "weld", "tabs", "loose", "rings", "square", "sides", "ends", "ground", "hole_saw", "~", "null", "true", "[]", "{}", "''",
+        "*a", "&a b", "!!int 3",
         "<<", "- -", "?", "|", ">", "body", "aluminium 6061-T6", "mild steel", "dash 4", "M14x1.5", "\u0000", "\u2028", "Ω", "𝔸", "\ud800",
     ];
 
@@ -44,7 +47,8 @@ internal static partial class TextMutation
             case 3 or 4 or 5:
                 return Replaced(text, Number(), _numbers[random.Next(_numbers.Length)], random);
             case 6:
-                return Replaced(text, Number(), (random.NextDouble() * Math.Pow(10, random.Next(-2, 5))).ToString("0.###", CultureInfo.InvariantCulture), random);
+                return Replaced(text, Number(),
+                    (random.NextDouble() * Math.Pow(10, random.Next(-2, 5))).ToString("0.###", CultureInfo.InvariantCulture), random);
             case 7:
                 return Replaced(text, Value(), _words[random.Next(_words.Length)], random);
             case 8:

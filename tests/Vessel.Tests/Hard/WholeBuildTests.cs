@@ -24,7 +24,8 @@ public sealed partial class WholeBuildTests
 
     private const long MostMemory = 600_000_000;
 
-    private static readonly ImmutableArray<string> _designs = [.. Repository.Designs.Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly ImmutableArray<string> _designs =
+        [.. Repository.Designs.Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
     [Fact]
     public void A_random_design_is_built_whole_or_refused()
@@ -50,7 +51,8 @@ public sealed partial class WholeBuildTests
         using var process = Process.GetCurrentProcess();
         if (count <= InTheSuite)
             return;
-        TestContext.Current.TestOutputHelper?.WriteLine($"{built} of {count} built, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            $"{built} of {count} built, slowest {slowest}, {process.PeakWorkingSet64 / 1e6:F0} MB");
         Assert.True(process.PeakWorkingSet64 <= MostMemory, $"{process.PeakWorkingSet64 / 1e6:F0} MB");
     }
 
@@ -73,7 +75,8 @@ public sealed partial class WholeBuildTests
 
     private static IEnumerable<string> Options(Random random)
     {
-        string Number(double low, double high) => (low + ((high - low) * random.NextDouble())).ToString("0.###", CultureInfo.InvariantCulture);
+        string Number(double low, double high) =>
+            (low + ((high - low) * random.NextDouble())).ToString("0.###", CultureInfo.InvariantCulture);
         string[][] all =
         [
             ["--kerf", Number(0.05, 0.5)], ["--frame-below", Number(20, 120)], ["--cut-only"], ["--dxf", "r12"], ["--paper", "letter"],
@@ -84,7 +87,8 @@ public sealed partial class WholeBuildTests
     }
 
     private static int Asked(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked)
+            ? asked : usual;
 
     [GeneratedRegex(@"(?<![A-Za-z])(NaN|-?Infinity|∞)(?![A-Za-z])")]
     private static partial Regex NoNumber();

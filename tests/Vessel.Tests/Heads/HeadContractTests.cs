@@ -26,9 +26,11 @@ public sealed class HeadContractTests
 
             Assert.All(parts, part => Assert.True(part.Centre is { } centre && double.IsFinite(centre.Length), part.Name));
             Assert.All(spec.RimParts(head.End, vessel.Design), id => Assert.Contains(id, ids));
-            Assert.All(vessel.Design.Ports.Where(port => port.Host == head.End), port => Assert.Contains(spec.PartOf(port, vessel.Design), ids));
+            Assert.All(vessel.Design.Ports.Where(port => port.Host == head.End),
+                port => Assert.Contains(spec.PartOf(port, vessel.Design), ids));
             Assert.All(
-                head.Joints.SelectMany(joint => joint.Between), id => Assert.Contains(id, ids.Concat(Names.ShellParts(head.End, vessel.Design))));
+                head.Joints.SelectMany(joint => joint.Between),
+                id => Assert.Contains(id, ids.Concat(Names.ShellParts(head.End, vessel.Design))));
         }
     }
 
@@ -52,7 +54,8 @@ public sealed class HeadContractTests
                 continue;
             Assert.Equal(0, inside.Start.U, 1e-9);
             Assert.Equal(bore, inside.End.U, BodyProfiles.Step);
-            Assert.True(inside.Start.V - head.Outside.Start.V >= Math.Max(Least, head.Thickness - BodyProfiles.Step) - 1e-9, $"{head.Name} of {seed}");
+            Assert.True(inside.Start.V - head.Outside.Start.V >= Math.Max(Least, head.Thickness - BodyProfiles.Step) - 1e-9,
+                $"{head.Name} of {seed}");
         }
     }
 }

@@ -111,7 +111,8 @@ public sealed class PortSeamTests
     [InlineData(38, 0)]
     public void Mirrored_offset_changes_no_figure(double offset, double tilt)
     {
-        var (a, b) = (WeldFigures.Of(Seam(Designs.Tee(55, 16, 2, offset, tilt))), WeldFigures.Of(Seam(Designs.Tee(55, 16, 2, -offset, tilt))));
+        var (a, b) = (WeldFigures.Of(Seam(Designs.Tee(55, 16, 2, offset, tilt))),
+            WeldFigures.Of(Seam(Designs.Tee(55, 16, 2, -offset, tilt))));
 
         Near.Relative(a.Length, b.Length, 1e-10);
         Near.Relative(a.Deposit, b.Deposit, 1e-6);

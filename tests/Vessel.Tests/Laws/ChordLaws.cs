@@ -43,7 +43,10 @@ public sealed class ChordLaws
     public void A_branch_nearly_as_wide_as_its_shell_keeps_the_chord(double width, double wall, double offset, double tilt)
     {
         var radius = 55 * width;
-        var port = Designs.Branch("wide", 2 * radius, wall * radius, new(400, 0.3, offset * 55, tilt, 0)) with { Cut = EndCut.Ground, Length = 150 };
+        var port = Designs.Branch("wide", 2 * radius, wall * radius, new(400, 0.3, offset * 55, tilt, 0)) with
+        {
+            Cut = EndCut.Ground, Length = 150,
+        };
         var vessel = Compiler.Assemble(Designs.Vessel(Designs.Shell() with { Height = 800 }, port));
 
         Check(vessel, vessel.Sites.Single());
@@ -70,13 +73,15 @@ public sealed class ChordLaws
             var (round, seen) = (Math.Sqrt((at.X * at.X) + (at.Y * at.Y)), site.Frame.ToOuter(at));
             var off = new[]
             {
-                round - port.OuterRadius, round - port.BoreRadius, at.Z - port.Length, Math.Sqrt((seen.X * seen.X) + (seen.Y * seen.Y)) - shell,
+                round - port.OuterRadius, round - port.BoreRadius, at.Z - port.Length,
+                    Math.Sqrt((seen.X * seen.X) + (seen.Y * seen.Y)) - shell,
             }.Min(Math.Abs);
             Assert.True(off <= Limit, $"{port.Name}: a facet at {at} lies {off} mm from all surfaces");
         }
     }
 
-    private static Vector3[] Places(Vector3 a, Vector3 b, Vector3 c) => [0.5 * (a + b), 0.5 * (b + c), 0.5 * (c + a), 1.0 / 3 * (a + b + c)];
+    private static Vector3[] Places(Vector3 a, Vector3 b, Vector3 c) =>
+        [0.5 * (a + b), 0.5 * (b + c), 0.5 * (c + a), 1.0 / 3 * (a + b + c)];
 
     /// <summary>In the tube's frame: where its line meets the shell first, from its free end.</summary>
     private static Vector3 OnShell(PortSite site, double shell, double r, double phi)

@@ -76,7 +76,8 @@ public sealed class DesignLaws
         if (Part(design, id) is not { Kind: PartKind.Shell } shell || shell.Holes.All(hole => hole.Outline is not null || hole.IsLater))
             return Part(design, id);
         var whole = Built(design).Design;
-        return Compiler.Assemble(whole with { Shell = whole.Shell with { LargeHoles = LargeHoles.BeforeRolling } }).Parts.Single(part => part.Id == id);
+        return Compiler.Assemble(whole with { Shell = whole.Shell with { LargeHoles = LargeHoles.BeforeRolling } })
+            .Parts.Single(part => part.Id == id);
     }
 
     private static Part Part(string design, string id) => Built(design).Parts.Single(part => part.Id == id);

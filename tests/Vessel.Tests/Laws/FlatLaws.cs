@@ -42,7 +42,8 @@ public sealed class FlatLaws
     public void Holes_taken_on_the_outer_face_roll_back_onto_the_bore(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
         var shell = vessel.Design.Shell;
-        foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Tube || h.Site.Port.Joint == PortJoint.SetOn))
+        foreach (var (site, flat, outline) in Holes(vessel)
+            .Where(h => shell.MadeFrom == StockForm.Tube || h.Site.Port.Joint == PortJoint.SetOn))
         {
             var off = Along(outline, 144).Max(t =>
                 Math.Abs(FromAxis(site, OnShell(flat, outline.At(t), shell.OuterRadius)) - site.OpeningRadius));
@@ -56,7 +57,8 @@ public sealed class FlatLaws
     public void A_hole_cut_before_rolling_lets_its_tube_through_every_radius_of_the_wall(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
         var shell = vessel.Design.Shell;
-        foreach (var (site, flat, outline) in Holes(vessel).Where(h => shell.MadeFrom == StockForm.Sheet && h.Site.Port.Joint == PortJoint.SetIn))
+        foreach (var (site, flat, outline) in Holes(vessel)
+            .Where(h => shell.MadeFrom == StockForm.Sheet && h.Site.Port.Joint == PortJoint.SetIn))
         {
             double Least(double t) => Convex.Least(
                 radius => FromAxis(site, OnShell(flat, outline.At(t), radius)), shell.InnerRadius, shell.OuterRadius);
@@ -135,12 +137,13 @@ public sealed class FlatLaws
             var gap = part.Kind == PartKind.Shell ? vessel.Design.Shell.RootGap * vessel.Design.Shell.Height : 0;
             var notches = part.Kind == PartKind.Shell ? Notches(vessel, part) : 0;
 
-            // Quadratures of a grazing hole stop short of 1e-9. Where a face begins to govern, the speed along a widened outline jumps, and its difference quotient blurs
-            // that over 1e-3 of the turn.
+            // Quadratures of a grazing hole stop short of 1e-9. Where a face begins to govern, the speed along a widened outline jumps, and
+            // its difference quotient blurs that over 1e-3 of the turn.
             var blur = vessel.Sites.Where(site => part.Kind == PartKind.Shell && Names.PortPart(site.Port, vessel.Design) == part.Id)
                 .Zip(part.Flat!.Cut.Holes, (site, hole) => 1e-3 * site.Port.Clearance * CurveMeasures.Length(hole)).Sum();
             Near.Absolute(
-                ((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness) - notches, part.Volume, (blur * part.Thickness) + (1e-8 * part.Volume));
+                ((CurveMeasures.Area(part.Flat.Cut) + gap) * part.Thickness) - notches, part.Volume,
+                (blur * part.Thickness) + (1e-8 * part.Volume));
         }
     });
 

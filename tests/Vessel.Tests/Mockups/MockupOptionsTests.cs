@@ -44,7 +44,8 @@ public sealed class MockupOptionsTests
         MeshLaws.Hold(solid.Mesh, 0);
         Assert.Null(solid.Plan.Inside);
         // Shell and half sphere are full: 55 mm of radius over 180 mm, and two thirds of a ball's cylinder.
-        Assert.InRange(solid.Mesh.Volume, 0.99 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)), 1.1 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)));
+        Assert.InRange(solid.Mesh.Volume, 0.99 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)),
+            1.1 * Math.PI * 55 * 55 * (180 + (55.0 * 2 / 3)));
     }
 
     /// <summary>On a steep cone the rim of a wide hole lies far above the port that it goes round.</summary>
@@ -63,7 +64,8 @@ public sealed class MockupOptionsTests
         Assert.Contains(Compiler.Assess(Compiler.Assemble(vessel)), finding => finding.Code == FindingCodes.NoMockup);
     }
 
-    /// <summary>The port at a cone's pole closes its tip, which is not there: a blind bore ends above the cone, and nothing stands out.</summary>
+    /// <summary>The port at a cone's pole closes its tip, which is not there: a blind bore ends above the cone,
+    /// and nothing stands out.</summary>
     [Theory]
     [InlineData(15)]
     [InlineData(30)]
@@ -96,7 +98,8 @@ public sealed class MockupOptionsTests
                 Length = 60,
                 Elbow = new("ports[0].elbow", Math.PI / 4, 0, 2, 0, straight, MitreCut.Sawn),
             };
-            var plan = Compiler.Assemble(Designs.Vessel(Designs.Shell(), bent) with { Mockup = MockupDesign.Usual with { IsSolid = true } }).Mockup;
+            var plan = Compiler.Assemble(
+                Designs.Vessel(Designs.Shell(), bent) with { Mockup = MockupDesign.Usual with { IsSolid = true } }).Mockup;
 
             var floor = plan.Ports.Single().Rings[^1];
             Assert.True(Math.Abs(floor.V - plan.Ports.Single().Site.Legs[0].Length) >= floor.U * Math.Tan(Math.PI / 8));
@@ -107,7 +110,13 @@ public sealed class MockupOptionsTests
     public void Without_a_port_it_is_filled_unless_a_drain_hole_opens_it()
     {
         var closed = Designs.Vessel(Designs.Shell());
-        var drained = closed with { Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", 5, 0, 0), new("mockup.drain_holes[1]", 4, 30, 1)] } };
+        var drained = closed with
+        {
+            Mockup = MockupDesign.Usual with
+            {
+                DrainHoles = [new("mockup.drain_holes[0]", 5, 0, 0), new("mockup.drain_holes[1]", 4, 30, 1)],
+            }
+        };
 
         Assert.Null(Compiler.Assemble(closed).Mockup.Inside);
         var mockup = Mockup.Of(Compiler.Assemble(drained).Mockup);
@@ -135,7 +144,8 @@ public sealed class MockupOptionsTests
     [Fact]
     public void Clearance_is_left_round_threads_and_taken_off_tubes()
     {
-        var (tight, loose) = (Printed(MockupDesign.Usual with { Wall = 0.5 }), Printed(MockupDesign.Usual with { Wall = 0.5, Clearance = 0.3 }));
+        var (tight, loose) =
+            (Printed(MockupDesign.Usual with { Wall = 0.5 }), Printed(MockupDesign.Usual with { Wall = 0.5, Clearance = 0.3 }));
 
         double Outer(Mockup mockup, string port) => mockup.Plan.Ports.Single(p => p.Id == port).Rings[0].U;
         double Bore(Mockup mockup, string port) => mockup.Plan.Ports.Single(p => p.Id == port).Rings[^1].U;
@@ -147,13 +157,21 @@ public sealed class MockupOptionsTests
     [Fact]
     public void The_file_sets_them()
     {
-        var text = File.ReadAllText(Repository.Designs.First()) + "\nmockup: { inside: solid, scale: 0.5, wall: 2, bed: { height: 300 } }\n";
+        var text = File.ReadAllText(Repository.Designs.First())
+            + "\nmockup: { inside: solid, scale: 0.5, wall: 2, bed: { height: 300 } }\n";
 
         var design = Compiler.Read(text).Value!;
 
         Assert.Empty(design.Mockup.DrainHoles);
         Assert.Equal(
-            MockupDesign.Usual with { IsSolid = true, Scale = 0.5, Wall = 2, Bed = new(220, 220, 300), DrainHoles = design.Mockup.DrainHoles }, design.Mockup);
+            MockupDesign.Usual with
+            {
+                IsSolid = true,
+                Scale = 0.5,
+                Wall = 2,
+                Bed = new(220, 220, 300),
+                DrainHoles = design.Mockup.DrainHoles
+            }, design.Mockup);
     }
 
     [Theory]

@@ -58,9 +58,10 @@ public sealed class MockupPiecesTests
     [InlineData("shop-compressor-catch-can.yaml", 150, 80, true)]
     public void No_bed_is_given_up_but_for_too_many_pieces(string file, double bed, double height, bool solid)
     {
-        var design = Compiler.Read(File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == file))).Value!
-            with
-        { Mockup = MockupDesign.Usual with { Bed = new(bed, bed, height), IsSolid = solid, Wall = 4 } };
+        var design = Compiler.Read(File.ReadAllText(Repository.Designs.Single(path => Path.GetFileName(path) == file))).Value! with
+        {
+            Mockup = MockupDesign.Usual with { Bed = new(bed, bed, height), IsSolid = solid, Wall = 4 },
+        };
 
         var printed = Mockup.Printed(Compiler.Assemble(design).Mockup);
 
@@ -77,7 +78,8 @@ public sealed class MockupPiecesTests
     public void A_cut_that_leaves_a_needle_wherever_it_goes_is_told(double thickness, bool told)
     {
         // A blade: its cap is as thin as it is itself.
-        var blade = Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(10, 0), new(10, thickness), new(0, thickness)), []), 300), Accuracy.Solids);
+        var blade = Mesher.Flatten(
+            ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(10, 0), new(10, thickness), new(0, thickness)), []), 300), Accuracy.Solids);
         var plan = Plan(MockupDesign.Usual with { Bed = new(200, 200, 200) });
 
         var pieces = MockupPieces.Of(new(plan, blade, 0.1));
@@ -93,7 +95,8 @@ public sealed class MockupPiecesTests
     public void What_hangs_together_nowhere_in_a_slice_is_cut_by_itself()
     {
         // A bridge of 400 mm on two feet of 60 and 130 mm: in the lower slice the feet stand 210 mm apart.
-        var outline = Loop2.Polygon(new(0, 0), new(60, 0), new(60, 120), new(270, 120), new(270, 0), new(400, 0), new(400, 160), new(0, 160));
+        var outline = Loop2.Polygon(new(0, 0), new(60, 0), new(60, 120), new(270, 120), new(270, 0), new(400, 0),
+            new(400, 160), new(0, 160));
         var lying = Mesher.Flatten(ThickSolid.Plate(new(outline, []), 30), Accuracy.Solids);
         var bridge = lying with { Vertices = [.. lying.Vertices.Select(v => new Vector3(v.X, 30 - v.Z, v.Y))] };
         var plan = Plan(MockupDesign.Usual with { Bed = new(150, 150, 100) });
@@ -110,7 +113,8 @@ public sealed class MockupPiecesTests
     {
         // A bar of 223 x 20 mm, and the same in one piece, on a bed of 220: cornerwise it takes (223 + 20) / sqrt(2) = 171.8 mm.
         var bed = new BedDesign(220, 220, 100);
-        var bar = Mesher.Flatten(ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(223, 0), new(223, 20), new(0, 20)), []), 160), Accuracy.Solids);
+        var bar = Mesher.Flatten(
+            ThickSolid.Plate(new(Loop2.Polygon(new(0, 0), new(223, 0), new(223, 20), new(0, 20)), []), 160), Accuracy.Solids);
         var plan = Plan(MockupDesign.Usual with { Bed = bed });
 
         var pieces = MockupPieces.Of(new(plan, bar, 0.1));
@@ -200,5 +204,6 @@ public sealed class MockupPiecesTests
         return (b - a).Cross(c - a).Length / Math.Max((b - a).Length, Math.Max((c - b).Length, (a - c).Length));
     });
 
-    private static MockupPlan Plan(MockupDesign options) => MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber.Heads, _sound.Sites, _sound.Members);
+    private static MockupPlan Plan(MockupDesign options) =>
+        MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber.Heads, _sound.Sites, _sound.Members);
 }

@@ -58,7 +58,8 @@ public sealed class MockupShapesTests
 
         var area = PlaneCut.Of(mockup.Mesh, plane).Area;
 
-        double Circle(double radius, double x) => ((x * Math.Sqrt((radius - x) * (radius + x))) + (radius * radius * Math.Asin(x / radius))) / 2;
+        double Circle(double radius, double x) =>
+            ((x * Math.Sqrt((radius - x) * (radius + x))) + (radius * radius * Math.Asin(x / radius))) / 2;
         var bore = Designs.Thread.TapDrill / 2;
         var dome = (Math.PI / 2 * ((55 * 55) - (53 * 53))) - (2 * (Circle(55, bore) - Circle(53, bore)));
         var drain = 2 * (((11 - bore) * 63) - (Circle(55, 11) - Circle(55, bore)));

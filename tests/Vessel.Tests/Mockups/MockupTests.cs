@@ -44,7 +44,8 @@ public sealed class MockupTests
         {
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(
-                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } }, vessel.Chamber.Heads, vessel.Sites, vessel.Members);
+                vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } },
+                vessel.Chamber.Heads, vessel.Sites, vessel.Members);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;
@@ -83,7 +84,10 @@ public sealed class MockupTests
     [InlineData(-40, -15, 8)]
     public void Plates_of_any_roll_grow_out_of_the_shell(double roll, double offset, double corner)
     {
-        var plate = BracketDesigns.Plate with { Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50 };
+        var plate = BracketDesigns.Plate with
+        {
+            Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50,
+        };
         var vessel = Compiler.Assemble(Designs.Sound with { Members = [plate] });
 
         AssertSolid(vessel, Mockup.Of(vessel.Mockup));
@@ -96,7 +100,8 @@ public sealed class MockupTests
     {
         // Tubes of 32 mm, one above the other: 1.2 - 0.9 mm between them; 0.2 would be 32.2 at a shell's flank.
         var design = Designs.Vessel(
-            Designs.Shell(), Designs.Branch("lower", 33, 2, new(60, 0, 0, 0, 0)), Designs.Branch("upper", 33, 2, new(60 + apart, 0, 0, 0, 0)));
+            Designs.Shell(), Designs.Branch("lower", 33, 2, new(60, 0, 0, 0, 0)),
+            Designs.Branch("upper", 33, 2, new(60 + apart, 0, 0, 0, 0)));
 
         var findings = Compiler.Assess(Compiler.Assemble(design)).Where(f => f.Code == FindingCodes.NoMockup).ToList();
 
@@ -135,7 +140,10 @@ public sealed class MockupTests
     {
         // A lid stands over the shell's upper edge, 180 mm up.
         bool Refused(double height) => Found(
-            Designs.Vessel(Designs.Shell(), Designs.Branch("high", 20, 2, new(height, 0, 0, 0, 0))) with { Top = Designs.Overlay("top", 130) });
+            Designs.Vessel(Designs.Shell(), Designs.Branch("high", 20, 2, new(height, 0, 0, 0, 0))) with
+            {
+                Top = Designs.Overlay("top", 130),
+            });
 
         Assert.True(Refused(169.9));
         Assert.False(Refused(169.7));
@@ -170,7 +178,8 @@ public sealed class MockupTests
     /// <summary>With random keys: the whole, what it is cut into, its stand.</summary>
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads, vessel.Sites, vessel.Members);
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads,
+            vessel.Sites, vessel.Members);
         if (!plan.Obstacles.IsEmpty)
             return;
         var printed = Mockup.Printed(plan);
@@ -193,13 +202,15 @@ public sealed class MockupTests
         StlWriter.Write(mesh, name, file);
     }
 
-    /// <summary>Prints of two metres whose outlines have points a few hundredths apart: of three such neighbours no triangle may be made.</summary>
+    /// <summary>Prints of two metres whose outlines have points a few hundredths apart:
+    /// of three such neighbours no triangle may be made.</summary>
     [Theory]
     [InlineData(4)]
     [InlineData(242)]
     public void A_tall_print_is_cut_without_needles(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
-        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads, vessel.Sites, vessel.Members)).Pieces;
+        var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) },
+            vessel.Chamber.Heads, vessel.Sites, vessel.Members)).Pieces;
 
         Assert.True(pieces.Length > 1);
         Assert.All(pieces, piece => Assert.False(piece.IsRough, piece.Name));
@@ -211,11 +222,13 @@ public sealed class MockupTests
     private static void AssertSolid(Assembly vessel, Mockup mockup)
     {
         var ports = vessel.Sites.Length;
-        var bolts = vessel.Design.All<BracketDesign>().Sum(bracket => BoltHole.Places(bracket.Bolts, default).Length + (bracket is SaddleDesign ? 1 : 0));
+        var bolts = vessel.Design.All<BracketDesign>()
+            .Sum(bracket => BoltHole.Places(bracket.Bolts, default).Length + (bracket is SaddleDesign ? 1 : 0));
         // Two skins joined by so many bores have one handle less; a bracket makes a loop with the shell, each bolt hole one.
         MeshLaws.Hold(mockup.Mesh, Math.Max(0, ports - 1) + bolts);
         if (ports > 0)
-            Near.Absolute(MockupVolume.Of(vessel) + MockupVolume.Of(mockup.Plan.Marks), mockup.Mesh.Volume, mockup.Mesh.Area * mockup.Chord);
+            Near.Absolute(MockupVolume.Of(vessel) + MockupVolume.Of(mockup.Plan.Marks), mockup.Mesh.Volume,
+                mockup.Mesh.Area * mockup.Chord);
     }
 
     /// <summary>The end of a dish's arc lies on the shell's edge to rounding only, below it or above.</summary>

@@ -18,7 +18,8 @@ public sealed class RoomClashesTests
     {
         // Tubes of 36 mm with 5 mm of hose: 23 mm of radius each; so 46 mm between the axes touch.
         var design = Designs.Vessel(
-            Designs.Shell(), Designs.Branch("lower", 36, 2, new(60, 0, 0, 0, 0)), Designs.Branch("upper", 36, 2, new(60 + apart, 0, 0, 0, 0)));
+            Designs.Shell(), Designs.Branch("lower", 36, 2, new(60, 0, 0, 0, 0)),
+            Designs.Branch("upper", 36, 2, new(60 + apart, 0, 0, 0, 0)));
 
         var hoses = Found(design).Where(f => f.Message.StartsWith("the hose on 'upper'", StringComparison.Ordinal)
             && f.Message.Contains("the hose on 'lower'", StringComparison.Ordinal)).ToList();

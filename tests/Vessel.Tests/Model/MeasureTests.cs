@@ -42,7 +42,8 @@ public sealed class MeasureTests
     public void What_is_worse_than_the_last_that_is_taken_is_one_step_graver(double gap, bool holds, Severity severity, double shown)
     {
         var limit = Allowed.AtMost(0.5, 1);
-        var measure = new Measure("gap-too-wide", Severity.Warning, [], () => "", [new("gap", gap, limit, "mm"), new("beside", 9, null, "mm")], null);
+        var measure = new Measure("gap-too-wide", Severity.Warning, [], () => "",
+            [new("gap", gap, limit, "mm"), new("beside", 9, null, "mm")], null);
 
         Assert.Equal((holds, severity, shown), (measure.Holds, measure.Severity, limit.For(gap)));
     }

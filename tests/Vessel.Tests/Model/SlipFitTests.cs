@@ -12,8 +12,9 @@ public sealed class SlipFitTests
     private const double Rounding = 1e-12;
 
     /// <summary>
-    /// A blank of pi x 108 - 1 = 338 mm in 2 mm is off by 0.35, its thickness by 0.1, the lid of 105.6 in 3 mm by 0.25; a seam 3.125 mm wide in the mean
-    /// draws in a tenth of that, one that the shop knows draws in half of 0.5 more or less; 1 % out of round is 0.53 on either side.
+    /// A blank of pi x 108 - 1 = 338 mm in 2 mm is off by 0.35, its thickness by 0.1, the lid of 105.6 in 3 mm by 0.25; a seam 3.125 mm
+    /// wide in the mean draws in a tenth of that, one that the shop knows draws in half of 0.5 more or less;
+    /// 1 % out of round is 0.53 on either side.
     /// </summary>
     [Theory]
     [InlineData(0, 0.3125)]
@@ -24,7 +25,8 @@ public sealed class SlipFitTests
 
         Near.Absolute(0.4, fit.Clearance, Rounding);
         Near.Absolute(0.4 - ((0.35 + seam) / Math.PI) - 0.1 - 0.25 - 0.53, fit.Worst, Rounding);
-        Near.Absolute(0.4 - Math.Sqrt(((0.35 / Math.PI) * (0.35 / Math.PI)) + ((seam / Math.PI) * (seam / Math.PI)) + 0.01 + (0.25 * 0.25)), fit.Likely, Rounding);
+        Near.Absolute(0.4 - Math.Sqrt(((0.35 / Math.PI) * (0.35 / Math.PI)) + ((seam / Math.PI) * (seam / Math.PI)) + 0.01 + (0.25 * 0.25)),
+            fit.Likely, Rounding);
     }
 
     [Theory]

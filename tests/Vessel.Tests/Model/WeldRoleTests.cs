@@ -47,7 +47,8 @@ public sealed class WeldRoleTests
     {
         Assert.True(KeyPaths.Exist(weld.Joint.Owner), weld.Joint.Owner);
         Assert.True(weld.Joint.GapKey is not { } key || KeyPaths.Exist(key), weld.Joint.GapKey);
-        Assert.True(weld.Joint.GapKey is null || weld.Joint.GapKey.StartsWith(weld.Joint.Owner, StringComparison.Ordinal) || weld.Joint.Role == WeldRole.LongSeam);
+        Assert.True(weld.Joint.GapKey is null || weld.Joint.GapKey.StartsWith(weld.Joint.Owner, StringComparison.Ordinal)
+            || weld.Joint.Role == WeldRole.LongSeam);
     });
 
     private static void AssertRoles(Assembly assembly)
@@ -73,6 +74,7 @@ public sealed class WeldRoleTests
         };
 
         Assert.Equal(Enum.GetValues<WeldRole>().Order(), expected.Keys.Order());
-        Assert.Equal(expected, Enum.GetValues<WeldRole>().ToDictionary(role => role, role => assembly.Welds.Count(weld => weld.Joint.Role == role)));
+        Assert.Equal(expected,
+            Enum.GetValues<WeldRole>().ToDictionary(role => role, role => assembly.Welds.Count(weld => weld.Joint.Role == role)));
     }
 }

@@ -87,12 +87,14 @@ public sealed class ElbowTests
         Near.Relative(Pieces(straight).Single().Volume, Pieces(vessel).Sum(part => part.Volume * part.Quantity), 1e-9);
     }
 
-    /// <summary>Each mitre cut square loses, on the half outside of the bend, what lies between the planes of outer and inner edge.</summary>
+    /// <summary>Each mitre cut square loses, on the half outside of the bend,
+    /// what lies between the planes of outer and inner edge.</summary>
     [Fact]
     public void Cut_square_a_piece_lacks_the_wedge_of_its_gap()
     {
         double Volume(MitreCut cut) => Vessel(Bent(_elbow with { Cut = cut })).Parts.Single(part => part.Name == "vent elbow piece").Volume;
-        // At r the cut lies by (r - ri) cos lower outside the bend and by (ro - r) cos lower inside it; over half a turn cos integrates to 2.
+        // At r the cut lies by (r - ri) cos lower outside the bend and by (ro - r) cos lower inside it;
+        // over half a turn cos integrates to 2.
         double Cubes(double r) => r * r * r / 3;
         double Squares(double r) => r * r / 2;
         var (ro, ri, slope) = (16.0, 14.0, Math.Tan(Math.PI / 8));
@@ -156,7 +158,8 @@ public sealed class ElbowTests
     public void Cut_square_an_elbow_of_few_pieces_gapes(MitreCut cut, int pieces, bool found)
     {
         var vessel = Vessel(Bent(_elbow with { Cut = cut, Pieces = pieces }));
-        var finding = Assessment.Findings(FitRules.Of(vessel)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide && finding.Message.Contains("mitre", StringComparison.Ordinal));
+        var finding = Assessment.Findings(FitRules.Of(vessel)).SingleOrDefault(finding => finding.Code == FindingCodes.GapTooWide
+            && finding.Message.Contains("mitre", StringComparison.Ordinal));
 
         Assert.Equal(found, finding is not null);
         // The wall's two edges lie 2 mm apart; the plane leans by half of what the mitre turns, on either side of it.
@@ -175,7 +178,10 @@ public sealed class ElbowTests
 
         Assert.Equal(found, Assessment.Findings(PortRules.Of(vessel)).Any(finding => finding.Code == FindingCodes.HoseGripShort));
         Assert.DoesNotContain(
-            Assessment.Findings(PortRules.Of(Vessel(Bent(_elbow with { Pieces = 2, EndLength = 1 }) with { Fitting = Threads.Find("dash 20") }))), finding => finding.Code == FindingCodes.HoseGripShort);
+            Assessment.Findings(PortRules.Of(Vessel(Bent(_elbow with { Pieces = 2, EndLength = 1 }) with
+            {
+                Fitting = Threads.Find("dash 20"),
+            }))), finding => finding.Code == FindingCodes.HoseGripShort);
     }
 
     /// <summary>A tube that falls by 30 degrees and turns up holds oil; level or climbing, or turned down, it does not.</summary>
@@ -186,11 +192,13 @@ public sealed class ElbowTests
     [InlineData(5, 0, false)]
     public void An_elbow_that_dips_holds_oil(double tilt, double direction, bool found)
     {
-        var vessel = Vessel(Bent(_elbow with { Direction = direction * Math.PI / 180, EndLength = 80 }, 0, tilt * Math.PI / 180) with { Length = 80 });
+        var vessel = Vessel(
+            Bent(_elbow with { Direction = direction * Math.PI / 180, EndLength = 80 }, 0, tilt * Math.PI / 180) with { Length = 80 });
         var finding = Assessment.Findings(PortRules.Of(vessel)).SingleOrDefault(finding => finding.Code == FindingCodes.ElbowHoldsOil);
 
         Assert.Equal(found, finding is not null);
-        // Where the falling tube of 80 mm and the arc's tangents end, below where the axis meets the inside, 2 / cos 30 mm within the outside.
+        // Where the falling tube of 80 mm and the arc's tangents end, below where the axis meets the inside,
+        // 2 / cos 30 mm within the outside.
         if (finding is not null)
         {
             var half = 40 * Math.Tan(Math.PI / 8);
@@ -223,7 +231,8 @@ public sealed class ElbowTests
             Near.Absolute(nearest, told, 0.05);
         Assert.Equal(found, nearest < 0);
         Assert.Equal(found, told < 0);
-        Assert.Equal(found, OutsideRules.Of(vessel).Any(finding => finding.Message.Contains("the vessel run into", StringComparison.Ordinal)));
+        Assert.Equal(found, OutsideRules.Of(vessel)
+            .Any(finding => finding.Message.Contains("the vessel run into", StringComparison.Ordinal)));
         Assert.Equal(found, !vessel.Mockup.Obstacles.IsEmpty);
     }
 
@@ -262,8 +271,8 @@ public sealed class ElbowTests
     }
 
     /// <summary>
-    /// Equivalent lengths of mitre bends in diameters (Crane, Technical Paper 410, from memory: 8, 15, 25 and 60 at 30, 45, 60 and 90 degrees) times
-    /// 0.02, the friction factor of clean commercial pipe of 40 to 50 mm in full turbulence.
+    /// Equivalent lengths of mitre bends in diameters (Crane, Technical Paper 410, from memory: 8, 15, 25 and 60 at 30, 45, 60 and 90
+    /// degrees) times 0.02, the friction factor of clean commercial pipe of 40 to 50 mm in full turbulence.
     /// </summary>
     [Theory]
     [InlineData(30, 8)]
@@ -277,7 +286,8 @@ public sealed class ElbowTests
         Assert.InRange(0.02 * lengths, smooth, rough);
     }
 
-    /// <summary>Two mitres of 45 degrees 1.42 bores apart, smooth: 0.261 (Kirchbach and Schubart 1929, from memory), within the range.</summary>
+    /// <summary>Two mitres of 45 degrees 1.42 bores apart, smooth: 0.261 (Kirchbach and Schubart 1929, from memory),
+    /// within the range.</summary>
     [Fact]
     public void Two_mitres_near_each_other_lie_within_the_range()
     {

@@ -35,7 +35,10 @@ public sealed class PortWindowTests
     };
 
     private static PortDesign Hanging(params WindowsDesign[] rows) =>
-        Designs.OnHead("vent", PortHost.Top, 32, Wall, 15) with { Joint = PortJoint.SetIn, InsideLength = 30, Length = 40, Windows = [.. rows] };
+        Designs.OnHead("vent", PortHost.Top, 32, Wall, 15) with
+        {
+            Joint = PortJoint.SetIn, InsideLength = 30, Length = 40, Windows = [.. rows],
+        };
 
     private static Assembly Built(params PortDesign[] ports) =>
         Compiler.Assemble(Designs.Vessel(Designs.Shell(150, 2, 200), [.. ports.Select((port, i) => port with { Path = $"ports[{i}]" })]));
@@ -62,7 +65,8 @@ public sealed class PortWindowTests
         // Both wraps have the same edges, wherever they begin: areas of smooth curves, to the rule's error.
         Near.Relative(CurveMeasures.Area(whole.Flat!.Cut) - _open, CurveMeasures.Area(part.Flat!.Cut), 1e-7);
         Assert.Equal(10, part.Holes.Length);
-        Assert.All(part.Flat.Cut.Holes.Select(CurveMeasures.Bounds), box => Assert.True(box.Min.U >= Wall && box.Max.U <= (Math.PI * 32) - Wall));
+        Assert.All(part.Flat.Cut.Holes.Select(CurveMeasures.Bounds),
+            box => Assert.True(box.Min.U >= Wall && box.Max.U <= (Math.PI * 32) - Wall));
         Assert.Equal(0, ((WrappedDevelopment)whole.Flat.From).Start);
     }
 
@@ -105,7 +109,8 @@ public sealed class PortWindowTests
         Near.Relative(_open * Wall * 15 / 16, with.VolumeBelow(with.Depth.End) - without.VolumeBelow(without.Depth.End), 1e-6);
         // Sharp rectangles fill evenly with height: a third of them.
         var level = with.Cavity.Openings.Single(way => way.Name == "windows 2 of vent").Axial.Start + (7.0 / 3);
-        Near.Absolute(((5 * Math.PI * 16) + (5 * 63.0 / 3)) * Wall * 15 / 16, with.VolumeBelow(level) - without.VolumeBelow(level), 1e-4 * _open);
+        Near.Absolute(((5 * Math.PI * 16) + (5 * 63.0 / 3)) * Wall * 15 / 16,
+            with.VolumeBelow(level) - without.VolumeBelow(level), 1e-4 * _open);
     }
 
     [Fact]
@@ -123,7 +128,8 @@ public sealed class PortWindowTests
         var (port, end) = (cavity.Openings.Single(o => o.Name == "vent"), cavity.Openings.Single(o => o.Name == "inner end of vent"));
         Near.Absolute(23, port.Axial.End - end.Axial.Start, 1e-9);
         Near.Absolute(0, port.Axial.Start - end.Axial.Start, 1e-9);
-        Assert.Contains("windows 2 of vent", built.Capacity.Events.Single(e => e.What.StartsWith("oil seals", StringComparison.Ordinal)).What, StringComparison.Ordinal);
+        Assert.Contains("windows 2 of vent",
+            built.Capacity.Events.Single(e => e.What.StartsWith("oil seals", StringComparison.Ordinal)).What, StringComparison.Ordinal);
     }
 
     /// <summary>Named by hand, gas takes all of them unless one is named.</summary>
@@ -161,7 +167,8 @@ public sealed class PortWindowTests
         var outlet = vessel.Ports[0] with { InsideLength = 32, Windows = [new("ports[0].windows", 4, 6, 8, 0, 10, 0)] };
         var stages = FlowPath.Of(Compiler.Assemble(vessel with { Ports = vessel.Ports.SetItem(0, outlet) }))!.Stages;
 
-        Near.Relative((Turns.Full * 14 * 4) + (4 * 48), stages.Single(stage => stage.Name == "inner end of outlet and windows of outlet").Area, 1e-9);
+        Near.Relative((Turns.Full * 14 * 4) + (4 * 48),
+            stages.Single(stage => stage.Name == "inner end of outlet and windows of outlet").Area, 1e-9);
         Assert.DoesNotContain(stages, stage => stage.Name == "in front of outlet");
     }
 

@@ -32,7 +32,8 @@ public sealed class RollingTests
     private static (double From, double To) Across(Part part) =>
         CurveMeasures.Bounds(part.Flat!.Cut.Outer) is var (low, high) ? (low.U, high.U) : default;
 
-    /// <summary>Girth of the mean diameter less the gap, more by what the seam draws in and by both flat ends; nothing else moves.</summary>
+    /// <summary>Girth of the mean diameter less the gap, more by what the seam draws in and by both flat ends;
+    /// nothing else moves.</summary>
     [Fact]
     public void A_blank_grows_by_flat_ends_and_shrinkage()
     {
@@ -45,11 +46,13 @@ public sealed class RollingTests
         Near.Absolute(0, (grown.Flat!.From.Raise(grown.Holes[0].Center) - plain.Flat!.From.Raise(plain.Holes[0].Center)).Length, 1e-12);
         // Both cuts are scribed from edge to edge.
         foreach (var at in new[] { Trim, Across(grown).To - Trim })
-            Assert.Contains(grown.Flat.Marks.OfType<LineMark>(), line => Math.Abs(line.A.U - at) < 1e-9 && Math.Abs(line.B.U - at) < 1e-9 && Math.Abs(line.B.V - line.A.V) > 200);
+            Assert.Contains(grown.Flat.Marks.OfType<LineMark>(), line => Math.Abs(line.A.U - at) < 1e-9 && Math.Abs(line.B.U - at) < 1e-9
+                && Math.Abs(line.B.V - line.A.V) > 200);
         Assert.Equal(plain.Volume, grown.Volume);
     }
 
-    /// <summary>Along a cone's seam the strips are as wide all the way, and the scribed lines are the edges that it had without them.</summary>
+    /// <summary>Along a cone's seam the strips are as wide all the way,
+    /// and the scribed lines are the edges that it had without them.</summary>
     [Fact]
     public void The_flat_of_a_cone_grows_by_strips_along_its_seam()
     {
@@ -71,23 +74,26 @@ public sealed class RollingTests
         Assert.Equal(plain.Volume, grown.Volume);
     }
 
-    /// <summary>Of a cone head, too: its wide edge is longer by both strips and what each seam draws in; the gap in its words stays that of the design.</summary>
+    /// <summary>Of a cone head, too: its wide edge is longer by both strips and what each seam draws in;
+    /// the gap in its words stays that of the design.</summary>
     [Theory]
     [InlineData(1)]
     [InlineData(3)]
     public void The_flat_of_a_cone_head_grows_as_a_shells_does(int segments)
     {
-        Part Sheet(RollsShop rolls) => Compiler.Assemble(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", PortHost.Bottom, 40, 2, 0)) with
-        {
-            Bottom = new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 6, 1, 0.2) { Segments = segments },
-            Shop = Shop.Usual with { Rolls = rolls },
-        }).Parts.First(part => part.Kind == PartKind.Cone);
+        Part Sheet(RollsShop rolls) =>
+            Compiler.Assemble(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", PortHost.Bottom, 40, 2, 0)) with
+            {
+                Bottom = new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 6, 1, 0.2) { Segments = segments },
+                Shop = Shop.Usual with { Rolls = rolls },
+            }).Parts.First(part => part.Kind == PartKind.Cone);
         var (plain, grown) = (Sheet(RollsShop.Unknown), Sheet(_trimming with { SeamShrinkage = 1 }));
 
         var (before, after) = (Wide(plain), Wide(grown));
         // Each side stands off the sector's by half the gap less the strip: on an arc of radius R by R asin of their share of it.
         double Aside(double off) => after.Radius * Math.Asin(off / after.Radius);
-        Near.Absolute((2 * Aside(Trim + 0.5 - 0.1)) + (2 * Aside(0.1)), (after.Radius * Math.Abs(after.Sweep)) - (before.Radius * Math.Abs(before.Sweep)), 1e-9);
+        Near.Absolute((2 * Aside(Trim + 0.5 - 0.1)) + (2 * Aside(0.1)),
+            (after.Radius * Math.Abs(after.Sweep)) - (before.Radius * Math.Abs(before.Sweep)), 1e-9);
         Assert.Equal(plain.Volume, grown.Volume);
         Assert.Contains(grown.Flat!.Notes, note => note.Contains("root gap 0.2 mm", StringComparison.Ordinal));
         Assert.Contains(grown.Flat.Notes, note => note.Contains("30 mm are added at each end", StringComparison.Ordinal));
@@ -102,7 +108,8 @@ public sealed class RollingTests
         var text = DesignTexts.WithInside.Replace("opens: up,", "opens: up, made_from: sheet,", StringComparison.Ordinal);
         var design = DesignTexts.Good(text);
         var rolls = _trimming with { SeamShrinkage = 1 };
-        Part Skirt(RollsShop with) => Compiler.Assemble(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
+        Part Skirt(RollsShop with) =>
+            Compiler.Assemble(design with { Shop = design.Shop with { Rolls = with } }).Parts.Single(part => part.Word == "skirt");
         var (plain, grown) = (Skirt(RollsShop.Unknown), Skirt(rolls));
 
         Near.Absolute(Math.PI * 56, Across(plain).To, 1e-9);
@@ -110,7 +117,8 @@ public sealed class RollingTests
         Assert.Equal((plain.Volume, plain.Holes.Length), (grown.Volume, grown.Holes.Length));
         Near.Absolute(plain.Holes[0].Center.U + Trim + 0.5, grown.Holes[0].Center.U, 1e-9);
         var all = Compiler.Assemble(design with { Shell = design.Shell with { Rolls = rolls }, Shop = design.Shop with { Rolls = rolls } });
-        Assert.DoesNotContain(all.Parts.SelectMany(part => part.Flat?.Notes ?? []), note => note.Contains("gap -", StringComparison.Ordinal));
+        Assert.DoesNotContain(all.Parts.SelectMany(part => part.Flat?.Notes ?? []),
+            note => note.Contains("gap -", StringComparison.Ordinal));
     }
 
     /// <summary>Over a quarter of the diameter: 49 mm of 196 is none, 51 is one.</summary>
@@ -139,7 +147,8 @@ public sealed class RollingTests
     }
 
     /// <summary>
-    /// Slots lie within the hole, on its outline along their outer sides; what they leave of it are four tabs of 2 x 2 mm, or of 3 on thin sheet.
+    /// Slots lie within the hole, on its outline along their outer sides; what they leave of it are four tabs of 2 x 2 mm,
+    /// or of 3 on thin sheet.
     /// </summary>
     [Theory]
     [InlineData(60, 2, PortJoint.SetOn, 4)]
@@ -148,8 +157,12 @@ public sealed class RollingTests
     public void A_large_hole_hangs_on_tabs_while_it_is_rolled(double bore, double wall, PortJoint joint, double tab)
     {
         var shell = Designs.Shell(200, wall, 240) with { SeamAngle = 0.4 };
-        var port = Designs.Branch("inlet", bore + 4, 2, new(120, 2, 12, 0.1, 0)) with { Length = 60, Joint = joint, InsideLength = joint == PortJoint.SetIn ? 5 : 0 };
-        Part Of(LargeHoles when) => Compiler.Assemble(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");
+        var port = Designs.Branch("inlet", bore + 4, 2, new(120, 2, 12, 0.1, 0)) with
+        {
+            Length = 60, Joint = joint, InsideLength = joint == PortJoint.SetIn ? 5 : 0,
+        };
+        Part Of(LargeHoles when) =>
+            Compiler.Assemble(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");
         var (cut, hanging) = (Of(LargeHoles.BeforeRolling), Of(LargeHoles.OnTabs));
         var (hole, slots) = (cut.Flat!.Cut.Holes.Single(), hanging.Flat!.Cut.Holes);
 
@@ -166,7 +179,8 @@ public sealed class RollingTests
             Assert.True(CurveMeasures.Area(slot) * CurveMeasures.Area(hole) > 0);
             foreach (var share in new[] { 0, 0.3, 0.7, 1 })
             {
-                var (outer, inner) = (slot.Edges[0].At(slot.Edges[0].Domain.At(share)), slot.Edges[2].At(slot.Edges[2].Domain.At(1 - share)));
+                var (outer, inner) =
+                    (slot.Edges[0].At(slot.Edges[0].Domain.At(share)), slot.Edges[2].At(slot.Edges[2].Domain.At(1 - share)));
                 // The outline is sampled every few hundredths of a millimetre.
                 Assert.InRange(Off(outer), 0, 0.02);
                 Assert.True((inner - centre).Length < (outer - centre).Length);

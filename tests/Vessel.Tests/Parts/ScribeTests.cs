@@ -14,11 +14,12 @@ public sealed class ScribeTests
     private static Part Cone(double bore, double offset, double tilt)
     {
         var shell = Designs.Shell(1200, 3, 900) with { TopDiameter = 900 };
-        return Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("inlet", bore + 6, 3, new(430, 0.3, offset, tilt, 0)) with { Length = 400 }) with
-        {
-            Top = Designs.Overlay("top", 900),
-            Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),
-        }).Parts.Single(part => part.Kind == PartKind.Cone);
+        return Compiler.Assemble(
+            Designs.Vessel(shell, Designs.Branch("inlet", bore + 6, 3, new(430, 0.3, offset, tilt, 0)) with { Length = 400 }) with
+            {
+                Top = Designs.Overlay("top", 900),
+                Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),
+            }).Parts.Single(part => part.Kind == PartKind.Cone);
     }
 
     /// <summary>The flat's places are found apart, from the drill's own lines on the cone's outside by its distance from the tip.</summary>
@@ -39,7 +40,8 @@ public sealed class ScribeTests
         Assert.InRange(fitted.Deviation, 1e-6, tolerance);
         // Between the places of either the other runs straight, but for far less than the tolerance.
         var exact = Enumerable.Range(0, 720).Select(i => curve.At(curve.Domain.At(i / 720.0))).ToList();
-        Assert.All(exact, at => Assert.InRange(drawn.Zip(drawn.Skip(1).Append(drawn[0]), (a, b) => FromSegment(at, a, b)).Min(), 0, tolerance * 1.05));
+        Assert.All(exact, at =>
+            Assert.InRange(drawn.Zip(drawn.Skip(1).Append(drawn[0]), (a, b) => FromSegment(at, a, b)).Min(), 0, tolerance * 1.05));
         // The derivative is the curve's.
         Assert.All(Enumerable.Range(1, 60).Select(i => curve.Domain.At(i / 61.0)), t =>
             Assert.InRange((curve.Slope(t) - Slopes.Of(curve.At, t, curve.Domain)).Length, 0, 1e-6 * bore));

@@ -46,14 +46,16 @@ public sealed class SetInTests
     public void An_end_that_stays_outside_its_host_is_a_fault(int seed) => RandomDesigns.Hold(seed, built =>
     {
         var vessel = built.Design;
-        foreach (var (port, i) in vessel.Ports.Select((port, i) => (port, i)).Where(port => port.port is { Joint: PortJoint.SetIn, IsFlush: false, Windows.IsEmpty: true }))
+        foreach (var (port, i) in vessel.Ports.Select((port, i) => (port, i))
+            .Where(port => port.port is { Joint: PortJoint.SetIn, IsFlush: false, Windows.IsEmpty: true }))
         {
             var site = PortSites.Of(vessel).Of(port);
             var deepest = Enumerable.Range(0, Lines).Min(line => site.Outside.Reach(port.OuterRadius, Turns.Full * line / Lines));
             // The inside length with which the square end would just touch the outer face where that lies deepest.
             var just = site.InsideAxis - deepest;
-            bool IsFault(double length) => BranchReachCheck.Find(PortSites.Of(vessel with { Ports = vessel.Ports.SetItem(i, port with { InsideLength = length }) }))
-                .Any(fault => fault.Code == FaultCodes.EndOutsideHost && fault.Path.StartsWith(port.Path, StringComparison.Ordinal));
+            bool IsFault(double length) =>
+                BranchReachCheck.Find(PortSites.Of(vessel with { Ports = vessel.Ports.SetItem(i, port with { InsideLength = length }) }))
+                    .Any(fault => fault.Code == FaultCodes.EndOutsideHost && fault.Path.StartsWith(port.Path, StringComparison.Ordinal));
             var hair = 1e-4 * port.OuterRadius;
             Assert.False(IsFault(just + hair));
             if (just - hair > 0)
@@ -62,23 +64,26 @@ public sealed class SetInTests
     });
 
     /// <summary>
-    /// In a rolled shell the hole's walls are radial: the nearest place of any of them to the tube is as far from it as the clearance says, square to
-    /// the tube; at the port near the tangent that the flat would have told 0.3 of, too.
+    /// In a rolled shell the hole's walls are radial: the nearest place of any of them to the tube is as far from it as the clearance says,
+    /// square to the tube; at the port near the tangent that the flat would have told 0.3 of, too.
     /// </summary>
     [Theory]
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
     public void A_rolled_shells_hole_keeps_the_clearance_square_to_the_tube(int seed) => RandomDesigns.Hold(seed, built =>
     {
         var vessel = built.Design;
-        Assert.All(vessel.Ports.Where(port => port is { Host: PortHost.Shell, Joint: PortJoint.SetIn } && vessel.Shell.MadeFrom == StockForm.Sheet && PortSites.Of(vessel).Of(port).Over is null), port =>
-            Holds(vessel.Shell, PortSites.Of(vessel).Of(port)));
+        Assert.All(
+            vessel.Ports.Where(port => port is { Host: PortHost.Shell, Joint: PortJoint.SetIn }
+                && vessel.Shell.MadeFrom == StockForm.Sheet && PortSites.Of(vessel).Of(port).Over is null),
+            port => Holds(vessel.Shell, PortSites.Of(vessel).Of(port)));
     });
 
     [Fact]
     public void So_it_does_at_a_port_near_the_tangent()
     {
         var shell = Designs.Shell(150, 2, 200);
-        var (_, site) = Designs.Alone(shell, Designs.Branch("inlet", 30, 2, new(100, 0, 57.5, 0, 0)) with { Joint = PortJoint.SetIn, Clearance = 0.3, InsideLength = 60 });
+        var (_, site) = Designs.Alone(shell,
+            Designs.Branch("inlet", 30, 2, new(100, 0, 57.5, 0, 0)) with { Joint = PortJoint.SetIn, Clearance = 0.3, InsideLength = 60 });
         Holds(shell, site);
     }
 

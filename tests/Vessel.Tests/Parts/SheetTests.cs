@@ -27,16 +27,19 @@ public sealed class SheetTests
         var ports = new List<PortDesign>
         {
             Port("one", 150, (0.5 * pitch) + shift),
-            Port("other", 80, (((sheets - 1) % sheets) + 0.4) * pitch) with { Joint = PortJoint.SetIn, InsideLength = 6, Clearance = 0.2, Cut = EndCut.Square },
+            Port("other", 80, (((sheets - 1) % sheets) + 0.4) * pitch)
+                with { Joint = PortJoint.SetIn, InsideLength = 6, Clearance = 0.2, Cut = EndCut.Square },
         };
         if (top is null)
             ports.Add(Port("low", 5, (0.55 * pitch) + shift));
         return Compiler.Assemble(Designs.Vessel(shell, [.. ports]) with { Top = Designs.Overlay("top", 250) });
     }
 
-    private static ImmutableArray<Part> Sheets(Assembly vessel) => [.. Names.ShellParts(vessel.Design).Select(id => vessel.Parts.Single(part => part.Id == id))];
+    private static ImmutableArray<Part> Sheets(Assembly vessel) =>
+        [.. Names.ShellParts(vessel.Design).Select(id => vessel.Parts.Single(part => part.Id == id))];
 
-    public static TheoryData<int, double?> Shells { get; } = [.. from sheets in (int[])[2, 3, 5, 7] from top in (double?[])[null, 170, 300] select (sheets, top)];
+    public static TheoryData<int, double?> Shells { get; } =
+        [.. from sheets in (int[])[2, 3, 5, 7] from top in (double?[])[null, 170, 300] select (sheets, top)];
 
     /// <summary>Together they weigh as much, and each flat is one gap short of its share.</summary>
     [Theory]
@@ -53,7 +56,8 @@ public sealed class SheetTests
         if (top is null)
         {
             double Width(Part part) => CurveMeasures.Bounds(part.Flat!.Cut.Outer).Width;
-            Near.Absolute(Width(one) + vessel.Design.Shell.RootGap, sheets.Sum(sheet => sheet.Quantity * (Width(sheet) + vessel.Design.Shell.RootGap)), 1e-9);
+            Near.Absolute(Width(one) + vessel.Design.Shell.RootGap,
+                sheets.Sum(sheet => sheet.Quantity * (Width(sheet) + vessel.Design.Shell.RootGap)), 1e-9);
         }
     }
 
@@ -71,7 +75,8 @@ public sealed class SheetTests
     }
 
     /// <summary>
-    /// Meshes of the sheets in their places enclose what the formulas say, are no rings, and lie round the axis where the mass is said to be.
+    /// Meshes of the sheets in their places enclose what the formulas say, are no rings,
+    /// and lie round the axis where the mass is said to be.
     /// </summary>
     [Theory]
     [MemberData(nameof(Shells))]
@@ -83,9 +88,11 @@ public sealed class SheetTests
             var mesh = Mesher.Flatten(sheet.Solid, Accuracy.Solids);
             MeshLaws.Hold(mesh, sheet.Holes.Count(hole => !hole.IsLater));
             Near.Absolute(sheet.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
-            var centre = sheet.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + (1.0 / sheet.Quantity * frame.ToOuter(Centre(mesh))));
+            var centre = sheet.Placements.Aggregate(Vector3.Zero,
+                (sum, frame) => sum + (1.0 / sheet.Quantity * frame.ToOuter(Centre(mesh))));
             // A facet's own volume is off by chord times area, as far out as the sheet is wide; holes are told as discs of one wall.
-            Near.Absolute(0, (centre - PartCentre.Of(sheet, vessel)).Length, 240 * (mesh.Area * Accuracy.Solids.Chord / sheet.Volume) + 0.02);
+            Near.Absolute(0, (centre - PartCentre.Of(sheet, vessel)).Length,
+                240 * (mesh.Area * Accuracy.Solids.Chord / sheet.Volume) + 0.02);
         }
     }
 
@@ -117,7 +124,8 @@ public sealed class SheetTests
         }
 
         Assert.DoesNotContain(vessel.Welds.Skip(count), weld => weld.Joint.Name.StartsWith("long seam", StringComparison.Ordinal));
-        Assert.Equal([.. ids.Distinct().Order()], vessel.Welds.Single(weld => weld.Joint.Path == "bottom").Joint.Between.Where(id => id != "bottom").Order());
+        Assert.Equal([.. ids.Distinct().Order()],
+            vessel.Welds.Single(weld => weld.Joint.Path == "bottom").Joint.Between.Where(id => id != "bottom").Order());
     }
 
     /// <summary>All are made and welded before it is rounded, once, and nothing is fitted to it sooner.</summary>
@@ -146,13 +154,17 @@ public sealed class SheetTests
         // The remedy is one.
         foreach (var angle in faults.Select(fault => fault.Remedy.Split("'seam_angle: ")[1].Split(' ')[0].TrimEnd('\'')))
         {
-            var turned = vessel.Design.Shell with { SeamAngle = Turns.From(double.Parse(angle, System.Globalization.CultureInfo.InvariantCulture) * Math.PI / 180, 0) };
+            var turned = vessel.Design.Shell with
+            {
+                SeamAngle = Turns.From(double.Parse(angle, System.Globalization.CultureInfo.InvariantCulture) * Math.PI / 180, 0),
+            };
             Assert.Empty(SeamCheck.Find(PortSites.Of(vessel.Design with { Shell = turned })));
         }
     }
 
     /// <summary>
-    /// On the mean diameter pi 238 - 0.8 = 746.9 mm; two take half of the girth less a gap each, 373.05, three 248.4; 10 mm are kept from either end.
+    /// On the mean diameter pi 238 - 0.8 = 746.9 mm; two take half of the girth less a gap each, 373.05, three 248.4;
+    /// 10 mm are kept from either end.
     /// </summary>
     [Theory]
     [InlineData(800, null)]
@@ -163,7 +175,8 @@ public sealed class SheetTests
     {
         var vessel = Vessel(1);
         var shop = vessel.Design.Shop with { Stock = vessel.Design.Shop.Stock with { SheetLength = length, SheetWidth = 400 } };
-        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop })).SingleOrDefault(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
+        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop }))
+            .SingleOrDefault(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
 
         Assert.Equal(remedy is not null, finding is not null);
         if (remedy is not null)
@@ -176,7 +189,8 @@ public sealed class SheetTests
     {
         var vessel = Vessel(1);
         var shop = vessel.Design.Shop with { Stock = vessel.Design.Shop.Stock with { SheetWidth = 279 } };
-        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop })).Single(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
+        var finding = Assessment.Of(Compiler.Assemble(vessel.Design with { Shop = shop }))
+            .Single(found => found.Code == FindingCodes.NoSheetHolds && found.Parts.Contains("shell"));
 
         Assert.DoesNotContain("shell.sheets", finding.Message, StringComparison.Ordinal);
     }

@@ -35,12 +35,16 @@ public sealed class ShellShapeTests
         var (below, above) = seed % 4 < 2 ? (wide, wide * narrow) : (wide * narrow, wide);
         var wall = wide * Between(0.006, 0.05);
         var sheets = seed % 3 == 0 ? 2 : 1;
-        var plain = Designs.Shell(below, wall, wide * Between(1.2, 2.5)) with { SeamAngle = Between(0, Turns.Full), RootGap = Between(0, 1.5), Sheets = sheets };
+        var plain = Designs.Shell(below, wall, wide * Between(1.2, 2.5)) with
+        {
+            SeamAngle = Between(0, Turns.Full), RootGap = Between(0, 1.5), Sheets = sheets,
+        };
         var (from, length) = (plain.Height * Between(0.3, 0.4), plain.Height * Between(0.2, 0.35));
         var shell = seed % 2 == 0 ? plain with { TopDiameter = above } : plain with
         {
             Reducer = new(
-                "shell.reducer", from, length, above, Between(0, Turns.Full), Between(0, 1.5), seed % 4 == 1 ? StockForm.Tube : StockForm.Sheet, Between(0, Turns.Full))
+                "shell.reducer", from, length, above, Between(0, Turns.Full), Between(0, 1.5), seed % 4 == 1
+                    ? StockForm.Tube : StockForm.Sheet, Between(0, Turns.Full))
             {
                 Sheets = sheets,
                 AboveSheets = seed % 4 == 1 ? 1 : sheets,
@@ -55,22 +59,28 @@ public sealed class ShellShapeTests
             Length = 4 * radius,
             Cut = EndCut.Ground,
         };
-        return Designs.Vessel(shell, Port("one", 2, 0.4, 0.2), Port("other", 4.2, -0.3, -0.1) with { Joint = PortJoint.SetIn, InsideLength = 20, Clearance = 0.2, Cut = EndCut.Square }) with
+        return Designs.Vessel(shell, Port("one", 2, 0.4, 0.2),
+            Port("other", 4.2, -0.3, -0.1) with { Joint = PortJoint.SetIn, InsideLength = 20, Clearance = 0.2, Cut = EndCut.Square }) with
         {
             Top = Designs.Overlay("top", above + 10),
             Bottom = Designs.Overlay("bottom", below + 10),
         };
     }
 
-    /// <summary>At the girth of radius R seams that are a degree apart are R pi / 180 apart; 10 mm are asked for (common practice, no source).</summary>
+    /// <summary>At the girth of radius R seams that are a degree apart are R pi / 180 apart; 10 mm are asked for (common practice, no
+    /// source).</summary>
     [Theory]
     [InlineData(3, true)]
     [InlineData(20, false)]
     public void Long_seams_that_meet_at_a_girth_are_told(double degrees, bool told)
     {
         var design = At(3);
-        var shell = design.Shell with { Reducer = design.Shell.Reducer! with { SeamAngle = design.Shell.SeamAngle + (degrees * Math.PI / 180) } };
-        var found = Assessment.Of(Compiler.Assemble(design with { Shell = shell, Ports = [] })).Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
+        var shell = design.Shell with
+        {
+            Reducer = design.Shell.Reducer! with { SeamAngle = design.Shell.SeamAngle + (degrees * Math.PI / 180) },
+        };
+        var found = Assessment.Of(Compiler.Assemble(design with { Shell = shell, Ports = [] }))
+            .Where(finding => finding.Code == FindingCodes.SeamsMeet).ToList();
 
         Assert.Equal(told, found.Count > 0);
         Assert.All(found, finding => Assert.Equal(design.Shell.OuterRadius * degrees * Math.PI / 180, finding.Figures[0].Value, 1e-9));
@@ -90,7 +100,8 @@ public sealed class ShellShapeTests
     [MemberData(nameof(Seeds))]
     public void What_is_asked_for_can_be_built(int seed) => Assert.Empty(DesignCheck.Find(At(seed)));
 
-    /// <summary>Each place of the outline, raised, lies in the middle between the cone's faces: half a wall inside, square to its line.</summary>
+    /// <summary>Each place of the outline, raised, lies in the middle between the cone's faces: half a wall inside,
+    /// square to its line.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
     public void The_flat_rolled_up_lies_on_the_middle_of_the_cone(int seed)
@@ -107,7 +118,8 @@ public sealed class ShellShapeTests
         }
     }
 
-    /// <summary>Pappus: the sheet's section turned is the finished cone's and the two wedges that are dressed off, t by t tan a; the gap is cut away.</summary>
+    /// <summary>Pappus: the sheet's section turned is the finished cone's and the two wedges that are dressed off, t by t tan a;
+    /// the gap is cut away.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Area_times_thickness_is_volume_and_what_is_dressed_off(int seed)
@@ -126,11 +138,13 @@ public sealed class ShellShapeTests
         var volume = sheets.Sum(sheet => sheet.Volume);
 
         // The gap's strip is as wide on every circle; its ends are arcs, so that it is off by the gap's square over the radius.
-        Near.Absolute(sheets.Sum(sheet => CurveMeasures.Area(sheet.Flat!.Cut)) * t, volume + holes + dressed - gap, (1e-9 * volume) + (sheets.Count * cone.RootGap * cone.RootGap * t));
+        Near.Absolute(sheets.Sum(sheet => CurveMeasures.Area(sheet.Flat!.Cut)) * t, volume + holes + dressed - gap,
+            (1e-9 * volume) + (sheets.Count * cone.RootGap * cone.RootGap * t));
         Assert.True(holes > 0);
     }
 
-    /// <summary>Both edges of a seam are equally long, and the arcs are shares of the girths of the middle of the wall less the gap.</summary>
+    /// <summary>Both edges of a seam are equally long, and the arcs are shares of the girths of the middle of the wall less the
+    /// gap.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Seam_edges_are_alike_and_arcs_are_girths(int seed)
@@ -141,7 +155,8 @@ public sealed class ShellShapeTests
 
     private static void AssertEdges(ShellCourse cone, ImmutableArray<Curve2> edges)
     {
-        var (seams, arcs) = (edges.OfType<Line2>().Select(CurveMeasures.Length).ToList(), edges.OfType<Arc2>().Select(CurveMeasures.Length).Order().ToList());
+        var (seams, arcs) = (edges.OfType<Line2>().Select(CurveMeasures.Length).ToList(),
+            edges.OfType<Arc2>().Select(CurveMeasures.Length).Order().ToList());
         var (a, t) = (Math.Abs(Lean(cone)), cone.Wall);
         var slant = cone.Height / Math.Cos(a);
         Near.Absolute(seams[0], seams[1], 1e-9 * slant);
@@ -171,7 +186,8 @@ public sealed class ShellShapeTests
                 Near.Absolute(Radius(cone, root.Z), double.Hypot(root.X, root.Y), 1e-9 * cone.Low);
                 Near.Absolute(site.Port.OuterRadius, (root - site.Frame.Origin).Across(site.Frame.Z).Length, 1e-9 * cone.Low);
                 var drilled = site.Frame.ToOuter(site.Inside.At(site.OpeningRadius, phi));
-                Near.Absolute(Radius(cone, drilled.Z) - (cone.Wall / Math.Cos(Lean(cone))), double.Hypot(drilled.X, drilled.Y), 1e-9 * cone.Low);
+                Near.Absolute(Radius(cone, drilled.Z) - (cone.Wall / Math.Cos(Lean(cone))),
+                    double.Hypot(drilled.X, drilled.Y), 1e-9 * cone.Low);
             }
         }
     }
@@ -202,11 +218,13 @@ public sealed class ShellShapeTests
         }
 
         var parts = empty.Parts.Where(part => Names.ShellParts(empty.Design).Contains(part.Id)).ToList();
-        var centre = parts.Sum(part => part.Quantity * part.Volume * Vessel.Function.PartCentre.Of(part, empty).Z) / parts.Sum(part => part.Quantity * part.Volume);
+        var centre = parts.Sum(part => part.Quantity * part.Volume * Vessel.Function.PartCentre.Of(part, empty).Z)
+            / parts.Sum(part => part.Quantity * part.Volume);
         Near.Absolute(moment / sum, centre, 1e-6 * design.Shell.Height);
     }
 
-    /// <summary>The girth seams turn by the cone's lean, out where the shell narrows upward, in above it; each lies on both parts.</summary>
+    /// <summary>The girth seams turn by the cone's lean, out where the shell narrows upward, in above it;
+    /// each lies on both parts.</summary>
     [Fact]
     public void Girth_seams_join_the_parts_beside_them()
     {

@@ -57,7 +57,8 @@ public sealed class WindowTests
         MeshLaws.Hold(Mesher.Flatten(sleeve.Solid, Accuracy.Solids), 1 + (16 * rows));
         var places = sleeve.Holes.Select(hole => hole.OnOutside!.Value).ToList();
         var girth = Math.PI * 76;
-        var nearest = places.SelectMany((a, i) => places.Skip(i + 1).Select(b => new Point2(Math.IEEERemainder(a.U - b.U, girth), a.V - b.V).Length)).Min();
+        var nearest = places.SelectMany((a, i) =>
+            places.Skip(i + 1).Select(b => new Point2(Math.IEEERemainder(a.U - b.U, girth), a.V - b.V).Length)).Min();
         var above = rows == 1 ? double.PositiveInfinity : new Point2(staggered ? girth / 32 : 0, pitch).Length;
         Near.Relative(Math.Min(girth / 16, above), nearest, 1e-9);
     }
@@ -65,7 +66,8 @@ public sealed class WindowTests
     [Fact]
     public void A_rows_windows_open_as_much_as_they_are_wide()
     {
-        var cavity = Compiler.Assemble(InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], []))).Cavity;
+        var cavity = Compiler.Assemble(
+            InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { Windows = _rows }], [], []))).Cavity;
         var rows = cavity.Openings.Where(opening => opening.Name.StartsWith("windows", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(["windows of sleeve", "windows 2 of sleeve", "windows 3 of sleeve"], rows.Select(row => row.Name));
@@ -78,7 +80,10 @@ public sealed class WindowTests
     [Fact]
     public void A_round_window_of_a_rolled_skirt_is_a_circle_on_its_flat_and_as_much_wider_once_rolled()
     {
-        var cap = InsideTests.Cap(CupOpening.Up, StockForm.Sheet) with { Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8 };
+        var cap = InsideTests.Cap(CupOpening.Up, StockForm.Sheet) with
+        {
+            Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8,
+        };
         var skirt = Compiler.Assemble(InsideTests.Vessel(cap)).Parts.Single(part => part.Word == "skirt");
 
         Assert.All(skirt.Flat!.Cut.Holes, hole => Near.Relative(4.5, hole.AsCircle!.Radius, 1e-12));

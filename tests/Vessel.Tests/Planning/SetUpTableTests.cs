@@ -21,7 +21,8 @@ public sealed class SetUpTableTests
     [MemberData(nameof(RandomDesigns.Seeds), MemberType = typeof(RandomDesigns))]
     public void So_they_do_in_random_designs(int seed) => RandomDesigns.Hold(seed, Lead);
 
-    /// <summary>The arc along the outside and the height lead to the place where the port's axis meets it, with no more to be known.</summary>
+    /// <summary>The arc along the outside and the height lead to the place where the port's axis meets it,
+    /// with no more to be known.</summary>
     private static void Lead(Assembly assembly)
     {
         var rows = SetUpTable.Of(assembly).ToDictionary(row => row.What);
@@ -53,20 +54,25 @@ public sealed class SetUpTableTests
         Near.Absolute(arc, row.Arc!.Value, 1e-3);
     }
 
-    /// <summary>Every weld but those of heads, of the shell's courses, of gores and their own seams holds something that is placed.</summary>
+    /// <summary>Every weld but those of heads, of the shell's courses,
+    /// of gores and their own seams holds something that is placed.</summary>
     [Theory]
     [MemberData(nameof(DesignFiles))]
     public void Each_row_names_the_welds_that_hold_it(string file)
     {
         var plan = Plans.Of(file);
         var placed = SetUpTable.Of(plan.Assembly).SelectMany(row => row.Welds).ToList();
-        var heads = plan.Procedures.Where(weld => weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam).Select(weld => weld.Joint.Number);
+        var heads =
+            plan.Procedures.Where(weld =>
+                weld.Role is WeldRole.HeadSeam or WeldRole.GirthSeam or WeldRole.ConeSeam or WeldRole.GoreSeam or WeldRole.CrownSeam)
+                .Select(weld => weld.Joint.Number);
 
         Assert.Equal(placed.Count, placed.Distinct().Count());
         Assert.Equal(plan.Procedures.Select(weld => weld.Joint.Number).Except(heads).Order(), placed.Order());
         Assert.All(
             plan.Assembly.Sites,
-            site => Assert.Equal(plan.Procedures.Where(weld => weld.Joint.Owner == site.Port.Path).Select(weld => weld.Joint.Number), SetUpTable.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
+            site => Assert.Equal(plan.Procedures.Where(weld => weld.Joint.Owner == site.Port.Path).Select(weld => weld.Joint.Number),
+                SetUpTable.Of(plan.Assembly).Single(row => row.What == site.Port.Name).Welds));
     }
 
     /// <summary>Every port is shut; every weld of the wall and every thread is looked at, and no weld inside.</summary>
@@ -81,7 +87,8 @@ public sealed class SetUpTableTests
         Assert.Empty(wall.Except(kit.Points.Select(point => point.Where)));
         Assert.DoesNotContain(plan.Procedures.Where(weld => weld.Role is WeldRole.Hold or WeldRole.Within), weld =>
             kit.Points.Any(point => point.Where == weld.Joint.Number));
-        Assert.All(plan.Assembly.Design.Ports.Where(port => port.Thread is not null), port => Assert.Contains(kit.Points, point => point.Where == port.Name));
+        Assert.All(plan.Assembly.Design.Ports.Where(port => port.Thread is not null),
+            port => Assert.Contains(kit.Points, point => point.Where == port.Name));
     }
 
     [Theory]
@@ -94,7 +101,8 @@ public sealed class SetUpTableTests
 
         Assert.Equal(rows.Count, rows.Distinct().Count());
         Assert.All(
-            design.Ports.Select(p => p.Name).Concat(inside.Sleeves.Select(s => s.Name)).Concat(inside.Caps.Select(c => c.Name)).Concat(inside.Discs.Select(d => d.Name)),
+            design.Ports.Select(p => p.Name).Concat(inside.Sleeves.Select(s => s.Name)).Concat(inside.Caps.Select(c => c.Name))
+                .Concat(inside.Discs.Select(d => d.Name)),
             name => Assert.Contains(name, rows));
     }
 }

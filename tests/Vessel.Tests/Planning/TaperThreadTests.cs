@@ -15,7 +15,8 @@ public sealed class TaperThreadTests
     {
         var plan = Plans.OfText(Repository.Design("harbour-launch-breather.yaml"), $"ports[2].bung.thread={thread}");
 
-        var told = plan.Steps.Where(step => step.Task.Parts is ["drain"] && step.Kind is StepKind.Make or StepKind.Chase).Select(step => step.What).ToList();
+        var told = plan.Steps.Where(step => step.Task.Parts is ["drain"] && step.Kind is StepKind.Make or StepKind.Chase)
+            .Select(step => step.What).ToList();
 
         Assert.Contains(told, what => what.Contains("chase", StringComparison.Ordinal));
         Assert.All(told, what => Assert.Equal(faced, what.Contains("sealing face", StringComparison.Ordinal)));
@@ -26,7 +27,8 @@ public sealed class TaperThreadTests
     public void A_bung_is_told_by_its_bar()
     {
         var plan = Plans.Of("harbour-launch-breather.yaml");
-        string Section(string id) => StockWords.Section(plan.Assembly.Parts.Single(part => part.Id == id), mm => FormattableString.Invariant($"{mm:0.##}"));
+        string Section(string id) =>
+            StockWords.Section(plan.Assembly.Parts.Single(part => part.Id == id), mm => FormattableString.Invariant($"{mm:0.##}"));
 
         Assert.Equal("bar 26", Section("drain"));
         Assert.Equal("sheet 2", Section("shell"));

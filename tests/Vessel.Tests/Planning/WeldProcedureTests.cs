@@ -63,7 +63,8 @@ public sealed class WeldProcedureTests
     }
 
     /// <summary>
-    /// What the preparation asks for is what metal and blank are worked out with: a V of 60 degrees in 5 mm held open by 1.6 mm. Area of the groove by
+    /// What the preparation asks for is what metal and blank are worked out with: a V of 60 degrees in 5 mm held open by 1.6 mm.
+    /// Area of the groove by
     /// hand: 1.6 x 5 + (5 - 1.5)^2 tan 30 = 15.07 mm2, against 7.07 at edges that touch; the blank is the mean girth less 1.6.
     /// </summary>
     [Fact]
@@ -94,7 +95,8 @@ public sealed class WeldProcedureTests
         Assert.Equal(Area(Of(usual, WeldRole.LongSeam)), Area(Of(usual, WeldRole.HeadSeam)), 1e-4);
     }
 
-    /// <summary>Aluminium is welded on alternating current, steels with the electrode negative, and every list for the bench says which.</summary>
+    /// <summary>Aluminium is welded on alternating current, steels with the electrode negative,
+    /// and every list for the bench says which.</summary>
     [Theory]
     [InlineData("shop-compressor-catch-can.yaml", "AC", "AC (balance")]
     [InlineData("harbour-launch-breather.yaml", "DCEN", "DC electrode negative")]
@@ -103,7 +105,8 @@ public sealed class WeldProcedureTests
         var plan = Plans.Of(file);
 
         Assert.All(plan.Procedures, weld => Assert.Equal(word, weld.Current.Short()));
-        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Weld), step => Assert.Contains(words, step.What, StringComparison.Ordinal));
+        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Weld),
+            step => Assert.Contains(words, step.What, StringComparison.Ordinal));
     }
 
     /// <summary>Two tacks warm nothing; a fillet all round does, and then a temperature is told that an instrument shows.</summary>
@@ -115,12 +118,13 @@ public sealed class WeldProcedureTests
 
         Assert.All(plan.Procedures.Where(weld => !weld.Joint.Runs.IsEmpty), weld => Assert.Null(weld.CoolBelow));
         Assert.All(plan.Steps, step => Assert.DoesNotContain("hand can rest", step.What, StringComparison.Ordinal));
-        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Cool), step => Assert.Matches("thermometer.* less than [0-9]+ degC", step.What));
+        Assert.All(plan.Steps.Where(step => step.Kind == StepKind.Cool),
+            step => Assert.Matches("thermometer.* less than [0-9]+ degC", step.What));
     }
 
     /// <summary>
-    /// A pass of 1 kJ/mm round a closed seam of 400 mm in 3 mm stainless, by hand: 4 mm2/s over 2 + 4 min reach 75.9 mm to either side, 400 x 151.8 x 3 mm3
-    /// take 3.97e-3 J/K each: 400 kJ warm them by 553 K. Parts of fewer cubic millimetres are warmed by more.
+    /// A pass of 1 kJ/mm round a closed seam of 400 mm in 3 mm stainless, by hand: 4 mm2/s over 2 + 4 min reach 75.9 mm to either side, 400
+    /// x 151.8 x 3 mm3 take 3.97e-3 J/K each: 400 kJ warm them by 553 K. Parts of fewer cubic millimetres are warmed by more.
     /// </summary>
     [Fact]
     public void Heat_spreads_into_the_strip_beside_the_seam()
@@ -190,7 +194,8 @@ public sealed class WeldProcedureTests
     public void The_procedure_says_why_the_rod_is_not_the_usual_one(string temperature, string rod, bool told)
     {
         var plan = Plans.OfText(
-            Repository.Design("harbour-launch-breather.yaml"), "material=aluminium 5052", "inside.packing.material=aluminium wool", $"flow.temperature={temperature}");
+            Repository.Design("harbour-launch-breather.yaml"), "material=aluminium 5052", "inside.packing.material=aluminium wool",
+            $"flow.temperature={temperature}");
 
         Assert.All(plan.Procedures, weld =>
         {

@@ -47,7 +47,8 @@ public sealed class PortReachTests
         }
     }
 
-    /// <summary>Of a level port on the axis the sides are asin(r / R) away, top and bottom r; a rise moves them by the chord's climb.</summary>
+    /// <summary>Of a level port on the axis the sides are asin(r / R) away, top and bottom r;
+    /// a rise moves them by the chord's climb.</summary>
     [Theory]
     [InlineData(0, 0)]
     [InlineData(20, 0)]
@@ -61,7 +62,8 @@ public sealed class PortReachTests
         const double close = 16 * (Turns.Full / many) * (Turns.Full / many) / 4;
         double[] heights = [.. opening.Outer.Points(many).Concat(opening.Inner.Points(many)).Select(at => at.V)];
         double[] feet = [.. opening.Foot.Points(many).Select(at => at.V)];
-        double[] angles = [.. new[] { opening.Outer, opening.Inner, opening.Foot }.SelectMany(outline => outline.Points(many)).Select(at => at.U)];
+        double[] angles =
+            [.. new[] { opening.Outer, opening.Inner, opening.Foot }.SelectMany(outline => outline.Points(many)).Select(at => at.U)];
 
         Assert.Equal((heights.Min(), heights.Max()), (opening.HoleHeights.Start, opening.HoleHeights.End), new Close(close));
         Assert.Equal((feet.Min(), feet.Max()), (opening.FootHeights.Start, opening.FootHeights.End), new Close(close));
@@ -109,13 +111,15 @@ public sealed class PortReachTests
     private static VesselDesign Vessel(double offset, double tiltDeg, double around, double angleDeg)
     {
         var shell = new ShellDesign("shell", Materials.All[0], 2 * Outer, Outer - Inner, 180, StockForm.Tube, 0, 0);
-        var port = Designs.Branch("port", 2 * around, 1, new(Height, Turns.From(angleDeg * Math.PI / 180, 0), offset, tiltDeg * Math.PI / 180, 0));
+        var port = Designs.Branch("port", 2 * around, 1,
+            new(Height, Turns.From(angleDeg * Math.PI / 180, 0), offset, tiltDeg * Math.PI / 180, 0));
         return Designs.Vessel(shell, port);
     }
 
     private sealed class Close(double most) : IEqualityComparer<(double, double)>
     {
-        public bool Equals((double, double) x, (double, double) y) => Math.Abs(x.Item1 - y.Item1) <= most && Math.Abs(x.Item2 - y.Item2) <= most;
+        public bool Equals((double, double) x, (double, double) y) =>
+            Math.Abs(x.Item1 - y.Item1) <= most && Math.Abs(x.Item2 - y.Item2) <= most;
 
         public int GetHashCode((double, double) obj) => 0;
     }

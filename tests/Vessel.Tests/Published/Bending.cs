@@ -118,7 +118,8 @@ public sealed class Bending
     [Fact]
     public void An_alloy_without_a_temper_is_taken_in_its_usual_one()
     {
-        var (bare, usual) = (BendRadii.Least(Materials.Find("aluminium 6061")!, 3), BendRadii.Least(Materials.Find("aluminium 6061-T6")!, 3));
+        var (bare, usual) = (BendRadii.Least(Materials.Find("aluminium 6061")!, 3),
+            BendRadii.Least(Materials.Find("aluminium 6061-T6")!, 3));
 
         Assert.Equal(usual.Value, bare.Value);
         Assert.Contains("T6", bare.Source, StringComparison.Ordinal);

@@ -41,7 +41,8 @@ public sealed class Droplets
         Assert.InRange(fall / 0.4804, 1.03, 1.04);
     }
 
-    /// <summary>Largest drop that the gas takes up an empty cylinder: flow, bore and the drop by either law. Two values that were rounded twice (52.145, 95.525) are recomputed.</summary>
+    /// <summary>Largest drop that the gas takes up an empty cylinder: flow, bore and the drop by either law. Two values that were rounded
+    /// twice (52.145, 95.525) are recomputed.</summary>
     [Theory]
     [InlineData(30, 76.2, "72.15", "69.53")]
     [InlineData(30, 101.6, "53.23", "52.14")]
@@ -70,7 +71,8 @@ public sealed class Droplets
     public void Souders_and_Brown(double constant, double celsius, string speed) =>
         Near.Printed(speed, SoudersBrown.Speed(constant, Oil, AirAt(celsius).Density));
 
-    /// <summary>Stokes numbers at 0.5 m/s: wire of 0.28 mm; wool of 0.05 mm, two values recomputed (0.4135 and 0.5789, printed 0.4136 and 0.5790).</summary>
+    /// <summary>Stokes numbers at 0.5 m/s: wire of 0.28 mm; wool of 0.05 mm, two values recomputed (0.4135 and 0.5789, printed 0.4136 and
+    /// 0.5790).</summary>
     [Theory]
     [InlineData(0.28, 5, "0.1034")]
     [InlineData(0.28, 10, "0.4135")]
@@ -92,11 +94,12 @@ public sealed class Droplets
 
     /// <summary>Free path of air: 0.066 um at 20 degC and one atmosphere (Hinds, from memory).</summary>
     [Fact]
-    public void Free_path_of_air() => Near.Relative(0.066, 1e6 * Air.FreePath(20, Air.Density(20, Air.Atmosphere), Air.Viscosity(20)), 0.02);
+    public void Free_path_of_air() =>
+        Near.Relative(0.066, 1e6 * Air.FreePath(20, Air.Density(20, Air.Atmosphere), Air.Viscosity(20)), 0.02);
 
     /// <summary>
-    /// Speeds of fall of drops of 1000 kg/m3 in air of 20 degC (Hinds, from memory): 3.5e-5 m/s at 1 um, 3.1e-3 at 10, 0.25 at 100; slip raises that of 0.5 um
-    /// by some 35 to 40 %. An oil drop of 0.5 um falls 0.0080 mm/s at 80 degC, 0.0057 without slip.
+    /// Speeds of fall of drops of 1000 kg/m3 in air of 20 degC (Hinds, from memory): 3.5e-5 m/s at 1 um, 3.1e-3 at 10, 0.25 at 100; slip
+    /// raises that of 0.5 um by some 35 to 40 %. An oil drop of 0.5 um falls 0.0080 mm/s at 80 degC, 0.0057 without slip.
     /// </summary>
     [Fact]
     public void Small_drops_slip_through_the_gas()

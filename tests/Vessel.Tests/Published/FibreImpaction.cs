@@ -5,8 +5,8 @@ using Xunit;
 namespace Vessel.Tests.Published;
 
 /// <summary>
-/// Drops that strike one fibre across the gas. Langmuir and Blodgett's fit for a cylinder in potential flow (from memory), and ways of drops in
-/// Kuwabara's field worked out a second time by another program.
+/// Drops that strike one fibre across the gas. Langmuir and Blodgett's fit for a cylinder in potential flow (from memory), and ways of
+/// drops in Kuwabara's field worked out a second time by another program.
 /// </summary>
 public sealed class FibreImpaction
 {
@@ -26,8 +26,8 @@ public sealed class FibreImpaction
     }
 
     /// <summary>
-    /// Langmuir and Blodgett's fit above K = tau U / radius = 1.1: K / (K + pi / 2), within 5 %; below, 0.466 (lg 8 K)^2, which comes near it
-    /// from 0.7 upward and lies up to a ninth below the ways that it was drawn through further down.
+    /// Langmuir and Blodgett's fit above K = tau U / radius = 1.1: K / (K + pi / 2), within 5 %; below, 0.466 (lg 8 K)^2, which comes near
+    /// it from 0.7 upward and lies up to a ninth below the ways that it was drawn through further down.
     /// </summary>
     [Theory]
     [InlineData(1.5, 0.05)]
@@ -42,7 +42,8 @@ public sealed class FibreImpaction
         Near.Relative(fit, OfPoints(k / 2), within);
     }
 
-    /// <summary>Landahl and Herrmann 1949 (from memory), fibre Re 10, St on the diameter: between creeping and potential flow, nearer to the latter.</summary>
+    /// <summary>Landahl and Herrmann 1949 (from memory), fibre Re 10, St on the diameter: between creeping and potential flow,
+    /// nearer to the latter.</summary>
     [Theory]
     [InlineData(0.5)]
     [InlineData(1)]
@@ -55,7 +56,8 @@ public sealed class FibreImpaction
         Assert.InRange(measured, FibreCatch.Share(FibreField.Kuwabara(0.01), 0.001, stokes), OfPoints(stokes));
     }
 
-    /// <summary>Kuwabara's interception, ((1 + R) / 2 Ku) (2 ln(1 + R) - 1 + a + (1 - a / 2) / (1 + R)^2 - a (1 + R)^2 / 2), for drops without inertia.</summary>
+    /// <summary>Kuwabara's interception, ((1 + R) / 2 Ku) (2 ln(1 + R) - 1 + a + (1 - a / 2) / (1 + R)^2 - a (1 + R)^2 / 2),
+    /// for drops without inertia.</summary>
     [Theory]
     [InlineData(0.05, 0.01, 1e-3)]
     [InlineData(0.2, 0.01, 1e-3)]
@@ -109,7 +111,8 @@ public sealed class FibreImpaction
                 var ceiling = FibreCatch.Share(FibreField.Alone, d / fibre, Impaction.Stokes(d, fibre, speed, 870, gas));
                 // The curve is read between its points to 6 % at worst, where catching sets in.
                 Assert.True(one.Likely <= 1.06 * ceiling && one.Low <= one.Likely, $"{one} of {ceiling}");
-                Near.Relative(Math.Min(one.High, FibreCatch.Share(FibreField.Kuwabara(0.00883), d / fibre, Impaction.Stokes(d, fibre, speed, 870, gas))), one.Low, 0.06);
+                Near.Relative(Math.Min(one.High,
+                    FibreCatch.Share(FibreField.Kuwabara(0.00883), d / fibre, Impaction.Stokes(d, fibre, speed, 870, gas))), one.Low, 0.06);
             }
         }
     }

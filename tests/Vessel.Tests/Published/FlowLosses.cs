@@ -76,7 +76,8 @@ public sealed class FlowLosses
         Near.Relative(high, BlowBy.Of(engine).High, 1e-12);
     }
 
-    /// <summary>Colebrook and White 1939, solved by repetition; Haaland 1983 claims 2 % from Re 4000 to 1e8. Moody's chart: 0.0222 at 1e5 and 0.001.</summary>
+    /// <summary>Colebrook and White 1939, solved by repetition; Haaland 1983 claims 2 % from Re 4000 to 1e8. Moody's chart:
+    /// 0.0222 at 1e5 and 0.001.</summary>
     [Theory]
     [InlineData(4e3, 0)]
     [InlineData(1e4, 0.003)]

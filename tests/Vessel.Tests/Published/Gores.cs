@@ -20,7 +20,8 @@ public sealed class Gores
     [InlineData(16, "0.1963495", "0.1950903", "0.1989124", "1.921", "0.9871", "1.0065", "0.957")]
     [InlineData(24, "0.1308997", "0.1305262", "0.1316525", "0.856", "0.9943", "1.0029", "0.427")]
     public void Half_widths_polygon_radii_and_stretch_of_a_sphere_of_radius_one(
-        int count, string half, string inscribed, string circumscribed, string errorPercent, string middle, string corner, string stretchPercent)
+        int count, string half, string inscribed, string circumscribed, string errorPercent, string middle, string corner,
+        string stretchPercent)
     {
         var flat = Whole(1, count);
 

@@ -17,7 +17,8 @@ public sealed class LiquidFigures
     [InlineData("engine oil 10w-40", 12.5, 16.3)]
     [InlineData("engine oil 15w-40", 12.5, 16.3)]
     [InlineData("engine oil 20w-50", 16.3, 21.9)]
-    public void Engine_oils_lie_in_their_grade(string name, double low, double high) => Assert.InRange(Find(name).Viscosity(100), low, high);
+    public void Engine_oils_lie_in_their_grade(string name, double low, double high) =>
+        Assert.InRange(Find(name).Viscosity(100), low, high);
 
     /// <summary>ISO 3448: the number is mm2/s at 40 degC, within a tenth.</summary>
     [Theory]
@@ -25,7 +26,8 @@ public sealed class LiquidFigures
     [InlineData("hydraulic oil 46", 46)]
     [InlineData("hydraulic oil 68", 68)]
     [InlineData("compressor oil 100", 100)]
-    public void Hydraulic_oils_have_the_viscosity_of_their_number(string name, double grade) => Near.Relative(grade, Find(name).Viscosity(40), 0.1);
+    public void Hydraulic_oils_have_the_viscosity_of_their_number(string name, double grade) =>
+        Near.Relative(grade, Find(name).Viscosity(40), 0.1);
 
     /// <summary>EN 590 (from memory): 820 to 845 kg/m3 at 15 degC, 2 to 4.5 mm2/s at 40.</summary>
     [Fact]
@@ -35,7 +37,8 @@ public sealed class LiquidFigures
         Assert.InRange(Find("diesel").Viscosity(40), 2, 4.5);
     }
 
-    /// <summary>Dynamic viscosity of water (IAPWS, from memory): 1.3059 mPa s at 10 degC, 0.7972 at 30, 0.4658 at 60, 0.3141 at 90.</summary>
+    /// <summary>Dynamic viscosity of water (IAPWS, from memory): 1.3059 mPa s at 10 degC, 0.7972 at 30, 0.4658 at 60,
+    /// 0.3141 at 90.</summary>
     [Theory]
     [InlineData(10, 1.3059)]
     [InlineData(30, 0.7972)]
@@ -44,7 +47,8 @@ public sealed class LiquidFigures
     public void Water_by_its_dynamic_viscosity(double celsius, double millipascals) =>
         Near.Relative(millipascals, Find("water").Viscosity(celsius) * Find("water").Density(celsius) * 1e-3, 2e-3);
 
-    /// <summary>Half and half by volume: ASHRAE Fundamentals prints 66.73 lb/ft3 at 90 degF and 65.05 at 170, neither a point of the table.</summary>
+    /// <summary>Half and half by volume: ASHRAE Fundamentals prints 66.73 lb/ft3 at 90 degF and 65.05 at 170,
+    /// neither a point of the table.</summary>
     [Theory]
     [InlineData(90, 66.73)]
     [InlineData(170, 65.05)]
@@ -59,7 +63,8 @@ public sealed class LiquidFigures
             Assert.All(liquid.Points, point => Near.Relative(point.Viscosity, liquid.Viscosity(point.Celsius), 1e-9));
             Assert.All(liquid.Points, point => Near.Relative(point.Density, liquid.Density(point.Celsius), 1e-12));
             Assert.All(Enumerable.Range(-6, 30), i => Assert.True(
-                liquid.Viscosity(10 * i) >= liquid.Viscosity((10 * i) + 10) && liquid.Viscosity((10 * i) + 10) > 0 && liquid.Density(10 * i) > 500));
+                liquid.Viscosity(10 * i) >= liquid.Viscosity((10 * i) + 10) && liquid.Viscosity((10 * i) + 10) > 0
+                    && liquid.Density(10 * i) > 500));
         }
     }
 

@@ -10,10 +10,10 @@ namespace Vessel.Tests.Published;
 public sealed class LocalLoads
 {
     /// <summary>
-    /// Two opposed unit loads on a cylinder with stiff round ends: R 300, L 600, t 3, E 3e6, nu 0.3 move their places by 1.8248e-5 (the pinched
-    /// cylinder of Lindberg, Olson and Cowper 1969, a usual benchmark; from memory). The bell of width s that loads and ways are spread by takes
-    /// s^2 ln(1 / k s) / 2 pi D of a point's own dent, the integral of (1 - exp(-q^2 s^2)) / 2 pi D q^3 from the wave k on from which the wall bends
-    /// as a plate; k is known to a factor of two, hence the dent to s^2 ln(2) / 2 pi D, 0.4 % of the whole.
+    /// Two opposed unit loads on a cylinder with stiff round ends: R 300, L 600, t 3, E 3e6, nu 0.3 move their places by 1.8248e-5 (the
+    /// pinched cylinder of Lindberg, Olson and Cowper 1969, a usual benchmark; from memory). The bell of width s that loads and ways are
+    /// spread by takes s^2 ln(1 / k s) / 2 pi D of a point's own dent, the integral of (1 - exp(-q^2 s^2)) / 2 pi D q^3 from the wave k on
+    /// from which the wall bends as a plate; k is known to a factor of two, hence the dent to s^2 ln(2) / 2 pi D, 0.4 % of the whole.
     /// </summary>
     [Fact]
     public void The_pinched_cylinder()
@@ -31,8 +31,8 @@ public sealed class LocalLoads
 
     /// <summary>
     /// A ring of load on a long cylinder is a beam on an elastic foundation (Timoshenko, Hetenyi): b^4 = 3 (1 - nu^2) / R^2 t^2,
-    /// w = q R^2 b / 2 E t and M = q / 4 b under the load, beside it times e^-y (cos y + sin y) and e^-y (cos y - sin y), y = b x. The bell takes the mean
-    /// of these over its width, of the way twice: where loads are spread and where ways are seen.
+    /// w = q R^2 b / 2 E t and M = q / 4 b under the load, beside it times e^-y (cos y + sin y) and e^-y (cos y - sin y), y = b x. The bell
+    /// takes the mean of these over its width, of the way twice: where loads are spread and where ways are seen.
     /// </summary>
     [Fact]
     public void A_ring_of_load_is_a_beam_on_an_elastic_foundation()
@@ -51,7 +51,8 @@ public sealed class LocalLoads
         });
 
         // The series ends where the bell is down to 3 %, and Fluegge's equations keep what is t / R of the beam's.
-        Near.Relative(Line * radius * radius * b / (2 * elasticity * wall) * Mean(1, Math.Sqrt(2) * series.Spread), series.Give[0, 0] / force, 0.02);
+        Near.Relative(Line * radius * radius * b / (2 * elasticity * wall) * Mean(1, Math.Sqrt(2) * series.Spread),
+            series.Give[0, 0] / force, 0.02);
         var (inner, outer) = (series.Stresses[0], series.Stresses[3]);
         Near.Relative(6 * Line / (4 * b) / (wall * wall) * Mean(-1, series.Spread), (outer - inner) / 2, 0.02);
     }
@@ -62,7 +63,8 @@ public sealed class LocalLoads
     {
         ImmutableArray<Vector3> first = [new(1, 0, 0), new(0, 0, 0), new(0.3, 0.5, -0.2)];
         ImmutableArray<Vector3> second = [new(0, 0, 0), new(0, 1, 1), new(-0.4, 0.1, 0.7)];
-        var give = CylinderSeries.Of(new(60, 150, 2, 193_000, 0.29), [new(50, 0.3, 2, 0.01, first), new(110, 1.4, 0, 0.05, second)], [], 2).Give;
+        var give =
+            CylinderSeries.Of(new(60, 150, 2, 193_000, 0.29), [new(50, 0.3, 2, 0.01, first), new(110, 1.4, 0, 0.05, second)], [], 2).Give;
 
         for (var i = 0; i < 3; i++)
         {

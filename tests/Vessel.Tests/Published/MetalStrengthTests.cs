@@ -26,7 +26,8 @@ public sealed class MetalStrengthTests
         Assert.Equal(tensile, Of(metal).Tensile, 0.05);
     }
 
-    /// <summary>Typical groove welds (AlcoTec Technical Guide, p. 9): 5052 14, 3003 7, 6061 18 ksi; a least value lies below what is typical.</summary>
+    /// <summary>Typical groove welds (AlcoTec Technical Guide, p. 9): 5052 14, 3003 7, 6061 18 ksi;
+    /// a least value lies below what is typical.</summary>
     [Theory]
     [InlineData("aluminium 5052", 14)]
     [InlineData("aluminium 3003", 7)]
@@ -38,7 +39,8 @@ public sealed class MetalStrengthTests
     [InlineData("aluminium 6061", "0.142")]
     [InlineData("stainless 304", "0.104")]
     [InlineData("mild steel", "0.070")]
-    public void Growth_of_a_hundred_millimetres_over_sixty_kelvins(string metal, string growth) => Near.Printed(growth, Of(metal).Growth * 6000);
+    public void Growth_of_a_hundred_millimetres_over_sixty_kelvins(string metal, string growth) =>
+        Near.Printed(growth, Of(metal).Growth * 6000);
 
     [Fact]
     public void Every_metal_has_its_strength_whatever_its_temper()

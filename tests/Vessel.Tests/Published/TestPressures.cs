@@ -63,7 +63,8 @@ public sealed class TestPressures
     {
         // The printed joules come from pressures with one digit more than is printed: seven digits become five.
         Near.Relative(double.Parse(air, System.Globalization.CultureInfo.InvariantCulture), StoredEnergy.Air(gauge, volume), 2e-5);
-        Near.Relative(double.Parse(isothermal, System.Globalization.CultureInfo.InvariantCulture), StoredEnergy.AirIsothermal(gauge, volume), 2e-5);
+        Near.Relative(double.Parse(isothermal, System.Globalization.CultureInfo.InvariantCulture),
+            StoredEnergy.AirIsothermal(gauge, volume), 2e-5);
         Near.Printed(water, StoredEnergy.Water(gauge, volume));
     }
 

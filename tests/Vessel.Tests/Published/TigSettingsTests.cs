@@ -27,7 +27,8 @@ public sealed class TigSettingsTests
         Assert.Equal(cfh * 28.316846592 / 60, row.Gas, 1e-5);
     }
 
-    /// <summary>ESAB ET 201i: mild steel 3.2 mm 80 to 100 A butt, 90 to 115 A fillet at 7 L/min; stainless 6.4 mm 160 to 180 A fillet.</summary>
+    /// <summary>ESAB ET 201i: mild steel 3.2 mm 80 to 100 A butt, 90 to 115 A fillet at 7 L/min;
+    /// stainless 6.4 mm 160 to 180 A fillet.</summary>
     [Theory]
     [InlineData(MaterialFamily.MildSteel, SeamForm.Butt, 3.2, 80, 100, 7)]
     [InlineData(MaterialFamily.MildSteel, SeamForm.Fillet, 3.2, 90, 115, 7)]
@@ -71,7 +72,8 @@ public sealed class TigSettingsTests
     public void Outside_the_table_is_said(double wall, string word) =>
         Assert.Contains(word, TigSettings.At(MaterialFamily.Stainless, SeamForm.Butt, wall).Source, StringComparison.Ordinal);
 
-    /// <summary>Air Products, MetFab Welder's Handbook: 1.6 mm 50 to 150 A direct, 50 to 120 A alternating; 2.4 mm to 250 and 180.</summary>
+    /// <summary>Air Products, MetFab Welder's Handbook: 1.6 mm 50 to 150 A direct, 50 to 120 A alternating;
+    /// 2.4 mm to 250 and 180.</summary>
     [Theory]
     [InlineData(80, WeldingCurrent.ElectrodeNegative, 1.6)]
     [InlineData(80, WeldingCurrent.Alternating, 1.6)]
@@ -103,7 +105,8 @@ public sealed class TigSettingsTests
         Assert.Null(Tungstens.For(900, 1000, current));
     }
 
-    /// <summary>CK Worldwide Form 116: argon to 1/8 in, argon with helium at 3/16 and 1/4 in; the steels' tables are for argon alone.</summary>
+    /// <summary>CK Worldwide Form 116: argon to 1/8 in, argon with helium at 3/16 and 1/4 in;
+    /// the steels' tables are for argon alone.</summary>
     [Theory]
     [InlineData(MaterialFamily.Aluminium, 3.2, "argon")]
     [InlineData(MaterialFamily.Aluminium, 4.75, "argon/helium")]
@@ -144,7 +147,8 @@ public sealed class TigSettingsTests
     public void Every_filler_has_a_strength() =>
         Assert.All(Fillers.All, f => Assert.InRange(WeldMetalStrength.Shear(f).Value, 20, WeldMetalStrength.Pull(f).Value));
 
-    /// <summary>AWS D1.1:2025 table 7.7, low-hydrogen processes, by the thinner part: 1/8 in to 1/4 in, 3/16 to 1/2, 1/4 to 3/4, 5/16 beyond.</summary>
+    /// <summary>AWS D1.1:2025 table 7.7, low-hydrogen processes, by the thinner part: 1/8 in to 1/4 in, 3/16 to 1/2, 1/4 to 3/4,
+    /// 5/16 beyond.</summary>
     [Theory]
     [InlineData(0.25, 0.125)]
     [InlineData(0.3, 0.1875)]
@@ -171,7 +175,8 @@ public sealed class TigSettingsTests
         Assert.Equal(0.21, ArcHeat.Input(14, 100, 240), 1e-12);
     }
 
-    /// <summary>Electrode negative in argon 10.5 to 12 V at 100 A (from memory); on alternating current at most 10 V + 0.04 V/A (IEC 60974-1, from memory).</summary>
+    /// <summary>Electrode negative in argon 10.5 to 12 V at 100 A (from memory); on alternating current at most 10 V + 0.04 V/A (IEC
+    /// 60974-1, from memory).</summary>
     [Fact]
     public void Volts_of_an_arc()
     {

@@ -71,7 +71,8 @@ public sealed class WallRadii
         var outline = new WallOutline(new(shell.OuterRadius, shell.OuterRadius, 0, 0), shell.InnerRadius, 19.05);
 
         Near.Printed("20.251773", shell.MidRadius * outline.At(Math.PI / 2).U);
-        Near.Printed("19.527356", shell.OuterRadius * new CylinderFootprint(shell.OuterRadius, shell.OuterRadius, 0, 0).Place(19.05, Math.PI / 2).U);
+        Near.Printed("19.527356",
+            shell.OuterRadius * new CylinderFootprint(shell.OuterRadius, shell.OuterRadius, 0, 0).Place(19.05, Math.PI / 2).U);
     }
 
     [Fact]

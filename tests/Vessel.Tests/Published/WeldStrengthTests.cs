@@ -7,8 +7,8 @@ namespace Vessel.Tests.Published;
 
 /// <summary>
 /// What a millimetre of weld may carry: the least of weld metal and metal beside it. AISC table J2.5: 0.4 Fy t in shear, 0.6 Fy t in
-/// tension, 0.30 of the filler on the throat; Aluminum Design Manual (from memory): as-welded yield over 1.65. Recomputed by hand, printed to
-/// three digits: half a unit of the last is the tolerance.
+/// tension, 0.30 of the filler on the throat; Aluminum Design Manual (from memory): as-welded yield over 1.65. Recomputed by hand, printed
+/// to three digits: half a unit of the last is the tolerance.
 /// </summary>
 public sealed class WeldStrengthTests
 {
@@ -52,7 +52,10 @@ public sealed class WeldStrengthTests
     public void No_weld_carries_more_than_its_weakest()
     {
         Assert.All(
-            from material in Materials.All from kind in Enum.GetValues<JointKind>() from wall in new[] { 0.8, 2, 6.35 } select (material, kind, wall),
+            from material in Materials.All
+            from kind in Enum.GetValues<JointKind>()
+            from wall in new[] { 0.8, 2, 6.35 }
+            select (material, kind, wall),
             one =>
             {
                 var seam = Seam(one.kind, one.wall);

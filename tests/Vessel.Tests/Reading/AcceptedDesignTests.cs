@@ -62,7 +62,8 @@ public sealed class AcceptedDesignTests
     {
         var host = Pick(random, "shell", "shell", "top", "bottom");
         var at = host == "shell"
-            ? $"{{ height: {Number(random, 20, 250)}, angle: {Number(random, -90, 90)}, offset: {Number(random, -30, 30)}, tilt: {Number(random, -40, 60)} }}"
+            ? $"{{ height: {Number(random, 20, 250)}, angle: {Number(random, -90, 90)}, offset: {Number(random, -30, 30)}, tilt: "
+                + $"{Number(random, -40, 60)} }}"
             : $"{{ radius: {Pick(random, "0", Number(random, 0, 30))}, angle: {Number(random, 0, 360)} }}";
         var joint = Pick(random, "set_on, cut: square", "set_on, cut: ground", "set_in");
         var what = random.Next(3) == 0

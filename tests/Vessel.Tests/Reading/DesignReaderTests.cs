@@ -65,7 +65,8 @@ public sealed class DesignReaderTests
 
     [Fact]
     public void Flow_has_its_defaults() =>
-        Assert.Equal((45, Vessel.Stock.Liquids.Find("engine oil")!.Density(80), 80), (_design.Flow.BlowBy, _design.Flow.OilDensity, _design.Flow.Temperature));
+        Assert.Equal((45, Vessel.Stock.Liquids.Find("engine oil")!.Density(80), 80),
+            (_design.Flow.BlowBy, _design.Flow.OilDensity, _design.Flow.Temperature));
 
     [Fact]
     public void A_fitting_is_found_in_the_table() => Assert.Equal("1 5/8-12 UN", _design.Ports[0].Fitting?.Thread);
@@ -98,7 +99,8 @@ public sealed class DesignReaderTests
     [Fact]
     public void An_overlay_is_as_wide_as_the_shell_unless_told_otherwise()
     {
-        var design = DesignTexts.Good(DesignTexts.Breather.Replace("thickness: 3 }", "thickness: 3, seat: overlay }", StringComparison.Ordinal));
+        var design =
+            DesignTexts.Good(DesignTexts.Breather.Replace("thickness: 3 }", "thickness: 3, seat: overlay }", StringComparison.Ordinal));
 
         Assert.Equal(110, Assert.IsType<FlatHead>(design.Top).OutsideDiameter);
     }
@@ -117,7 +119,8 @@ public sealed class DesignReaderTests
             """).Faults;
 
         Assert.Equal(
-            ["unknown-unit", "out-of-range", "unknown-choice", "out-of-range", "lid-too-deep", "unknown-key", "unknown-key", "bung-too-thin"],
+            ["unknown-unit", "out-of-range", "unknown-choice", "out-of-range", "lid-too-deep", "unknown-key",
+                "unknown-key", "bung-too-thin"],
             faults.Select(f => f.Code));
     }
 
@@ -128,7 +131,8 @@ public sealed class DesignReaderTests
         Assert.Equal(new Span(5, 28, 5, 31), _design.Places["shell.outside_diameter"]);
         Assert.Equal(new Span(12, 31, 12, 32), _design.Places["ports[0].tube.outside_diameter"]);
         Assert.Equal((5, 1), (_design.Places["shell"].Line, _design.Places["shell"].Column));
-        Assert.Equal((9, 5, 15, 20), (_design.Places["ports[0]"].Line, _design.Places["ports[0]"].Column, _design.Places["ports[0]"].EndLine, _design.Places["ports[0]"].EndColumn));
+        Assert.Equal((9, 5, 15, 20), (_design.Places["ports[0]"].Line, _design.Places["ports[0]"].Column,
+            _design.Places["ports[0]"].EndLine, _design.Places["ports[0]"].EndColumn));
         Assert.Equal((1, 1), (_design.Places[""].Line, _design.Places[""].Column));
     }
 

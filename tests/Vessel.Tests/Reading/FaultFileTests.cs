@@ -12,7 +12,8 @@ public sealed partial class FaultFileTests
 {
     private static readonly string _folder = Path.Combine(AppContext.BaseDirectory, "Faults");
 
-    public static TheoryData<string> Files() => [.. Directory.GetFiles(_folder, "*.yaml").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Files() =>
+        [.. Directory.GetFiles(_folder, "*.yaml").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Files))]

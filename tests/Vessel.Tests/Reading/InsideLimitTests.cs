@@ -54,7 +54,8 @@ public sealed class InsideLimitTests
     [InlineData("discs: [ { name: a, at: { height: 90 }, thickness: 2, hole_diameter: 68.61, pitch: 70, margin: 1.5 } ]", "no-hole-fits")]
     // From 10 to 35.8 with 2 on either side: 21.8.
     [InlineData("discs: [ { name: a, at: { height: 90 }, thickness: 2, hole_diameter: 21.8, pitch: 70, margin: 2, bore: 20 } ]", null)]
-    [InlineData("discs: [ { name: a, at: { height: 90 }, thickness: 2, hole_diameter: 21.81, pitch: 70, margin: 2, bore: 20 } ]", "no-hole-fits")]
+    [InlineData(
+        "discs: [ { name: a, at: { height: 90 }, thickness: 2, hole_diameter: 21.81, pitch: 70, margin: 2, bore: 20 } ]", "no-hole-fits")]
     public void What_stands_in_a_sleeve(string inside, string? code) => AssertOnly(code, $"{Sleeve}\n  {inside}");
 
     [Theory]
@@ -77,7 +78,8 @@ public sealed class InsideLimitTests
     [InlineData("78.2", "window-over-seam")]
     [InlineData("78.1", null)]
     public void A_seam_beside_a_window(string seam, string? code) => AssertOnly(code,
-        $"cap: {{ outside_diameter: 58, wall: 2, skirt: 40, opens: up, made_from: sheet, seam_angle: {seam}, windows: {{ count: 4, width: 12, height: 18, up: 15 }} }}");
+        $"cap: {{ outside_diameter: 58, wall: 2, skirt: 40, opens: up, made_from: sheet, seam_angle: {seam}, windows: {{ count: 4, width: "
+            + $"12, height: 18, up: 15 }} }}");
 
     [Theory]
     // Inward from 53 to the sleeve at 38; the tube's middle is where it meets it first.
@@ -97,7 +99,8 @@ public sealed class InsideLimitTests
     public void A_tube_through_the_shell(string port, string? code) => Assert.Equal(
         code is null ? [] : [code],
         DesignReader.Read(DesignTexts.With(Sleeve).Replace("  - name: outlet",
-            $"  - {{ name: level, in: shell, {port}, tube: {{ outside_diameter: 20, wall: 2 }}, length: 60, joint: set_in, clearance: 0 }}\n  - name: outlet",
+            $"  - {{ name: level, in: shell, {port}, tube: {{ outside_diameter: 20, wall: 2 }}, length: 60, joint: set_in, clearance: 0 "
+                + $"}}\n  - name: outlet",
             StringComparison.Ordinal)).Faults.Select(f => f.Code));
 
     [Theory]
@@ -139,7 +142,8 @@ public sealed class InsideLimitTests
 
     [Theory]
     // The drain is 22 wide and its hole 0.2 wider all round. The cap is cut square to the sphere, 53/54 as wide inside as on the
-    // middle of the wall, and the hole has parallel sides: 22.4 x 54 / 53 = 22.8226. The tips of 24 gores share pi times the cap's diameter, 2 each from 15.279 up.
+    // middle of the wall, and the hole has parallel sides: 22.4 x 54 / 53 = 22.8226. The tips of 24 gores share pi times the cap's
+    // diameter, 2 each from 15.279 up.
     [InlineData("cap_diameter: 22.83", null)]
     [InlineData("cap_diameter: 22.82", "port-over-seam")]
     [InlineData("count: 24, cap_diameter: 15.28", "port-over-seam")]
@@ -159,8 +163,10 @@ public sealed class InsideLimitTests
     public void A_key_that_means_nothing_is_refused(string inside) => AssertOnly("key-does-not-apply", inside);
 
     [Theory]
-    [InlineData("sleeve: { tube: { outside_diameter: 76, wall: x }, length: 120 }\n  discs: [ { name: a, at: { height: 70 }, " + Holes + " } ]")]
-    [InlineData("sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: 1 x 2 }\n  discs: [ { name: a, at: { height: 70 }, " + Holes + " } ]")]
+    [InlineData(
+        "sleeve: { tube: { outside_diameter: 76, wall: x }, length: 120 }\n  discs: [ { name: a, at: { height: 70 }, " + Holes + " } ]")]
+    [InlineData(
+        "sleeve: { tube: { outside_diameter: 76, wall: 2 }, length: 1 x 2 }\n  discs: [ { name: a, at: { height: 70 }, " + Holes + " } ]")]
     [InlineData("sleeve: 5\n  discs: [ { name: a, fits: sleeve, at: { height: 70 }, " + Holes + " } ]")]
     [InlineData("discs: [ { name: a, fits: sleeve, at: { height: 70 }, " + Holes + " } ]")]
     [InlineData("discs: 5\n  packing: { material: steel wool, between: [a, b], density: 60 }")]

@@ -32,7 +32,8 @@ public sealed class InsideReaderTests
     {
         var two = DesignTexts.Good(DesignTexts.WithInside
             .Replace("upper screen, at", "upper screen, fits: sleeve, at", StringComparison.Ordinal)
-            .Replace("  sleeve: {", "  sleeve:\n    - { name: short, tube: { outside_diameter: 100, wall: 2 }, length: 10 }\n    - { name: sleeve,",
+            .Replace("  sleeve: {",
+                "  sleeve:\n    - { name: short, tube: { outside_diameter: 100, wall: 2 }, length: 10 }\n    - { name: sleeve,",
                 StringComparison.Ordinal));
 
         Assert.Equal("inside.sleeve", Inside.Sleeves[0].Path);
@@ -60,7 +61,8 @@ public sealed class InsideReaderTests
     public void The_seam_of_a_rolled_skirt_lies_half_way_between_two_windows()
     {
         var cap = DesignTexts.Good(DesignTexts.With(
-            "cap: { outside_diameter: 58, wall: 2, skirt: 40, opens: up, made_from: sheet, windows: { count: 3, width: 12, height: 18, up: 15, angle: 10 } }")).Inside.Caps[0];
+            "cap: { outside_diameter: 58, wall: 2, skirt: 40, opens: up, made_from: sheet, windows: { count: 3, width: 12, height: 18, up: "
+                + "15, angle: 10 } }")).Inside.Caps[0];
 
         // Windows are 120 degrees apart.
         Assert.Equal((StockForm.Sheet, 70 * Math.PI / 180), (cap.MadeFrom, cap.SeamAngle));
@@ -71,7 +73,8 @@ public sealed class InsideReaderTests
     {
         // 12 by 18: a quarter of 12 is 3; 8 by 18: 2.
         Assert.Equal(3, Inside.Caps[0].Windows[0].Corner);
-        Assert.Equal(2, DesignTexts.Good(DesignTexts.WithInside.Replace("width: 12", "width: 8", StringComparison.Ordinal)).Inside.Caps[0].Windows[0].Corner);
+        Assert.Equal(2, DesignTexts.Good(
+            DesignTexts.WithInside.Replace("width: 12", "width: 8", StringComparison.Ordinal)).Inside.Caps[0].Windows[0].Corner);
     }
 
     [Fact]
@@ -84,7 +87,9 @@ public sealed class InsideReaderTests
 
     [Fact]
     public void A_disc_fits_the_shell_where_there_is_no_sleeve() =>
-        Assert.Null(Assert.Single(DesignTexts.Good(DesignTexts.With("discs: [ { name: screen, at: { height: 90 }, thickness: 1.5, hole_diameter: 3, pitch: 5 } ]")).Inside.Discs).Fits);
+        Assert.Null(
+            Assert.Single(DesignTexts.Good(DesignTexts.With(
+                "discs: [ { name: screen, at: { height: 90 }, thickness: 1.5, hole_diameter: 3, pitch: 5 } ]")).Inside.Discs).Fits);
 
     [Fact]
     public void The_only_sleeve_is_meant_by_sleeve_whatever_its_name()
@@ -92,7 +97,8 @@ public sealed class InsideReaderTests
         var text = DesignTexts.WithInside.Replace("sleeve: { tube", "sleeve: { name: Skirt Tube, tube", StringComparison.Ordinal);
 
         Assert.Equal("Skirt Tube", DesignTexts.Good(text).Inside.Discs[0].Fits);
-        Assert.Equal("Skirt Tube", DesignTexts.Good(text.Replace("fits: sleeve", "fits: skirt tube", StringComparison.Ordinal)).Inside.Discs[0].Fits);
+        Assert.Equal("Skirt Tube",
+            DesignTexts.Good(text.Replace("fits: sleeve", "fits: skirt tube", StringComparison.Ordinal)).Inside.Discs[0].Fits);
     }
 
     [Fact]
@@ -117,7 +123,8 @@ public sealed class InsideReaderTests
     [InlineData("copper gauze", null)]
     public void A_packings_metal_is_guessed_from_its_name(string material, MaterialFamily? family)
     {
-        var packing = DesignTexts.Good(DesignTexts.WithInside.Replace("material: stainless wool", $"material: {material}", StringComparison.Ordinal)).Inside.Packings[0];
+        var packing = DesignTexts.Good(DesignTexts.WithInside.Replace("material: stainless wool", $"material: {material}",
+            StringComparison.Ordinal)).Inside.Packings[0];
 
         Assert.Equal((material, family), (packing.Material, packing.Family));
     }
@@ -150,15 +157,18 @@ public sealed class InsideReaderTests
     public void What_flows_has_its_defaults_where_nothing_is_said() =>
         Assert.Equal(
             (Vessel.Stock.Liquids.Find("engine oil")!.Density(80), 80),
-            (DesignTexts.Good(DesignTexts.WithHeight("100")).Flow.OilDensity, DesignTexts.Good(DesignTexts.WithHeight("100")).Flow.Temperature));
+            (DesignTexts.Good(DesignTexts.WithHeight("100")).Flow.OilDensity,
+                DesignTexts.Good(DesignTexts.WithHeight("100")).Flow.Temperature));
 
     [Fact]
     public void A_slot_is_written_as_round_ends_and_a_round_window_as_a_diameter()
     {
         WindowsDesign Row(string keys) =>
-            DesignTexts.Good(DesignTexts.WithInside.Replace("width: 12, height: 18", keys, StringComparison.Ordinal)).Inside.Caps[0].Windows[0];
+            DesignTexts.Good(
+                DesignTexts.WithInside.Replace("width: 12, height: 18", keys, StringComparison.Ordinal)).Inside.Caps[0].Windows[0];
 
-        Assert.Equal((6, 18, 3, false), (Row("width: 6, height: 18, ends: round") is var slot ? slot.Width : 0, slot.Height, slot.Corner, slot.IsRound));
+        Assert.Equal((6, 18, 3, false),
+            (Row("width: 6, height: 18, ends: round") is var slot ? slot.Width : 0, slot.Height, slot.Corner, slot.IsRound));
         Assert.Equal((7, 7, 3.5, true), (Row("diameter: 7") is var round ? round.Width : 0, round.Height, round.Corner, round.IsRound));
     }
 }

@@ -58,7 +58,8 @@ public sealed class KeyTableTests
 
     [Fact]
     public void Every_default_of_a_shops_figure_has_its_source() =>
-        Assert.All(Maps(ShopKeys.File).SelectMany(m => m.Keys).Where(k => k.Kind.IsNumber() && k.Default is not null), k => Assert.NotNull(k.Source));
+        Assert.All(Maps(ShopKeys.File).SelectMany(m => m.Keys).Where(k => k.Kind.IsNumber() && k.Default is not null),
+            k => Assert.NotNull(k.Source));
 
     [Fact]
     public void A_mapping_that_may_be_empty_needs_no_key() =>

@@ -57,7 +57,8 @@ public sealed class SchemaTests
             var faults = DesignReader.Read(mutant.ToJsonString(_readable)).Faults;
             if (!passes && faults.IsEmpty)
                 Assert.Fail($"seed {seed}: the schema alone refuses: {Complaints(_design, mutant)}");
-            var seen = faults.FirstOrDefault(f => _structural.Contains(f.Code) && (f.Code != FaultCodes.OutOfRange || IsLiteral(mutant, f.Path)));
+            var seen = faults.FirstOrDefault(f => _structural.Contains(f.Code)
+                && (f.Code != FaultCodes.OutOfRange || IsLiteral(mutant, f.Path)));
             Assert.False(passes && seen is not null, $"seed {seed}: the schema passes what the reader calls {seen?.Code} at {seen?.Path}");
             (passed, refused) = passes ? (passed + 1, refused) : (passed, refused + 1);
         }
@@ -80,7 +81,8 @@ public sealed class SchemaTests
             var faults = ShopReader.Read(mutant.ToJsonString(_readable)).Faults;
             if (!passes && faults.IsEmpty)
                 Assert.Fail($"seed {seed}: the schema alone refuses: {Complaints(schema, mutant)}");
-            var seen = faults.FirstOrDefault(f => _structural.Contains(f.Code) && (f.Code != FaultCodes.OutOfRange || IsLiteral(mutant, f.Path)));
+            var seen = faults.FirstOrDefault(f => _structural.Contains(f.Code)
+                && (f.Code != FaultCodes.OutOfRange || IsLiteral(mutant, f.Path)));
             Assert.False(passes && seen is not null, $"seed {seed}: the schema passes what the reader calls {seen?.Code} at {seen?.Path}");
             (passed, refused) = passes ? (passed + 1, refused) : (passed, refused + 1);
         }

@@ -37,7 +37,8 @@ internal static class BracketMeetings
         bool IsLowest(Point2 at) => piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]])
             .Where(side => side.First != at && side.Second != at && Along(side.First) != Along(side.Second)
                 && (Along(side.First) - Along(at)) * (Along(side.Second) - Along(at)) <= 0)
-            .All(side => Out(side.First) + ((Along(at) - Along(side.First)) / (Along(side.Second) - Along(side.First)) * (Out(side.Second) - Out(side.First))) > Out(at));
+            .All(side => Out(side.First) + ((Along(at) - Along(side.First)) / (Along(side.Second) - Along(side.First))
+                * (Out(side.Second) - Out(side.First))) > Out(at));
         foreach (var at in piece.Outline)
         {
             // 33 of its thickness hold the ridge to a part of 1e-3 of what it stands out.
@@ -50,7 +51,8 @@ internal static class BracketMeetings
                 deepest = Math.Max(deepest, Math.Abs(u));
             }
 
-            yield return new($"{plate.Name}'s middle", Math.Abs((through[0] + through[32] - (2 * middle)).Dot(edge.Cross(outward))) / 2, piece.Allowed);
+            yield return new($"{plate.Name}'s middle",
+                Math.Abs((through[0] + through[32] - (2 * middle)).Dot(edge.Cross(outward))) / 2, piece.Allowed);
         }
 
         yield return new($"{plate.Name}'s edge was measured", deepest > 0.3 * plate.Width ? 0 : 1, 0.5);
@@ -71,7 +73,8 @@ internal static class BracketMeetings
             && Math.Abs(Along(p) - middle) > middle / 2);
         foreach (var at in ends)
         {
-            var off = Enumerable.Range(0, 5).Select(i => FromAxis(piece.InVessel(at, bracket.Thickness * i / 4)) - shell.OuterRadius).ToList();
+            var off = Enumerable.Range(0, 5)
+                .Select(i => FromAxis(piece.InVessel(at, bracket.Thickness * i / 4)) - shell.OuterRadius).ToList();
             yield return new($"{bracket.Name} on shell", Math.Abs(off.Min()), piece.Allowed);
             if (!atSides)
                 yield return new($"{bracket.Name} on shell", Math.Abs(off.Max()), piece.Allowed);

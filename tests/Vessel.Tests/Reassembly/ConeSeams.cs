@@ -23,11 +23,13 @@ internal static class ConeSeams
                 Point2 At(int side) => way * from * new Point2(Math.Sin(side * turn), Math.Cos(side * turn));
                 var edges = piece.Outline.Zip([.. piece.Outline[1..], piece.Outline[0]]).ToList();
                 foreach (var side in new[] { -1, 1 })
-                    yield return new($"{name}'s seam edge", edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
+                    yield return new($"{name}'s seam edge",
+                        edges.Min(edge => FromSegment(At(side), edge.First, edge.Second)), piece.Allowed);
                 var mine = piece.InVessel(At(1), wall / 2, number);
                 var apart = sheets.Min(other => (other.Cut.InVessel(At(-1), wall / 2, other.Number) - mine).Length);
                 var arc = 2 * Math.Asin(gap / 2 / from) / Math.Sin(halfAngle);
-                yield return new($"{name}'s seam", Math.Abs(apart - (2 * double.Hypot(mine.X, mine.Y) * Math.Sin(arc / 2))), 2 * piece.Allowed);
+                yield return new($"{name}'s seam",
+                    Math.Abs(apart - (2 * double.Hypot(mine.X, mine.Y) * Math.Sin(arc / 2))), 2 * piece.Allowed);
             }
         }
     }

@@ -64,7 +64,8 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
 
     /// <summary>
     /// The flat's origin is the tip. Along the line a place keeps its distance from it; the middle of the wall's edge lies half
-    /// a wall square to the line from where the inside ends, at the part's z = 0: of a head at the wide edge, of the shell's cone at the narrow one.
+    /// a wall square to the line from where the inside ends, at the part's z = 0: of a head at the wide edge,
+    /// of the shell's cone at the narrow one.
     /// </summary>
     private Vector3 Conical(ConeDevelopment cone, Point2 at, double depth)
     {
@@ -72,7 +73,8 @@ internal sealed record CutPiece(Part Part, ImmutableArray<ImmutableArray<Point2>
         var (x, y) = cone.TipUp ? (-at.U, -at.V) : (at.U, at.V);
         var (from, outward) = (Math.Sqrt((x * x) + (y * y)), (Part.Thickness / 2) - depth);
         var tip = -(Part.Thickness / 2 * sin) - ((Part.Path == "shell" ? cone.Lengths.Start : cone.Lengths.End) * cos);
-        return Round(cone.Seam + (Math.PI / cone.Segments) + (Math.Atan2(x, y) / sin), (from * sin) + (outward * cos), tip + (from * cos) - (outward * sin));
+        return Round(cone.Seam + (Math.PI / cone.Segments) + (Math.Atan2(x, y) / sin), (from * sin) + (outward * cos),
+            tip + (from * cos) - (outward * sin));
     }
 
     /// <summary>

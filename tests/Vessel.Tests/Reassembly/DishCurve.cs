@@ -16,7 +16,8 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
     private const int Coarse = 80;
 
     /// <summary>Of the shell that the head closes.</summary>
-    public static DishCurve Of(ShellSection shell, DishedHead head, double outward) => new(head, (shell.OutsideDiameter / 2) - head.Wall, outward);
+    public static DishCurve Of(ShellSection shell, DishedHead head, double outward) =>
+        new(head, (shell.OutsideDiameter / 2) - head.Wall, outward);
 
     /// <summary>By the number of a chord's end, evenly in the angle of the normal from the level.</summary>
     public Point2 At(int i)
@@ -40,14 +41,15 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
     /// What chords, or the tangents at their ends, are off by at the most: each turns by a; an arc of radius r and length s falls short by
     /// s a^2 / 24, and a point by r a^2 / 8, of the widest r.
     /// </summary>
-    public double Error => Math.Max(4 * (inner + outward), head is TorisphereHead { Crown: var crown } ? crown + outward : 0) * Math.Pow(Math.PI / 2 / Chords, 2);
+    public double Error => Math.Max(4 * (inner + outward), head is TorisphereHead { Crown: var crown } ? crown + outward : 0)
+        * Math.Pow(Math.PI / 2 / Chords, 2);
 
     private ImmutableArray<(Point2 At, Point2 Normal)> Tangents =>
         field.IsDefault ? field = [.. Ends.Select(i => (At(i), Normal(Angle(i))))] : field;
 
     /// <summary>
-    /// Of a place from dish and shell together, positive outside: they are one convex body, and the furthest of its tangents tells. Near the
-    /// body that rises and falls once along the curve, so a coarse search finds the neighbourhood of the furthest.
+    /// Of a place from dish and shell together, positive outside: they are one convex body, and the furthest of its tangents tells. Near
+    /// the body that rises and falls once along the curve, so a coarse search finds the neighbourhood of the furthest.
     /// </summary>
     public double Off(Point2 place)
     {

@@ -39,7 +39,8 @@ internal static class ElbowMeetings
         foreach (var point in Edge(last, upper: true))
         {
             var off = last.InVessel(point, 0, lastNumber) - at;
-            yield return new($"free end of {port.Name}", Math.Abs(off.Dot(way)) + Math.Abs(off.Length - port.OuterRadius), 2 * last.Allowed);
+            yield return new($"free end of {port.Name}",
+                Math.Abs(off.Dot(way)) + Math.Abs(off.Length - port.OuterRadius), 2 * last.Allowed);
         }
 
         // On its own side of the plane all the way through the wall, and touching it: sawn with the outer edge.

@@ -12,7 +12,8 @@ namespace Vessel.Tests.Reassembly;
 /// </summary>
 internal static class HeadMeetings
 {
-    /// <summary>A gore's side leans by half its angle at the most, 30 degrees: how much longer a way across is than one square to it.</summary>
+    /// <summary>A gore's side leans by half its angle at the most, 30 degrees:
+    /// how much longer a way across is than one square to it.</summary>
     private const double Lean = 1.16;
 
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> blanks) =>
@@ -37,15 +38,18 @@ internal static class HeadMeetings
             var girth = Turns.Full * middle.RadiusAt(Math.Clamp(m, 0, middle.Length));
             var lacking = (girth / gores.Count / 2) - Math.Abs(at.U);
             var isEnd = m < piece.Allowed || m > length - piece.Allowed;
-            yield return new($"{name}'s girth at {m}", isEnd ? Math.Max(0, -lacking) : Math.Abs(lacking), (piece.Allowed * Lean) + middle.Error);
+            yield return new($"{name}'s girth at {m}", isEnd
+                ? Math.Max(0, -lacking) : Math.Abs(lacking), (piece.Allowed * Lean) + middle.Error);
         }
 
         var rims = piece.Outline.Where(at => up * at.V < piece.Allowed).Max(at => at.U) * 2 * gores.Count;
-        yield return new($"{name} round the shell", Math.Abs(rims - (Math.PI * (design.Shell.AtEnd(end).OutsideDiameter - head.Wall))), 2 * gores.Count * piece.Allowed * Lean);
+        yield return new($"{name} round the shell", Math.Abs(rims - (Math.PI * (design.Shell.AtEnd(end).OutsideDiameter - head.Wall))),
+            2 * gores.Count * piece.Allowed * Lean);
         // The cap goes on where the gores end.
         yield return new(
             $"{name} to cap", Math.Abs(middle.RadiusAt(length) - (gores.CapDiameter / 2)), (2 * piece.Allowed) + middle.Error);
-        foreach (var meeting in Blank($"{GoreDesign.CapOf(Names.Of(end))}", middle.Beyond(length), blanks[Slug.Of(GoreDesign.CapOf(Names.Of(end)))]))
+        foreach (var meeting in Blank($"{GoreDesign.CapOf(Names.Of(end))}", middle.Beyond(length),
+            blanks[Slug.Of(GoreDesign.CapOf(Names.Of(end)))]))
             yield return meeting;
     }
 

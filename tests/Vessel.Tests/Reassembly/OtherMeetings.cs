@@ -26,7 +26,8 @@ internal static class OtherMeetings
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
         .. vessel.Design.All<BracketDesign>().SelectMany(bracket => BracketMeetings.Of(
-            bracket, vessel.Design.Shell.At(bracket.Height), TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
+            bracket, vessel.Design.Shell.At(bracket.Height),
+            TabMeetings.Plain(bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)]))),
         .. vessel.Design.All<BracketDesign>().SelectMany(bracket => TabMeetings.Of(
             bracket, vessel.Design.Shell.At(bracket.Height), pieces[Slug.Of(bracket.Name)],
             [.. Names.ShellParts(bracket.Height, vessel.Design).Select(id => pieces[id])])),
@@ -48,7 +49,8 @@ internal static class OtherMeetings
             var (outer, inner) = (piece.InVessel(at, 0), piece.InVessel(at, lid.Wall));
             if (lid.Seat == Seat.Inset)
             {
-                yield return new($"{name} in shell", Math.Abs(FromAxis(inner) + lid.Clearance - (shell.OuterRadius - shell.Wall)), piece.Allowed);
+                yield return new($"{name} in shell",
+                    Math.Abs(FromAxis(inner) + lid.Clearance - (shell.OuterRadius - shell.Wall)), piece.Allowed);
                 yield return new($"{name}'s recess", Math.Abs((up * (level - outer.Z)) - lid.Recess), piece.Allowed);
             }
             else
@@ -128,15 +130,18 @@ internal static class OtherMeetings
         var allowed = plate.Allowed + skirt.Allowed;
         foreach (var at in plate.Outline)
         {
-            yield return new($"{cap.Name} plate's rim", Math.Abs(FromAxis(plate.InVessel(at, 0)) - (cap.OutsideDiameter / 2)), plate.Allowed);
+            yield return new($"{cap.Name} plate's rim",
+                Math.Abs(FromAxis(plate.InVessel(at, 0)) - (cap.OutsideDiameter / 2)), plate.Allowed);
             // The flat shows the outside of the cup; the skirt stands on the other face.
-            yield return new($"{cap.Name} skirt on plate", Math.Abs(plate.InVessel(at, cap.Wall).Z - (up ? heights.Min() : heights.Max())), allowed);
+            yield return new($"{cap.Name} skirt on plate",
+                Math.Abs(plate.InVessel(at, cap.Wall).Z - (up ? heights.Min() : heights.Max())), allowed);
         }
 
         foreach (var p in skirt.InVessel(skirt.Outline, 0))
             yield return new($"{cap.Name} skirt's outside", Math.Abs(FromAxis(p) - (cap.OutsideDiameter / 2)), skirt.Allowed);
         if (up)
-            yield return new($"{cap.Name} on head", Math.Abs(heights.Max() - HeadSite.Of(cap.HangsFrom, vessel.Design).InnerFace), skirt.Allowed);
+            yield return new($"{cap.Name} on head",
+                Math.Abs(heights.Max() - HeadSite.Of(cap.HangsFrom, vessel.Design).InnerFace), skirt.Allowed);
     }
 
     private static IEnumerable<Meeting> Disc(ScreenDesign disc, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)

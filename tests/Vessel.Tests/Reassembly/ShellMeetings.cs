@@ -34,7 +34,8 @@ internal static class ShellMeetings
             new($"{course.Name}'s sheets", sheets.Count == course.Seams.Count ? 0 : 1, 0),
             .. course.IsCone
                 ? alike.Values.SelectMany(piece => Cone(course, piece)).Concat(ConeSeams.Of(
-                    course.Name, sheets, Math.Atan2(Math.Abs(course.High - course.Low), course.Height), course.RootGap, course.Wall, course.NarrowsUp))
+                    course.Name, sheets, Math.Atan2(Math.Abs(course.High - course.Low), course.Height), course.RootGap,
+                    course.Wall, course.NarrowsUp))
                 : alike.SelectMany(piece => Ends(course, piece.Value).Concat(Holes(course, vessel, piece.Key, piece.Value)))
                     .Concat(course.IsRolled ? LongSeams(course, sheets) : []),
         ];
@@ -63,21 +64,25 @@ internal static class ShellMeetings
             var (outside, inside) = (piece.InVessel(at, 0), piece.InVessel(at, course.Wall));
             yield return new($"{course.Name}'s wide girth", Math.Abs(FromAxis(outside) - most), piece.Allowed * Stretch(course));
             yield return new($"{course.Name}'s wide edge", Math.Abs(outside.Z - wide), piece.Allowed);
-            yield return new($"{course.Name} to dress", Math.Abs(Math.Abs(inside.Z - wide) - (course.Wall * Math.Sin(lean))), piece.Allowed);
+            yield return new($"{course.Name} to dress",
+                Math.Abs(Math.Abs(inside.Z - wide) - (course.Wall * Math.Sin(lean))), piece.Allowed);
         }
 
         foreach (var at in piece.Outline.Where(at => at.Length < from + piece.Allowed))
         {
             var (outside, inside) = (piece.InVessel(at, 0), piece.InVessel(at, course.Wall));
-            yield return new($"{course.Name}'s narrow girth", Math.Abs(FromAxis(inside) - (least - (course.Wall / Math.Cos(lean)))), piece.Allowed * Stretch(course));
+            yield return new($"{course.Name}'s narrow girth", Math.Abs(FromAxis(inside) - (least - (course.Wall / Math.Cos(lean)))),
+                piece.Allowed * Stretch(course));
             yield return new($"{course.Name}'s narrow edge", Math.Abs(inside.Z - narrow), piece.Allowed);
-            yield return new($"{course.Name} to dress", Math.Abs(Math.Abs(outside.Z - narrow) - (course.Wall * Math.Sin(lean))), piece.Allowed);
+            yield return new($"{course.Name} to dress",
+                Math.Abs(Math.Abs(outside.Z - narrow) - (course.Wall * Math.Sin(lean))), piece.Allowed);
         }
     }
 
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
-    /// <summary>Two edges each, of one sheet or of neighbours, face each other over the root gap on the mean circle, all the way up.</summary>
+    /// <summary>Two edges each, of one sheet or of neighbours, face each other over the root gap on the mean circle,
+    /// all the way up.</summary>
     private static IEnumerable<Meeting> LongSeams(ShellCourse course, List<(CutPiece Cut, int Number)> sheets)
     {
         for (var i = 0; i < sheets.Count; i++)
@@ -112,7 +117,8 @@ internal static class ShellMeetings
                     var slot = Nearest();
                     left.Remove(slot);
                     // Within the hole, its outer side on it.
-                    yield return new($"slot of the hole for {site.Port.Name}", Math.Abs(slot.Max(at => From(shell.InVessel(at, 0))) - site.OpeningRadius), shell.Allowed * Stretch(course));
+                    yield return new($"slot of the hole for {site.Port.Name}",
+                        Math.Abs(slot.Max(at => From(shell.InVessel(at, 0))) - site.OpeningRadius), shell.Allowed * Stretch(course));
                 }
 
                 continue;
@@ -124,7 +130,8 @@ internal static class ShellMeetings
             if (drilled)
             {
                 foreach (var at in hole)
-                    yield return new($"hole for {site.Port.Name}", Math.Abs(From(shell.InVessel(at, 0)) - site.OpeningRadius), shell.Allowed * Stretch(course));
+                    yield return new($"hole for {site.Port.Name}", Math.Abs(From(shell.InVessel(at, 0)) - site.OpeningRadius),
+                        shell.Allowed * Stretch(course));
                 continue;
             }
 
@@ -139,7 +146,8 @@ internal static class ShellMeetings
     private static double Stretch(ShellCourse course) =>
         Math.Min(course.Low, course.High) is var radius ? radius / (radius - (course.Wall / 2)) : 0;
 
-    /// <summary>The edge of a set-on tube's outside stands off the shell as the joint says, and no depth of its wall runs into it.</summary>
+    /// <summary>The edge of a set-on tube's outside stands off the shell as the joint says,
+    /// and no depth of its wall runs into it.</summary>
     private static IEnumerable<Meeting> Cope(Assembly vessel, PortSite site, CutPiece tube)
     {
         var (port, course) = (site.Port, vessel.Design.Shell.CourseAt(site.Port.Place.Height));
@@ -147,7 +155,8 @@ internal static class ShellMeetings
         // Square to the line of a cone.
         var lean = Math.Atan2(course.High - course.Low, course.Height);
         var over = site.Over is { } end ? Over(vessel.Design, end, outside: true) : null;
-        double Off(Vector3 p) => over?.Off(Beside(vessel.Design, site, p)) ?? (FromAxis(p) - course.Low - ((p.Z - course.Start) * Math.Tan(lean))) * Math.Cos(lean);
+        double Off(Vector3 p) => over?.Off(Beside(vessel.Design, site, p))
+            ?? (FromAxis(p) - course.Low - ((p.Z - course.Start) * Math.Tan(lean))) * Math.Cos(lean);
         var allowed = tube.Allowed + (over?.Error ?? 0);
         var whole = port.WholeLength + ((WrappedDevelopment)tube.Part.Flat!.From).Lift;
         // The fitted line may tell the gap of a place beside it, as far off as it deviates.
@@ -196,7 +205,8 @@ internal static class ShellMeetings
     /// <summary>Of a port on the shell, from the design alone.</summary>
     private static (Vector3 Origin, Vector3 Way) Axis(ShellCourse course, PortPlace place)
     {
-        var (outward, sideways) = (new Vector3(Math.Cos(place.Angle), Math.Sin(place.Angle), 0), new Vector3(-Math.Sin(place.Angle), Math.Cos(place.Angle), 0));
+        var (outward, sideways) =
+            (new Vector3(Math.Cos(place.Angle), Math.Sin(place.Angle), 0), new Vector3(-Math.Sin(place.Angle), Math.Cos(place.Angle), 0));
         var reach = Math.Sqrt((course.Low * course.Low) - (place.Offset * place.Offset));
         return (
             (reach * outward) + (place.Offset * sideways) + (place.Height * Vector3.UnitZ),

@@ -34,7 +34,8 @@ internal static class StrapMeetings
         }
 
         Vector3 Middle(CutPiece piece, IReadOnlyCollection<Point2> hole) => piece.InVessel(
-            new Point2((hole.Min(at => at.U) + hole.Max(at => at.U)) / 2, (hole.Min(at => at.V) + hole.Max(at => at.V)) / 2), strap.Thickness);
+            new Point2((hole.Min(at => at.U) + hole.Max(at => at.U)) / 2, (hole.Min(at => at.V) + hole.Max(at => at.V)) / 2),
+            strap.Thickness);
         var ours = back.Holes.Select(hole => Middle(back, hole)).ToList();
         foreach (var hole in front.Holes.Select(hole => Middle(front, hole)))
         {

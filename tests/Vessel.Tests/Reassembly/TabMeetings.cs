@@ -26,7 +26,8 @@ internal static class TabMeetings
         if (bracket.Tabs is not { } tabs)
             yield break;
         var both = piece.Allowed + rolled.Max(sheet => sheet.Allowed);
-        var slots = rolled.SelectMany(sheet => sheet.Holes.Select(hole => hole.Select(at => Unrolled(sheet.InVessel(at, 0), bracket)).ToList())).ToList();
+        var slots = rolled.SelectMany(sheet =>
+            sheet.Holes.Select(hole => hole.Select(at => Unrolled(sheet.InVessel(at, 0), bracket)).ToList())).ToList();
         var met = new HashSet<int>();
         foreach (var at in piece.Outline.Where(at => Nearest(piece, at) < shell.OuterRadius - (10 * piece.Allowed)))
         {

@@ -148,7 +148,8 @@ public sealed class NewTests
         var run = CommandRun.Piped(folder.Path, "Barge\ntwo\n2.5\n", "new", "a.yaml");
 
         Assert.Equal(ExitCodes.Usage, run.Code);
-        Assert.Contains("'two' does not answer \"Displacement of the engine, L\": give a number from 0.05 to 100", run.Error, StringComparison.Ordinal);
+        Assert.Contains("'two' does not answer \"Displacement of the engine, L\": give a number from 0.05 to 100", run.Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -51,11 +51,13 @@ public sealed class TableTests
         var walls = Gauges.Numbers.Select(n => Gauges.TubeWall(n)!.Value).ToList();
 
         Assert.Equal(walls.OrderDescending(), walls);
-        Assert.All(TubeSizes.All.Where(tube => tube.Metal != "aluminium 6061" && tube.Wall < 3.1), tube => Assert.Contains(walls, wall => Math.Abs(wall - tube.Wall) < 1e-9));
+        Assert.All(TubeSizes.All.Where(tube => tube.Metal != "aluminium 6061" && tube.Wall < 3.1),
+            tube => Assert.Contains(walls, wall => Math.Abs(wall - tube.Wall) < 1e-9));
         Assert.Null(Gauges.TubeWall(9));
     }
 
-    /// <summary>ASTM A269: 32 mm within 0.13, 51 mm within 0.25, 110 mm within 0.38; extruded aluminium of 2 to 4 in within 0.015 in.</summary>
+    /// <summary>ASTM A269: 32 mm within 0.13, 51 mm within 0.25, 110 mm within 0.38;
+    /// extruded aluminium of 2 to 4 in within 0.015 in.</summary>
     [Theory]
     [InlineData(MaterialFamily.Stainless, 32, 0.13)]
     [InlineData(MaterialFamily.Stainless, 51, 0.25)]

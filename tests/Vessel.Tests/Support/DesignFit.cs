@@ -23,7 +23,8 @@ internal static class DesignFit
 
     private static VesselDesign Wider(VesselDesign vessel, PortDesign port, double wall) => vessel with
     {
-        Ports = vessel.Ports.Add(port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 }),
+        Ports = vessel.Ports.Add(
+            port with { OutsideDiameter = port.OutsideDiameter + (4 * wall), Bore = port.Bore + (4 * wall), Length = 1000 }),
     };
 
     private static double Wide(PortDesign port) => port.OuterRadius + port.Clearance;

@@ -62,5 +62,6 @@ internal static class DesignGenerator
     /// <summary>The vessel with each of its ports changed in turn, where the checks take that.</summary>
     private static Gen<VesselDesign> Each(VesselDesign vessel, Func<VesselDesign, PortDesign, Gen<PortDesign>> change) =>
         Draw.Steps(vessel, vessel.Ports.Length, (so, i) => change(so, so.Ports[i]).Select(port =>
-            port != so.Ports[i] && so with { Ports = so.Ports.SetItem(i, port) } is var changed && DesignFit.IsTaken(changed) ? changed : so));
+            port != so.Ports[i] && so with { Ports = so.Ports.SetItem(i, port) } is var changed
+                && DesignFit.IsTaken(changed) ? changed : so));
 }

@@ -88,7 +88,11 @@ internal static class DesignShrinker
         yield return port with { Place = port.Place with { Radius = Round(port.Place.Radius) } };
         yield return port with { Length = Round(port.Length), InsideLength = Round(port.InsideLength) };
         if (port.Thread is null)
-            yield return port with { OutsideDiameter = Round(port.OutsideDiameter), Bore = Round(port.OutsideDiameter) - (2 * Round(port.Wall)) };
+            yield return port with
+            {
+                OutsideDiameter = Round(port.OutsideDiameter),
+                Bore = Round(port.OutsideDiameter) - (2 * Round(port.Wall))
+            };
     }
 
     /// <summary>Two figures.</summary>

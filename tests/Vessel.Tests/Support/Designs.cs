@@ -35,7 +35,8 @@ internal static class Designs
 
     public static ShellDesign Shell(
         double outsideDiameter = 110, double wall = 2, double height = 180, StockForm madeFrom = StockForm.Sheet) =>
-        new("shell", Stainless, outsideDiameter, wall, height, madeFrom, madeFrom == StockForm.Sheet ? Math.PI : 0, madeFrom == StockForm.Sheet ? 1 : 0);
+        new("shell", Stainless, outsideDiameter, wall, height, madeFrom, madeFrom == StockForm.Sheet
+            ? Math.PI : 0, madeFrom == StockForm.Sheet ? 1 : 0);
 
     public static FlatHead Inset(ShellDesign shell, string end, double wall = 3, double recess = 0, double clearance = 0.2) =>
         Inset(shell.AtEnd(PortHost.Bottom), end, wall, recess, clearance);

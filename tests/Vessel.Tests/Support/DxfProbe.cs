@@ -114,7 +114,8 @@ internal sealed class DxfProbe
         Assert.Equal(["$ACADVER", "$EXTMIN", "$EXTMAX"], Header.Keys);
         Assert.Empty(_sections["BLOCKS"]);
         Assert.Equal(["LTYPE", "LAYER", "STYLE"], _sections["TABLES"].Where(node => node.Type == "TABLE").Select(node => node[2]));
-        Assert.All(_sections.Values.SelectMany(nodes => nodes), node => Assert.DoesNotContain(node.Tags, tag => tag.Code is 5 or 100 or 330));
+        Assert.All(_sections.Values.SelectMany(nodes => nodes),
+            node => Assert.DoesNotContain(node.Tags, tag => tag.Code is 5 or 100 or 330));
         Assert.All(Entities, entity => Assert.Contains(entity.Type, _oldEntities));
     }
 

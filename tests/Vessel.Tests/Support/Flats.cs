@@ -28,7 +28,8 @@ internal static class Flats
         var filler = new Filler("rod", 7.8, "made up");
         var steel = new Material("mild steel", MaterialFamily.MildSteel, 7.85, filler, "made up");
         return new(
-            "cover", "cover", PartKind.Lid, steel, 3, new("sheet", 210, 90, 3, 400), [Frame3.Identity], new Solid([]), 1, flat, holes, "top");
+            "cover", "cover", PartKind.Lid, steel, 3, new("sheet", 210, 90, 3, 400), [Frame3.Identity], new Solid([]),
+            1, flat, holes, "top");
     }
 
     private static Loop2 Slot(Point2 c) => new([

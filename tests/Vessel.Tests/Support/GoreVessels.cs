@@ -17,7 +17,8 @@ internal static class GoreVessels
     /// <param name="gores">Of the bottom, and with another path of the top; null for spun ones.</param>
     /// <param name="metal">Of the half spheres.</param>
     /// <param name="drain">Outside diameter of a bung at the lower pole; zero for none.</param>
-    public static VesselDesign Of(GoreDesign? gores, string metal = "stainless 304", double drain = 0, double radius = Radius, double wall = Wall)
+    public static VesselDesign Of(GoreDesign? gores, string metal = "stainless 304", double drain = 0,
+        double radius = Radius, double wall = Wall)
     {
         var material = Materials.Find(metal)!;
         var thread = Threads.Find("M14x1.5")!;

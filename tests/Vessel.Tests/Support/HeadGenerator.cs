@@ -17,7 +17,8 @@ internal static class HeadGenerator
         from spun in Spun(shell, divided)
         select spun;
 
-    private static Gen<double> Flange(ShellDesign shell) => Draw.Sometimes(0.5, Draw.Between(0.02, 0.2).Select(share => share * shell.OutsideDiameter), 0);
+    private static Gen<double> Flange(ShellDesign shell) =>
+        Draw.Sometimes(0.5, Draw.Between(0.02, 0.2).Select(share => share * shell.OutsideDiameter), 0);
 
     private static Gen<double> Thin(ShellDesign shell) => Draw.Between(0.7, 1.3).Select(share => share * shell.Wall);
 
@@ -41,7 +42,8 @@ internal static class HeadGenerator
 
     private static Gen<HeadDesign> Torisphere(ShellDesign shell, string end, double wall, double flange) =>
         from sizes in Gen.OneOf(
-            Gen.Constant((1.0, 0.1)), Gen.Constant((0.8, 0.154)), Draw.Between(0.55, 1.2).Zip(Draw.Between(0.05, 0.3)).Select(two => (two.Item1, two.Item2)))
+            Gen.Constant((1.0, 0.1)), Gen.Constant((0.8, 0.154)),
+            Draw.Between(0.55, 1.2).Zip(Draw.Between(0.05, 0.3)).Select(two => (two.Item1, two.Item2)))
         let crown = sizes.Item1 * shell.OutsideDiameter
         let knuckle = sizes.Item2 * shell.OutsideDiameter
         select (HeadDesign)new TorisphereHead(end, Designs.Stainless, wall, crown, knuckle, null) { Flange = flange };

@@ -8,7 +8,8 @@ namespace Vessel.Tests.Support;
 
 /// <summary>What stands inside, kind by kind, as tests put it together and look at it.</summary>
 internal sealed record InsideDesign(
-    ImmutableArray<CupDesign> Caps, ImmutableArray<InnerTubeDesign> Sleeves, ImmutableArray<ScreenDesign> Discs, ImmutableArray<PackingDesign> Packings)
+    ImmutableArray<CupDesign> Caps, ImmutableArray<InnerTubeDesign> Sleeves, ImmutableArray<ScreenDesign> Discs,
+    ImmutableArray<PackingDesign> Packings)
 {
     public static InsideDesign None { get; } = new([], [], [], []);
 
@@ -21,7 +22,8 @@ internal static class Insides
     extension(VesselDesign design)
     {
         public InsideDesign Inside =>
-            new([.. design.All<CupDesign>()], [.. design.All<InnerTubeDesign>()], [.. design.All<ScreenDesign>()], [.. design.All<PackingDesign>()]);
+            new([.. design.All<CupDesign>()], [.. design.All<InnerTubeDesign>()], [.. design.All<ScreenDesign>()],
+                [.. design.All<PackingDesign>()]);
 
         /// <summary>The same vessel with other things inside.</summary>
         public VesselDesign With(InsideDesign inside) => design with

@@ -6,7 +6,8 @@ namespace Vessel.Tests.Support;
 internal static class JsonMutation
 {
     private static readonly string[] _words =
-        ["set_on", "set_in", "sheet", "tube", "flat", "hemisphere", "cone", "overlay", "shell", "top", "in", "mm", "4 in", "body", "16 ga", "M14x1.5", "12,5", ""];
+        ["set_on", "set_in", "sheet", "tube", "flat", "hemisphere", "cone", "overlay", "shell", "top", "in", "mm", "4 in", "body", "16 ga",
+            "M14x1.5", "12,5", ""];
 
     private static readonly string[] _keys =
         ["tilt", "radius", "cut", "recess", "tube", "bung", "seam_angle", "inside_diameter", "wall"];

@@ -6,7 +6,8 @@ namespace Vessel.Tests.Support;
 internal static class MeshProbe
 {
     /// <summary>To the nearest facet, mm.</summary>
-    /// <param name="enough">Facets further away are not looked at while there is one nearer than so; then the answer is not the least.</param>
+    /// <param name="enough">Facets further away are not looked at while there is one nearer than so;
+    /// then the answer is not the least.</param>
     public static double Distance(Mesh mesh, Vector3 at, double enough)
     {
         var least = double.PositiveInfinity;

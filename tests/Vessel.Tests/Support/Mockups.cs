@@ -32,7 +32,8 @@ internal static class MockupVolume
     private static (VesselDesign Design, IEnumerable<PortSite> Sites) Printed(Assembly vessel)
     {
         var design = vessel.Design;
-        var least = vessel.Sites.Select(site => site.Over).OfType<PortHost>().Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).DefaultIfEmpty(0).Max();
+        var least = vessel.Sites.Select(site => site.Over).OfType<PortHost>()
+            .Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).DefaultIfEmpty(0).Max();
         HeadDesign Thick(HeadDesign head) => head with { Wall = Math.Max(head.Wall, least) };
         if (least == 0)
             return (design, vessel.Sites);
@@ -73,9 +74,12 @@ internal static class MockupVolume
     private static double Shell(ShellDesign shell, double low, double high)
     {
         if (shell.IsPlain)
-            return Math.PI * ((shell.OuterRadius * shell.OuterRadius * shell.Height) - (shell.InnerRadius * shell.InnerRadius * (high - low)));
-        double Line(ShellCourse course, double z, double less) => course.Low + ((course.High - course.Low) / course.Height * (z - course.Start)) - less;
-        double Inner(ShellCourse course, double z) => Line(course, z, course.Wall * double.Hypot(course.Height, course.High - course.Low) / course.Height);
+            return Math.PI * ((shell.OuterRadius * shell.OuterRadius * shell.Height)
+                - (shell.InnerRadius * shell.InnerRadius * (high - low)));
+        double Line(ShellCourse course, double z, double less) =>
+            course.Low + ((course.High - course.Low) / course.Height * (z - course.Start)) - less;
+        double Inner(ShellCourse course, double z) =>
+            Line(course, z, course.Wall * double.Hypot(course.Height, course.High - course.Low) / course.Height);
         double Room(double z)
         {
             if (shell.Courses is [var only])
@@ -91,7 +95,8 @@ internal static class MockupVolume
     private static double Turned(Func<double, double> radius, double low, double high)
     {
         const int Rings = 50_000;
-        return Math.PI * (high - low) / Rings * Enumerable.Range(0, Rings).Sum(i => Math.Pow(radius(low + ((high - low) * (i + 0.5) / Rings)), 2));
+        return Math.PI * (high - low) / Rings * Enumerable.Range(0, Rings)
+            .Sum(i => Math.Pow(radius(low + ((high - low) * (i + 0.5) / Rings)), 2));
     }
 
     /// <summary>How far the room stays inside the shell's end.</summary>

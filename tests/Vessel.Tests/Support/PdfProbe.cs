@@ -24,7 +24,8 @@ internal sealed partial class PdfProbe
                 .Select(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)),
         ];
         var letters = Letters();
-        Pages = [.. Numbers(Regex.Match(Body(2), @"/Kids \[(.*?)\]").Groups[1].Value).Where((_, i) => i % 2 == 0).Select(n => Page((int)n, letters))];
+        Pages = [.. Numbers(Regex.Match(Body(2), @"/Kids \[(.*?)\]").Groups[1].Value).Where((_, i) => i % 2 == 0)
+            .Select(n => Page((int)n, letters))];
     }
 
     /// <summary>Where each object begins, the first that of object 1.</summary>
@@ -67,12 +68,14 @@ internal sealed partial class PdfProbe
     }
 
     private static double[] Numbers(string text) =>
-        [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(n => n != "R").Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
+        [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(n => n != "R")
+            .Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
 }
 
 /// <param name="Width">mm.</param>
 /// <param name="Strokes">In the order in which they are drawn.</param>
-internal sealed record PdfProbePage(double Width, double Height, ImmutableArray<PdfProbeStroke> Strokes, ImmutableArray<PdfProbeText> Texts);
+internal sealed record PdfProbePage(double Width, double Height, ImmutableArray<PdfProbeStroke> Strokes,
+    ImmutableArray<PdfProbeText> Texts);
 
 internal sealed record PdfProbeStroke(ImmutableArray<Point2> Points, bool Closed, double Width, double Gray, string Dash)
 {

@@ -66,7 +66,8 @@ internal static class PortGenerator
         && PortSites.Of(vessel) is var sites && sites.Stand(flush).Site?.Over == sites.Stand(port).Site?.Over
             ? Draw.Sometimes(0.4, Gen.Constant(flush), port) : Gen.Constant(port);
 
-    /// <summary>Windows in some of the tubes that stand free inside: round, slots, rectangles, one or many, up to a wall from each other.</summary>
+    /// <summary>Windows in some of the tubes that stand free inside: round, slots, rectangles, one or many,
+    /// up to a wall from each other.</summary>
     public static Gen<PortDesign> Windowed(VesselDesign vessel, PortDesign port)
     {
         var room = PortSites.Of(vessel).Of(port).FreeLength - (2 * port.Wall);
@@ -90,7 +91,8 @@ internal static class PortGenerator
         select new WindowsDesign($"{port.Path}.windows", count, width, height, corner, port.Wall + up, angle) { IsRound = isRound };
 
     /// <summary>Some of the tubes with elbows; whether the pieces keep clear of the vessel is no matter of its parts.</summary>
-    public static Gen<PortDesign> Bent(PortDesign port) => port.Thread is null ? Draw.Sometimes(0.4, Elbow(port), port) : Gen.Constant(port);
+    public static Gen<PortDesign> Bent(PortDesign port) =>
+        port.Thread is null ? Draw.Sometimes(0.4, Elbow(port), port) : Gen.Constant(port);
 
     private static Gen<PortDesign> Elbow(PortDesign port) =>
         from pieces in Gen.Choose(2, 5)

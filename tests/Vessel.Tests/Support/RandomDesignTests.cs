@@ -13,26 +13,27 @@ public sealed class RandomDesignTests
 {
     private const int Count = 100;
 
-    private static readonly ImmutableDictionary<string, Func<VesselDesign, bool>> _features = new Dictionary<string, Func<VesselDesign, bool>>
-    {
-        ["port"] = vessel => !vessel.Ports.IsEmpty,
-        ["elbow"] = vessel => vessel.Ports.Any(port => port.Elbow is not null),
-        ["windows"] = vessel => vessel.Ports.Any(port => !port.Windows.IsEmpty),
-        ["set in"] = vessel => vessel.Ports.Any(port => port.Joint == PortJoint.SetIn),
-        ["flush"] = vessel => vessel.Ports.Any(port => port.IsFlush),
-        ["bung"] = vessel => vessel.Ports.Any(port => port.Thread is not null),
-        ["ground"] = vessel => vessel.Ports.Any(port => port.Cut == EndCut.Ground),
-        ["tilt"] = vessel => vessel.Ports.Any(port => port.Place.Tilt != 0),
-        ["offset"] = vessel => vessel.Ports.Any(port => port.Place.Offset != 0),
-        ["square to a head"] = vessel => vessel.Ports.Any(port => port.Place.SquareToSurface),
-        ["over a seam"] = vessel => vessel.Ports.Any(port => PortSites.Of(vessel).Of(port).Over is not null),
-        ["sheet"] = vessel => vessel.Shell.MadeFrom == StockForm.Sheet,
-        ["sheets"] = vessel => vessel.Shell.Sheets > 1,
-        ["dish"] = vessel => Heads(vessel).Any(head => head is DishedHead),
-        ["gores"] = vessel => Heads(vessel).Any(head => head is DishedHead { Gores: not null }),
-        ["cone"] = vessel => Heads(vessel).Any(head => head is ConeHead),
-        ["segments"] = vessel => Heads(vessel).Any(head => head is ConeHead { Segments: > 1 }),
-    }.ToImmutableDictionary();
+    private static readonly ImmutableDictionary<string, Func<VesselDesign, bool>> _features =
+        new Dictionary<string, Func<VesselDesign, bool>>
+        {
+            ["port"] = vessel => !vessel.Ports.IsEmpty,
+            ["elbow"] = vessel => vessel.Ports.Any(port => port.Elbow is not null),
+            ["windows"] = vessel => vessel.Ports.Any(port => !port.Windows.IsEmpty),
+            ["set in"] = vessel => vessel.Ports.Any(port => port.Joint == PortJoint.SetIn),
+            ["flush"] = vessel => vessel.Ports.Any(port => port.IsFlush),
+            ["bung"] = vessel => vessel.Ports.Any(port => port.Thread is not null),
+            ["ground"] = vessel => vessel.Ports.Any(port => port.Cut == EndCut.Ground),
+            ["tilt"] = vessel => vessel.Ports.Any(port => port.Place.Tilt != 0),
+            ["offset"] = vessel => vessel.Ports.Any(port => port.Place.Offset != 0),
+            ["square to a head"] = vessel => vessel.Ports.Any(port => port.Place.SquareToSurface),
+            ["over a seam"] = vessel => vessel.Ports.Any(port => PortSites.Of(vessel).Of(port).Over is not null),
+            ["sheet"] = vessel => vessel.Shell.MadeFrom == StockForm.Sheet,
+            ["sheets"] = vessel => vessel.Shell.Sheets > 1,
+            ["dish"] = vessel => Heads(vessel).Any(head => head is DishedHead),
+            ["gores"] = vessel => Heads(vessel).Any(head => head is DishedHead { Gores: not null }),
+            ["cone"] = vessel => Heads(vessel).Any(head => head is ConeHead),
+            ["segments"] = vessel => Heads(vessel).Any(head => head is ConeHead { Segments: > 1 }),
+        }.ToImmutableDictionary();
 
     private static readonly ImmutableArray<VesselDesign> _drawn = [.. Enumerable.Range(0, Count).Select(RandomDesigns.At)];
 
@@ -71,7 +72,8 @@ public sealed class RandomDesignTests
     {
         var seed = Enumerable.Range(0, Count).First(seed => _features["elbow"](RandomDesigns.At(seed)));
 
-        var told = Assert.ThrowsAny<Exception>(() => RandomDesigns.Hold(seed, vessel => Assert.False(_features["elbow"](vessel.Design), "An elbow")));
+        var told = Assert.ThrowsAny<Exception>(() =>
+            RandomDesigns.Hold(seed, vessel => Assert.False(_features["elbow"](vessel.Design), "An elbow")));
 
         Assert.StartsWith($"Seed {seed}: An elbow", told.Message, StringComparison.Ordinal);
         // The shell, two heads and the one port that has it.
@@ -86,16 +88,19 @@ public sealed class RandomDesignTests
     public void Every_kind_of_head_joint_and_cut_is_drawn_and_shells_of_one_to_four_sheets()
     {
         Assert.Equal(
-            new[] { nameof(ConeHead), nameof(EllipsoidHead), nameof(FlatHead), nameof(HemisphereHead), nameof(PanHead), nameof(ToriconeHead), nameof(TorisphereHead) },
+            new[] { nameof(ConeHead), nameof(EllipsoidHead), nameof(FlatHead), nameof(HemisphereHead), nameof(PanHead),
+                nameof(ToriconeHead), nameof(TorisphereHead) },
             _drawn.SelectMany(Heads).Select(head => head.GetType().Name).Distinct().Order());
         foreach (var kind in new[] { typeof(HemisphereHead), typeof(EllipsoidHead), typeof(TorisphereHead) })
         {
-            var gores = _drawn.SelectMany(Heads).OfType<DishedHead>().Where(head => head.Gores is not null && head.GetType() == kind).ToList();
+            var gores = _drawn.SelectMany(Heads).OfType<DishedHead>()
+                .Where(head => head.Gores is not null && head.GetType() == kind).ToList();
             Assert.True(gores.Exists(head => head.Flange > 0) && gores.Exists(head => head.Flange == 0), $"{kind}");
         }
 
         Assert.Equal(Enum.GetValues<Seat>(), _drawn.SelectMany(Heads).OfType<FlatHead>().Select(head => head.Seat).Distinct().Order());
-        (PortJoint, EndCut)[] ways = [(PortJoint.SetOn, EndCut.Square), (PortJoint.SetOn, EndCut.Ground), (PortJoint.SetOn, EndCut.HoleSaw), (PortJoint.SetIn, EndCut.Square)];
+        (PortJoint, EndCut)[] ways = [(PortJoint.SetOn, EndCut.Square), (PortJoint.SetOn, EndCut.Ground), (PortJoint.SetOn, EndCut.HoleSaw),
+            (PortJoint.SetIn, EndCut.Square)];
         // A hole saw's cut fits a cylinder only.
         Assert.Equal(
             from host in Enum.GetValues<PortHost>()
@@ -111,7 +116,8 @@ public sealed class RandomDesignTests
     {
         var walls = _drawn.Select(vessel => vessel.Shell.Wall / vessel.Shell.OuterRadius).ToList();
         Assert.True(walls.Min() < 0.03 && walls.Max() > 0.1);
-        var ports = (from vessel in _drawn from port in vessel.Ports where port.Host == PortHost.Shell select (vessel.Shell, port)).ToList();
+        var ports =
+            (from vessel in _drawn from port in vessel.Ports where port.Host == PortHost.Shell select (vessel.Shell, port)).ToList();
         Assert.Contains(ports, at => (Math.Abs(at.port.Place.Offset) + at.port.OuterRadius) / at.Shell.OuterRadius > 0.98);
         Assert.Contains(ports, at => at.port.OuterRadius / at.Shell.OuterRadius > 0.85);
         Assert.Contains(ports, at => at.port.Place.Tilt > 0.9);

@@ -21,7 +21,8 @@ internal static class RandomDesigns
     public static TheoryData<int> Seeds { get; } = [.. First(Asked("VESSEL_SEEDS", 100))];
 
     /// <summary>The first of them, for what takes long.</summary>
-    public static IEnumerable<int> First(int count) => Enumerable.Range(Asked("VESSEL_FIRST", 0), Math.Min(count, Asked("VESSEL_SEEDS", count)));
+    public static IEnumerable<int> First(int count) =>
+        Enumerable.Range(Asked("VESSEL_FIRST", 0), Math.Min(count, Asked("VESSEL_SEEDS", count)));
 
     /// <summary>Holds a law against the vessel of a seed; if it is broken, tells the smallest vessel that breaks it too.</summary>
     public static void Hold(int seed, Action<Assembly> law)
@@ -33,7 +34,8 @@ internal static class RandomDesigns
         catch (Exception broken)
         {
             var smallest = SmallestFailure.Of(At(seed), design => law(Compiler.Assemble(design)));
-            throw new XunitException($"Seed {seed}: {broken.Message}\nThe smallest vessel that breaks it too:\n{DesignText.Of(smallest)}", broken);
+            throw new XunitException(
+                $"Seed {seed}: {broken.Message}\nThe smallest vessel that breaks it too:\n{DesignText.Of(smallest)}", broken);
         }
     }
 
@@ -44,5 +46,6 @@ internal static class RandomDesigns
     public static VesselDesign At(int seed) => _designs.GetOrAdd(seed, one => new(() => DesignGenerator.Vessels.At(one))).Value;
 
     private static int Asked(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out var asked)
+            ? asked : usual;
 }

@@ -7,7 +7,8 @@ internal static class Repository
 {
     public static string Root { get; } = Find(AppContext.BaseDirectory);
 
-    public static IEnumerable<string> Designs => Directory.EnumerateFiles(Path.Combine(Root, "designs"), "*.yaml").Order(StringComparer.Ordinal);
+    public static IEnumerable<string> Designs =>
+        Directory.EnumerateFiles(Path.Combine(Root, "designs"), "*.yaml").Order(StringComparer.Ordinal);
 
     public static TheoryData<string> DesignFiles() => [.. Designs.Select(f => Path.GetFileName(f))];
 

@@ -59,7 +59,8 @@ public sealed class BuildCommandTests : IDisposable
 
         using var json = JsonDocument.Parse(File.ReadAllText(_folder["out/summary.json"]));
 
-        string[] names = ["schema", "tool_version", "inputs", "options", "parts", "welds", "totals", "capacity", "findings", "assumptions", "cautions"];
+        string[] names = ["schema", "tool_version", "inputs", "options", "parts", "welds", "totals", "capacity", "findings",
+            "assumptions", "cautions"];
         Assert.All(names, name => Assert.True(json.RootElement.TryGetProperty(name, out _), name));
         var totals = json.RootElement.GetProperty("totals");
         var sum = json.RootElement.GetProperty("welds").EnumerateArray().Sum(weld => weld.GetProperty("length_mm").GetDouble());

@@ -26,7 +26,8 @@ public sealed class FigureCommandTests
                 continue;
             var one = CommandRun.Of("explain", figure.Name, "--of", _demo);
             Assert.Equal(ExitCodes.Good, one.Code);
-            foreach (var part in figure.Inputs.Select(input => input.From).Append(figure.Formula).Append(figure.Source).Append(figure.Validity.Range))
+            foreach (var part in figure.Inputs.Select(input => input.From).Append(figure.Formula).Append(figure.Source)
+                .Append(figure.Validity.Range))
                 Assert.Contains(part, one.Output, StringComparison.Ordinal);
         }
     }
@@ -58,6 +59,7 @@ public sealed class FigureCommandTests
     {
         var run = CommandRun.Of("check", _demo);
 
-        Assert.All(["loss of pressure", "narrowest", "drop", "usable"], word => Assert.Contains(word, run.Output, StringComparison.Ordinal));
+        Assert.All(["loss of pressure", "narrowest", "drop", "usable"],
+            word => Assert.Contains(word, run.Output, StringComparison.Ordinal));
     }
 }

@@ -80,7 +80,8 @@ public sealed class QuantityTests
         Assert.Equal(inches * 25.4, Values.Of("16 ga", family), 1e-12);
 
     /// <summary>
-    /// Tube is sold by the Birmingham gauge whatever its metal: 14 ga 2.108 mm, 16 ga 1.651 mm. A shell of sheet of the same number is not as thick.
+    /// Tube is sold by the Birmingham gauge whatever its metal: 14 ga 2.108 mm, 16 ga 1.651 mm.
+    /// A shell of sheet of the same number is not as thick.
     /// </summary>
     [Theory]
     [InlineData("stainless 304", "14 ga", 2.108)]

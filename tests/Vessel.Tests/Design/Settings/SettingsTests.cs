@@ -123,7 +123,8 @@ public sealed class SettingsTests
     {
         var many = string.Join(", ", Enumerable.Range(0, Limits.Variants + 1).Select(i => $"v{i}: {{ revision: B }}"));
 
-        Assert.Equal(FaultCodes.TooManyItems, Assert.Single(DesignReader.Read($"{DesignTexts.Breather}\nvariants: {{ {many} }}").Faults).Code);
+        Assert.Equal(FaultCodes.TooManyItems,
+            Assert.Single(DesignReader.Read($"{DesignTexts.Breather}\nvariants: {{ {many} }}").Faults).Code);
     }
 
     private static DesignSettings With(params string[] settings) => new(null, [.. settings]);

@@ -64,7 +64,8 @@ public sealed class ShopTests
     [Fact]
     public void A_bracket_takes_its_bends_from_the_shop_unless_it_says_otherwise()
     {
-        const string bracket = "\nbracket: { at: { height: 95, angle: 90 }, thickness: 3, width: 60, height: 90, stand_off: 25, bolts: { diameter: 6 } }";
+        const string bracket =
+            "\nbracket: { at: { height: 95, angle: 90 }, thickness: 3, width: 60, height: 90, stand_off: 25, bolts: { diameter: 6 } }";
         const string shop = "bends: { stainless: 0.5 }";
 
         double K(string text) => DesignReader.Read(text, DesignSettings.None with { Shop = shop }).Value!.All<SaddleDesign>().Single().K;

@@ -88,7 +88,8 @@ public sealed partial class CautionsTests
     [Theory]
     [MemberData(nameof(Repository.DesignFiles), MemberType = typeof(Repository))]
     public void Each_has_its_source_or_says_that_none_is_known(string file) =>
-        Assert.All(Of(file).Skip(1).Where(caution => !caution.StartsWith("An open crankcase", StringComparison.Ordinal)), caution => Assert.Matches(Source(), caution));
+        Assert.All(Of(file).Skip(1).Where(caution => !caution.StartsWith("An open crankcase", StringComparison.Ordinal)),
+            caution => Assert.Matches(Source(), caution));
 
     private static ImmutableArray<string> Of(string file, params string[] with) =>
         Cautions.Of(Compiler.Assemble(Compiler.Read(Repository.Design(file), new(null, [.. with])).Value!));

@@ -31,7 +31,8 @@ public sealed class PlacingTests
         Item[] items =
         [
             _slot, new Circle(new(3, 4), 5, Pens.Cut), new Area([_slot, new Circle(new(9, 5), 2, Pens.Cut)], Pens.Cut),
-            Text.Left("W1 up", new(2, 1), 3), Text.Middle("W2", new(2, 1), 3, 0.3), Pattern.On(lattice, Stroke.Cross(new(1, 0), 2, Pens.Thin)),
+            Text.Left("W1 up", new(2, 1), 3), Text.Middle("W2", new(2, 1), 3, 0.3),
+            Pattern.On(lattice, Stroke.Cross(new(1, 0), 2, Pens.Thin)),
         ];
         Assert.All(items, item =>
         {

@@ -56,7 +56,8 @@ public sealed class SpreadTests
     {
         var random = new Random(seed);
         // At most 11 of at most 12 in a room of 140.
-        return [.. Enumerable.Range(0, 2 + random.Next(10)).Select(_ => (100 * random.NextDouble(), 2 + (10 * random.NextDouble()))).OrderBy(w => w.Item1)];
+        return [.. Enumerable.Range(0, 2 + random.Next(10)).Select(_ => (100 * random.NextDouble(), 2 + (10 * random.NextDouble())))
+            .OrderBy(w => w.Item1)];
     }
 
     private static double Off(IReadOnlyList<double> places, List<(double Place, double Size)> wanted) =>
@@ -66,6 +67,7 @@ public sealed class SpreadTests
     {
         const double hair = 1e-9;
         return places[0] - (wanted[0].Size / 2) >= _room.Start - hair && places[^1] + (wanted[^1].Size / 2) <= _room.End + hair
-            && Enumerable.Range(1, wanted.Count - 1).All(i => places[i] - places[i - 1] >= ((wanted[i].Size + wanted[i - 1].Size) / 2) - hair);
+            && Enumerable.Range(1, wanted.Count - 1)
+                .All(i => places[i] - places[i - 1] >= ((wanted[i].Size + wanted[i - 1].Size) / 2) - hair);
     }
 }

@@ -89,7 +89,8 @@ public sealed class FlatDxfFieldTests
     {
         var plan = Plans.Of("harbour-launch-breather.yaml");
 
-        var rows = Encoding.UTF8.GetString(Written(to => CutListCsv.Write(plan, to))).Split('\n').Select(row => row.TrimEnd('\r').Split(',')).ToList();
+        var rows = Encoding.UTF8.GetString(Written(to => CutListCsv.Write(plan, to))).Split('\n')
+            .Select(row => row.TrimEnd('\r').Split(',')).ToList();
 
         var sheets = plan.Assembly.Parts.Where(part => part.Stock.Form == "sheet").ToList();
         Assert.Contains(sheets, part => part.Stock.Length % 1 > 0.01);

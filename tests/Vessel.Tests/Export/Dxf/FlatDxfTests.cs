@@ -164,17 +164,20 @@ public sealed class FlatDxfTests
         // A rectangle of 210 x 90 with corners that the cutter rolls round: the law of Steiner.
         var half = kerf / 2;
         Near.Absolute(
-            (210 * 90) + (half * 600) + (Math.PI * half * half), probe.Polylines.Where(p => p.Layer == "CUT").Max(p => BulgeChain.Area(p.Vertices)), 600 * Digit);
+            (210 * 90) + (half * 600) + (Math.PI * half * half),
+            probe.Polylines.Where(p => p.Layer == "CUT").Max(p => BulgeChain.Area(p.Vertices)), 600 * Digit);
         Near.Absolute(plain.On("CUT", "CIRCLE").Single().Real(40) - half, probe.On("CUT", "CIRCLE").Single().Real(40), Digit);
         // The other holes: each loses about its length times half the kerf.
         Assert.All(
-            plain.Polylines.Where(p => p.Layer == "CUT").Zip(probe.Polylines.Where(p => p.Layer == "CUT")).Where(pair => BulgeChain.Area(pair.First.Vertices) < 0),
+            plain.Polylines.Where(p => p.Layer == "CUT").Zip(probe.Polylines.Where(p => p.Layer == "CUT"))
+                .Where(pair => BulgeChain.Area(pair.First.Vertices) < 0),
             pair => Assert.True(BulgeChain.Area(pair.Second.Vertices) > BulgeChain.Area(pair.First.Vertices)));
     }
 
     [Fact]
     public void A_kerf_wider_than_a_hole_is_refused_in_words() =>
-        Assert.Contains("kerf", Assert.Throws<Vessel.Export.OutputException>(() => Written(_new with { Kerf = 13 })).Message, StringComparison.Ordinal);
+        Assert.Contains("kerf", Assert.Throws<Vessel.Export.OutputException>(() => Written(_new with { Kerf = 13 })).Message,
+            StringComparison.Ordinal);
 
     private static byte[] Written(DrawingOptions options)
     {

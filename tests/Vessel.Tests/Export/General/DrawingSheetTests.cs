@@ -52,7 +52,8 @@ public sealed class DrawingSheetTests
 
         // Two square plates: the leg is sqrt(2) throats, and never less anywhere. It is told to a tenth.
         Assert.StartsWith("a", new WeldSymbol(weld, "W1", WeldSymbols.Iso, new(UserUnits.Millimetres)).Size, StringComparison.Ordinal);
-        Assert.True(Math.Abs(Number(new WeldSymbol(weld, "W1", WeldSymbols.Aws, new(UserUnits.Millimetres)).Size) - weld.Leg.Start) <= 0.05 + 1e-9);
+        Assert.True(
+            Math.Abs(Number(new WeldSymbol(weld, "W1", WeldSymbols.Aws, new(UserUnits.Millimetres)).Size) - weld.Leg.Start) <= 0.05 + 1e-9);
     }
 
     [Fact]

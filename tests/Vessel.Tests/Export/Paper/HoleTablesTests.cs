@@ -35,7 +35,8 @@ public sealed class HoleTablesTests
     [Fact]
     public void A_hole_stands_in_both_units()
     {
-        var hole = new Hole(1, "bore", new(25.4, -50.8), Loop2.Circle(new(25.4, -50.8), 6.35, clockwise: true), 12.7, null, null, HoleMethod.Drill, null);
+        var hole = new Hole(1, "bore", new(25.4, -50.8), Loop2.Circle(new(25.4, -50.8), 6.35, clockwise: true), 12.7, null, null,
+            HoleMethod.Drill, null);
         var table = HoleTables.Of(Flats.PartWith(Flats.Cover, hole), new(UserUnits.Inches)).Single();
         var row = table.Header.Zip(table.Rows.Single()).ToDictionary(cell => cell.First, cell => cell.Second);
 
@@ -46,7 +47,11 @@ public sealed class HoleTablesTests
     [Fact]
     public void A_window_is_followed_by_the_places_of_its_corner_drill()
     {
-        var hole = new Hole(7, "window", new(30, 20), Loop2.Circle(new(30, 20), 1, clockwise: true), 6, null, null, HoleMethod.CutOrFile, null) { Shape = new(18, 16, 3) };
+        var hole = new Hole(
+            7, "window", new(30, 20), Loop2.Circle(new(30, 20), 1, clockwise: true), 6, null, null, HoleMethod.CutOrFile, null)
+        {
+            Shape = new(18, 16, 3),
+        };
         var table = HoleTables.Of(Flats.PartWith(Flats.Cover, hole), new(UserUnits.Millimetres)).Single();
         string Cell(int row, string column) => table.Rows[row][table.Header.IndexOf(column)];
 
@@ -54,7 +59,8 @@ public sealed class HoleTablesTests
         Assert.All(table.Rows, row => Assert.Equal(table.Header.Length, row.Length));
         Assert.Equal("18.00 x 16.00, R3.00", Cell(0, "size mm"));
         // 9 - 3 and 8 - 3 from the middle.
-        Assert.Equal([("24.00", "15.00"), ("36.00", "15.00"), ("36.00", "25.00"), ("24.00", "25.00")], Enumerable.Range(1, 4).Select(i => (Cell(i, "x mm"), Cell(i, "y mm"))));
+        Assert.Equal([("24.00", "15.00"), ("36.00", "15.00"), ("36.00", "25.00"), ("24.00", "25.00")],
+            Enumerable.Range(1, 4).Select(i => (Cell(i, "x mm"), Cell(i, "y mm"))));
         Assert.All(Enumerable.Range(1, 4), i => Assert.Equal(("6.00", "drill"), (Cell(i, "size mm"), Cell(i, "how"))));
     }
 

@@ -51,7 +51,8 @@ public sealed class TemplateTests
     {
         var (vessel, site) = Designs.Tee(50, 16, 2, offset, tilt);
         var part = ShellPart.Build(vessel.Shell.Courses[0], vessel, [site], Compiler.Assemble(vessel).Joints).Single();
-        var hole = Edges(WrapTemplate.Of(part, Fitted(part), null, _paper)).MinBy(edge => edge.Vertices.Length > 4 ? Placing.Bounds(edge).Width : 1e9)!;
+        var hole = Edges(WrapTemplate.Of(part, Fitted(part), null, _paper))
+            .MinBy(edge => edge.Vertices.Length > 4 ? Placing.Bounds(edge).Width : 1e9)!;
         var start = vessel.Shell.SeamAngle;
         var radius = vessel.Shell.OuterRadius;
 
@@ -109,7 +110,8 @@ public sealed class TemplateTests
     public void A_template_that_fits_takes_one_page() => Assert.Single(Written(Sheet(180, 200), PaperSize.A4));
 
     [Fact]
-    public void Wider_than_high_it_fits_a_page_that_lies() => Assert.True(Written(Sheet(260, 120), PaperSize.A4).Single() is { Width: > 290 });
+    public void Wider_than_high_it_fits_a_page_that_lies() =>
+        Assert.True(Written(Sheet(260, 120), PaperSize.A4).Single() is { Width: > 290 });
 
     [Fact]
     public void One_too_large_for_paper_is_told_and_not_drawn()
@@ -134,7 +136,8 @@ public sealed class TemplateTests
 
     /// <summary>The holes, then the outline.</summary>
     private static IEnumerable<Stroke> Edges(Template template) =>
-        template.Drawn.SelectMany(item => item is Area metal ? metal.Outlines : [item]).OfType<Stroke>().Where(stroke => stroke is { Closed: true, Pen.Width: > 0.3 });
+        template.Drawn.SelectMany(item => item is Area metal ? metal.Outlines : [item]).OfType<Stroke>()
+            .Where(stroke => stroke is { Closed: true, Pen.Width: > 0.3 });
 
     /// <summary>The points of the lower edge, laid round the tube, in the port's frame.</summary>
     private static (PortSite Site, Vector3[] Cope) Cope(double offset, double tilt)

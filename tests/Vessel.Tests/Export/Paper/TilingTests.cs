@@ -62,19 +62,22 @@ public sealed class TilingTests
     public void Nothing_is_drawn_outside_its_window()
     {
         var box = new Box2(new(100, 100), new(300, 220));
-        Item[] items = [Stroke.Through([.. Scattered(new(default, new(700, 500)), 40)], Pens.Thin), Text.Left("across the edge", new(290, 150), 8)];
+        Item[] items = [Stroke.Through([.. Scattered(new(default, new(700, 500)), 40)], Pens.Thin),
+            Text.Left("across the edge", new(290, 150), 8)];
 
         Assert.All(items.SelectMany(item => Placing.Within(item, box)), piece =>
             Assert.True(Inside(Placing.Bounds(piece), box)));
     }
 
     private static bool Inside(Box2 inner, Box2 outer) =>
-        inner.Min.U >= outer.Min.U - 1e-9 && inner.Min.V >= outer.Min.V - 1e-9 && inner.Max.U <= outer.Max.U + 1e-9 && inner.Max.V <= outer.Max.V + 1e-9;
+        inner.Min.U >= outer.Min.U - 1e-9 && inner.Min.V >= outer.Min.V - 1e-9 && inner.Max.U <= outer.Max.U + 1e-9
+            && inner.Max.V <= outer.Max.V + 1e-9;
 
     private static List<Point2> Scattered(Box2 box, int count)
     {
         var random = new Random(11);
-        return Enumerable.Range(0, count).Select(_ => box.Min + new Point2(random.NextDouble() * box.Width, random.NextDouble() * box.Height)).ToList();
+        return Enumerable.Range(0, count)
+            .Select(_ => box.Min + new Point2(random.NextDouble() * box.Width, random.NextDouble() * box.Height)).ToList();
     }
 
     private static double Length(Item item)

@@ -70,9 +70,11 @@ public sealed class PdfDocumentTests
             new Stroke([new(center + new Point2(radius, 0), quarter), new(center + new Point2(0, radius), 0)], _pen));
 
         Assert.Equal([true, false], page.Strokes.Select(stroke => stroke.Closed));
-        Assert.All(page.Strokes.SelectMany(stroke => stroke.Points), p => Assert.Equal(radius, (p - center).Length, (4.3e-6 * radius) + Rounding));
+        Assert.All(page.Strokes.SelectMany(stroke => stroke.Points),
+            p => Assert.Equal(radius, (p - center).Length, (4.3e-6 * radius) + Rounding));
         // 129 points round it leave an arc by a sixth of the square of half a step.
-        Assert.All(page.Strokes.Zip([Turns.Full * radius, Turns.Full / 4 * radius]), pair => Near.Relative(pair.Second, pair.First.Length, 1e-3));
+        Assert.All(page.Strokes.Zip([Turns.Full * radius, Turns.Full / 4 * radius]),
+            pair => Near.Relative(pair.Second, pair.First.Length, 1e-3));
     }
 
     [Fact]

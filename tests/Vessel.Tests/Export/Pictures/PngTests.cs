@@ -33,7 +33,8 @@ public sealed class PngTests
             // Bit by bit, as the code is defined: the table of the writer is not used.
             Assert.Equal(Code(png.AsSpan(at + 4, length + 4)), BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(at + 8 + length)));
             if (kind == "IHDR")
-                Assert.Equal((width, height, 8, 2), (BinaryPrimitives.ReadInt32BigEndian(content), BinaryPrimitives.ReadInt32BigEndian(content[4..]), content[8], content[9]));
+                Assert.Equal((width, height, 8, 2), (BinaryPrimitives.ReadInt32BigEndian(content),
+                    BinaryPrimitives.ReadInt32BigEndian(content[4..]), content[8], content[9]));
             if (kind == "IDAT")
                 data.Write(content);
             kinds.Add(kind);

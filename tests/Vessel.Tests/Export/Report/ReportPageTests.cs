@@ -24,7 +24,8 @@ public sealed class ReportPageTests
     private static readonly ImmutableArray<Lazy<Build>> _builds =
         [.. Repository.Designs.Select(path => new Lazy<Build>(() => Compiler.Compile(Read(File.ReadAllText(path)), _options)))];
 
-    private static readonly ImmutableArray<Lazy<PageProbe>> _pages = [.. _builds.Select(build => new Lazy<PageProbe>(() => PageProbe.Of(build.Value)))];
+    private static readonly ImmutableArray<Lazy<PageProbe>> _pages =
+        [.. _builds.Select(build => new Lazy<PageProbe>(() => PageProbe.Of(build.Value)))];
 
     public static TheoryData<int> Designs { get; } = [.. Enumerable.Range(0, _builds.Length)];
 
@@ -72,8 +73,9 @@ public sealed class ReportPageTests
         Assert.Equal(build.Welds.Length, Rows("procedure-table"));
         Assert.Equal(SetUpTable.Of(build.Assembly).Length, Rows("set-up-table"));
         Assert.Equal(build.Plan.Timing.Items.Select(item => item.Operation).Distinct().Count(), Rows("time-table"));
-        Assert.Equal(build.Plan.Steps.Select(step => step.Kind + " " + step.What), page.All("ol").Single(list => list.Attribute("class")?.Value == "steps")
-            .Elements("li").Select(item => item.Element("label")!.Value.Trim()));
+        Assert.Equal(build.Plan.Steps.Select(step => step.Kind + " " + step.What),
+            page.All("ol").Single(list => list.Attribute("class")?.Value == "steps")
+                .Elements("li").Select(item => item.Element("label")!.Value.Trim()));
         Assert.Equal(FindingCodes.All.Length, Rows("check-table"));
         Assert.Equal(build.Margins.Length, Rows("margin-table"));
         Assert.All(FunctionFigures.Of(build.Assembly), group =>
@@ -144,7 +146,8 @@ public sealed class ReportPageTests
         Assert.StartsWith("default-src 'none'; img-src data:; ", policy, StringComparison.Ordinal);
         Assert.Contains($"script-src {Sum(Assert.Single(run))};", policy, StringComparison.Ordinal);
         Assert.Contains($"style-src {Sum(Assert.Single(page.Styles))};", policy, StringComparison.Ordinal);
-        Assert.All(page.Values("src").Concat(page.All("image").Select(image => image.Attribute("href")!.Value)), source => Assert.StartsWith("data:image/png;base64,", source, StringComparison.Ordinal));
+        Assert.All(page.Values("src").Concat(page.All("image").Select(image => image.Attribute("href")!.Value)),
+            source => Assert.StartsWith("data:image/png;base64,", source, StringComparison.Ordinal));
         Assert.DoesNotContain(
             page.Root.DescendantsAndSelf().SelectMany(tag => tag.Attributes()),
             a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Name == "style");
@@ -158,9 +161,11 @@ public sealed class ReportPageTests
         var uneven = build.Welds.Select(weld => weld.Figures)
             .Where(weld => weld.GapNormal - weld.Stations.Min(station => station.At.GapNormal) > 0.005).ToList();
 
-        var drawn = page.All("svg").Where(svg => svg.Attribute("aria-labelledby")!.Value.StartsWith("gap-", StringComparison.Ordinal)).ToList();
+        var drawn = page.All("svg")
+            .Where(svg => svg.Attribute("aria-labelledby")!.Value.StartsWith("gap-", StringComparison.Ordinal)).ToList();
 
-        Assert.Equal(uneven.Select(weld => $"gap-{weld.Joint.Number}-title gap-{weld.Joint.Number}-desc"), drawn.Select(svg => svg.Attribute("aria-labelledby")!.Value));
+        Assert.Equal(uneven.Select(weld => $"gap-{weld.Joint.Number}-title gap-{weld.Joint.Number}-desc"),
+            drawn.Select(svg => svg.Attribute("aria-labelledby")!.Value));
         foreach (var (weld, svg) in uneven.Zip(drawn))
         {
             // Every 5 degrees, and the first again.
@@ -177,7 +182,8 @@ public sealed class ReportPageTests
     {
         const string evil = "</title><script>alert('1')</script><img src=x onerror=\"alert(2)\">&amp;\u0001]]>";
         var design = Tests.Support.Designs.Sound with { Name = evil, Revision = evil };
-        var finding = new Measure("gap-too-wide", Severity.Error, [evil], () => evil, [new(evil, 1, null, evil)], null) { AcceptedBecause = evil };
+        var finding =
+            new Measure("gap-too-wide", Severity.Error, [evil], () => evil, [new(evil, 1, null, evil)], null) { AcceptedBecause = evil };
         var options = _options with { ToolVersion = evil, DesignHash = evil, Settings = new DesignSettings(evil, [evil]) };
 
         var page = PageProbe.Of(Build.Of(Compiler.Assemble(design), [finding], options));
@@ -199,7 +205,10 @@ public sealed class ReportPageTests
     [InlineData(Severity.Warning, true, "nothing was found")]
     public void The_verdict_follows_the_gravest_finding_that_is_open(Severity severity, bool accepted, string words)
     {
-        var finding = new Measure("lip-in-bore", severity, [], () => "because", [], null) { AcceptedBecause = accepted ? "so it is" : null };
+        var finding = new Measure("lip-in-bore", severity, [], () => "because", [], null)
+        {
+            AcceptedBecause = accepted ? "so it is" : null,
+        };
 
         var page = PageProbe.Of(Build.Of(Compiler.Assemble(Tests.Support.Designs.Sound), [finding], _options));
 
@@ -232,7 +241,10 @@ public sealed class ReportPageTests
     [InlineData(10_000, 150)]
     public void A_very_long_gauge_table_is_thinned_but_keeps_its_ends(int levels, int rows)
     {
-        var capacity = _builds[0].Value.Assembly.Capacity with { Levels = [.. Enumerable.Range(0, levels).Select(i => ((double)i, (double)i))] };
+        var capacity = _builds[0].Value.Assembly.Capacity with
+        {
+            Levels = [.. Enumerable.Range(0, levels).Select(i => ((double)i, (double)i))],
+        };
 
         var shown = CapacitySection.Rows(capacity);
 
@@ -249,7 +261,8 @@ public sealed class ReportPageTests
         var page = PageProbe.Of(Build.Of(Compiler.Assemble(design), [], _options));
 
         // The shell is 180 mm high: 7.09 in.
-        Assert.Contains(page.All("svg").First(svg => svg.Value.StartsWith("Flat of shell", StringComparison.Ordinal)).Elements("text"), text => text.Value == "7.09");
+        Assert.Contains(page.All("svg").First(svg => svg.Value.StartsWith("Flat of shell", StringComparison.Ordinal)).Elements("text"),
+            text => text.Value == "7.09");
     }
 
     private static VesselDesign Read(string text) => Compiler.Read(text).Value ?? throw new ArgumentException("the design has faults");

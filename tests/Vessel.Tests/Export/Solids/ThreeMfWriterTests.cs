@@ -40,7 +40,8 @@ public sealed class ThreeMfWriterTests
         var (x, y, z) = _block.Vertices[3];
 
         // A point is a row on the left of the matrix.
-        Vector3 moved = new((x * m[0]) + (y * m[3]) + (z * m[6]) + m[9], (x * m[1]) + (y * m[4]) + (z * m[7]) + m[10], (x * m[2]) + (y * m[5]) + (z * m[8]) + m[11]);
+        Vector3 moved = new((x * m[0]) + (y * m[3]) + (z * m[6]) + m[9], (x * m[1]) + (y * m[4]) + (z * m[7]) + m[10],
+            (x * m[2]) + (y * m[5]) + (z * m[8]) + m[11]);
 
         Assert.Equal(0, (moved - _turned.ToOuter(_block.Vertices[3])).Length, 1e-12);
     }
@@ -48,7 +49,8 @@ public sealed class ThreeMfWriterTests
     [Fact]
     public void Vertices_keep_five_decimals()
     {
-        var read = All("vertex").Take(4).Select(v => new Vector3(Number(v.Attribute("x")!.Value), Number(v.Attribute("y")!.Value), Number(v.Attribute("z")!.Value)));
+        var read = All("vertex").Take(4)
+            .Select(v => new Vector3(Number(v.Attribute("x")!.Value), Number(v.Attribute("y")!.Value), Number(v.Attribute("z")!.Value)));
 
         Assert.All(read.Zip(_block.Vertices), pair => Assert.Equal(0, (pair.First - pair.Second).Length, 1e-5));
     }
@@ -60,7 +62,8 @@ public sealed class ThreeMfWriterTests
     [Fact]
     public void Two_writings_are_equal_to_the_byte_wherever_they_go()
     {
-        using var file = new FileStream(Path.GetTempFileName(), FileMode.Open, FileAccess.ReadWrite, FileShare.None, 4096, FileOptions.DeleteOnClose);
+        using var file = new FileStream(Path.GetTempFileName(), FileMode.Open, FileAccess.ReadWrite, FileShare.None, 4096,
+            FileOptions.DeleteOnClose);
         ThreeMfWriter.Write(_bodies, "two", file);
         var there = new byte[file.Length];
         file.Position = 0;

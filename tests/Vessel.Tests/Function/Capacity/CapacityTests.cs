@@ -93,8 +93,8 @@ public sealed class CapacityTests
     });
 
     /// <summary>
-    /// A pipe out of the side whose elbow turns up ends above the vessel's vent: nothing runs out of it, so that the lower of the two other ports
-    /// limits use. Turned down, liquid runs out as soon as it reaches the mouth.
+    /// A pipe out of the side whose elbow turns up ends above the vessel's vent: nothing runs out of it, so that the lower of the two other
+    /// ports limits use. Turned down, liquid runs out as soon as it reaches the mouth.
     /// </summary>
     [Theory]
     [InlineData(Math.PI, 230)]
@@ -122,13 +122,15 @@ public sealed class CapacityTests
     public void A_tilted_pipe_spills_at_its_end()
     {
         var spill = Designs.Branch("spill", 32, 2, new(100, 1, 0, Math.PI / 6, 0)) with { Length = 80 };
-        var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
+        var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)),
+            Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
 
         Assert.Equal("oil runs out through 'spill', over the highest place of its pipe", built.Capacity.LimitedBy);
         Near.Absolute(100 + (80 * Math.Sin(Math.PI / 6)) - (14 * Math.Cos(Math.PI / 6)), built.Capacity.Events[0].Height, 1e-9);
     }
 
-    /// <summary>Sections of an elbow's bore: what stands highest among their lowest points, found by walking along many lines of the bore.</summary>
+    /// <summary>Sections of an elbow's bore: what stands highest among their lowest points,
+    /// found by walking along many lines of the bore.</summary>
     [Theory]
     [InlineData(0.4, 1.1, 3)]
     [InlineData(-0.5, 3.5, 4)]
@@ -148,7 +150,8 @@ public sealed class CapacityTests
             // Plain sections square to a leg lie between its mitres as far as the bore is whole there; they never stand above the sill.
             var slack = 14 * Math.Tan(port.Elbow.Slant);
             for (var along = leg == built.Sites[0].Legs[0] ? 20 : slack; along <= leg.Length - slack; along += 1)
-                highest = Math.Max(highest, Enumerable.Range(0, 720).Min(i => leg.Frame.ToOuter(new(14 * Math.Cos(i * Math.PI / 360), 14 * Math.Sin(i * Math.PI / 360), along)).Z));
+                highest = Math.Max(highest, Enumerable.Range(0, 720)
+                    .Min(i => leg.Frame.ToOuter(new(14 * Math.Cos(i * Math.PI / 360), 14 * Math.Sin(i * Math.PI / 360), along)).Z));
         }
 
         var sill = built.Attitude.Sill(way);

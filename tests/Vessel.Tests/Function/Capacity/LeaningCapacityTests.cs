@@ -103,7 +103,10 @@ public sealed class LeaningCapacityTests
     [Fact]
     public void Sideways_acceleration_of_one_g_is_a_lean_of_45_degrees()
     {
-        var design = _sleeved.Design with { Capacity = CapacityDesign.Usual with { GreatestLean = Math.PI / 4, LeanStep = Math.PI / 4, Sideways = 1 } };
+        var design = _sleeved.Design with
+        {
+            Capacity = CapacityDesign.Usual with { GreatestLean = Math.PI / 4, LeanStep = Math.PI / 4, Sideways = 1 },
+        };
         var leaning = Compiler.Assemble(design).Capacity.Leaning;
 
         Assert.Equal(16, leaning.Length);

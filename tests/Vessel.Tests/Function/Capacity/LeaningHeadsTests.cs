@@ -9,8 +9,8 @@ using Xunit;
 namespace Vessel.Tests.Function;
 
 /// <summary>
-/// What whole vessels with each shape of head hold below a level that leans, against closed forms derived here: stretching a ball along its axis
-/// makes an ellipsoid and keeps planes plane; a plane across a cone leaves a third of its ellipse times the apex' distance.
+/// What whole vessels with each shape of head hold below a level that leans, against closed forms derived here: stretching a ball along its
+/// axis makes an ellipsoid and keeps planes plane; a plane across a cone leaves a third of its ellipse times the apex' distance.
 /// </summary>
 public sealed class LeaningHeadsTests
 {
@@ -19,8 +19,8 @@ public sealed class LeaningHeadsTests
     private static readonly ShellDesign _shell = Designs.Shell(2 * (R + 2), 2, 80, StockForm.Tube);
 
     /// <summary>
-    /// In the ball the plane z cos t - x sin t = s becomes z' k cos t - x sin t = s with k = depth over radius: its distance from the middle is
-    /// s / sqrt(k^2 cos^2 t + sin^2 t), and its normal leans by atan(tan t / k).
+    /// In the ball the plane z cos t - x sin t = s becomes z' k cos t - x sin t = s with k = depth over radius: its distance from the
+    /// middle is s / sqrt(k^2 cos^2 t + sin^2 t), and its normal leans by atan(tan t / k).
     /// </summary>
     [Theory]
     [InlineData(0, 10)]
@@ -41,15 +41,16 @@ public sealed class LeaningHeadsTests
                 var from = level / double.Hypot(k * cos, sin);
                 // The highest point of the circle in which the plane cuts the ball stays below the rim.
                 var tipped = Math.Atan2(sin, k * cos);
-                Assert.True((from * Math.Cos(tipped)) + (Math.Sqrt((R * R) - (from * from)) * Math.Sin(tipped)) < 0, "the plane passes the rim");
+                Assert.True((from * Math.Cos(tipped)) + (Math.Sqrt((R * R) - (from * from)) * Math.Sin(tipped)) < 0,
+                    "the plane passes the rim");
 
                 Near.Relative(k * Math.PI / 3 * Math.Pow(R + from, 2) * ((2 * R) - from), Held(cavity, level, lean), 1e-9);
             });
     }
 
     /// <summary>
-    /// Half angle 45 degrees: at the height z over the apex the circle has the radius z. The plane z cos t - x sin t = s meets the outline at
-    /// z = s / (cos t +- sin t); at the middle of the ellipse the circle's chord is its minor axis. The tip below its port is no room.
+    /// Half angle 45 degrees: at the height z over the apex the circle has the radius z. The plane z cos t - x sin t = s meets the outline
+    /// at z = s / (cos t +- sin t); at the middle of the ellipse the circle's chord is its minor axis. The tip below its port is no room.
     /// </summary>
     [Theory]
     [InlineData(0, 25)]
@@ -60,7 +61,8 @@ public sealed class LeaningHeadsTests
     {
         const double bore = 8;
         var cavity = Cavity(
-            new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 4, 0, 0.5), Designs.OnHead("drain", PortHost.Bottom, 2 * (bore + 3), 3, 0));
+            new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 4, 0, 0.5),
+            Designs.OnHead("drain", PortHost.Bottom, 2 * (bore + 3), 3, 0));
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
         var (apex, s) = (Lowest(cavity) - bore, above * cos);
         var (low, high) = (s / (cos + sin), s / (cos - sin));
@@ -75,8 +77,9 @@ public sealed class LeaningHeadsTests
     }
 
     /// <summary>
-    /// No closed form: columns of oil on the dish by the midpoint rule. On a cell of 0.05 mm that is exact but where a column ends, and there
-    /// of second order; the knuckle's steep rim is the worst: its slope of at most 40 over half a cell moves an edge by less than a cell.
+    /// No closed form: columns of oil on the dish by the midpoint rule. On a cell of 0.05 mm that is exact but where a column ends, and
+    /// there of second order; the knuckle's steep rim is the worst:
+    /// its slope of at most 40 over half a cell moves an edge by less than a cell.
     /// </summary>
     [Theory]
     [InlineData(0, 12)]
@@ -89,7 +92,8 @@ public sealed class LeaningHeadsTests
         const double cell = 0.05;
         var cavity = Cavity(new TorisphereHead("bottom", Designs.Stainless, 2, crown, knuckle, null));
         var tan = Math.Tan(degrees * Math.PI / 180);
-        // Crown and knuckle touch where the line through their middles meets them: knuckle's middle at R - knuckle, its height from the crown's.
+        // Crown and knuckle touch where the line through their middles meets them: knuckle's middle at R - knuckle,
+        // its height from the crown's.
         var aside = R - knuckle;
         var up = Math.Sqrt(((crown - knuckle) * (crown - knuckle)) - (aside * aside));
         var touch = aside * crown / (crown - knuckle);

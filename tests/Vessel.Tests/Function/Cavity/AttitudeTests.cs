@@ -9,7 +9,8 @@ namespace Vessel.Tests.Function;
 /// <summary>The lowest and the highest place of a cavity in any position.</summary>
 public sealed class AttitudeTests
 {
-    private static readonly Gen<Position> _position = Draw.Between(0.01, 1.5).Zip(Draw.Between(0, 2 * Math.PI), (lean, towards) => new Position(lean, towards));
+    private static readonly Gen<Position> _position = Draw.Between(0.01, 1.5)
+        .Zip(Draw.Between(0, 2 * Math.PI), (lean, towards) => new Position(lean, towards));
 
     public static TheoryData<int> Seeds => RandomDesigns.Seeds;
 

@@ -101,7 +101,8 @@ public sealed class CavityTests
             new("inside.discs[0]", 3, 5, HolePattern.Staggered60, 4));
         var built = Compiler.Assemble(design.With(design.Inside with { Discs = [disc] }));
 
-        Assert.Equal(["sleeve 1", "sleeve 2"], built.Cavity.Rooms.Select(room => room.Name).Where(name => name.StartsWith("sleeve", StringComparison.Ordinal)));
+        Assert.Equal(["sleeve 1", "sleeve 2"],
+            built.Cavity.Rooms.Select(room => room.Name).Where(name => name.StartsWith("sleeve", StringComparison.Ordinal)));
         Assert.Equal(1, GasPath.At(built.Attitude, double.NegativeInfinity).ConnectedPairs);
         Near.Absolute(
             built.Parts.Single(part => part.Id == "screen").Volume, _up.Capacity.Brim - built.Capacity.Brim, 1e-6 * _up.Capacity.Brim);
@@ -112,7 +113,10 @@ public sealed class CavityTests
     [InlineData(CupOpening.Down)]
     public void A_pattern_in_the_plate_lets_gas_through_by_the_area_of_its_holes(CupOpening opens)
     {
-        var cap = InsideTests.Cap(opens) with { Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2) };
+        var cap = InsideTests.Cap(opens) with
+        {
+            Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2),
+        };
         var built = Compiler.Assemble(InsideTests.Vessel(cap));
         var lattice = built.Parts.Single(part => part.Word == "plate").Fields[0].Lattice;
 

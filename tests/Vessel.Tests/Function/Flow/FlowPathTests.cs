@@ -34,7 +34,8 @@ public sealed class FlowPathTests
         return design.With(design.Inside with
         {
             Discs = [Screen("lower screen", 122), Screen("upper screen", 142)],
-            Packings = [new("inside.packing", "packing", "stainless wool", Vessel.Stock.MaterialFamily.Stainless, "lower screen", "upper screen", 70, 0.05)],
+            Packings = [new("inside.packing", "packing", "stainless wool", Vessel.Stock.MaterialFamily.Stainless, "lower screen",
+                "upper screen", 70, 0.05)],
         });
     }
 
@@ -204,7 +205,8 @@ public sealed class FlowPathTests
         }
     });
 
-    /// <summary>An engine breathes in the open; in the vessel its gas is warmer and takes up more room, by the ratio of the absolute temperatures.</summary>
+    /// <summary>An engine breathes in the open; in the vessel its gas is warmer and takes up more room,
+    /// by the ratio of the absolute temperatures.</summary>
     [Fact]
     public void Gas_from_an_engine_swells_with_the_vessels_warmth()
     {
@@ -217,7 +219,8 @@ public sealed class FlowPathTests
         Near.Relative(At(flow with { BlowBy = 30 }), At(flow with { BlowBy = 30, Temperature = 20 }), 1e-12);
     }
 
-    /// <summary>Hagen and Poiseuille at a crawl: 128 mu L Q / (pi D^4); a wide crankcase before it adds half a dynamic pressure at least.</summary>
+    /// <summary>Hagen and Poiseuille at a crawl: 128 mu L Q / (pi D^4);
+    /// a wide crankcase before it adds half a dynamic pressure at least.</summary>
     [Fact]
     public void A_hose_adds_the_loss_of_a_pipe()
     {
@@ -233,7 +236,8 @@ public sealed class FlowPathTests
         // Pushed over the tube of 30 unless a bore is given.
         var wide = FlowPath.Of(Compiler.Assemble(_up.Design with { Flow = _up.Design.Flow with { Hose = new(2000, null) } }))!;
         Near.Relative(Math.PI / 4 * 30 * 30, wide.Stages[0].Area, 1e-12);
-        Assert.Contains(Codes(_up.Design with { Flow = _up.Design.Flow with { Hose = new(50_000, 6) } }), code => code == FindingCodes.LossTooGreat);
+        Assert.Contains(Codes(_up.Design with { Flow = _up.Design.Flow with { Hose = new(50_000, 6) } }),
+            code => code == FindingCodes.LossTooGreat);
     }
 
     /// <summary>The gap round a screen is open where it is tacked and shut where it is welded all round: pi (43^2 - 42.8^2).</summary>
@@ -242,7 +246,8 @@ public sealed class FlowPathTests
     {
         var tacked = Packed(_up.Design);
         var welded = tacked.With(tacked.Inside with { Discs = [.. tacked.Inside.Discs.Select(disc => disc with { Fixed = Fixing.Weld })] });
-        double Open(VesselDesign design) => FlowPath.Of(Compiler.Assemble(design))!.Stages.Single(stage => stage.Name == "lower screen").Area;
+        double Open(VesselDesign design) =>
+            FlowPath.Of(Compiler.Assemble(design))!.Stages.Single(stage => stage.Name == "lower screen").Area;
 
         Near.Relative(Math.PI * ((43 * 43) - (42.8 * 42.8)), Open(tacked) - Open(welded), 1e-9);
     }
@@ -251,5 +256,6 @@ public sealed class FlowPathTests
 
     private static Amount Sum(double flow) => _path.Losses(flow).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss);
 
-    private static ImmutableArray<string> Codes(VesselDesign design) => [.. Assessment.Of(Compiler.Assemble(design)).Select(finding => finding.Code)];
+    private static ImmutableArray<string> Codes(VesselDesign design) =>
+        [.. Assessment.Of(Compiler.Assemble(design)).Select(finding => finding.Code)];
 }

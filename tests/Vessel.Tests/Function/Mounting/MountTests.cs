@@ -92,10 +92,12 @@ public sealed class MountTests
             for (var j = 0; j < 80; j++)
             {
                 var (polar, round) = (Math.PI * (i + 0.5) / 40, Turns.Full * j / 80);
-                var force = At(5).Mount.Force * new Vector3(Math.Sin(polar) * Math.Cos(round), Math.Sin(polar) * Math.Sin(round), Math.Cos(polar));
+                var force = At(5).Mount.Force
+                    * new Vector3(Math.Sin(polar) * Math.Cos(round), Math.Sin(polar) * Math.Sin(round), Math.Cos(polar));
                 // Moments of the force about the pattern's middle, held by couples of n / 2 bolts over each distance.
                 var moment = arm.Cross(force);
-                worst = Math.Max(worst, (force.Z / n) + (Math.Abs(moment.X) / (bolts.Up * n / 2)) + (Math.Abs(moment.Y) / (bolts.Across * n / 2)));
+                worst = Math.Max(worst,
+                    (force.Z / n) + (Math.Abs(moment.X) / (bolts.Up * n / 2)) + (Math.Abs(moment.Y) / (bolts.Across * n / 2)));
             }
         }
 
@@ -129,7 +131,8 @@ public sealed class MountTests
             "bracket[0]", "one", Designs.Stainless, 100, 0, 0, 0, 4, 90, 90, 50, 0, 30, new("bracket[0].bolts", 8, 50, 0, 0, 9, 16));
         var bare = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom") };
         var alone = Compiler.Assemble(bare with { Members = [plate] }).Mount;
-        var pair = Compiler.Assemble(bare with { Members = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
+        var pair =
+            Compiler.Assemble(bare with { Members = [plate, plate with { Path = "bracket[1]", Name = "two", Angle = Math.PI }] }).Mount;
         var (one, two) = (pair.Loads[0], pair.Loads[1]);
 
         Near.Relative(pair.Force / 2, one.Shared.Fz.Length, 0.02);
@@ -141,17 +144,20 @@ public sealed class MountTests
     }
 
     /// <summary>
-    /// On a workshop's wall by two level plates, one above the other: they share by how stiff they are, the tilting as a pull and a push. Bearing
-    /// all of it alone under the 5 g of an engine's frame, one bends beyond its yield, which is what was found before whatever it hung on.
+    /// On a workshop's wall by two level plates, one above the other: they share by how stiff they are, the tilting as a pull and a push.
+    /// Bearing all of it alone under the 5 g of an engine's frame, one bends beyond its yield,
+    /// which is what was found before whatever it hung on.
     /// </summary>
     [Fact]
     public void A_separator_on_a_workshops_wall_is_not_condemned_by_default()
     {
         var shell = Designs.Shell(204, 2, 500);
         PlateDesign At(int i, double height) => new(
-            $"bracket[{i}]", $"lug {i}", Designs.Stainless, height, 0, 0, 0, 4, 90, 90, 50, 0, 30, new($"bracket[{i}].bolts", 8, 50, 0, 0, 9, 16));
+            $"bracket[{i}]", $"lug {i}", Designs.Stainless, height, 0, 0, 0, 4, 90, 90, 50, 0, 30,
+            new($"bracket[{i}].bolts", 8, 50, 0, 0, 9, 16));
         var design = Designs.Vessel(shell) with { Bottom = Designs.Inset(shell, "bottom"), Members = [At(0, 100), At(1, 400)] };
-        bool Found(VesselDesign with) => Assessment.Of(Compiler.Assemble(with)).Any(finding => finding.Code == FindingCodes.MountOverloaded);
+        bool Found(VesselDesign with) =>
+            Assessment.Of(Compiler.Assemble(with)).Any(finding => finding.Code == FindingCodes.MountOverloaded);
 
         Assert.False(Found(design));
         Assert.True(Found(design with { Members = [At(0, 100)], Mounting = MountingDesign.Of("mounting", null, null, true) }));
@@ -175,8 +181,8 @@ public sealed class MountTests
     }
 
     /// <summary>
-    /// A thin wall under stout ears is the weakest piece, and its margin is the one that is named and found; before, the ears' best case was.
-    /// A plate bends as its thickness squared, so that half the wall bears less than half.
+    /// A thin wall under stout ears is the weakest piece, and its margin is the one that is named and found; before, the ears' best case
+    /// was. A plate bends as its thickness squared, so that half the wall bears less than half.
     /// </summary>
     [Fact]
     public void The_wall_under_the_ears_is_reckoned_and_the_least_margin_leads()
@@ -201,8 +207,8 @@ public sealed class MountTests
     }
 
     /// <summary>
-    /// Ears on a stout wall are nearly clamped, on a thin one nearly hinged, which bends them twice as far; the finding goes by what the wall
-    /// gives, not by the best case.
+    /// Ears on a stout wall are nearly clamped, on a thin one nearly hinged, which bends them twice as far; the finding goes by what the
+    /// wall gives, not by the best case.
     /// </summary>
     [Fact]
     public void A_thin_wall_holds_ears_badly()
@@ -211,7 +217,8 @@ public sealed class MountTests
         (double Share, Amount Stress) Ears(double wall)
         {
             var load = Compiler.Assemble(Designs.Vessel(Designs.Shell(120, wall, 190)) with { Members = [bracket] }).Mount.Loads[0];
-            return ((load.MemberStress.High - load.MemberStress.Likely) / (load.MemberStress.High - load.MemberStress.Low), load.MemberStress);
+            return ((load.MemberStress.High - load.MemberStress.Likely)
+                / (load.MemberStress.High - load.MemberStress.Low), load.MemberStress);
         }
 
         var (thin, thick) = (Ears(0.8), Ears(5));
@@ -225,7 +232,8 @@ public sealed class MountTests
     public void A_mount_that_is_overloaded_is_found(double acceleration, bool found) =>
         Assert.Equal(found, Assessment.Of(At(acceleration)).Any(finding => finding.Code == FindingCodes.MountOverloaded));
 
-    /// <summary>Aluminium that serves warm is joined with ER5554, not ER5356: the margin is that of the same weld as in the table of welds.</summary>
+    /// <summary>Aluminium that serves warm is joined with ER5554, not ER5356:
+    /// the margin is that of the same weld as in the table of welds.</summary>
     [Theory]
     [InlineData(80, "ER5554")]
     [InlineData(40, "ER5356")]
@@ -242,7 +250,8 @@ public sealed class MountTests
         };
         var built = Compiler.Assemble(design);
         var load = Assert.Single(built.Mount.Loads);
-        var procedures = Vessel.Planning.Plan.Of(built).Procedures.Where(weld => weld.Joint.Path.StartsWith("bracket", StringComparison.Ordinal)).ToList();
+        var procedures = Vessel.Planning.Plan.Of(built)
+            .Procedures.Where(weld => weld.Joint.Path.StartsWith("bracket", StringComparison.Ordinal)).ToList();
 
         Assert.All(procedures, weld => Assert.Equal(filler, weld.Filler.Name));
         Assert.NotEmpty(procedures);
@@ -255,7 +264,8 @@ public sealed class MountTests
     [InlineData(null, null, false, 2, "fixed")]
     [InlineData(null, "boat", true, 10, "boat")]
     [InlineData(7.0, "boat", true, 7, null)]
-    public void The_acceleration_comes_from_the_duty_unless_it_is_given(double? given, string? duty, bool engine, double acceleration, string? said)
+    public void The_acceleration_comes_from_the_duty_unless_it_is_given(double? given, string? duty, bool engine,
+        double acceleration, string? said)
     {
         var mounting = MountingDesign.Of("mounting", given, duty is null ? null : Vessel.Stock.MountDuties.Of(duty), engine);
         var force = FunctionFigures.Of(Plans.Under(_demo.Design with { Mounting = mounting }, _demo))
@@ -291,14 +301,16 @@ public sealed class MountTests
     }
 
     /// <summary>
-    /// At that shaking the range of stress at the toe is the class at ten million cycles, or that on the throat is; FAT 90 and 80, 2 a s / a0.
+    /// At that shaking the range of stress at the toe is the class at ten million cycles, or that on the throat is; FAT 90 and 80,
+    /// 2 a s / a0.
     /// </summary>
     [Fact]
     public void Steady_shaking_uses_up_the_class_of_toe_or_root()
     {
         var (built, limit) = (At(6), Math.Pow(2e6 / 1e7, 1.0 / 3));
         var load = built.Mount.Loads[0];
-        var borne = FunctionFigures.Of(built).SelectMany(group => group.Figures).Single(figure => figure.Name == "fatigue-acceleration").Value.Likely;
+        var borne = FunctionFigures.Of(built).SelectMany(group => group.Figures)
+            .Single(figure => figure.Name == "fatigue-acceleration").Value.Likely;
 
         var used = new[] { 2 * borne * load.WallStress.Likely / 6 / (90 * limit), 2 * borne * load.WeldBending / 6 / (80 * limit) };
         Near.Relative(1, used.Max(), 1e-9);

@@ -78,7 +78,8 @@ public sealed class SeparationTests
     [Fact]
     public void Fine_mist_is_not_said_to_fall()
     {
-        // At most what an uneven stream lets fall (speed of fall over speed of rise, below a thousandth for 1 um), and what edges throw out.
+        // At most what an uneven stream lets fall (speed of fall over speed of rise, below a thousandth for 1 um),
+        // and what edges throw out.
         Assert.All(Separation.Sizes.Where(size => size <= 1), size =>
         {
             Assert.Equal(0, Of(_bare).Caught(size).Likely);
@@ -98,7 +99,8 @@ public sealed class SeparationTests
         var separation = Of(FlowPathTests.Flowing(_packed, flow));
         var shares = Enumerable.Range(0, 60).Select(i => separation.Caught(0.3 * Math.Pow(1.15, i))).ToList();
 
-        Assert.All(shares, share => Assert.True(share is { Low: >= 0, High: <= 1 } && share.Low <= share.Likely && share.Likely <= share.High));
+        Assert.All(shares, share =>
+            Assert.True(share is { Low: >= 0, High: <= 1 } && share.Low <= share.Likely && share.Likely <= share.High));
         Assert.All(shares.Zip(shares.Skip(1)), pair => Assert.True(
             pair.First.Low <= pair.Second.Low && pair.First.Likely <= pair.Second.Likely && pair.First.High <= pair.Second.High + 1e-12));
     }
@@ -116,8 +118,8 @@ public sealed class SeparationTests
     }
 
     /// <summary>
-    /// Gas turns by half a circle between two walls; drops that begin at its speed are followed by their equation of motion. What strikes the outer
-    /// wall is never more than the bound, and comes near it (80 %) where a drop stops within a fiftieth of the gap.
+    /// Gas turns by half a circle between two walls; drops that begin at its speed are followed by their equation of motion. What strikes
+    /// the outer wall is never more than the bound, and comes near it (80 %) where a drop stops within a fiftieth of the gap.
     /// </summary>
     [Theory]
     [InlineData(0.02)]
@@ -189,7 +191,8 @@ public sealed class SeparationTests
     }
 
     /// <summary>
-    /// d50 goes with D^1.5 / sqrt Q: bore and speed are always of one bore, that of the mouth, or for the low bound that of a narrower fitting.
+    /// d50 goes with D^1.5 / sqrt Q: bore and speed are always of one bore, that of the mouth,
+    /// or for the low bound that of a narrower fitting.
     /// </summary>
     [Fact]
     public void A_jets_cut_takes_bore_and_speed_of_one_bore()
@@ -202,7 +205,8 @@ public sealed class SeparationTests
         Near.Relative(plain.JetCut!.Value.Likely, fitted.JetCut!.Value.Likely, 1e-12);
         // Slip moves drops of this size by less than 1 %.
         Near.Relative(Math.Pow(narrow / bore, 1.5), fitted.JetCut.Value.Low / fitted.JetCut.Value.Likely, 0.01);
-        Near.Relative(0.49 * Math.Sqrt(9 * _air.Viscosity * bore / (870 * 1e-3 / (Math.PI / 4 * bore * bore))) * 1e6, plain.JetCut.Value.Likely, 0.01);
+        Near.Relative(0.49 * Math.Sqrt(9 * _air.Viscosity * bore / (870 * 1e-3 / (Math.PI / 4 * bore * bore))) * 1e6,
+            plain.JetCut.Value.Likely, 0.01);
     }
 
     [Fact]
@@ -210,8 +214,10 @@ public sealed class SeparationTests
     {
         var group = FunctionFigures.Of(Compiler.Assemble(_packed)).Single(g => g.Name == "separation");
 
-        Assert.DoesNotContain(group.Tables.SelectMany(table => table.Columns), column => column.Title.Contains("caught", StringComparison.Ordinal));
-        Assert.Contains(group.Words, word => word.Contains("tears it off again", StringComparison.Ordinal) && word.Contains("not even where 100 %", StringComparison.Ordinal));
+        Assert.DoesNotContain(group.Tables.SelectMany(table => table.Columns),
+            column => column.Title.Contains("caught", StringComparison.Ordinal));
+        Assert.Contains(group.Words, word => word.Contains("tears it off again", StringComparison.Ordinal)
+            && word.Contains("not even where 100 %", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -225,7 +231,8 @@ public sealed class SeparationTests
         Assert.True(Of(design).SwirlCut > 0);
     }
 
-    /// <summary>Steam tables: 2339 Pa at 20 degC, 12 352 Pa at 50, 47 414 Pa at 80 (from memory); Magnus' form is for -40 to 50 degC.</summary>
+    /// <summary>Steam tables: 2339 Pa at 20 degC, 12 352 Pa at 50, 47 414 Pa at 80 (from memory);
+    /// Magnus' form is for -40 to 50 degC.</summary>
     [Theory]
     [InlineData(20, 2339, 0.003)]
     [InlineData(50, 12_352, 0.003)]

@@ -31,14 +31,16 @@ public sealed class ConvexDistanceTests
         var (sin, cos) = Math.SinCos(turned);
         var way = new Vector3(cos, sin, 0);
 
-        Holds(7.5, new Bar(new(-50, 0, 0), new(50, 0, 0), 4), new Bar((-40 * way) + new Vector3(0, 0, 14.5), (60 * way) + new Vector3(0, 0, 14.5), 3));
+        Holds(7.5, new Bar(new(-50, 0, 0), new(50, 0, 0), 4),
+            new Bar((-40 * way) + new Vector3(0, 0, 14.5), (60 * way) + new Vector3(0, 0, 14.5), 3));
     }
 
     [Fact]
     public void A_bars_rim_against_a_corner_of_a_box()
     {
         // From the corner (10, 10, 0) the rim of radius 3 round the origin, 4 above: sqrt((sqrt(200) - 3)^2 + 4^2).
-        var box = new Hull([.. from x in (double[])[10, 30] from y in (double[])[10, 30] from z in (double[])[-20, 0] select new Vector3(x, y, z)]);
+        var box = new Hull(
+            [.. from x in (double[])[10, 30] from y in (double[])[10, 30] from z in (double[])[-20, 0] select new Vector3(x, y, z)]);
 
         Holds(double.Hypot(Math.Sqrt(200) - 3, 4), new Bar(new(0, 0, 4), new(0, 0, 30), 3), box);
     }
@@ -56,10 +58,12 @@ public sealed class ConvexDistanceTests
     {
 #pragma warning disable CA5394 // Not for secrets: the same seed must give the same bars.
         var dice = new Random(7);
-        Vector3 Place(double size) => new(size * (dice.NextDouble() - 0.5), size * (dice.NextDouble() - 0.5), size * (dice.NextDouble() - 0.5));
+        Vector3 Place(double size) =>
+            new(size * (dice.NextDouble() - 0.5), size * (dice.NextDouble() - 0.5), size * (dice.NextDouble() - 0.5));
         for (var i = 0; i < 40; i++)
         {
-            var (a, b) = (new Bar(Place(60), Place(60), 1 + (4 * dice.NextDouble())), new Bar(Place(60) + new Vector3(50, 0, 0), Place(60) + new Vector3(50, 0, 0), 1 + (4 * dice.NextDouble())));
+            var (a, b) = (new Bar(Place(60), Place(60), 1 + (4 * dice.NextDouble())),
+                new Bar(Place(60) + new Vector3(50, 0, 0), Place(60) + new Vector3(50, 0, 0), 1 + (4 * dice.NextDouble())));
 #pragma warning restore CA5394
             var distance = ConvexDistance.Between(a, b, Bracket);
             var lines = (from p in Lines(a) from q in Lines(b) select Segments.Distance(p.A, p.B, q.A, q.B)).Min();

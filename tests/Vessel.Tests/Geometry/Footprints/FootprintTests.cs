@@ -17,7 +17,8 @@ public sealed class FootprintTests
 
     private static IEnumerable<Footprint> All() =>
         Cylinders.Select(row => (Footprint)Cylinder(row.Data.Item1, row.Data.Item2))
-            .Concat([new SphereFootprint(R, R, 0), new SphereFootprint(R, R, 25), new SphereFootprint(R - 3, R, 30), new PlaneFootprint(-3)]);
+            .Concat(
+                [new SphereFootprint(R, R, 0), new SphereFootprint(R, R, 25), new SphereFootprint(R - 3, R, 30), new PlaneFootprint(-3)]);
 
     [Fact]
     public void Meeting_points_lie_on_their_surface()

@@ -42,7 +42,8 @@ public sealed class RevolvedFootprintTests
         var r = Math.Sqrt((at.X * at.X) + (at.Y * at.Y));
         return piece switch
         {
-            LinePiece line => ((r - line.A.U) * (line.B.V - line.A.V) / line.Length) - ((at.Z - line.A.V) * (line.B.U - line.A.U) / line.Length),
+            LinePiece line => ((r - line.A.U) * (line.B.V - line.A.V) / line.Length)
+                - ((at.Z - line.A.V) * (line.B.U - line.A.U) / line.Length),
             ArcPiece arc => Math.Sqrt(Math.Pow(r - arc.Center.U, 2) + Math.Pow(at.Z - arc.Center.V, 2)) - arc.Radius,
             EllipsePiece ellipse => Ellipse(ellipse, r, at.Z - ellipse.Height),
             _ => double.NaN,
@@ -163,7 +164,8 @@ public sealed class RevolvedFootprintTests
         foreach (var name in new[] { "sphere", "torisphere", "wall of ellipsoid" })
         {
             var on = ProfileTests.Of(name);
-            RevolvedFootprint At(double x) => new(on, Frame3.Identity with { Origin = new(x, 0, 0), X = Vector3.UnitY, Y = Vector3.UnitX, Z = -Vector3.UnitZ });
+            RevolvedFootprint At(double x) =>
+                new(on, Frame3.Identity with { Origin = new(x, 0, 0), X = Vector3.UnitY, Y = Vector3.UnitX, Z = -Vector3.UnitZ });
 
             Assert.Null(At(55.001).Hit(0, 0));
             Assert.True(At(55).Hit(0, 0) is { Grazes: true } or null);

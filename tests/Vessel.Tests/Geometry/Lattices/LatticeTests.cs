@@ -165,7 +165,8 @@ public sealed class LatticeTests
     [Fact]
     public void A_ring_holds_one_hole_less_than_would_break_the_pitch()
     {
-        var rings = new RingLattice2(new(50, 0, 2), 1.5, 5).Centers().GroupBy(center => Math.Round(center.Length, 6)).Where(ring => ring.Key > 0);
+        var rings = new RingLattice2(new(50, 0, 2), 1.5, 5).Centers().GroupBy(center => Math.Round(center.Length, 6))
+            .Where(ring => ring.Key > 0);
 
         Assert.All(rings, ring => Assert.True(2 * ring.Key * Math.Sin(Math.PI / (ring.Count() + 1)) < 5));
     }

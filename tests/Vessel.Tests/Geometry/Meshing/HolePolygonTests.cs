@@ -6,9 +6,11 @@ namespace Vessel.Tests.Geometry;
 public sealed class HolePolygonTests
 {
     public static TheoryData<double, double, double, int> Holes() =>
-        [.. from radius in (double[])[0.3, 1, 1.5, 6, 40] from chord in (double[])[0.005, 0.05, 0.2] from web in (double[])[0.05, 2, 60] from times in (int[])[1, 4, 6] select (radius, chord, web, times)];
+        [.. from radius in (double[])[0.3, 1, 1.5, 6, 40] from chord in (double[])[0.005, 0.05, 0.2] from web in (double[])[0.05, 2, 60]
+            from times in (int[])[1, 4, 6] select (radius, chord, web, times)];
 
-    /// <summary>No corner and no side is farther from the circle than the chord, and no corner takes more than a tenth of the web.</summary>
+    /// <summary>No corner and no side is farther from the circle than the chord,
+    /// and no corner takes more than a tenth of the web.</summary>
     [Theory]
     [MemberData(nameof(Holes))]
     public void It_keeps_to_the_circle(double radius, double chord, double web, int times)
@@ -20,7 +22,8 @@ public sealed class HolePolygonTests
         Assert.InRange(radius - (polygon.Radius * Math.Cos(Math.PI / polygon.Corners)), 0, chord + 1e-12);
     }
 
-    /// <summary>Wherever its corners stand out it has the circle's own area, and no more corners than one inscribed; n/2 R^2 sin(2 pi/n).</summary>
+    /// <summary>Wherever its corners stand out it has the circle's own area, and no more corners than one inscribed;
+    /// n/2 R^2 sin(2 pi/n).</summary>
     [Theory]
     [MemberData(nameof(Holes))]
     public void It_has_the_circles_area_where_the_web_is_wide(double radius, double chord, double web, int times)

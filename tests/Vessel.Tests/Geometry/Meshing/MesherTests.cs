@@ -104,7 +104,8 @@ public sealed class MesherTests
         // Each facet fits a circle of radius sqrt(2 R c), so it covers 3 sqrt(3) / 4 of 2 R c at most.
         double Least(double r) => 2 * Math.PI * r * r / (1.5 * Math.Sqrt(3) * r * chord);
         var wall = 2 * Math.PI / Math.Acos(1 - (chord / radius));
-        Assert.InRange(mesh.Triangles.Length, Least(outer.Radius) + Least(inner.Radius), 2 * (Least(outer.Radius) + Least(inner.Radius) + wall));
+        Assert.InRange(mesh.Triangles.Length, Least(outer.Radius) + Least(inner.Radius),
+            2 * (Least(outer.Radius) + Least(inner.Radius) + wall));
     }
 
     [Theory]
@@ -138,6 +139,7 @@ public sealed class MesherTests
         var mesh = Mesher.Flatten(solid, Accuracy.Solids);
 
         MeshLaws.Hold(mesh, 2);
-        Assert.InRange(mesh.Volume, 3 * ((90 * 60) - (Math.PI * (144 + 25))), (3 * ((90 * 60) - (Math.PI * (144 + 25)))) + Bound(mesh, Accuracy.Solids));
+        Assert.InRange(mesh.Volume, 3 * ((90 * 60) - (Math.PI * (144 + 25))),
+            (3 * ((90 * 60) - (Math.PI * (144 + 25)))) + Bound(mesh, Accuracy.Solids));
     }
 }

@@ -25,9 +25,11 @@ public sealed class FlangedHeadTests
 
         // Pappus: a quarter circle's middle lies 2 r / pi out of its centre, a quarter disc's 4 r / 3 pi.
         var across = 55 - knuckle;
-        Assert.Equal((Math.PI * across * across) + (Turns.Full * (across + (2 * knuckle / Math.PI)) * knuckle * Math.PI / 2), pan.Area, Rounding);
+        Assert.Equal((Math.PI * across * across)
+            + (Turns.Full * (across + (2 * knuckle / Math.PI)) * knuckle * Math.PI / 2), pan.Area, Rounding);
         Assert.Equal(
-            (Math.PI * across * across * knuckle) + (Turns.Full * (across + (4 * knuckle / 3 / Math.PI)) * knuckle * knuckle * Math.PI / 4), pan.Volume, Rounding);
+            (Math.PI * across * across * knuckle) + (Turns.Full * (across + (4 * knuckle / 3 / Math.PI)) * knuckle * knuckle * Math.PI / 4),
+            pan.Volume, Rounding);
         Assert.False(pan.IsCorner(0));
     }
 
@@ -50,9 +52,10 @@ public sealed class FlangedHeadTests
     [Fact]
     public void A_spun_cone_comes_to_the_sharp_one_as_nose_and_knuckle_vanish()
     {
-        // The knuckle begins at the rim, so the corner that it rounds lies r tan(half of its turn) lower, and the cone with it. What each turn
-        // of radius r cuts off a corner is of the order of r^2: twice the radius, four times the volume.
-        double Lacking(double r) => (Math.PI * 55 * 55 * 55 / 3) + (Math.PI * 55 * 55 * r * Math.Tan(Math.PI / 8)) - Domes.Toricone(55, Math.PI / 4, r, r).Volume;
+        // The knuckle begins at the rim, so the corner that it rounds lies r tan(half of its turn) lower, and the cone with it. What each
+        // turn of radius r cuts off a corner is of the order of r^2: twice the radius, four times the volume.
+        double Lacking(double r) =>
+            (Math.PI * 55 * 55 * 55 / 3) + (Math.PI * 55 * 55 * r * Math.Tan(Math.PI / 8)) - Domes.Toricone(55, Math.PI / 4, r, r).Volume;
 
         Assert.InRange(Lacking(0.2) / Lacking(0.1), 3.95, 4.05);
         Assert.InRange(Lacking(0.1), 0, Turns.Full * 55 * 0.1 * 0.1);

@@ -20,7 +20,8 @@ public sealed class GoreLawTests
         foreach (var (vessel, shape, _, crown) in Heads(built))
         {
             var drilled = vessel.Sites.Where(site => site.Port.Host == EndOf(shape, vessel)).Sum(DrilledDome.DrilledOut);
-            Near.Relative(shape.Head.Outer.Volume - shape.Head.Inner.Volume, AllGores(shape, vessel).Sum(part => part.Quantity * part.Volume) + crown.Volume + drilled, 1e-9);
+            Near.Relative(shape.Head.Outer.Volume - shape.Head.Inner.Volume,
+                AllGores(shape, vessel).Sum(part => part.Quantity * part.Volume) + crown.Volume + drilled, 1e-9);
         }
     });
 
@@ -71,8 +72,10 @@ public sealed class GoreLawTests
         foreach (var (vessel, shape, _, _) in Heads(built))
         {
             var (end, radius) = (EndOf(shape, vessel), vessel.Design.Shell.OuterRadius);
-            var seam = vessel.Welds.Select(weld => weld.Joint).First(joint => joint.Role == WeldRole.GoreSeam && joint.Owner == shape.Design.Path);
-            var cap = vessel.Welds.Select(weld => weld.Joint).Single(joint => joint.Role == WeldRole.CrownSeam && joint.Owner == shape.Design.Path);
+            var seam = vessel.Welds.Select(weld => weld.Joint)
+                .First(joint => joint.Role == WeldRole.GoreSeam && joint.Owner == shape.Design.Path);
+            var cap = vessel.Welds.Select(weld => weld.Joint)
+                .Single(joint => joint.Role == WeldRole.CrownSeam && joint.Owner == shape.Design.Path);
             var (from, to) = (seam.Along(seam.Domain.Start).Root, seam.Along(seam.Domain.End).Root);
 
             Near.Absolute(radius, double.Hypot(from.X, from.Y), 1e-9 * radius);
@@ -120,7 +123,9 @@ public sealed class GoreLawTests
 
     /// <summary>Those alike and those that a port stands in.</summary>
     private static IEnumerable<Part> AllGores(GoreShape shape, Assembly vessel) =>
-        vessel.Parts.Where(part => part.Kind == PartKind.Gore && part.Id.StartsWith(Slug.Of(GoreDesign.GoreOf(Names.Of(EndOf(shape, vessel)))), StringComparison.Ordinal));
+        vessel.Parts.Where(part => part.Kind == PartKind.Gore
+            && part.Id.StartsWith(Slug.Of(GoreDesign.GoreOf(Names.Of(EndOf(shape, vessel)))), StringComparison.Ordinal));
 
-    private static PortHost EndOf(GoreShape shape, Assembly vessel) => shape.Design.Path == vessel.Design.Top.Path ? PortHost.Top : PortHost.Bottom;
+    private static PortHost EndOf(GoreShape shape, Assembly vessel) =>
+        shape.Design.Path == vessel.Design.Top.Path ? PortHost.Top : PortHost.Bottom;
 }

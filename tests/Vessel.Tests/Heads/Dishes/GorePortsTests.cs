@@ -64,8 +64,9 @@ public sealed class GorePortsTests
         }
 
         // The hole's axis goes through the drilled one, and its seams join it to its neighbours.
-        Assert.Equal(2, vessel.Welds.Select(weld => weld.Joint).Count(joint => joint.Path.StartsWith("bottom.gores", StringComparison.Ordinal) && joint.Kind == JointKind.Butt
-            && joint.Between.Contains("bottom-gore-3") && joint.Between.Contains("bottom-gore") && !joint.Between.Contains("bottom-cap")));
+        Assert.Equal(2, vessel.Welds.Select(weld => weld.Joint)
+            .Count(joint => joint.Path.StartsWith("bottom.gores", StringComparison.Ordinal) && joint.Kind == JointKind.Butt
+                && joint.Between.Contains("bottom-gore-3") && joint.Between.Contains("bottom-gore") && !joint.Between.Contains("bottom-cap")));
         Assert.Contains(drilled.Flat!.Notes, note => note.Contains("1 PIECE OF 8", StringComparison.Ordinal));
         Assert.Contains(drilled.Flat.Notes, note => note.StartsWith("Drill for 'drain'", StringComparison.Ordinal));
     }
@@ -86,8 +87,9 @@ public sealed class GorePortsTests
     }
 
     /// <summary>
-    /// On the mean sphere of 104 a port 20 wide about a point 65 aside stands clear of the seam of a cap 60 wide; square to the sphere one 41 aside reaches in to
-    /// 104 sin(asin(41/105) - asin(10/105)) = 31.3 of it, and one at 30 stands over it. Sideways a gore of 45 deg is 2 x 65 x sin(22.5) = 49.7 wide there.
+    /// On the mean sphere of 104 a port 20 wide about a point 65 aside stands clear of the seam of a cap 60 wide; square to the sphere one
+    /// 41 aside reaches in to 104 sin(asin(41/105) - asin(10/105)) = 31.3 of it, and one at 30 stands over it. Sideways a gore of 45 deg is
+    /// 2 x 65 x sin(22.5) = 49.7 wide there.
     /// </summary>
     [Theory]
     [InlineData(65, 0, null)]
@@ -112,5 +114,6 @@ public sealed class GorePortsTests
     [InlineData(45, false)]
     [InlineData(41, true)]
     public void A_port_on_a_gore_keeps_off_the_caps_seam(double radius, bool found) =>
-        Assert.Equal(found, Compiler.Assess(Compiler.Assemble(Vessel(radius, _amid))).Any(finding => finding.Code == FindingCodes.PortNearCapSeam));
+        Assert.Equal(found, Compiler.Assess(Compiler.Assemble(Vessel(radius, _amid)))
+            .Any(finding => finding.Code == FindingCodes.PortNearCapSeam));
 }

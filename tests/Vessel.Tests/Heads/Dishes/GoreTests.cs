@@ -169,7 +169,8 @@ public sealed class GoreTests
     public void Gore_and_polar_cap_are_balls_to_the_mesher(int count, double cap)
     {
         var accuracy = new Accuracy(0.05, 10 * Math.PI / 180);
-        foreach (var part in Parts(GoreVessels.Of(GoreVessels.Gores(count, cap))).Where(part => part.Kind is PartKind.Gore or PartKind.Crown))
+        foreach (var part in Parts(GoreVessels.Of(GoreVessels.Gores(count, cap)))
+            .Where(part => part.Kind is PartKind.Gore or PartKind.Crown))
         {
             var mesh = Mesher.Flatten(part.Solid, accuracy);
 

@@ -25,7 +25,8 @@ public sealed class BracketFilesTests
         Assert.Equal(3, drawing.Polylines.Count(polyline => polyline.Layer == "CUT"));
         Assert.Equal(2, drawing.On("BEND", "LINE").Count());
         var notes = drawing.On("NOTE", "TEXT").Select(text => text[1]!).ToList();
-        Assert.Equal(2, notes.Count(note => note.Contains("90%%d down, inside R 5; ", StringComparison.Ordinal) && note.EndsWith("K 0.42", StringComparison.Ordinal)));
+        Assert.Equal(2, notes.Count(note => note.Contains("90%%d down, inside R 5; ", StringComparison.Ordinal)
+            && note.EndsWith("K 0.42", StringComparison.Ordinal)));
         Assert.Contains(notes, note => note.StartsWith("OUTSIDE FACE UP", StringComparison.Ordinal));
     }
 
@@ -47,13 +48,17 @@ public sealed class BracketFilesTests
             var pieces = nest.Places.Select(place => (Place: place, Flat: flats[nest.Pieces[place.Piece].Part!.Id].Flat)).ToList();
             // All sheets of this nest but the first lie beside it, so that one sheet is looked at.
             Assert.All(pieces, piece => Assert.Equal(0, piece.Place.Sheet));
-            var expected = pieces.SelectMany(piece => piece.Flat.Bends.Select(bend => (A: piece.Place.Of(bend.A), B: piece.Place.Of(bend.B)))).ToList();
+            var expected = pieces.SelectMany(piece =>
+                piece.Flat.Bends.Select(bend => (A: piece.Place.Of(bend.A), B: piece.Place.Of(bend.B)))).ToList();
             var found = all.On("BEND", "LINE").Select(line => (A: line.Point(10), B: line.Point(11))).ToList();
             Assert.Equal(expected.Count, found.Count);
-            Assert.All(expected.Zip(found), pair => Assert.True((pair.First.A - pair.Second.A).Length + (pair.First.B - pair.Second.B).Length < 1e-5));
+            Assert.All(expected.Zip(found),
+                pair => Assert.True((pair.First.A - pair.Second.A).Length + (pair.First.B - pair.Second.B).Length < 1e-5));
             Assert.Equal(
-                pieces.Sum(piece => piece.Flat.Marks.OfType<TextMark>().Sum(text => Strokes.Of(text.Text, text.Center, text.Height, text.Angle).Length))
-                    + nest.Places.Sum(place => flats[nest.Pieces[place.Piece].Part!.Id].Flat.Marks.OfType<Vessel.Model.CurveMark>().Count()),
+                pieces.Sum(piece => piece.Flat.Marks.OfType<TextMark>()
+                    .Sum(text => Strokes.Of(text.Text, text.Center, text.Height, text.Angle).Length))
+                + nest.Places.Sum(place =>
+                    flats[nest.Pieces[place.Piece].Part!.Id].Flat.Marks.OfType<Vessel.Model.CurveMark>().Count()),
                 all.Polylines.Count(line => line.Layer == "MARK"));
             Assert.Equal(cut.Polylines.Count(line => line.Layer == "CUT"), all.Polylines.Count(line => line.Layer == "CUT"));
             Assert.DoesNotContain(cut.Entities, entity => entity[8] != "CUT");

@@ -29,7 +29,8 @@ public sealed class TabTests
         {
             var (loop, corners) = (new BarOutline(tab.Slot.Corners, shell.InnerRadius, shell.OuterRadius).On(1), tab.Slot.Corners);
             Assert.True(CurveMeasures.Area(loop) > 0);
-            foreach (var (angle, height) in loop.Edges.SelectMany(edge => Enumerable.Range(0, 50).Select(i => edge.At(edge.Domain.At(i / 50.0)))))
+            foreach (var (angle, height) in loop.Edges.SelectMany(edge =>
+                Enumerable.Range(0, 50).Select(i => edge.At(edge.Domain.At(i / 50.0)))))
             {
                 double Off(double radius) => Outside(corners, new(radius * Math.Sin(angle), height));
                 var through = Enumerable.Range(0, 101).Select(i => shell.InnerRadius + (shell.Wall * i / 100));
@@ -69,7 +70,8 @@ public sealed class TabTests
             deepest[which] = Math.Min(deepest[which], near - sagitta);
         }
 
-        Assert.All(deepest, near => Assert.InRange(near, shell.InnerRadius - (bracket.Thickness * bracket.Thickness / shell.InnerRadius / 1e4), shell.InnerRadius + Rounding));
+        Assert.All(deepest, near => Assert.InRange(near,
+            shell.InnerRadius - (bracket.Thickness * bracket.Thickness / shell.InnerRadius / 1e4), shell.InnerRadius + Rounding));
     }
 
     [Theory]
@@ -78,7 +80,8 @@ public sealed class TabTests
     {
         var design = Tabbed(seed);
         var shell = ShellPart.Build(design.Shell.Courses[0], design with { Ports = [] }, [], Compiler.Assemble(design).Joints).Single();
-        foreach (var (part, genus) in new[] { (BracketDesigns.Part(design), Bolts(design.Bracket().Bolts)), (shell, 1 + ShellTab.Of(design.Bracket()).Length) })
+        foreach (var (part, genus) in new[] { (BracketDesigns.Part(design), Bolts(design.Bracket().Bolts)),
+            (shell, 1 + ShellTab.Of(design.Bracket()).Length) })
         {
             var mesh = Mesher.Flatten(part.Solid, Accuracy.Solids);
 
@@ -105,7 +108,10 @@ public sealed class TabTests
             foreach (var share in (double[])[0.6, 0.4, 0.2])
             {
                 var width = share * design.Bracket().EdgeLength / count;
-                var tabbed = design with { Members = [design.Bracket() with { Tabs = new("bracket.tabs", count, width, 0.1 * (seed % 4)) }] };
+                var tabbed = design with
+                {
+                    Members = [design.Bracket() with { Tabs = new("bracket.tabs", count, width, 0.1 * (seed % 4)) }],
+                };
                 if (ShellTab.Of(tabbed.Bracket()).All(tab => tab.Furthest < 0.999 * design.Shell.InnerRadius))
                     return tabbed;
             }

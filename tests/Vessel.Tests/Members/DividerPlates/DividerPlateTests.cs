@@ -22,8 +22,10 @@ public sealed class DividerPlateTests
         var (part, joint) = Divider(Plan(notch, vent).Assembly);
         var radius = part.Stock.Width / 2 is var half && part.Stock.Length == part.Stock.Width ? half : 0;
 
-        // Two circles whose middles are the larger one's radius apart share a lens: r^2 acos(r / 2R) + R^2 acos(1 - r^2 / 2R^2) - r sqrt(4R^2 - r^2) / 2.
-        var lens = (notch * notch * Math.Acos(notch / (2 * radius))) + (radius * radius * Math.Acos(1 - (notch * notch / (2 * radius * radius))))
+        // Two circles whose middles are the larger one's radius apart share a lens:
+        // r^2 acos(r / 2R) + R^2 acos(1 - r^2 / 2R^2) - r sqrt(4R^2 - r^2) / 2.
+        var lens = (notch * notch * Math.Acos(notch / (2 * radius)))
+            + (radius * radius * Math.Acos(1 - (notch * notch / (2 * radius * radius))))
             - (notch / 2 * Math.Sqrt((4 * radius * radius) - (notch * notch)));
         var area = (Math.PI * ((radius * radius) - (vent * vent / 4))) - lens;
         Near.Relative(area * part.Thickness, part.Volume, 1e-9);
@@ -80,7 +82,8 @@ public sealed class DividerPlateTests
         var ways = assembly.Cavity.Openings.Where(way => way.Path == part.Path).ToList();
         Assert.Equal(notch + vent > 0 ? 1 : 0, ways.Count);
         // All round the plate a bead fills its clearance.
-        Assert.All(ways, way => Near.Relative((Math.PI * part.Stock.Width * part.Stock.Width / 4) - (part.Volume / part.Thickness), way.Area, 1e-6));
+        Assert.All(ways, way =>
+            Near.Relative((Math.PI * part.Stock.Width * part.Stock.Width / 4) - (part.Volume / part.Thickness), way.Area, 1e-6));
         Assert.All(ways, way => Assert.Equal(80, way.Axial.Start, 1e-9));
         Assert.True(bore > 0);
     }
@@ -89,11 +92,13 @@ public sealed class DividerPlateTests
     public void A_shut_one_leaves_a_room_without_a_way_out()
     {
         var text = Repository.Design(File);
-        bool Sealed(params string[] with) => Compiler.Assess(Plans.OfText(text, with)).Any(finding => finding.Code == FindingCodes.SealedRoom);
+        bool Sealed(params string[] with) =>
+            Compiler.Assess(Plans.OfText(text, with)).Any(finding => finding.Code == FindingCodes.SealedRoom);
 
         Assert.False(Sealed());
         // Below it there is then neither the drain nor the suction.
-        Assert.True(Sealed("inside.divider.drain_notch=0 mm", "inside.divider.vent_hole=0 mm", "inside.divider.at.height=8 mm", "ports[4].in=top", "ports[4].at.radius=45 mm"));
+        Assert.True(Sealed("inside.divider.drain_notch=0 mm", "inside.divider.vent_hole=0 mm", "inside.divider.at.height=8 mm",
+            "ports[4].in=top", "ports[4].at.radius=45 mm"));
     }
 
     [Theory]

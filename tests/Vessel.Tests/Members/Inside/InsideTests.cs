@@ -78,7 +78,8 @@ public sealed class InsideTests
         Assert.Equal(face, built.Parts.Single(part => part.Word == "sleeve").Placements[0].Origin.Z + 80);
         Assert.Equal(face, built.Parts.Single(part => part.Word == "skirt").Placements[0].Origin.Z + 36);
         Assert.All(
-            built.Welds.Where(weld => weld.Joint.Name.EndsWith("to top", StringComparison.Ordinal) && weld.Joint.Path.EndsWith("fixed", StringComparison.Ordinal)),
+            built.Welds.Where(weld => weld.Joint.Name.EndsWith("to top", StringComparison.Ordinal)
+                && weld.Joint.Path.EndsWith("fixed", StringComparison.Ordinal)),
             weld => Assert.Equal(face, weld.Joint.Along(1).Root.Z));
     }
 

@@ -40,7 +40,8 @@ public sealed class PlateTests
     public void Cut_from_the_written_file_it_stands_on_the_shell(int seed)
     {
         var design = BracketDesigns.RandomPlate(seed);
-        var meetings = BracketMeetings.Of(design.Bracket(), design.Shell.At(design.Bracket().Height), CutPiece.Of(BracketDesigns.Part(design))).ToList();
+        var meetings = BracketMeetings.Of(design.Bracket(), design.Shell.At(design.Bracket().Height),
+            CutPiece.Of(BracketDesigns.Part(design))).ToList();
 
         Assert.True(meetings.Count > 50);
         Assert.All(meetings, meeting => Assert.True(

@@ -70,7 +70,8 @@ public sealed class SaddleTests
         var part = BracketDesigns.Part(design);
         var sheet = ((FoldedDevelopment)part.Flat!.From).Sheet;
         var clear = BulgeChain.Points(part.Flat.Cut.Outer, 400)
-            .SelectMany(p => new[] { 0, sheet.Thickness / 2, sheet.Thickness }.Select(depth => part.Placements[0].ToOuter(sheet.At(p, depth))))
+            .SelectMany(p =>
+                new[] { 0, sheet.Thickness / 2, sheet.Thickness }.Select(depth => part.Placements[0].ToOuter(sheet.At(p, depth))))
             .Select(p => new Point2(p.X, p.Y).Length - design.Shell.OuterRadius)
             .ToList();
 
@@ -88,7 +89,9 @@ public sealed class SaddleTests
 
         foreach (var arc in part.Flat.Cut.Outer.Edges.OfType<Arc2>())
         {
-            foreach (var (share, depth) in from i in Enumerable.Range(0, 101) from d in new[] { 0, 0.5, 1 } select (i / 100.0, d * sheet.Thickness))
+            foreach (var (share, depth) in from i in Enumerable.Range(0, 101)
+                                           from d in new[] { 0, 0.5, 1 }
+                                           select (i / 100.0, d * sheet.Thickness))
             {
                 var at = part.Placements[0].ToOuter(sheet.At(arc.At(share), depth));
                 Assert.Equal(design.Shell.OuterRadius, new Point2(at.X, at.Y).Length, Rounding);
@@ -136,7 +139,13 @@ public sealed class SaddleTests
     [InlineData(SaddleEars.Ends, 5)]
     public void A_finer_mesh_comes_to_the_stated_volume_even_with_holes_over_the_bends(SaddleEars ears, double slot)
     {
-        var bracket = BracketDesigns.Narrow with { Ears = ears, K = 0.33, PlateHeight = 70, Bolts = BracketDesigns.Narrow.Bolts with { Across = 60, Up = 50, Slot = slot } };
+        var bracket = BracketDesigns.Narrow with
+        {
+            Ears = ears,
+            K = 0.33,
+            PlateHeight = 70,
+            Bolts = BracketDesigns.Narrow.Bolts with { Across = 60, Up = 50, Slot = slot }
+        };
         var part = BracketDesigns.Part(BracketDesigns.On(bracket));
         var accuracy = new Accuracy(0.0005, Math.PI / 12);
 

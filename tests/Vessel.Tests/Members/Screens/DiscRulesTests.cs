@@ -19,7 +19,8 @@ public sealed class DiscRulesTests
         var codes = Codes(Discs.Vessel([_low, _high], [Discs.Wool("low", "high")]));
 
         Assert.Empty(codes.Intersect(
-            [FindingCodes.LooseDisc, FindingCodes.PackingWithoutScreen, FindingCodes.UnlikeMetals, FindingCodes.WebTooNarrow, FindingCodes.HoleTooSmallToCut]));
+            [FindingCodes.LooseDisc, FindingCodes.PackingWithoutScreen, FindingCodes.UnlikeMetals, FindingCodes.WebTooNarrow,
+                FindingCodes.HoleTooSmallToCut]));
     }
 
     [Theory]
@@ -62,7 +63,8 @@ public sealed class DiscRulesTests
         var design = Discs.Vessel(
             [_low with { Material = aluminium, Fixed = Fixing.Press }, _high with { Material = aluminium, Fixed = Fixing.Press }], [wool]);
 
-        var findings = Find(FindingCodes.UnlikeMetals, design).Where(f => f.Message.StartsWith("packing", StringComparison.Ordinal)).ToList();
+        var findings = Find(FindingCodes.UnlikeMetals, design)
+            .Where(f => f.Message.StartsWith("packing", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(["high", "low"], findings.Where(f => f.Severity == Severity.Warning).Select(f => f.Parts[0]).Order());
     }

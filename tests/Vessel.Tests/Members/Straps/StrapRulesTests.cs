@@ -11,10 +11,12 @@ public sealed class StrapRulesTests
 {
     private static readonly HashSet<string> _codes =
     [
-        FindingCodes.BendTooTight, FindingCodes.WasherNearBend, FindingCodes.BeadUnderStrap, FindingCodes.UnlikeMetals, FindingCodes.OutsideClash,
+        FindingCodes.BendTooTight, FindingCodes.WasherNearBend, FindingCodes.BeadUnderStrap, FindingCodes.UnlikeMetals,
+        FindingCodes.OutsideClash,
     ];
 
-    private static string[] Found(VesselDesign design) => [.. Assessment.Of(Compiler.Assemble(design)).Select(f => f.Code).Where(_codes.Contains)];
+    private static string[] Found(VesselDesign design) =>
+        [.. Assessment.Of(Compiler.Assemble(design)).Select(f => f.Code).Where(_codes.Contains)];
 
     private static VesselDesign Rolled(StrapDesign strap, double seam) => Straps.On(strap) is var design
         ? design with { Shell = design.Shell with { MadeFrom = StockForm.Sheet, SeamAngle = seam } }

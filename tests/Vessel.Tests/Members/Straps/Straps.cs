@@ -27,9 +27,11 @@ internal static class Straps
 
     /// <summary>The back half, then the front one.</summary>
     public static (StrapSite Site, Part Part)[] Halves(VesselDesign design) =>
-        [.. new Strap(design.All<StrapDesign>().First(), design).Halves.Zip(new Strap(design.All<StrapDesign>().First(), design).Parts(new([])))];
+        [.. new Strap(design.All<StrapDesign>().First(), design)
+            .Halves.Zip(new Strap(design.All<StrapDesign>().First(), design).Parts(new([])))];
 
-    /// <summary>Of every kind that its checks let through: narrow and wide gaps, with liner and without, feet straight on and on legs.</summary>
+    /// <summary>Of every kind that its checks let through: narrow and wide gaps, with liner and without,
+    /// feet straight on and on legs.</summary>
     public static VesselDesign Random(int seed)
     {
         var random = new Random(seed);
@@ -53,7 +55,8 @@ internal static class Straps
                 InsideRadius = inside,
                 K = Between(0.3, 0.5),
                 Bolts = Bolts("strap.bolts"),
-                Feet = new("strap.feet", (2 * hole) + slot + Between(0, 20), seed % 5 < 2 ? null : Between(5, 80), Bolts("strap.feet.bolts")),
+                Feet = new("strap.feet", (2 * hole) + slot + Between(0, 20),
+                    seed % 5 < 2 ? null : Between(5, 80), Bolts("strap.feet.bolts")),
             };
             var design = On(strap, 2 * radius);
             if (!StrapCheck.Find(design, PortSites.Of(design)).Any())

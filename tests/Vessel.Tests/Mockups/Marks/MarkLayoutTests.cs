@@ -27,7 +27,8 @@ public sealed class MarkLayoutTests
         var texts = design.Ports.Select(port => port.Name)
             .Concat(vessel.Joints.All.Where(joint => joint.Role == WeldRole.LongSeam).Select(joint => joint.Number));
         Assert.Equal(
-            texts.Order(), plan.Marks.Where(mark => mark.Height is not null).Select(mark => mark.Text).Concat(plan.MissingMarks.Select(mark => mark.Text)).Order());
+            texts.Order(), plan.Marks.Where(mark => mark.Height is not null).Select(mark => mark.Text)
+                .Concat(plan.MissingMarks.Select(mark => mark.Text)).Order());
         AssertApart(plan, scale);
         Assert.Equal(plan.MissingMarks.Length, Compiler.Assess(vessel).Count(finding => finding.Code == FindingCodes.NameNotPrinted));
     }
@@ -39,7 +40,9 @@ public sealed class MarkLayoutTests
         foreach (var seed in Enumerable.Range(0, 12))
         {
             var vessel = RandomDesigns.Built(seed);
-            var plan = MockupPlan.Of(vessel.Design with { Mockup = _raised with { Names = seed % 2 == 0 ? PrintNames.Raised : PrintNames.Sunk, Wall = 0.1 } }, vessel.Chamber.Heads, vessel.Sites, vessel.Members);
+            var plan = MockupPlan.Of(
+                vessel.Design with { Mockup = _raised with { Names = seed % 2 == 0 ? PrintNames.Raised : PrintNames.Sunk, Wall = 0.1 } },
+                vessel.Chamber.Heads, vessel.Sites, vessel.Members);
             AssertApart(plan, 1);
             (stand, missing) = (stand + plan.Marks.Length, missing + plan.MissingMarks.Length);
         }
@@ -64,7 +67,10 @@ public sealed class MarkLayoutTests
     public void Crowded_letters_shrink_but_not_below_five_millimetres_of_the_print()
     {
         double Height(string name, double scale) => Compiler.Assemble(
-                Designs.Vessel(Designs.Shell(), Designs.Branch(name, 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = _raised with { Scale = scale, LetterHeight = 12 } })
+                Designs.Vessel(Designs.Shell(), Designs.Branch(name, 32, 2, new(90, 0, 0, 0, 0))) with
+                {
+                    Mockup = _raised with { Scale = scale, LetterHeight = 12 },
+                })
             .Mockup.Marks.Where(mark => mark.Text == name).Select(mark => mark.Height!.Value).DefaultIfEmpty(0).Single();
 
         Assert.Equal(12, Height("in", 1));
@@ -81,12 +87,14 @@ public sealed class MarkLayoutTests
         // Two degrees beside the port's middle: set by hand, for a design that is checked has no port there.
         var shell = Designs.Shell() with { SeamAngle = 0.03 };
         var options = _raised with { Names = names, Wall = 0.5 };
-        var plan = Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = options }).Mockup;
+        var plan =
+            Compiler.Assemble(Designs.Vessel(shell, Designs.Branch("inlet", 32, 2, new(90, 0, 0, 0, 0))) with { Mockup = options }).Mockup;
 
         var line = plan.Marks.Single(mark => mark.Height is null);
         Assert.Equal("W1", line.Text);
         Assert.Equal(2, line.Outlines.Length);
-        Assert.All(line.Outlines.SelectMany(outline => outline), p => Near.Absolute(0.03, Math.Atan2(line.Chart.At(p, 0).Y, line.Chart.At(p, 0).X), 0.01));
+        Assert.All(line.Outlines.SelectMany(outline => outline),
+            p => Near.Absolute(0.03, Math.Atan2(line.Chart.At(p, 0).Y, line.Chart.At(p, 0).X), 0.01));
         Assert.All(line.Outlines.SelectMany(outline => outline), p => Assert.True(Math.Abs(line.Chart.At(p, 0).Z - 90) > 16));
         Assert.Equal(names == PrintNames.Sunk, line.Rise < 0);
     }
@@ -96,7 +104,8 @@ public sealed class MarkLayoutTests
     {
         // 2 mm of wall less 1.2 of the print's.
         string[] Codes(string mockup) =>
-            [.. Compiler.Read($"{Repository.Design("harbour-launch-breather.yaml")}\nmockup: {{ {mockup} }}\n").Faults.Select(fault => fault.Code)];
+            [.. Compiler.Read($"{Repository.Design("harbour-launch-breather.yaml")}\nmockup: {{ {mockup} }}\n")
+                .Faults.Select(fault => fault.Code)];
 
         Assert.Empty(Codes("names: sunk, letter_depth: 0.8"));
         Assert.Equal([FaultCodes.LettersTooDeep], Codes("names: sunk, letter_depth: 0.81"));
@@ -108,7 +117,10 @@ public sealed class MarkLayoutTests
     [Fact]
     public void A_print_that_is_cut_through_its_letters_comes_out_in_sound_pieces()
     {
-        var design = Compiler.Read(Repository.Design("trawler-winch-breather.yaml")).Value! with { Mockup = _raised with { Wall = 4, Bed = new(110, 110, 90) } };
+        var design = Compiler.Read(Repository.Design("trawler-winch-breather.yaml")).Value! with
+        {
+            Mockup = _raised with { Wall = 4, Bed = new(110, 110, 90) },
+        };
 
         var printed = Mockup.Printed(Compiler.Assemble(design).Mockup);
 
@@ -119,8 +131,10 @@ public sealed class MarkLayoutTests
     /// <summary>Fields keep the least distance from footprints, from each other and from the edges of the outline, in space.</summary>
     private static void AssertApart(MockupPlan plan, double scale)
     {
-        var fields = plan.Marks.SelectMany(mark => mark.Outlines.Select(outline => (mark, Rim: outline.Select(p => mark.Chart.At(p, 0)).ToList()))).ToList();
-        var feet = plan.Ports.Select(port => port.Outside).Concat(plan.Drains.Select(drain => drain.Outside)).Concat(plan.Members.SelectMany(member => member.Feet(plan.Outside)))
+        var fields = plan.Marks.SelectMany(mark =>
+            mark.Outlines.Select(outline => (mark, Rim: outline.Select(p => mark.Chart.At(p, 0)).ToList()))).ToList();
+        var feet = plan.Ports.Select(port => port.Outside).Concat(plan.Drains.Select(drain => drain.Outside))
+            .Concat(plan.Members.SelectMany(member => member.Feet(plan.Outside)))
             .Select(print => print.Place(72)!.Points).ToList();
         foreach (var (mark, rim) in fields)
         {
@@ -137,7 +151,8 @@ public sealed class MarkLayoutTests
             {
                 // Chords are shorter than arcs by a hair.
                 if ((fields[i].Rim[0] - fields[k].Rim[0]).Length < 40 / scale)
-                    Assert.True(Apart(fields[i].Rim, fields[k].Rim) >= 0.99 * LetterSize.LeastGap / scale, $"fields of {fields[i].mark.Text} and {fields[k].mark.Text} come close");
+                    Assert.True(Apart(fields[i].Rim, fields[k].Rim) >= 0.99 * LetterSize.LeastGap / scale,
+                        $"fields of {fields[i].mark.Text} and {fields[k].mark.Text} come close");
             }
         }
     }

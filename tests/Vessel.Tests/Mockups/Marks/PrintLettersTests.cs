@@ -29,7 +29,8 @@ public sealed class PrintLettersTests
 
             var corners = bars.SelectMany(bar => bar.Corners).ToList();
             Assert.All(corners, at => Assert.InRange(at.V, -0.1 * size.Height, 1.1 * size.Height));
-            Assert.All(corners, at => Assert.InRange(at.U, -0.1 * size.Height, PrintLetters.Width(letter.ToString(), size) + (0.1 * size.Height)));
+            Assert.All(corners, at =>
+                Assert.InRange(at.U, -0.1 * size.Height, PrintLetters.Width(letter.ToString(), size) + (0.1 * size.Height)));
         }
     }
 
@@ -57,7 +58,8 @@ public sealed class PrintLettersTests
     private static double Distance(LetterBar a, LetterBar b)
     {
         var (p, q) = (a.Corners.Select(Raised).ToList(), b.Corners.Select(Raised).ToList());
-        return Enumerable.Range(0, 4).Min(i => Enumerable.Range(0, 4).Min(k => Segments.Distance(p[i], p[(i + 1) % 4], q[k], q[(k + 1) % 4])));
+        return Enumerable.Range(0, 4)
+            .Min(i => Enumerable.Range(0, 4).Min(k => Segments.Distance(p[i], p[(i + 1) % 4], q[k], q[(k + 1) % 4])));
     }
 
     private static Vector3 Raised(Point2 p) => new(p.U, p.V, 0);

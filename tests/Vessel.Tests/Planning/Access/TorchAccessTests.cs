@@ -50,7 +50,8 @@ public sealed class TorchAccessTests
         Compiler.Assess(Compiler.Assemble(Compiler.Read(
             Repository.Design(Launch), DesignSettings.None with { Shop = "torch: { cup_diameter: 60 mm }" }).Value!)).Select(f => f.Code));
 
-    /// <summary>Plate of 6 mm in aluminium asks for 4.8 mm of tungsten in a cup of number 10, four sixteenths of an inch wider than number 6.</summary>
+    /// <summary>Plate of 6 mm in aluminium asks for 4.8 mm of tungsten in a cup of number 10,
+    /// four sixteenths of an inch wider than number 6.</summary>
     [Fact]
     public void The_cup_is_the_one_that_the_electrode_asks_for()
     {
@@ -65,7 +66,8 @@ public sealed class TorchAccessTests
 
         Assert.Contains(thick.Procedures, weld => weld.Tungsten?.Cup == 10);
         Assert.All(thick.Access, access => Assert.Equal(
-            thick.Procedures.Single(weld => weld.Joint.Path == access.Joint.Path).Tungsten?.Cup == 10 ? 12.5 + (4 * 25.4 / 16) : 12.5, access.CupDiameter, 9));
+            thick.Procedures.Single(weld => weld.Joint.Path == access.Joint.Path).Tungsten?.Cup == 10
+                ? 12.5 + (4 * 25.4 / 16) : 12.5, access.CupDiameter, 9));
         Assert.Contains(Plans.Of(Launch).Access, access => access.CupDiameter == _torch.CupDiameter);
     }
 

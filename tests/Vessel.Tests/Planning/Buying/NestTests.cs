@@ -47,7 +47,8 @@ public sealed class NestTests
         var used = Math.Min(ShelvesOf(nest, layDown: false), ShelvesOf(nest, layDown: true));
         var shelves = nest.Pieces.Sum(piece => piece.Area) / (used * _sheet.Width);
 
-        TestContext.Current.TestOutputHelper!.WriteLine(FormattableString.Invariant($"set {seed}: {100 * nest.Utilisation:0.0} %, boxes on shelves {100 * shelves:0.0} %"));
+        TestContext.Current.TestOutputHelper!.WriteLine(
+            FormattableString.Invariant($"set {seed}: {100 * nest.Utilisation:0.0} %, boxes on shelves {100 * shelves:0.0} %"));
         Assert.True(nest.Utilisation >= shelves - 1e-12, $"{nest.Utilisation} against {shelves}");
     }
 
@@ -56,7 +57,8 @@ public sealed class NestTests
     {
         var (sheet, gap) = (nest.Sheet, nest.Sheet.Spacing);
         var boxes = nest.Pieces.Select(piece => piece.Outline.Aggregate(Box2.Empty, (all, p) => all.Join(p)))
-            .Select(box => layDown ? (Long: Math.Min(box.Width, box.Height), Wide: Math.Max(box.Width, box.Height)) : (Long: box.Width, Wide: box.Height))
+            .Select(box => layDown
+                ? (Long: Math.Min(box.Width, box.Height), Wide: Math.Max(box.Width, box.Height)) : (Long: box.Width, Wide: box.Height))
             .OrderByDescending(box => box.Long);
         double total = 0, column = 0, filled = 0, reach = 0;
         foreach (var (along, across) in boxes)
@@ -84,7 +86,8 @@ public sealed class NestTests
         Assert.True(rectangle.Utilisation >= stock.Nest.Utilisation - 1e-12);
     });
 
-    /// <summary>One disc needs its own square and the margins; four squares of 100 need 225 x 225 with a margin of 10 and 5 between.</summary>
+    /// <summary>One disc needs its own square and the margins;
+    /// four squares of 100 need 225 x 225 with a margin of 10 and 5 between.</summary>
     [Fact]
     public void The_smallest_rectangle_of_what_can_be_told_by_head()
     {
@@ -138,7 +141,8 @@ public sealed class NestTests
         }
     }
 
-    /// <summary>Half of the cut goes off either side of its line: what is left between two pieces, and at the edge, is what the shop keeps.</summary>
+    /// <summary>Half of the cut goes off either side of its line: what is left between two pieces, and at the edge,
+    /// is what the shop keeps.</summary>
     [Fact]
     public void Pieces_keep_the_width_of_the_cut_beside_the_spacing()
     {

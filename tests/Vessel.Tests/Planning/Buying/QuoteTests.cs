@@ -13,7 +13,8 @@ public sealed class QuoteTests
 
     private static readonly Plan _priced = With(Shops.Whole);
 
-    private static readonly Plan _cut = With(Shops.Whole.Replace("sheet_by: used, length_by: whole", "sheet_by: blank", StringComparison.Ordinal)
+    private static readonly Plan _cut = With(Shops.Whole
+        .Replace("sheet_by: used, length_by: whole", "sheet_by: blank", StringComparison.Ordinal)
         .Replace("cut_step: 50 mm, least_cut: 100 mm", "cut_step: 0 mm, least_cut: 0 mm", StringComparison.Ordinal));
 
     [Fact]
@@ -59,14 +60,16 @@ public sealed class QuoteTests
     public void Stock_weighs_what_the_cut_list_says_and_the_kerfs()
     {
         var kilograms = Quote.Of(_cut)!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)
-            || l.What.Contains(" tube ", StringComparison.Ordinal) || l.What.Contains(" bar ", StringComparison.Ordinal)).Sum(l => l.Quantity);
+            || l.What.Contains(" tube ", StringComparison.Ordinal) || l.What.Contains(" bar ", StringComparison.Ordinal))
+                .Sum(l => l.Quantity);
         var cutList = _cut.Assembly.Parts.Sum(p => p.Quantity * p.Stock.Mass) / 1000;
         var kerfs = _cut.Bars.Sum(b => b.Mass * b.Pieces.Length * _cut.Assembly.Design.Shop.Stock.SawKerf / b.Used) / 1000;
 
         Assert.Equal(cutList + kerfs, kilograms, 1e-9);
     }
 
-    /// <summary>A blank is never more than the rectangle that holds all of them with margins; that no more than the sheet so far; that no more than the sheet.</summary>
+    /// <summary>A blank is never more than the rectangle that holds all of them with margins; that no more than the sheet so far; that no
+    /// more than the sheet.</summary>
     [Fact]
     public void Each_way_to_charge_a_sheet_takes_more_than_the_one_before()
     {
@@ -79,7 +82,8 @@ public sealed class QuoteTests
     }
 
     private static double Sheets(string by) =>
-        Quote.Of(With($"prices: {{ stainless_per_kg: 5, sheet_by: {by} }}"))!.Lines.Where(l => l.What.Contains(" sheet ", StringComparison.Ordinal)).Sum(l => l.Quantity);
+        Quote.Of(With($"prices: {{ stainless_per_kg: 5, sheet_by: {by} }}"))!.Lines.Where(l =>
+            l.What.Contains(" sheet ", StringComparison.Ordinal)).Sum(l => l.Quantity);
 
     /// <summary>Six sections: tubes of 34, 84 and 62, bar of 26 mm; whole lengths of 6 and 3 m.</summary>
     [Fact]
@@ -100,7 +104,8 @@ public sealed class QuoteTests
     public void A_spun_head_and_a_finish_that_is_sent_out_are_lines_of_their_own(string finish, string? line)
     {
         var design = Compiler.Read(
-            Repository.Design(Launch), new DesignSettings(null, [$"finish={finish}"]) with { Shop = "prices: { spinning: 45, finish: 35 }" }).Value!;
+            Repository.Design(Launch),
+            new DesignSettings(null, [$"finish={finish}"]) with { Shop = "prices: { spinning: 45, finish: 35 }" }).Value!;
         var quote = Quote.Of(Plan.Of(Compiler.Assemble(design)))!;
 
         Assert.Equal(45, quote.Lines.Single(l => l.What.StartsWith("spinning of bottom", StringComparison.Ordinal)).Hand!.Value.Likely);
@@ -108,7 +113,8 @@ public sealed class QuoteTests
         Assert.Equal(45 + (line is null ? 0 : 35), quote.Hand.Likely, 1e-9);
     }
 
-    /// <summary>A blank of half a sphere is sqrt 2 times its mean diameter of 118 mm and its flange: more than 150, less than 200.</summary>
+    /// <summary>A blank of half a sphere is sqrt 2 times its mean diameter of 118 mm and its flange: more than 150,
+    /// less than 200.</summary>
     [Theory]
     [InlineData("spinnings: [{ up_to: 150 mm, price: 20 }, { up_to: 200 mm, price: 35 }], spinning: 90", 35)]
     [InlineData("spinnings: [{ up_to: 200 mm, price: 35 }, { up_to: 150 mm, price: 20 }]", 35)]
@@ -146,7 +152,8 @@ public sealed class QuoteTests
     {
         const string shop = "prices: { stainless_per_kg: 5, labour_per_hour: 60, fitting: 10 }";
         Plan Of(int count) => Plan.Of(Compiler.Assemble(Compiler.Read(
-            Repository.Design(Launch), new DesignSettings(null, [FormattableString.Invariant($"quantity={count}")]) with { Shop = shop }).Value!));
+            Repository.Design(Launch),
+            new DesignSettings(null, [FormattableString.Invariant($"quantity={count}")]) with { Shop = shop }).Value!));
         var (one, four) = (Of(1), Of(4));
         var (single, batch) = (Quote.Of(one)!, Quote.Of(four)!);
         double Labour(Quote quote) => quote.Lines.Single(l => l.What == "labour").Hand!.Value.Likely;
@@ -156,11 +163,13 @@ public sealed class QuoteTests
         Assert.All(four.Bars, bar => Assert.Single(bar.Packing.Bars));
         Assert.Equal(4 * one.Sheets.Sum(sheet => sheet.Nest.Pieces.Length), four.Sheets.Sum(sheet => sheet.Nest.Pieces.Length));
         Near.Relative((4 * Labour(single)) - (3 * one.Timing.SetUp.Likely), Labour(batch), 1e-9);
-        Near.Relative(4 * single.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely), batch.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely), 1e-9);
+        Near.Relative(4 * single.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely),
+            batch.Lines.Where(l => l.Unit is "kg" or "each").Sum(l => l.Hand!.Value.Likely), 1e-9);
         Near.Relative(batch.Hand.Likely / 4, batch.AfterTotal.Single(sum => sum.What == "each of 4").Hand.Likely, 1e-12);
     }
 
-    /// <summary>To 100 mm steps, never less than 250 mm, of each section; a bung of 26.5 mm is turned from bar of 1 1/16 in, one of 27.1 from 28.</summary>
+    /// <summary>To 100 mm steps, never less than 250 mm, of each section; a bung of 26.5 mm is turned from bar of 1 1/16 in,
+    /// one of 27.1 from 28.</summary>
     [Fact]
     public void Sizes_are_rounded_up_to_what_is_sold()
     {
@@ -169,7 +178,8 @@ public sealed class QuoteTests
         Assert.All(plan.Bars, bar =>
         {
             Assert.Equal(Math.Max(250, 100 * Math.Ceiling(bar.Used / 100)), bar.Bought);
-            Near.Relative(Plans.Of(Launch).Bars.Single(other => other.Diameter == bar.Diameter).Mass * bar.Bought / bar.Used, bar.Mass, 1e-9);
+            Near.Relative(Plans.Of(Launch)
+                .Bars.Single(other => other.Diameter == bar.Diameter).Mass * bar.Bought / bar.Used, bar.Mass, 1e-9);
         });
         Assert.Contains(plan.Bars, bar => bar.Bought > bar.Used);
         Assert.Equal((26, 17 * 25.4 / 16, 28), (BarSizes.Bought(26), BarSizes.Bought(26.5), BarSizes.Bought(27.1)));

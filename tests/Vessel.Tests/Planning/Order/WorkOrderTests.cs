@@ -26,7 +26,11 @@ public sealed class WorkOrderTests
         {
             var design = RandomDesigns.At(seed).With(RandomInsides.At(seed));
             if (design.Inside.Caps.Any(cap => cap.Outlet is not null))
-                design = design with { Ports = [.. design.Ports, Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }] };
+                design = design with
+                {
+                    Ports = [.. design.Ports,
+                    Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
+                };
             var sites = design.Ports.Select(port => PortSites.Of(design).Of(port)).ToImmutableArray();
             var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
             var chamber = new Chamber(Courses.Build(design, sites), heads[0], heads[1]);
@@ -59,7 +63,8 @@ public sealed class WorkOrderTests
         Assert.Equal(WeldRole.HeadSeam, welds[^1].Weld!.Role);
         Assert.Equal(ids.IndexOf(welds[^1].Id) - 1, ids.IndexOf("clean"));
         Assert.Equal(ids.IndexOf(welds[^1].Id) + 1, ids.IndexOf("leak test"));
-        Assert.Contains("stays open as vent", plan.Steps.Single(s => s.Task == welds[^1] && s.Kind == StepKind.Weld).What, StringComparison.Ordinal);
+        Assert.Contains("stays open as vent", plan.Steps.Single(s => s.Task == welds[^1] && s.Kind == StepKind.Weld).What,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -89,7 +94,9 @@ public sealed class WorkOrderTests
     public void A_cap_that_hangs_from_the_outlet_is_welded_to_it_before_the_lid_is_in_the_way()
     {
         var plan = Plans.Of("shop-compressor-catch-can.yaml");
-        string Id(WeldRole role, string path) => plan.Order.Tasks.Single(t => t.Weld?.Role == role && (path.Length == 0 ? t.Weld.Owner == plan.Assembly.Design.Inside.Caps[0].Path : t.Weld.Path.StartsWith(path, StringComparison.Ordinal))).Id;
+        string Id(WeldRole role, string path) =>
+            plan.Order.Tasks.Single(t => t.Weld?.Role == role && (path.Length == 0
+            ? t.Weld.Owner == plan.Assembly.Design.Inside.Caps[0].Path : t.Weld.Path.StartsWith(path, StringComparison.Ordinal))).Id;
         var outlet = plan.Assembly.Design.Ports.Single(p => p.Name == plan.Assembly.Design.Inside.Caps[0].Outlet);
 
         Assert.Contains(plan.Order.Links, l => l.Before == Id(WeldRole.Hold, "") && l.After == Id(WeldRole.PortSeam, outlet.Path));
@@ -119,7 +126,8 @@ public sealed class WorkOrderTests
         Assert.All(plan.Procedures, weld => Assert.Equal(
             (StepKind[])
             [
-                .. weld.Role == WeldRole.Mount ? Array.Empty<StepKind>() : !weld.Joint.Runs.IsEmpty ? [StepKind.Fit] : [StepKind.Fit, StepKind.Tack],
+                .. weld.Role == WeldRole.Mount ? Array.Empty<StepKind>() : !weld.Joint.Runs.IsEmpty
+                    ? [StepKind.Fit] : [StepKind.Fit, StepKind.Tack],
                 StepKind.Weld,
                 .. weld.CoolBelow is null ? Array.Empty<StepKind>() : [StepKind.Cool],
                 StepKind.Check,
@@ -148,13 +156,15 @@ public sealed class WorkOrderTests
             foreach (var joint in group.Tacked)
             {
                 Assert.True(tacked < steps.FindIndex(step => step.Task.Weld == joint));
-                Assert.DoesNotContain(steps, step => step.Task.Weld == joint && step.Kind is StepKind.Fit or StepKind.Tack && step.Task.Weld == joint);
+                Assert.DoesNotContain(steps, step => step.Task.Weld == joint && step.Kind is StepKind.Fit or StepKind.Tack
+                    && step.Task.Weld == joint);
                 Assert.Contains($"{joint.Number}", plan.Steps[tacked].What, StringComparison.Ordinal);
             }
         });
     }
 
-    /// <summary>A muffler for a workshop blower: wool round a perforated pipe that hangs from one end, between two plates of the shell.</summary>
+    /// <summary>A muffler for a workshop blower: wool round a perforated pipe that hangs from one end,
+    /// between two plates of the shell.</summary>
     private static string Muffler(string pipe, string inside) => $$"""
         vessel: Muffler
         material: mild steel
@@ -176,12 +186,14 @@ public sealed class WorkOrderTests
         """;
 
     private static string Pipe(string end, int inside) =>
-        $"- {{ name: pipe, in: {end}, at: {{ radius: 0 }}, tube: {{ outside_diameter: 42, wall: 2 }}, length: 40, joint: set_in, inside_length: {inside} }}";
+        $"- {{ name: pipe, in: {end}, at: {{ radius: 0 }}, tube: {{ outside_diameter: 42, wall: 2 }}, length: 40, joint: set_in, "
+            + $"inside_length: {inside} }}";
 
     [Theory]
     [InlineData("top", "bottom", "discs[1]", "discs[0]")]
     [InlineData("bottom", "top", "discs[0]", "discs[1]")]
-    public void A_pipe_through_the_wool_is_there_before_the_wool_and_the_wool_before_what_shuts_it_in(string end, string other, string near, string far)
+    public void A_pipe_through_the_wool_is_there_before_the_wool_and_the_wool_before_what_shuts_it_in(string end, string other,
+        string near, string far)
     {
         var plan = Plans.OfText(Muffler(Pipe(end, 200), Plates));
         var ids = plan.Order.Tasks.Select(task => task.Id).ToList();
@@ -193,13 +205,15 @@ public sealed class WorkOrderTests
         Assert.True(ids.IndexOf("fit inside.packing") < At($"inside.{far}.fixed"));
         Assert.True(At($"inside.{far}.fixed") < At(other));
         Assert.Contains("round 'pipe'", plan.Steps.Single(step => step.Task.Id == "fit inside.packing").What, StringComparison.Ordinal);
-        Assert.Contains("stays open as vent", plan.Steps.Single(step => step.Task.Weld?.Path == other && step.Kind == StepKind.Weld).What, StringComparison.Ordinal);
+        Assert.Contains("stays open as vent", plan.Steps.Single(step => step.Task.Weld?.Path == other && step.Kind == StepKind.Weld).What,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_sleeve_through_the_wool_is_there_before_it_too()
     {
-        var plan = Plans.OfText(Muffler("", "sleeve: { tube: { outside_diameter: 42, wall: 2 }, length: 200, hangs_from: top, fixed: weld }\n  " + Plates));
+        var plan = Plans.OfText(
+            Muffler("", "sleeve: { tube: { outside_diameter: 42, wall: 2 }, length: 200, hangs_from: top, fixed: weld }\n  " + Plates));
         var ids = plan.Order.Tasks.Select(task => task.Id).ToList();
         int At(string path) => ids.IndexOf(WorkTask.Welding(plan.Assembly.Welds.Single(weld => weld.Joint.Path == path).Joint.Number));
 

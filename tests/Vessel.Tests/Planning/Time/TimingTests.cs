@@ -23,7 +23,8 @@ public sealed class TimingTests
         var text = Repository.Design(Launch);
         var drain = text.IndexOf("  - name: drain", StringComparison.Ordinal);
         text = text.Remove(drain, text.IndexOf("inside:\n", drain, StringComparison.Ordinal) - drain);
-        var plan = Plans.OfText(text, "dimensions.body=100", "inside.cap.outside_diameter=50", "inside.sleeve.tube.outside_diameter=70", "bracket.at.angle=150");
+        var plan = Plans.OfText(text, "dimensions.body=100", "inside.cap.outside_diameter=50", "inside.sleeve.tube.outside_diameter=70",
+            "bracket.at.angle=150");
 
         Assert.Equal(2, plan.Assembly.Design.Ports.Length);
         Assert.InRange(plan.Timing.Hand.Likely / 60, 6, 10);

@@ -12,8 +12,8 @@ using Xunit;
 namespace Vessel.Tests.Ports;
 
 /// <summary>
-/// Ports over the seam of shell and dish. That coped ends lie on both, and that solids close, random designs tell (re-assembly, solid laws); volumes and
-/// weld lengths of tilted and offset ones stand against an independent kernel (Readers/kernel/over-seam.yaml).
+/// Ports over the seam of shell and dish. That coped ends lie on both, and that solids close, random designs tell (re-assembly, solid
+/// laws); volumes and weld lengths of tilted and offset ones stand against an independent kernel (Readers/kernel/over-seam.yaml).
 /// </summary>
 public sealed class OverSeamTests
 {
@@ -22,15 +22,16 @@ public sealed class OverSeamTests
     private static PortDesign Level(double height) => Designs.Branch("inlet", 2 * (Radius + 2), 2, new(height, 0.5, 0, 0, 0));
 
     private static Assembly Vessel(PortDesign port, HeadDesign? bottom = null, StockForm form = StockForm.Tube) =>
-        Compiler.Assemble(Designs.Vessel(Designs.Shell(madeFrom: form), port) is var vessel && bottom is not null ? vessel with { Bottom = bottom } : vessel);
+        Compiler.Assemble(Designs.Vessel(Designs.Shell(madeFrom: form), port) is var vessel && bottom is not null
+            ? vessel with { Bottom = bottom } : vessel);
 
     private static double Weld(Assembly vessel) => vessel.Welds.Single(weld => weld.Joint.Path == "ports[0]").Length;
 
     private static double Volume(Assembly vessel, string part) => vessel.Parts.Single(p => p.Id == part).Volume;
 
     /// <summary>
-    /// With its axis through the centre of a half sphere, in the seam's plane, a port's lower half stands on the sphere as on a lid with a round hole
-    /// and its upper half on a cylinder.
+    /// With its axis through the centre of a half sphere, in the seam's plane, a port's lower half stands on the sphere as on a lid with a
+    /// round hole and its upper half on a cylinder.
     /// </summary>
     [Fact]
     public void A_port_through_the_middle_of_a_half_sphere_has_half_a_circle_and_half_a_saddle()
@@ -67,7 +68,8 @@ public sealed class OverSeamTests
         static bool HoleTime(Assembly vessel) => vessel.Parts.Single(part => part.Id == "shell").Holes.Single().IsLater;
     }
 
-    /// <summary>Every place of a notch's wall is as far from the port's axis as the hole is wide, and no metal is left beyond the seam.</summary>
+    /// <summary>Every place of a notch's wall is as far from the port's axis as the hole is wide,
+    /// and no metal is left beyond the seam.</summary>
     [Theory]
     [InlineData(0, 0, 6)]
     [InlineData(18, 0.4, 8)]
@@ -119,7 +121,8 @@ public sealed class OverSeamTests
         var both = Designs.Vessel(shell, Level(4), Level(176) with { Name = "outlet" }) with { Top = Designs.Dome(shell, "top") };
         var plan = Plan.Of(Compiler.Assemble(both));
 
-        Assert.Contains(Assessment.Of(plan.Assembly), finding => finding is { Code: FindingCodes.PortOverHeadSeam, Severity: Severity.Warning });
+        Assert.Contains(Assessment.Of(plan.Assembly),
+            finding => finding is { Code: FindingCodes.PortOverHeadSeam, Severity: Severity.Warning });
         Assert.Null(Found(Vessel(Level(90))));
     }
 
@@ -148,12 +151,14 @@ public sealed class OverSeamTests
     [Fact]
     public void A_port_of_the_head_in_its_way_is_found()
     {
-        var inWay = Designs.OnHead("drain", PortHost.Bottom, 20, 2, 50, 0.5) is var drain ? drain with { Place = drain.Place with { SquareToSurface = true } } : null!;
+        var inWay = Designs.OnHead("drain", PortHost.Bottom, 20, 2, 50, 0.5) is var drain
+            ? drain with { Place = drain.Place with { SquareToSurface = true } } : null!;
         VesselDesign With(PortDesign drain) => Designs.Vessel(Designs.Shell(), Level(0), drain);
 
         Assert.Equal([FaultCodes.HolesOverlap], DesignCheck.Find(With(inWay)).Select(fault => fault.Code));
         Assert.Empty(DesignCheck.Find(With(inWay with { Place = inWay.Place with { Angle = 0.5 + Math.PI } })));
     }
 
-    private static Measure? Found(Assembly vessel) => Assessment.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.PortOverHeadSeam);
+    private static Measure? Found(Assembly vessel) =>
+        Assessment.Of(vessel).SingleOrDefault(finding => finding.Code == FindingCodes.PortOverHeadSeam);
 }

@@ -39,7 +39,8 @@ public sealed class PiecesTests
     [Fact]
     public void A_plate_with_very_many_holes_is_shown_without_them()
     {
-        var sheet = Repository.Design("harbour-launch-breather.yaml").Replace("hole_diameter: 3, pitch: 4.5", "hole_diameter: 0.8, pitch: 1.6", StringComparison.Ordinal);
+        var sheet = Repository.Design("harbour-launch-breather.yaml")
+            .Replace("hole_diameter: 3, pitch: 4.5", "hole_diameter: 0.8, pitch: 1.6", StringComparison.Ordinal);
         // As finely as it takes to have more facets than are shown.
         var build = Compiler.Compile(Compiler.Read(sheet).Value!, _options with { Solids = new(0.05, Math.PI / 12) });
         var index = build.Parts.ToList().FindIndex(built => built.Part.Id == "lower-screen");
