@@ -29,7 +29,7 @@ internal static class FindingText
         return string.Join(", ", accepted == 0 ? counts : counts.Append($"{accepted} accepted"));
     }
 
-    /// <summary>In one line: whether there is anything left that stands against cutting.</summary>
+    /// <summary>One line that says whether anything is left that stands against cutting.</summary>
     public static string Verdict(ImmutableArray<Measure> findings) =>
         findings.IsEmpty ? "no faults, no findings"
         : ExitCode(findings) == ExitCodes.Good ? $"no faults; {Count(findings)}"

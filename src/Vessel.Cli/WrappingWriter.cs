@@ -5,7 +5,7 @@ namespace Vessel.Cli;
 
 /// <summary>Breaks lines that are wider than a terminal between words, where the terminal itself would break them anywhere.</summary>
 /// <param name="to">Where the lines go.</param>
-/// <param name="width">Of the terminal, characters.</param>
+/// <param name="width">Width of the terminal, characters.</param>
 internal sealed partial class WrappingWriter(TextWriter to, int width) : TextWriter
 {
     /// <summary>A label wider than this leaves too little room beside it for its text.</summary>

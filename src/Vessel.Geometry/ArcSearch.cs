@@ -14,7 +14,7 @@ internal readonly record struct SmoothEnds(bool Start, bool End, bool Closed);
 /// chain can have there; the first layer that reaches the end with a direction that is allowed gives the number. A node is a station and
 /// a place across it. Derived here.
 /// </remarks>
-/// <param name="stretch">That the arcs stand for.</param>
+/// <param name="stretch">Stretch that the arcs stand for.</param>
 /// <param name="places">Parameters, ascending; every <see cref="Between"/>th is a station where arcs may meet, the
 /// first and
 /// the last too. The others are looked at only.</param>
@@ -189,7 +189,7 @@ internal sealed class ArcSearch(
         return next;
     }
 
-    /// <summary>From the end back by arcs that keep well inside their range.</summary>
+    /// <summary>Arcs from the end back that keep well inside their range.</summary>
     private List<(Interval Domain, ArcSpan Span)> Back(List<Directions[]> layers, List<Arc>?[] arcs, double direction, double tolerance)
     {
         var chain = new List<(Interval Domain, ArcSpan Span)>();
@@ -215,7 +215,7 @@ internal sealed class ArcSearch(
 
     /// <param name="From">A station.</param>
     /// <param name="To">Another one.</param>
-    /// <param name="Chord">Its heading.</param>
+    /// <param name="Chord">Heading of its chord.</param>
     /// <param name="Low">Least half sweep.</param>
     /// <param name="High">Greatest half sweep.</param>
     private readonly record struct Arc(int From, int To, double Chord, double Low, double High)

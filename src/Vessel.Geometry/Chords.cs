@@ -16,7 +16,7 @@ public static class Chords
     public static ImmutableArray<Point2> Of(Loop2 loop, double deviation) =>
         [.. loop.Edges.SelectMany(edge => Of(edge, deviation).SkipLast(1))];
 
-    /// <summary>From start to end, both included.</summary>
+    /// <summary>Points from start to end, both included.</summary>
     public static IReadOnlyList<Point2> Of(Curve2 curve, double deviation)
     {
         if (curve is Line2 line)

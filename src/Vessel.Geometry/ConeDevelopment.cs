@@ -13,7 +13,7 @@ namespace Vessel.Geometry;
 /// <param name="HalfAngle">Between the cone's axis and its line, radians.</param>
 /// <param name="Seam">Angle of the middle of the gap, of the first where there are two, radians.</param>
 /// <param name="Gap">Root gap, mm; the same all along the seam.</param>
-/// <param name="Lengths">From the tip to the narrow and to the wide edge, mm.</param>
+/// <param name="Lengths">Lengths from the tip to the narrow and to the wide edge, mm.</param>
 /// <param name="TipUp">Whether the tip lies above on the flat. The flat is turned by half a turn for this, never
 /// mirrored.</param>
 public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, Interval Lengths, bool TipUp) : Development
@@ -24,7 +24,7 @@ public sealed record ConeDevelopment(double HalfAngle, double Seam, double Gap, 
     /// <summary>Added along either side and cut off when it is rolled, mm.</summary>
     public double Trim { get; init; }
 
-    /// <summary>From the middle of the gap on one side to the middle of the sheet, round the axis.</summary>
+    /// <summary>Angle from the middle of the gap on one side to the middle of the sheet, round the axis.</summary>
     private double Half => Math.PI / Segments;
 
     /// <summary>Angle of the flat for one round the axis.</summary>

@@ -11,10 +11,10 @@ public abstract record Development
     {
     }
 
-    /// <summary>From the finished surface to the flat, mm.</summary>
+    /// <summary>Place on the flat of a place on the finished surface, mm.</summary>
     public abstract Point2 Flatten(Point2 place);
 
-    /// <summary>From the flat back to the finished surface.</summary>
+    /// <summary>Place on the finished surface of a place on the flat.</summary>
     public abstract Point2 Raise(Point2 flat);
 }
 
@@ -30,7 +30,7 @@ public sealed record PlaneDevelopment : Development
 /// A sheet rolled to a cylinder or, of several, to its share of one. The blank is one root gap shorter than the neutral arc, and half
 /// the gap lies on either side of a seam, so angle = seam + (x + gap/2) / radius.
 /// </summary>
-/// <param name="OuterRadius">Of the finished cylinder, mm.</param>
+/// <param name="OuterRadius">Outer radius of the finished cylinder, mm.</param>
 /// <param name="Wall">mm.</param>
 /// <param name="K">Place of the neutral line as a share of the wall from the inside; 0.5 once the radius is more
 /// than about five walls (reference: DIN 6935 correction reaches 1).</param>
@@ -61,7 +61,7 @@ public sealed record RolledDevelopment(double OuterRadius, double Wall, double K
 }
 
 /// <summary>A sheet wrapped round the outside of a tube: x = radius (angle - start), y = height + lift.</summary>
-/// <param name="Radius">Of the tube's outside, mm.</param>
+/// <param name="Radius">Radius of the tube's outside, mm.</param>
 /// <param name="Start">Angle of the wrap's left edge, radians.</param>
 /// <param name="Lift">Added to heights so that the flat starts at y = 0, mm.</param>
 public sealed record WrappedDevelopment(double Radius, double Start, double Lift) : Development

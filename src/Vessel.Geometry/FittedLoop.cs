@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Geometry;
 
 /// <summary>A closed chain of lines and circular arcs that stands for an exact loop.</summary>
-/// <param name="Vertices">In the loop's direction; the last leads back to the first.</param>
+/// <param name="Vertices">Vertices in the loop's direction; the last leads back to the first.</param>
 /// <param name="Deviation">Greatest distance between chain and loop, mm; zero for lines and arcs, which are kept.</param>
 public sealed record FittedLoop(ImmutableArray<Bulge> Vertices, double Deviation)
 {

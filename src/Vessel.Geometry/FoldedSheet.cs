@@ -16,7 +16,7 @@ public sealed record FoldedSheet
 
     /// <param name="thickness">mm.</param>
     /// <param name="across">Unit direction on the flat, square to the bend lines.</param>
-    /// <param name="bends">In the order in which they lie along <paramref name="across"/>; zones must not overlap.</param>
+    /// <param name="bends">Bends in the order in which they lie along <paramref name="across"/>; zones must not overlap.</param>
     /// <param name="still">Number of the strip that is held still: 0 lies before the first bend.</param>
     public FoldedSheet(double thickness, Point2 across, ImmutableArray<Bend> bends, int still)
     {
@@ -92,11 +92,11 @@ public sealed record FoldedSheet
     }
 
     /// <summary>A strip or a cylinder in the section across the bends (u across, v towards the viewer).</summary>
-    /// <param name="Range">Of the flat, along the direction across.</param>
+    /// <param name="Range">Range of the flat, along the direction across.</param>
     /// <param name="From">Where <paramref name="Foot"/> and <paramref name="Heading"/> are taken.</param>
-    /// <param name="Foot">On the viewed face.</param>
-    /// <param name="Heading">Of the viewed face, radians.</param>
-    /// <param name="Radius">Of the viewed face, where bent.</param>
+    /// <param name="Foot">Place on the viewed face.</param>
+    /// <param name="Heading">Heading of the viewed face, radians.</param>
+    /// <param name="Radius">Radius of the viewed face, where bent.</param>
     /// <param name="Angle">Turned in all; zero for a strip.</param>
     private readonly record struct Piece(Interval Range, double From, Point2 Foot, double Heading, double Radius, double Angle)
     {

@@ -15,8 +15,8 @@ namespace Vessel.Geometry;
 /// stays straight across; its middle then lies inside the surface and its sides outside, as the sides and corners of a
 /// polygon of the circle's girth do, most where the surface is widest and upright: at the rim. Derived here.
 /// </remarks>
-/// <param name="Meridian">On which lengths are kept; runs from the strip's narrow end to the rim, where it is upright.</param>
-/// <param name="HalfAngle">From the centre line to a side, round the axis.</param>
+/// <param name="Meridian">Curve on which lengths are kept; runs from the strip's narrow end to the rim, where it is upright.</param>
+/// <param name="HalfAngle">Angle from the centre line to a side, round the axis.</param>
 /// <param name="PoleUp">Whether the pole lies above the rim on the flat. The flat is turned by half a turn for this,
 /// never mirrored.</param>
 public sealed record GoreDevelopment(Profile Meridian, double HalfAngle, bool PoleUp) : Development
@@ -33,7 +33,7 @@ public sealed record GoreDevelopment(Profile Meridian, double HalfAngle, bool Po
     /// <summary>Length of a side of the flat, mm.</summary>
     public double SideLength => CurveMeasures.Length(Side(1));
 
-    /// <summary>By how much a side of the flat is longer than the centre line, as a share of it: what dishing stretches.</summary>
+    /// <summary>Share by which a side of the flat is longer than the centre line: what dishing stretches.</summary>
     public double Stretch => (SideLength / Length) - 1;
 
     /// <summary>How far the middle of a strip that is only bent lies inside the surface at the rim.</summary>

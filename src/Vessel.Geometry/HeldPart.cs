@@ -50,7 +50,7 @@ public sealed record HeldPart(ImmutableArray<ImmutableArray<Bulge>> Slots, Immut
     }
 
     /// <summary>Middles of tabs, ascending, as evenly as corners let them be.</summary>
-    /// <param name="free">From a corner: at an inner one the slot's other side ends as much before it.</param>
+    /// <param name="free">Length from a corner: at an inner one the slot's other side ends as much before it.</param>
     private static List<double> Places(BulgePath path, double free, int count)
     {
         var (corners, pitch) = (path.Corners(Corner).ToList(), path.Length / count);

@@ -22,7 +22,7 @@ public readonly record struct Interval
 
     public double At(double share) => Start + (share * Length);
 
-    /// <summary>From the lesser start to the greater end.</summary>
+    /// <summary>Interval from the lesser start to the greater end of the two.</summary>
     public Interval With(Interval other) => new(Math.Min(Start, other.Start), Math.Max(End, other.End));
 
     public bool Contains(double value) => value >= Start && value <= End;

@@ -7,10 +7,10 @@ namespace Vessel.Geometry;
 /// <param name="Slope">d At / dt.</param>
 public sealed record Outline2(Interval Domain, ImmutableArray<double> Breaks, Func<double, Point2> At, Func<double, Point2> Slope)
 {
-    /// <summary>From its leftmost to its rightmost place.</summary>
+    /// <summary>Range from its leftmost to its rightmost place.</summary>
     public Interval Us => Extremes.Of(t => At(t).U, t => Slope(t).U, Domain);
 
-    /// <summary>From its lowest to its highest place.</summary>
+    /// <summary>Range from its lowest to its highest place.</summary>
     public Interval Vs => Extremes.Of(t => At(t).V, t => Slope(t).V, Domain);
 
     public IEnumerable<Point2> Points(int count) => Enumerable.Range(0, count).Select(i => At(Domain.At((double)i / count)));

@@ -46,7 +46,7 @@ public static class Quadrature
         Ring(0, radius, f, relative);
 
     /// <summary>The integral of f(r, phi) over the ring between two radii, area element r dr dphi.</summary>
-    /// <param name="relative">See <see cref="Periodic"/>.</param>
+    /// <param name="relative">Relative error, as for <see cref="Periodic"/>.</param>
     public static double Ring(double inner, double outer, Func<double, double, double> f, double relative = RingRelative) =>
         Periodic(
             phi => GaussKronrodRule.Integrate(r => r * f(r, phi), inner, outer, out _, out _, relative, 10, 15),

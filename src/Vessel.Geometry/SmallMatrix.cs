@@ -62,7 +62,7 @@ public sealed class SmallMatrix(int rows, int columns)
         return turned;
     }
 
-    /// <summary>By Gauss and Jordan with the greatest pivot of each column; endless or no numbers where there is none.</summary>
+    /// <summary>Inverse by Gauss and Jordan with the greatest pivot of each column; endless or no numbers where there is none.</summary>
     public SmallMatrix Inverse()
     {
         var (left, right) = (new SmallMatrix(Rows, Rows) + this, Unit(Rows));

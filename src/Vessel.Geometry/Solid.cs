@@ -64,7 +64,7 @@ public sealed record SideFace(Edge3 A, Edge3 B, Func<double, double, Vector3>? T
 /// Both faces of a flat plate that is drilled square by rule, and the walls of those holes: one arrangement of facets serves
 /// both faces. The chart of either is that of the lattice.
 /// </summary>
-/// <param name="Upper">On the side of its frame's +Z.</param>
+/// <param name="Upper">Face on the side of its frame's +Z.</param>
 /// <param name="Lower">Parallel to it, below; of equal X and Y.</param>
 /// <param name="Bounds">The outer rim first, then a bore: an edge on either face with their common image.</param>
 public sealed record PerforatedFaces(

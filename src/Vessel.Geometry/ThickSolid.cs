@@ -8,8 +8,8 @@ namespace Vessel.Geometry;
 /// </summary>
 /// <param name="Outer">Image in the outer surface's chart.</param>
 /// <param name="Inner">Image in the inner surface's chart.</param>
-/// <param name="Winding">See <see cref="Bound"/>; the same for both faces.</param>
-/// <param name="Through">See <see cref="SideFace"/>; w = 0 on the outer face.</param>
+/// <param name="Winding">Sense of turning, as of <see cref="Bound"/>; the same for both faces.</param>
+/// <param name="Through">Place in the wall's thickness, as of <see cref="SideFace"/>; w = 0 on the outer face.</param>
 public sealed record Rim(
     Interval Domain,
     ImmutableArray<double> Breaks,

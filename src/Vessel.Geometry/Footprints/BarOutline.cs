@@ -11,10 +11,10 @@ namespace Vessel.Geometry;
 /// to the greatest such angle over the wall: each side is taken on the inner face where that leads further out, on the
 /// outer face where not, and sides change face where they cross the line s = 0. Derived here.
 /// </remarks>
-/// <param name="Corners">Of the bar's section, convex, counter-clockwise: sideways of the line, and height, mm.</param>
+/// <param name="Corners">Corners of the bar's section, convex, counter-clockwise: sideways of the line, and height, mm.</param>
 public sealed record BarOutline(ImmutableArray<Point2> Corners, double InnerRadius, double OuterRadius)
 {
-    /// <summary>On the cylinder of that radius laid flat, counter-clockwise.</summary>
+    /// <summary>Outline on the cylinder of that radius laid flat, counter-clockwise.</summary>
     /// <param name="origin">Where the bar's line and height 0 lie on the flat.</param>
     public Loop2 On(double radius, Point2 origin = default) => Chained(Sides(), radius, origin);
 

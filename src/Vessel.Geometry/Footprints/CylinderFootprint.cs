@@ -7,7 +7,7 @@ namespace Vessel.Geometry;
 /// <paramref name="Offset"/> and rises by <paramref name="Tilt"/> out of the plane square to it; phi = 0 is the side
 /// that faces down the cylinder's axis, phi = 90 degrees the side away from it by the offset's sign.
 /// </summary>
-/// <param name="OriginRadius">Of the coaxial cylinder on which the frame's origin lies.</param>
+/// <param name="OriginRadius">Radius of the coaxial cylinder on which the frame's origin lies.</param>
 /// <remarks>
 /// With y = e + r sin phi (sideways) and x = sqrt(R^2 - y^2) (outward): a point of the line at distance s along the
 /// axis lies outward by s cos T + r cos phi sin T, so s = (x - r cos phi sin T) / cos T from the cylinder's axis.

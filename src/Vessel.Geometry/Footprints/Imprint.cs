@@ -6,8 +6,8 @@ namespace Vessel.Geometry;
 /// A section that is swept along an axis towards a body of revolution, and the curve in which its lines first meet it: the
 /// footprint of whatever is attached there, seen from the body.
 /// </summary>
-/// <param name="On">In the frame in which the axis is given.</param>
-/// <param name="Axis">Its Z points out of the body; the section lies in its X and Y.</param>
+/// <param name="On">Profile in the frame in which the axis is given.</param>
+/// <param name="Axis">Axis whose Z points out of the body; the section lies in its X and Y.</param>
 /// <param name="Section">Closed.</param>
 public sealed record Imprint(Profile On, Frame3 Axis, LoopPath Section)
 {

@@ -7,7 +7,7 @@ namespace Vessel.Geometry;
 /// The footprint on any body of revolution: the first hit of each line on its profile. A line that misses has no reach (NaN).
 /// </summary>
 /// <param name="On">Turned about the +Z of the frame in which <paramref name="Axis"/> is given.</param>
-/// <param name="Axis">Of the port; its Z points out of the body.</param>
+/// <param name="Axis">Axis of the port; its Z points out of the body.</param>
 public sealed record RevolvedFootprint(Profile On, Frame3 Axis) : Footprint
 {
     private const int Samples = 120;

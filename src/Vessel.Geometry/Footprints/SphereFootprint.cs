@@ -4,7 +4,7 @@ namespace Vessel.Geometry;
 /// The footprint on a sphere of <paramref name="Radius"/> whose centre lies <paramref name="Offset"/> from the axis,
 /// towards -X of the frame.
 /// </summary>
-/// <param name="OriginRadius">Of the concentric sphere on which the frame's origin lies.</param>
+/// <param name="OriginRadius">Radius of the concentric sphere on which the frame's origin lies.</param>
 /// <remarks>With q = (e + r cos phi, r sin phi) across the axis: s = sqrt(R^2 - q^2) from the centre's level.</remarks>
 public sealed record SphereFootprint(double Radius, double OriginRadius, double Offset) : Footprint
 {

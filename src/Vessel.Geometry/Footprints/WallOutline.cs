@@ -28,8 +28,8 @@ public sealed class WallOutline
     private readonly double _right;
 
     /// <param name="outer">The footprint on the wall's outer face; its origin lies on that face.</param>
-    /// <param name="innerRadius">Of the wall. Offset and r together must stay inside it.</param>
-    /// <param name="r">Of the cylinder that passes.</param>
+    /// <param name="innerRadius">Inner radius of the wall. Offset and r together must stay inside it.</param>
+    /// <param name="r">Radius of the cylinder that passes.</param>
     public WallOutline(CylinderFootprint outer, double innerRadius, double r)
     {
         if (Math.Abs(outer.Offset) + r > innerRadius)

@@ -44,7 +44,7 @@ public sealed record GridLattice2 : Lattice2
     /// <summary>Distance of rows, mm.</summary>
     public double RowStep { get; }
 
-    /// <summary>By the lengths of the rows: the cost grows with their number, not with that of the holes.</summary>
+    /// <summary>Number of holes, found by the lengths of the rows: the cost grows with their number, not with that of the holes.</summary>
     public override int Count
     {
         get
@@ -74,7 +74,7 @@ public sealed record GridLattice2 : Lattice2
 
     internal Point2 At(int x, int j) => new((x + Phase.U) * HalfStep, (j + Phase.V) * RowStep);
 
-    /// <summary>From the lowest to the highest that could hold a hole.</summary>
+    /// <summary>Rows from the lowest to the highest that could hold a hole.</summary>
     internal ImmutableArray<GridRow> Rows()
     {
         var (first, last) = RowRange();

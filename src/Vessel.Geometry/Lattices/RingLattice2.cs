@@ -23,7 +23,7 @@ public sealed record RingLattice2(Annulus2 Within, double HoleRadius, double Pit
         }
     }
 
-    /// <summary>From the outermost inward; a hole in the middle is a ring of radius 0.</summary>
+    /// <summary>Rings from the outermost inward; a hole in the middle is a ring of radius 0.</summary>
     internal ImmutableArray<HoleRing> Rings()
     {
         var rings = ImmutableArray.CreateBuilder<HoleRing>();

@@ -5,7 +5,7 @@ namespace Vessel.Geometry;
 /// so it takes fewer of them than one whose corners lie on the circle, and the metal's volume is right. Where that would narrow the web
 /// too much the corners do lie on it.
 /// </summary>
-/// <param name="Radius">Of its corners, mm.</param>
+/// <param name="Radius">Radius of its corners, mm.</param>
 internal readonly record struct HolePolygon(int Corners, double Radius)
 {
     /// <summary>Least number of corners, so that a tiny hole is a hole still.</summary>

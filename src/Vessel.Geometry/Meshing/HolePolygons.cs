@@ -1,7 +1,7 @@
 namespace Vessel.Geometry;
 
 /// <summary>The holes of a field as equal polygons: corner i of hole h has the index h x Corners + i.</summary>
-/// <param name="centers">In the order of the lattice.</param>
+/// <param name="centers">Centres in the order of the lattice.</param>
 /// <param name="starts">Angle of a hole's corner 0, radians; the others follow counter-clockwise.</param>
 internal sealed class HolePolygons(Point2[] centers, Func<int, double> starts, HolePolygon polygon)
 {

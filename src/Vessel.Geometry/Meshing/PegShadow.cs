@@ -35,7 +35,7 @@ internal sealed class PegShadow
         return shadows;
     }
 
-    /// <summary>From a place to it, mm: zero within it; no more than <paramref name="most"/>.</summary>
+    /// <summary>Distance from a place to it, mm: zero within it; no more than <paramref name="most"/>.</summary>
     public double Clear(Point2 at, double most)
     {
         if (at.U < _box.Min.U - most || at.U > _box.Max.U + most || at.V < _box.Min.V - most || at.V > _box.Max.V + most)

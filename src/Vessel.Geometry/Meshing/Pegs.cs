@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Geometry;
 
 /// <summary>A round pin that stands out of a cap, or a socket in it.</summary>
-/// <param name="Centre">In the cutting plane's X and Y.</param>
+/// <param name="Centre">Place in the cutting plane's X and Y.</param>
 /// <param name="Depth">Out of the cap, mm; negative for a socket.</param>
 /// <param name="Tip">Radius at the far end, mm.</param>
 public readonly record struct Peg(Point2 Centre, double Radius, double Tip, double Depth);
@@ -19,9 +19,9 @@ public static class PegPlaces
     private static readonly ImmutableArray<double> _inward = [1.6, 2, 2.5, 3, 4, 5, 6, 8];
 
     /// <summary>Centres and the radius that all of them have, as far apart as can be; none where the face is too narrow.</summary>
-    /// <param name="mesh">That is cut: its outside, and whatever earlier cuts left in it, keep clear of pegs and sockets.</param>
+    /// <param name="mesh">Mesh that is cut: its outside, and whatever earlier cuts left in it, keep clear of pegs and sockets.</param>
     /// <param name="face">Outlines of the cut, with what is filled on their left.</param>
-    /// <param name="reach">As deep as pegs and sockets come on both sides of the plane, mm.</param>
+    /// <param name="reach">Depth to which pegs and sockets come on both sides of the plane, mm.</param>
     public static (ImmutableArray<Point2> Centres, double Radius) Of(
         Mesh mesh, Frame3 plane, ImmutableArray<ImmutableArray<Point2>> face, double reach, double least, double greatest)
     {

@@ -4,8 +4,8 @@ namespace Vessel.Geometry;
 
 /// <summary>What is left of a closed mesh on one side of a plane, closed again by flat caps.</summary>
 /// <param name="Mesh">Without triangles where nothing lies on that side.</param>
-/// <param name="Outlines">Of the caps, in the plane's X and Y; metal lies on the left.</param>
-/// <param name="Area">Of the caps together, mm2.</param>
+/// <param name="Outlines">Outlines of the caps, in the plane's X and Y; metal lies on the left.</param>
+/// <param name="Area">Area of the caps together, mm2.</param>
 public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> Outlines, double Area)
 {
     private const int Attempts = 8;
@@ -22,7 +22,7 @@ public sealed record PlaneCut(Mesh Mesh, ImmutableArray<ImmutableArray<Point2>> 
     private const double Aside = (2 * PlaneCutter.InPlane) + 0.0005;
 
     /// <summary>Keeps the side that the plane's Z points to.</summary>
-    /// <param name="pegs">On the cap, clear of its outlines and of each other.</param>
+    /// <param name="pegs">Pegs on the cap, clear of its outlines and of each other.</param>
     public static PlaneCut Of(Mesh mesh, Frame3 plane, params ImmutableArray<Peg> pegs)
     {
         for (var attempt = 1; ; attempt++)

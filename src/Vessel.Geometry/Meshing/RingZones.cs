@@ -134,7 +134,7 @@ internal sealed class RingZones
 
     /// <summary>A regular polygon round the origin.</summary>
     /// <param name="Start">Angle of its vertex 0.</param>
-    /// <param name="FirstCorner">Of vertex 0.</param>
+    /// <param name="FirstCorner">Corner of vertex 0.</param>
     private readonly record struct RingPolygon(int Count, double Start, int FirstCorner)
     {
         public double AngleOf(int vertex) => Start + (Turns.Full * vertex / Count);

@@ -10,13 +10,16 @@ internal static class SkinNeedles
     /// <summary>Several times what a facet must have, so that a fan of needles can be taken from its wider end, mm.</summary>
     public const double Least = 0.005;
 
-    /// <summary>In a plane no turned side leaves the surface, so that prints at a small scale are served too, mm.</summary>
+    /// <summary>
+    /// Least altitude in a plane, where no turned side leaves the surface: so small that prints at a small scale are served too, mm.
+    /// </summary>
     public const double LeastInPlane = 0.02;
 
     private const int MostPasses = 8;
 
-    /// <param name="at">In space, of a corner of the triangulation.</param>
-    /// <param name="normal">Of the surface at a corner, on the side from which the triangulation turns to the left.</param>
+    /// <param name="at">Place in space of a corner of the triangulation.</param>
+    /// <param name="normal">Direction square to the surface at a corner, on the side from which the triangulation turns to the
+    /// left.</param>
     /// <param name="least">Altitude below which a facet is a needle, mm.</param>
     public static void Widen(
         Triangulation triangulation, Func<int, Vector3> at, Func<int, Vector3> normal, IReadOnlyList<bool> inside, double least)

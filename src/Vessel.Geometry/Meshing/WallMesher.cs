@@ -46,7 +46,7 @@ internal static class WallMesher
     /// Parameters of both edges, with more of them where the wall between stands off its facets by more than the chord: it may bend more
     /// sharply than its edges do, and where they turn against each other its quadrilaterals are warped.
     /// </summary>
-    /// <param name="walls">That take these parameters.</param>
+    /// <param name="walls">Walls that take these parameters.</param>
     /// <param name="parameters">Ascending, from the domain's start to its end.</param>
     public static List<double> Refined(IReadOnlyList<SideFace> walls, IEnumerable<double> parameters, double chord)
     {

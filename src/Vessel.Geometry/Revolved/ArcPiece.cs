@@ -6,8 +6,8 @@ namespace Vessel.Geometry;
 /// A circular arc with the body on its centre's side: turned, a sphere when the centre lies on the axis, else the outer part of
 /// a torus. Runs counter-clockwise in the half plane.
 /// </summary>
-/// <param name="Center">Its r is not negative.</param>
-/// <param name="Angles">From start to end, radians from the direction away from the axis; within -pi/2 to pi/2.</param>
+/// <param name="Center">Centre; its r is not negative.</param>
+/// <param name="Angles">Angles from start to end, radians from the direction away from the axis; within -pi/2 to pi/2.</param>
 public sealed record ArcPiece(Point2 Center, double Radius, Interval Angles) : ProfilePiece
 {
     public override double Length => Radius * Angles.Length;

@@ -20,7 +20,7 @@ public sealed record EllipsePiece : ProfilePiece
 
     private readonly double[] _lengths;
 
-    /// <param name="height">Of the centre.</param>
+    /// <param name="height">Height of the centre.</param>
     /// <param name="a">Half axis across; greater than b.</param>
     /// <param name="b">Half axis along.</param>
     /// <param name="beyond">Distance of the curve from the ellipse, outward; not negative.</param>
@@ -60,7 +60,7 @@ public sealed record EllipsePiece : ProfilePiece
 
     public override Point2 Normal(double along) => NormalAt(AngleAt(along));
 
-    /// <summary>With radii of curvature a w / b across and w^3 / a b along, w ds / r = dt / cos t: a sphere's.</summary>
+    /// <summary>Spread with radii of curvature a w / b across and w^3 / a b along, w ds / r = dt / cos t: a sphere's.</summary>
     internal override Interval Spread => new(SphereSpread(Angles.Start), SphereSpread(Angles.End));
 
     internal override (Point2 At, Point2 Normal) AtSpread(double spread) =>

@@ -164,7 +164,7 @@ public abstract record ProfilePiece
 
 /// <summary>A place on a piece.</summary>
 /// <param name="Along">Arc length from the piece's start; beyond its ends negative or more than its length.</param>
-/// <param name="Distance">Of the point that was projected, positive outside.</param>
+/// <param name="Distance">Distance of the point that was projected, positive outside.</param>
 public readonly record struct ProfileFoot(double Along, Point2 At, Point2 Normal, double Distance)
 {
     /// <summary>Radius of the place in the polar chart; see <see cref="ProfilePiece.Spread"/>.</summary>

@@ -1,7 +1,7 @@
 namespace Vessel.Geometry;
 
 /// <summary>A stretch of a profile, turned about the axis, with the chart that suits it best.</summary>
-/// <param name="On">In the frame of the profile.</param>
+/// <param name="On">Surface in the frame of the profile.</param>
 /// <param name="Outward">Whether the chart's d/du x d/dv points out of the body.</param>
 /// <param name="ChartOf">
 /// The chart point of a point of the surface, with the angle about which the places lie that belong together: where the

@@ -15,7 +15,7 @@ namespace Vessel.Geometry;
 public sealed record Relief(
     LinePiece On, LoopPath Outline, Func<Point2, double, Vector3> At, double Rise, Interval Stations, double Angle)
 {
-    /// <summary>Its walls and its face, and what it leaves out of the surface.</summary>
+    /// <summary>Walls and face of the relief, and what it leaves out of the surface.</summary>
     public (ImmutableArray<Face> Faces, Opening Opening) Build()
     {
         var (foot, top) = (EdgeAt(0), EdgeAt(Rise));

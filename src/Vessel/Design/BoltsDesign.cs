@@ -1,7 +1,7 @@
 namespace Vessel.Design;
 
 /// <summary>Bolt holes at the corners of a rectangle round the plate's middle, or in one row where a distance is zero.</summary>
-/// <param name="Diameter">Of the bolt; holes are the medium series of ISO 273.</param>
+/// <param name="Diameter">Diameter of the bolt; holes are the medium series of ISO 273.</param>
 /// <param name="Across">Distance of centres across, mm; zero for one column.</param>
 /// <param name="Up">Distance of centres up, mm; zero for one row.</param>
 /// <param name="Slot">Length by which each hole is drawn out upward and downward together, mm; zero for round holes.</param>

@@ -4,7 +4,7 @@ namespace Vessel.Design;
 
 /// <summary>A level plate inside that fits a bore and parts it in two.</summary>
 /// <param name="Fits">Name of what hangs inside and holds it; null for the shell.</param>
-/// <param name="Height">Of its lower face, mm in the vessel's frame.</param>
+/// <param name="Height">Height of its lower face, mm in the vessel's frame.</param>
 /// <param name="Thickness">mm.</param>
 /// <param name="Clearance">Radial, to what it fits, mm; negative for a press fit.</param>
 /// <param name="Bore">Diameter of a central opening for a tube that passes through, mm; zero for none.</param>
@@ -21,7 +21,7 @@ public abstract record DividerSpec(
     double Bore,
     double OutsideDiameter) : InsideSpec(Path, Name, Material, Fixed)
 {
-    /// <summary>Its tabs are tacks.</summary>
+    /// <summary>True where it is welded; its tabs are tacks.</summary>
     public override bool IsWelded => Fixed is Fixing.Weld or Fixing.Tabs;
 
     internal override InsideBody Body(VesselDesign design) =>

@@ -3,7 +3,7 @@ using Vessel.Stock;
 namespace Vessel.Design;
 
 /// <summary>What the mounting bears.</summary>
-/// <param name="Acceleration">In any direction, multiples of gravity.</param>
+/// <param name="Acceleration">Acceleration in any direction, multiples of gravity.</param>
 /// <param name="IsGiven">The file says the acceleration; else it is the duty's.</param>
 /// <param name="DutyIsGiven">The file says the duty.</param>
 public sealed record MountingDesign(string Path, double Acceleration, bool IsGiven, MountDuty Duty, bool DutyIsGiven)

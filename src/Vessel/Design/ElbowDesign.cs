@@ -3,7 +3,7 @@ namespace Vessel.Design;
 /// <summary>How the pieces of an elbow are cut where they meet.</summary>
 public enum MitreCut
 {
-    /// <summary>In one plane through the whole wall: sawn, or ground to the line.</summary>
+    /// <summary>Cut in one plane through the whole wall: sawn, or ground to the line.</summary>
     Sawn,
 
     /// <summary>Square through the wall, as a tube laser cuts: one edge of the wall touches, the other stands off.</summary>
@@ -15,7 +15,8 @@ public enum MitreCut
 /// first and the last piece reach half as far round the bend as those between them.
 /// </summary>
 /// <param name="Angle">The whole turn, radians.</param>
-/// <param name="Radius">Of the arc that the pieces' axes touch, mm; zero puts the one mitre of two pieces where the straight ends.</param>
+/// <param name="Radius">Radius of the arc that the pieces' axes touch, mm; zero puts the one mitre of two pieces where the straight
+/// ends.</param>
 /// <param name="Pieces">Two or more.</param>
 /// <param name="Direction">
 /// Side that the tube turns to, round the port's axis, counter-clockwise as seen from outside; 0 is down on a shell and away from

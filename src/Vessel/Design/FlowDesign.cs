@@ -5,8 +5,8 @@ namespace Vessel.Design;
 
 /// <summary>What flows through.</summary>
 /// <param name="BlowBy">Gas flow, L/min; null when not given.</param>
-/// <param name="OilDensity">Of the liquid, kg/m3: as given, or by its name and the temperature.</param>
-/// <param name="Temperature">Of gas and liquid, degrees Celsius.</param>
+/// <param name="OilDensity">Density of the liquid, kg/m3: as given, or by its name and the temperature.</param>
+/// <param name="Temperature">Temperature of gas and liquid, degrees Celsius.</param>
 public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, double Temperature)
 {
     /// <summary>What the vessel catches or holds.</summary>
@@ -27,7 +27,7 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>Pressure of the gas above the air round the vessel, Pa.</summary>
     public double Pressure { get; init; }
 
-    /// <summary>From the hose's start, or the inlet, to the vent, Pa: a finding beyond it.</summary>
+    /// <summary>Loss from the hose's start, or the inlet, to the vent, Pa: a finding beyond it.</summary>
     public double MostLoss { get; init; } = 1000;
 
     /// <summary>Inlet, openings and vent by name; empty where the order is found.</summary>

@@ -5,7 +5,7 @@ using Vessel.Stock;
 namespace Vessel.Design;
 
 /// <summary>What closes one end of the shell, as it was read: all that checks, ports and what stands inside ask of it.</summary>
-/// <param name="Path">Its mapping in the file.</param>
+/// <param name="Path">Path of its mapping in the file.</param>
 /// <param name="Wall">Thickness, mm.</param>
 public abstract record HeadDesign(string Path, Material Material, double Wall)
 {
@@ -15,7 +15,7 @@ public abstract record HeadDesign(string Path, Material Material, double Wall)
     /// <summary>How far it reaches into the shell from its end, mm.</summary>
     public double Depth => Plate?.Depth ?? 0;
 
-    /// <summary>Its faces where it is a wall of revolution; null for a plate, and where a size is at fault.</summary>
+    /// <summary>Faces of the head where it is a wall of revolution; null for a plate, and where a size is at fault.</summary>
     /// <param name="rim">The shell at the end that it closes.</param>
     /// <param name="frame">The head's own; see <see cref="HeadShape"/>.</param>
     /// <param name="tip">Radius at which the port at its pole cuts a tip off, mm; zero without one.</param>

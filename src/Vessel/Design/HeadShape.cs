@@ -17,7 +17,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     /// <summary>A flange or tip below this is none, mm: it cannot be made, and its directions would be lost in rounding.</summary>
     internal const double Least = 1e-3;
 
-    /// <summary>From the shell's end to the inner pole, mm.</summary>
+    /// <summary>Length from the shell's end to the inner pole, mm.</summary>
     public double Depth => -Inner.Start.V;
 
     /// <summary>Where the wall's two faces are told by one surface half-way between: its area counts for blanks.</summary>
@@ -28,7 +28,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
         end, design.Head(end), design.Shell.AtEnd(end), design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
 
     /// <param name="rim">The shell at that end.</param>
-    /// <param name="tip">Of the port at the pole; zero for none.</param>
+    /// <param name="tip">Radius of the port at the pole; zero for none.</param>
     public static HeadShape? Of(PortHost end, HeadDesign head, ShellSection rim, double tip)
     {
         var height = rim.Course.Shell.Height;

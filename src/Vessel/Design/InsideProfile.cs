@@ -25,7 +25,7 @@ internal static class InsideProfile
         return new(pieces.ToImmutable());
     }
 
-    /// <summary>As if it were the bottom, up to where the shell's bore begins or near it.</summary>
+    /// <summary>Inside of the head as if it were the bottom, up to where the shell's bore begins or near it.</summary>
     private static Profile Head(PortHost end, VesselDesign design)
     {
         if (design.Head(end).Plate is not { } plate)
@@ -35,7 +35,7 @@ internal static class InsideProfile
             new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
     }
 
-    /// <summary>By a line from where the last piece ends, where that is not where the next begins.</summary>
+    /// <summary>Links the next piece by a line from where the last piece ends, where that is not where the next begins.</summary>
     private static void Link(ImmutableArray<ProfilePiece>.Builder pieces, ProfilePiece next)
     {
         var (from, to) = (pieces[^1].At(pieces[^1].Length), next.At(0));

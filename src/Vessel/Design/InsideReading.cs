@@ -4,7 +4,7 @@ namespace Vessel.Design;
 internal static class InsideReading
 {
     /// <summary>A pattern of holes.</summary>
-    /// <param name="thickness">Of the plate, mm.</param>
+    /// <param name="thickness">Thickness of the plate, mm.</param>
     public static HolePatternDesign Holes(Section section, double thickness)
     {
         var hole = section.Number("hole_diameter");

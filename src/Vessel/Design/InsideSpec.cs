@@ -41,7 +41,7 @@ public abstract record InsideSpec(string Path, string Name, Material Material, F
 }
 
 /// <summary>A pattern and what it is drilled in.</summary>
-/// <param name="Name">Of what is drilled.</param>
+/// <param name="Name">Name of what is drilled.</param>
 /// <param name="Outer">Radius of what is drilled, mm.</param>
 /// <param name="Opening">Radius of the opening in its middle, mm; zero for none.</param>
 internal sealed record DrilledField(HolePatternDesign Holes, string Name, double Outer, double Opening);

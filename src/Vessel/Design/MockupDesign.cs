@@ -5,10 +5,10 @@ namespace Vessel.Design;
 /// <summary>How the mock-up is printed, and the room that hoses and spanners want round the ports.</summary>
 /// <param name="IsSolid">Filled through; else with the room inside, so that bores are open.</param>
 /// <param name="Wall">Least thickness of a printed wall, mm of the print; thicker walls stay as they are.</param>
-/// <param name="Scale">Of the print to the vessel.</param>
+/// <param name="Scale">Scale of the print to the vessel.</param>
 /// <param name="Clearance">For what is slipped on or in: taken off tubes' outsides all round, and left round threads in bungs, mm of the
 /// print; zero prints tubes as they are and bungs with their tap drill.</param>
-/// <param name="Bed">Of the printer.</param>
+/// <param name="Bed">Size of the bed of the printer.</param>
 /// <param name="Splits">Into pieces where it is larger than the bed.</param>
 /// <param name="Stand">Clear height that a ring to stand it in leaves under its lowest place, mm of the print; zero for no stand.</param>
 /// <param name="DrainHoles">Upright through the bottom, for resin or powder.</param>
@@ -58,6 +58,6 @@ public enum PrintNames
 public sealed record BedDesign(double Width, double Depth, double Height);
 
 /// <param name="Diameter">mm of the print.</param>
-/// <param name="Radius">Of its axis from the vessel's, mm.</param>
+/// <param name="Radius">Distance of its axis from the vessel's, mm.</param>
 /// <param name="Angle">Radians.</param>
 public sealed record DrainHoleDesign(string Path, double Diameter, double Radius, double Angle);

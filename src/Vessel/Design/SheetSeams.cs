@@ -6,13 +6,13 @@ namespace Vessel.Design;
 
 /// <summary>Seams along what is put together from equal sheets round its axis: a shell, a cone, a head of gores.</summary>
 /// <param name="First">Angle of the first, radians.</param>
-/// <param name="Count">As many as there are sheets; sheet i lies between seams i and i + 1.</param>
+/// <param name="Count">Number of seams, as many as there are sheets; sheet i lies between seams i and i + 1.</param>
 public readonly record struct SheetSeams(double First, int Count)
 {
     /// <summary>Most sheets round one axis; more would make staves of them.</summary>
     public const int Most = 24;
 
-    /// <summary>From one to the next, radians.</summary>
+    /// <summary>Angle from one seam to the next, radians.</summary>
     public double Pitch => Turns.Full / Count;
 
     /// <summary>Angles of all, upward from the first.</summary>
@@ -26,7 +26,7 @@ public readonly record struct SheetSeams(double First, int Count)
     /// <summary>Where a sheet lies, radians; not brought into a turn.</summary>
     public Interval Sheet(int number) => new(Of(number), Of(number + 1));
 
-    /// <summary>From an angle to the seam nearest to it, radians, signed.</summary>
+    /// <summary>Turn from an angle to the seam nearest to it, radians, signed.</summary>
     public double To(double angle)
     {
         var past = (Turns.From(angle, First) - First) % Pitch;
@@ -41,7 +41,7 @@ public readonly record struct SheetSeams(double First, int Count)
     public double Between(int others) => Turns.From(First + (Math.PI * Divisor(Count, others) / ((double)Count * others)), 0);
 
     /// <summary>What sheets that are alike are called, or one that differs by what is cut in it.</summary>
-    /// <param name="each">Of any one: <c>shell sheet</c>.</param>
+    /// <param name="each">Name of any one: <c>shell sheet</c>.</param>
     public static string NameOf(string each, int? number = null) =>
         number is { } i ? string.Create(CultureInfo.InvariantCulture, $"{each} {i + 1}") : each;
 

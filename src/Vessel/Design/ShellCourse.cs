@@ -5,11 +5,11 @@ using Vessel.Geometry;
 namespace Vessel.Design;
 
 /// <summary>A length of shell between two level edges: a cylinder, or a cone of even wall.</summary>
-/// <param name="Name">Of its part.</param>
+/// <param name="Name">Name of its part.</param>
 /// <param name="Start">Height of its lower edge, mm in the vessel's frame.</param>
-/// <param name="End">Of its upper edge; not a number, or below the other, where a size is at fault.</param>
+/// <param name="End">Height of its upper edge; not a number, or below the other, where a size is at fault.</param>
 /// <param name="Low">Outer radius at its lower edge, mm.</param>
-/// <param name="High">At its upper edge.</param>
+/// <param name="High">Outside diameter at its upper edge, mm.</param>
 public sealed record ShellCourse(
     ShellDesign Shell,
     string Name,

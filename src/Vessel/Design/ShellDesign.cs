@@ -7,7 +7,7 @@ namespace Vessel.Design;
 /// The shell: a cylinder, a frustum, or two cylinders with a cone between them. Its lower edge is z = 0, and every edge is level. The
 /// sizes here are those of its lower end; what is told of a place asks for <see cref="At"/>, <see cref="AtEnd"/> or a course.
 /// </summary>
-/// <param name="OutsideDiameter">At the lower edge, mm.</param>
+/// <param name="OutsideDiameter">Outside diameter at the lower edge, mm.</param>
 /// <param name="SeamAngle">Where the long seam of a rolled shell lies, of several the first, radians in [0, 2 pi).</param>
 /// <param name="RootGap">Gap left open along a long seam before welding, mm.</param>
 public sealed record ShellDesign(
@@ -50,7 +50,7 @@ public sealed record ShellDesign(
     /// <summary>Names of the parts of a shell with a reducer, upward.</summary>
     public static ImmutableArray<string> NamesOfThree { get; } = ["lower shell", "reducer", "upper shell"];
 
-    /// <summary>From the lower edge up; never empty.</summary>
+    /// <summary>Courses from the lower edge up; never empty.</summary>
     public ImmutableArray<ShellCourse> Courses
     {
         get
@@ -111,8 +111,8 @@ public sealed record ShellDesign(
     public double OuterAt(double height) => IsPlain ? OuterRadius : CourseAt(height).OuterAt(height);
 
     /// <summary>Where an axis meets the outside that runs beside the vessel's own, radians.</summary>
-    /// <param name="angle">Of the line from the vessel's axis to which it is parallel, seen from above.</param>
-    /// <param name="offset">From that line, towards increasing angle, mm.</param>
+    /// <param name="angle">Angle of the line from the vessel's axis to which it is parallel, seen from above.</param>
+    /// <param name="offset">Distance from that line, towards increasing angle, mm.</param>
     public double ClockAt(double height, double angle, double offset) => angle + Math.Asin(offset / OuterAt(height));
 
     /// <summary>Inner radius at a height, mm: of the narrower one where two courses meet.</summary>
@@ -147,10 +147,10 @@ public sealed record ShellDesign(
 /// <summary>When the large holes of a rolled shell are cut.</summary>
 public enum LargeHoles
 {
-    /// <summary>In the flat, like all others.</summary>
+    /// <summary>Cutting in the flat, like all others.</summary>
     BeforeRolling,
 
-    /// <summary>In the flat but for tabs, which hold what is cut out until the sheet is rolled.</summary>
+    /// <summary>Cutting in the flat but for tabs, which hold what is cut out until the sheet is rolled.</summary>
     OnTabs,
 
     /// <summary>When it is rolled; they are scribed on the flat.</summary>

@@ -9,10 +9,10 @@ namespace Vessel.Design;
 /// </remarks>
 internal readonly record struct Shown(UserUnits Units)
 {
-    /// <summary>As near to a hundredth as nothing but rounding moves a number.</summary>
+    /// <summary>Nearness to a hundredth to which nothing but rounding moves a number.</summary>
     private const double Noise = 1e-7;
 
-    /// <summary>To a hundredth of a millimetre, below 1 mm to a thousandth; a digit more in inches.</summary>
+    /// <summary>Length to a hundredth of a millimetre, below 1 mm to a thousandth; a digit more in inches.</summary>
     public string Length(double mm) =>
         Rounded(KeyKind.Length, mm, (number, fine) => Math.Round(number, Math.Abs(number) < 1 ? 3 + fine : 2 + fine));
 
@@ -31,7 +31,7 @@ internal readonly record struct Shown(UserUnits Units)
     public string AngleDown(double radians) => Rounded(KeyKind.Angle, radians, (number, _) => Floor(number, 0));
 
     /// <summary>A length as it is given: to a thousandth of a millimetre, or a ten-thousandth of an inch.</summary>
-    /// <param name="value">In the units of the model.</param>
+    /// <param name="value">Value in the units of the model.</param>
     public string Number(KeyKind kind, double value) => Rounded(kind, value, (number, fine) => Math.Round(number, 3 + fine));
 
     private string Rounded(KeyKind kind, double value, Func<double, int, double> round)

@@ -115,7 +115,7 @@ public enum EndCut
 /// <param name="Tilt">Above the horizontal, outward.</param>
 public sealed record PortPlace(double Height, double Angle, double Offset, double Tilt, double Radius)
 {
-    /// <summary>On a head: the axis stands square to the surface, not upright.</summary>
+    /// <summary>True for a port on a head whose axis stands square to the surface, not upright.</summary>
     public bool SquareToSurface { get; init; }
 }
 
@@ -123,7 +123,7 @@ public sealed record PortPlace(double Height, double Angle, double Offset, doubl
 /// <param name="Length">Along the axis from where it meets the host's outside to the free end, or to where its elbow begins.</param>
 /// <param name="InsideLength">Set-in: along the axis from where it meets the host's inside to the inner end.</param>
 /// <param name="Clearance">Set-in: least between tube and hole, square to the tube.</param>
-/// <param name="OutsideDiameter">Of the tube or bung.</param>
+/// <param name="OutsideDiameter">Outside diameter of the tube or bung.</param>
 /// <param name="Bore">Inside diameter: of the tube, or of the bung's thread (its tap drill).</param>
 /// <param name="Thread">A bung's thread; null for a tube.</param>
 /// <param name="Fitting">What is bought for the free end of a tube; null when nothing is.</param>

@@ -11,7 +11,7 @@ internal static class WindowRows
     /// Where a straight line up the tube has most metal on either side, in [0, 2 pi): half-way between the windows of one row;
     /// the back where there are none. Where windows cover every line, the one that cuts into them least; see <see cref="Lap"/>.
     /// </summary>
-    /// <param name="radius">Of the tube's outside, mm.</param>
+    /// <param name="radius">Radius of the tube's outside, mm.</param>
     public static double FreeAngle(ImmutableArray<WindowsDesign> rows, double radius)
     {
         if (rows.IsEmpty)
@@ -34,12 +34,12 @@ internal static class WindowRows
     /// <summary>
     /// How much further than once round a wrap from a line on must go to hold every window whole, with a wall of metal beside it; radians.
     /// </summary>
-    /// <param name="radius">Of the tube's outside, mm.</param>
+    /// <param name="radius">Radius of the tube's outside, mm.</param>
     /// <param name="start">The line.</param>
     public static double Lap(ImmutableArray<WindowsDesign> rows, double radius, double wall, double start) =>
         Past(Sides(rows, radius), start) is > Ring.Hair and var past ? past + (wall / radius) : 0;
 
-    /// <summary>By how much windows that a line cuts reach beyond it, radians.</summary>
+    /// <summary>Angle by which windows that a line cuts reach beyond it, radians.</summary>
     private static double Past(List<(double From, double To)> sides, double start) =>
         sides.Select(side => Turns.From(side.From, start) + side.To - side.From - start - Turns.Full).Append(0).Max();
 
@@ -58,7 +58,7 @@ internal static class WindowRows
     /// Where the wrap of a tube begins that has a side of its own to begin on, at 0: there unless a window is in the way; else between two
     /// windows.
     /// </summary>
-    /// <param name="wall">Of metal, which is kept beside a window, mm.</param>
+    /// <param name="wall">Width of metal, which is kept beside a window, mm.</param>
     public static double Start(ImmutableArray<WindowsDesign> rows, double radius, double wall) =>
         rows.All(row => Off(row, 0) > ((row.Width / 2) + wall) / radius) ? 0
         : Between(rows, radius);
@@ -75,7 +75,7 @@ internal static class WindowRows
     /// <summary>What the open inner end of a port's tube with windows is called.</summary>
     public static string EndOf(string port) => $"inner end of {port}";
 
-    /// <summary>From a line up the tube to the middle of the nearest window of a row.</summary>
+    /// <summary>Angle from a line up the tube to the middle of the nearest window of a row.</summary>
     public static double Off(WindowsDesign row, double angle) => Math.Abs(Math.IEEERemainder(angle - row.Angle, Turns.Full / row.Count));
 
     /// <summary>Least distance of the middles of two rows' windows round the girth.</summary>

@@ -6,7 +6,7 @@ namespace Vessel.Design;
 /// <summary>Fills the records of a tube's rows of windows from its section; by the same rule as the whole design.</summary>
 internal static class WindowsBuilder
 {
-    /// <param name="section">Of the tube that they are cut in.</param>
+    /// <param name="section">Section of the tube that they are cut in.</param>
     public static ImmutableArray<WindowsDesign> Build(Section section) => [.. section.Items("windows").SelectMany(Rows)];
 
     /// <summary>One above the other; a single one where their number is at fault.</summary>

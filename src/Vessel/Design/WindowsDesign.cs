@@ -5,7 +5,7 @@ namespace Vessel.Design;
 /// <param name="Corner">Radius of the corners, at most half of the smaller side, mm: that half makes a slot, or a round window.</param>
 /// <param name="Up">Height of the lower edge above the plate, mm; of a sleeve above its lower end, of a port's tube from its inner end
 /// along it.</param>
-/// <param name="Angle">Of the first window's middle, radians; of a port's tube round its axis, as its elbow's direction.</param>
+/// <param name="Angle">Direction of the first window's middle, radians; of a port's tube round its axis, as its elbow's direction.</param>
 public sealed record WindowsDesign(string Path, int Count, double Width, double Height, double Corner, double Up, double Angle)
 {
     /// <summary>A circle on what is cut: the flat of a rolled skirt, the outside of a tube.</summary>

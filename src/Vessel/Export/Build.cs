@@ -41,13 +41,13 @@ public sealed record BuildOptions(
     /// <summary>For templates and drawings.</summary>
     public PaperOptions Paper { get; init; } = new(PaperSize.A4);
 
-    /// <summary>On the drawing sheet; with those of AWS its views stand in third angle, else in first.</summary>
+    /// <summary>Kind of weld symbols on the drawing sheet; with those of AWS its views stand in third angle, else in first.</summary>
     public WeldSymbols WeldSymbols { get; init; }
 }
 
 /// <summary>A part with what is worked out once for several files.</summary>
-/// <param name="Fitted">Its flat as it is drawn; null when it has none.</param>
-/// <param name="Figures">Of its flat; null when it has none.</param>
+/// <param name="Fitted">Flat of the part as it is drawn; null when it has none.</param>
+/// <param name="Figures">Figures of its flat; null when it has none.</param>
 public sealed record BuiltPart(
     Part Part, Mesh Mesh, FittedFlat? Fitted, FlatFigures? Figures, double Tolerance, double Chord)
 {
@@ -106,7 +106,7 @@ public sealed class Build(
     /// <summary>Meshed when the first of its files is written; null where something stands in its way.</summary>
     public Mockup? Mockup => _mockup.Value;
 
-    /// <summary>To print beside the mock-up, where the design asks for them.</summary>
+    /// <summary>Parts inside to print beside the mock-up, where the design asks for them.</summary>
     public ImmutableArray<MockupInternal> MockupInternals => _internals.Value;
 
     private readonly Lazy<ImmutableArray<PortFixture>> _fixtures = new(() => PortFixture.Of(plan));

@@ -40,7 +40,7 @@ public readonly record struct CsvCell
     /// <summary>A figure to be written with all its digits: of a table that programs read, too.</summary>
     public static CsvCell Exact(double value) => new(Numbers.Text(value), null);
 
-    /// <summary>As it is written in the column of that name.</summary>
+    /// <summary>Text as it is written in the column of that name.</summary>
     public string Under(string column) => _figure is { } figure ? HandFigures.Text(figure, column) : _text ?? string.Empty;
 
     public static implicit operator CsvCell(double value) => new(null, value);

@@ -6,7 +6,9 @@ using Vessel.Planning;
 
 namespace Vessel.Export;
 
-/// <summary>cut-list.csv: every piece with the sheet or length it comes from, what stock to buy and how full it gets, then what is bought finished.</summary>
+/// <summary>
+/// cut-list.csv: every piece with the sheet or length it comes from, what stock to buy and how full it gets, then what is bought finished.
+/// </summary>
 internal static class CutListCsv
 {
     private static readonly ImmutableArray<string> _columns =

@@ -23,7 +23,7 @@ internal static class PaperFiles
     }
 
     /// <summary>A file of pages, drawn when it is written.</summary>
-    /// <param name="what">Its title behind the vessel's name.</param>
+    /// <param name="what">Title of the paper behind the vessel's name.</param>
     public static OutputFile Pdf(string path, string what, Build build, Func<IEnumerable<Page>> pages) =>
         new(path, to => PdfDocument.Write(Title(what, build), $"vessel {build.Options.ToolVersion}", [.. pages()], to));
 

@@ -7,7 +7,7 @@ using Vessel.Stock;
 namespace Vessel.Export;
 
 /// <summary>One letter on the grid of <see cref="StrokeTable"/>, its base line at y = 0.</summary>
-/// <param name="Width">Of its ink; of a space, the room it leaves.</param>
+/// <param name="Width">Width of its ink; of a space, the room it leaves.</param>
 internal sealed record StrokeGlyph(ImmutableArray<ImmutableArray<Point2>> Strokes, double Width)
 {
     private const double Space = 2;

@@ -12,8 +12,8 @@ public static class Strokes
 
     /// <summary>One line of text; a letter that is not known becomes an empty box.</summary>
     /// <param name="center">Middle of the line, half-way up a capital, mm.</param>
-    /// <param name="height">Of a capital, mm.</param>
-    /// <param name="angle">Of the base line, radians from +x.</param>
+    /// <param name="height">Height of a capital, mm.</param>
+    /// <param name="angle">Direction of the base line, radians from +x.</param>
     public static ImmutableArray<ImmutableArray<Point2>> Of(string text, Point2 center, double height, double angle)
     {
         var right = Point2.Polar(1, angle);
@@ -38,11 +38,11 @@ public static class Strokes
         return polylines.ToImmutable();
     }
 
-    /// <summary>From the first letter's left to the last one's right, mm.</summary>
+    /// <summary>Width from the first letter's left to the last one's right, mm.</summary>
     public static double Width(string text, double height) =>
         Math.Max(0, text.EnumerateRunes().Sum(Advance) - Gap) * height / StrokeTable.CapHeight;
 
-    /// <summary>From one letter to the next, in units of which a capital is <see cref="UnitsHigh"/> high.</summary>
+    /// <summary>Distance from one letter to the next, in units of which a capital is <see cref="UnitsHigh"/> high.</summary>
     public static double Advance(Rune letter) => StrokeGlyph.Of(letter).Width + Gap;
 
     public static int UnitsHigh => StrokeTable.CapHeight;

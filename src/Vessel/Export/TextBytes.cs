@@ -4,7 +4,7 @@ using System.Text;
 namespace Vessel.Export;
 
 /// <summary>Text as bytes straight into a stream, since there are millions of numbers.</summary>
-/// <param name="decimals">Of lengths, at most 6.</param>
+/// <param name="decimals">Decimals of lengths, at most 6.</param>
 internal sealed class TextBytes(Stream to, int decimals)
 {
     private readonly ulong _unitsToOne = (ulong)Math.Pow(10, decimals);

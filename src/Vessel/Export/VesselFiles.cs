@@ -54,7 +54,7 @@ public static class VesselFiles
         new("summary.json", to => SummaryShape.Write(build, to)),
     ];
 
-    /// <summary>On sheets as they are sold; and what a one-off needs of a remnant.</summary>
+    /// <summary>Nests on sheets as they are sold; and what a one-off needs of a remnant.</summary>
     private static IEnumerable<OutputFile> Nests(SheetStock sheet, Build build)
     {
         var stem = $"nests/{Slug.Of(sheet.Nest.Material.Name)}_{Numbers.Text(sheet.Nest.Thickness, 3)}mm";

@@ -73,7 +73,9 @@ internal static class DutyRules
     private static string Borne(double suction) =>
         suction < Air.Atmosphere ? $"{FigureText.Of(suction / PascalsPerMillibar)} mbar" : "full vacuum";
 
-    /// <summary>A warning where what likely gathers, or what a rule book asks for, does not go in; a note where only the upper bound does not.</summary>
+    /// <summary>
+    /// A warning where what likely gathers, or what a rule book asks for, does not go in; a note where only the upper bound does not.
+    /// </summary>
     private static IEnumerable<Measure> Catches(Assembly assembly)
     {
         var usable = assembly.Capacity.Usable / 1e6;

@@ -170,7 +170,7 @@ public static class FindingCodes
     ];
 }
 
-/// <param name="Code">As in the report and summary.</param>
+/// <param name="Code">Code that the report and summary give.</param>
 /// <param name="Cause">What it means.</param>
 /// <param name="Remedy">What to change.</param>
 public sealed record FindingCode(string Code, string Cause, string Remedy);

@@ -81,7 +81,7 @@ internal static class FitRules
             assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
 
-    /// <param name="message">From what is aimed for and what is the most, in words.</param>
+    /// <param name="message">Message made from what is aimed for and what is the most, in words.</param>
     private static Measure TooWide(
         Assembly assembly, double wall, WeldFigures weld, ImmutableArray<string> parts, string of, Func<string, string> message,
         KeyPlace place)

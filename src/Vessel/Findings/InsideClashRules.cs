@@ -69,7 +69,7 @@ internal static class InsideClashRules
     }
 
     /// <param name="Round">Angle about the tube's axis.</param>
-    /// <param name="Along">From where the axis passes the inside.</param>
+    /// <param name="Along">Range from where the axis passes the inside.</param>
     private readonly record struct Patch(Interval Round, Interval Radius, Interval Along)
     {
         /// <summary>No place of it lies further from its middle, mm.</summary>

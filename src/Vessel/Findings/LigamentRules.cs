@@ -56,7 +56,7 @@ internal static class LigamentRules
                 $"between {joint.Number} and {other.Number}, root to root");
     }
 
-    /// <summary>From the root to the weld's edge: a fillet's leg; of a butt about a wall.</summary>
+    /// <summary>Distance from the root to the weld's edge: a fillet's leg; of a butt about a wall.</summary>
     private static double Toe(Joint joint) => FilletThroat.Leg(joint.Wall);
 
     /// <summary>

@@ -9,7 +9,7 @@ using Vessel.Ports;
 namespace Vessel.Findings;
 
 /// <summary>Two things on the outside that should not touch.</summary>
-/// <param name="Path">Of the later one in the file.</param>
+/// <param name="Path">Path of the later one in the file.</param>
 /// <param name="Distance">Holds the true one, mm; zero at both ends where they run into each other.</param>
 internal sealed record OutsideClash((string Id, string Name) One, (string Id, string Name) Other, string Path, Interval Distance);
 

@@ -9,9 +9,9 @@ namespace Vessel.Fixtures;
 /// <summary>
 /// What a fixture stands on: the outside of a port's host, told in the port's own frame, and the edge that it may hook over.
 /// </summary>
-/// <param name="Edge">In words; null where the host has none to hook over.</param>
+/// <param name="Edge">Name of the edge in words; null where the host has none to hook over.</param>
 /// <param name="IsLow">Whether that is the lower edge of a shell, not the upper.</param>
-/// <param name="HookDepth">From the outside, less than the host's wall, mm.</param>
+/// <param name="HookDepth">Depth from the outside, less than the host's wall, mm.</param>
 internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? Edge, bool IsLow, double HookDepth)
 {
     /// <summary>Share of the host's radius beyond which the surface falls away too steeply to stand on.</summary>

@@ -14,13 +14,13 @@ internal sealed record FixtureRoom(FixtureBase On, ImmutableArray<(string Name, 
     private static Point2 Across(Vector3 at) => new(at.X, at.Y);
 
     /// <summary>Name of what stands in the way of the sleeve; null for nothing.</summary>
-    /// <param name="radius">Of its outside, mm.</param>
-    /// <param name="end">As far out as it reaches, mm.</param>
+    /// <param name="radius">Radius of its outside, mm.</param>
+    /// <param name="end">Place of its outer end, as far out as it reaches, mm.</param>
     public string? InSleeve(double radius, double end) =>
         First(at => at.Z < end + Play && Across(at).Length < radius + Play);
 
     /// <summary>Name of what stands in the way of a foot; null for nothing.</summary>
-    /// <param name="radius">To its outer end, mm.</param>
+    /// <param name="radius">Radius to its outer end, mm.</param>
     public string? UnderFoot(Interval around, double radius)
     {
         var (middle, half) = ((around.Start + around.End) / 2, around.Length / 2);

@@ -14,7 +14,7 @@ namespace Vessel.Fixtures;
 /// <param name="Tacks">How many it gets, evenly from the footprint's start.</param>
 /// <param name="IsTopOn">Whether the top is on the shell by then.</param>
 /// <param name="IsBottomOn">Whether the bottom is.</param>
-/// <param name="Neighbours">On the outside of the ports that are there by then, with their names, in the port's own frame.</param>
+/// <param name="Neighbours">Bodies on the outside of the ports that are there by then, with their names, in the port's own frame.</param>
 internal sealed record FixtureTurn(int Tacks, bool IsTopOn, bool IsBottomOn, ImmutableArray<(string Name, Vector3 At)> Neighbours)
 {
     /// <summary>Between places on a neighbour along its tube, mm, and round it.</summary>

@@ -13,7 +13,7 @@ namespace Vessel.Fixtures;
 /// What holds a port for tacking, printed: a sleeve in two halves that stands on its host with feet cut to the footprint, leaves
 /// every tack free, stops the tube's free end and hooks over the host's edge.
 /// </summary>
-/// <param name="Halves">As they stand on the bed, free end down; mm.</param>
+/// <param name="Halves">Halves as they stand on the bed, free end down; mm.</param>
 /// <param name="HasStop">Whether it ends the tube's way out.</param>
 /// <param name="Hook">The edge that it hooks over; null where it has no legs.</param>
 /// <param name="Refused">Why there is none; then no halves.</param>

@@ -47,7 +47,7 @@ public sealed class Assembly
 
     public ImmutableArray<PortSite> Sites { get; }
 
-    /// <summary>Its walls.</summary>
+    /// <summary>Chamber that its walls make.</summary>
     internal Chamber Chamber { get; }
 
     /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
@@ -58,7 +58,7 @@ public sealed class Assembly
     /// <summary>What is bought for it finished.</summary>
     public ImmutableArray<BoughtItem> Bought { get; }
 
-    /// <summary>Its welds by what they are to it.</summary>
+    /// <summary>Welds of the vessel by what they are to it.</summary>
     public Welds Joints { get; }
 
     /// <summary>Where one part is to go into another with a given clearance.</summary>

@@ -5,7 +5,9 @@ namespace Vessel.Function;
 /// <summary>Whether the vessel does its work: every figure, by chapters.</summary>
 public static class FunctionFigures
 {
-    /// <summary>In the order of a report; chapters of which the design tells nothing are left out. Microseconds to milliseconds.</summary>
+    /// <summary>
+    /// Chapters in the order of a report; those of which the design tells nothing are left out. Microseconds to milliseconds.
+    /// </summary>
     public static ImmutableArray<FigureGroup> Of(Assembly assembly)
     {
         var design = assembly.Design;

@@ -8,7 +8,7 @@ internal abstract class HeadKind
     /// <summary>The word after <c>shape</c> that asks for it.</summary>
     public abstract string Shape { get; }
 
-    /// <summary>Its keys beside the shape.</summary>
+    /// <summary>Keys of this kind beside the shape.</summary>
     public abstract KeyMap Keys { get; }
 
     /// <summary>What the file asks for. A number at fault is NaN and breaks no limit.</summary>

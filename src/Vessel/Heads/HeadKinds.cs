@@ -11,7 +11,7 @@ namespace Vessel.Heads;
 /// <summary>The kinds of head that there are: the one place outside their folders that names them.</summary>
 internal static class HeadKinds
 {
-    /// <summary>In the order in which the file's shapes are listed. The first stands for one whose shape is at fault.</summary>
+    /// <summary>Kinds in the order in which the file's shapes are listed. The first stands for one whose shape is at fault.</summary>
     public static ImmutableArray<HeadKind> All { get; } =
     [
         new LidKind(DishReading.Pan),

@@ -5,7 +5,7 @@ namespace Vessel.Joints;
 /// <summary>The section of a weld at one station: legs, area, and how far its centroid lies from the root line.</summary>
 /// <param name="Leg">mm, equal on both sides; zero for a weld between edges in line.</param>
 /// <param name="Area">mm2, flat-faced.</param>
-/// <param name="Centroid">From the root, square to the path, mm.</param>
+/// <param name="Centroid">Centroid from the root, square to the path, mm.</param>
 public readonly record struct Bead(double Leg, double Area, Vector3 Centroid)
 {
     /// <summary>Cap and root of a butt: width and height as shares of the wall. Common practice, no source; the example

@@ -28,7 +28,7 @@ internal sealed class HeadJoint
     /// <summary>The shell there.</summary>
     public ShellSection Shell { get; }
 
-    /// <summary>From the shell's end along its outside.</summary>
+    /// <summary>Way from the shell's end along its outside.</summary>
     public Way Host { get; }
 
     /// <summary>The thinner of the two walls, mm.</summary>

@@ -19,12 +19,12 @@ internal static class LongSeam
             (WeldRole.LongSeam, path, course.Path, course.RootGapPath)));
     }
 
-    /// <param name="number">Of the seam, from 0.</param>
+    /// <param name="number">Number of the seam, from 0.</param>
     public static string NameOf(ShellCourse course, int number) => course.Seams.Count == 1 ? $"long seam of {course.Name}"
         : string.Create(CultureInfo.InvariantCulture, $"long seam {number + 1} of {course.Name}");
 
     /// <param name="asked">What it is, its own path, and those of the mapping that it belongs to and of the key that sets its gap.</param>
-    /// <param name="line">Of the outside, upward, in the vessel's frame.</param>
+    /// <param name="line">Line of the outside, upward, in the vessel's frame.</param>
     public static Joint Along(
         string name, ImmutableArray<string> between, LinePiece line, double angle, double gap, double wall,
         (WeldRole Role, string Path, string Owner, string? GapKey) asked)

@@ -10,7 +10,7 @@ namespace Vessel.Joints;
 /// <summary>The butt welds round an elbow's mitres, each along the ellipse in which its plane cuts the tube's outside.</summary>
 internal static class MitreSeam
 {
-    /// <summary>From the host outward; none for a port without an elbow.</summary>
+    /// <summary>Seams from the host outward; none for a port without an elbow.</summary>
     public static IEnumerable<Joint> Of(PortSite site)
     {
         if (site.Port.Elbow is not { } elbow)

@@ -6,7 +6,7 @@ using Vessel.Stock;
 namespace Vessel.Joints;
 
 /// <summary>What a joint takes.</summary>
-/// <param name="Length">Of the root line, mm.</param>
+/// <param name="Length">Length of the root line, mm.</param>
 /// <param name="Leg">Least and greatest leg, mm.</param>
 /// <param name="Dihedral">Least and greatest angle between the surfaces, radians.</param>
 /// <param name="Deposit">Metal laid down, mm3: the section swept along the path of its centroid.</param>

@@ -37,5 +37,5 @@ public sealed record WeldStrength(AllowedLoad Shear, AllowedLoad Pull)
 /// <summary>A load with what sets it.</summary>
 /// <param name="Value">N/mm.</param>
 /// <param name="By">The filler, or the metal beside the weld, that is the weakest.</param>
-/// <param name="Source">Of the stress that it may carry.</param>
+/// <param name="Source">Source of the stress that it may carry.</param>
 public sealed record AllowedLoad(double Value, string By, string Source);

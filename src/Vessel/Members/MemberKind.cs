@@ -14,19 +14,19 @@ internal abstract class MemberKind
     /// <summary>The key of what is said of the vessel's capacity.</summary>
     public const string UnderCapacity = "capacity";
 
-    /// <summary>Its key, in the mapping that it stands in.</summary>
+    /// <summary>Key of the kind, in the mapping that it stands in.</summary>
     public abstract Key Key { get; }
 
     /// <summary>The key of the file that its key stands under; null where it stands in the file itself.</summary>
     public virtual string? Under => null;
 
     /// <summary>All that the file asks for. A number at fault is NaN and breaks no limit.</summary>
-    /// <param name="sections">Its own.</param>
+    /// <param name="sections">Sections of its own kind.</param>
     /// <param name="file">The whole, for what it names.</param>
     /// <param name="draft">The vessel with its walls, ports, and the members of the kinds before this one.</param>
     public abstract IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft);
 
-    /// <summary>Its sections in the file; one where its key is a single mapping.</summary>
+    /// <summary>Sections of the kind in the file; one where its key is a single mapping.</summary>
     public ImmutableArray<Section> Sections(Section file) =>
         Holder(file) is var holder && holder.Child(Key.Name) is { } one ? [one] : holder.Items(Key.Name);
 
@@ -42,7 +42,7 @@ internal abstract class MemberKind
     /// <summary>Names in its sections of what is not there.</summary>
     public virtual IEnumerable<Fault> References(Section file, VesselDesign design) => [];
 
-    /// <summary>Its sections that are welded to another, with that and with what it is called.</summary>
+    /// <summary>Sections of the kind that are welded to another, with that and with what it is called.</summary>
     public virtual IEnumerable<(Section Part, Section? Host, string HostName)> Welded(Section file) => [];
 
     /// <summary>

@@ -18,7 +18,7 @@ namespace Vessel.Members;
 /// <summary>The kinds of member that there are: the one place outside their folders that names them.</summary>
 internal static class MemberKinds
 {
-    /// <summary>In the order in which their parts are listed; one may name members of those before it.</summary>
+    /// <summary>Kinds in the order in which their parts are listed; one may name members of those before it.</summary>
     public static ImmutableArray<MemberKind> All { get; } =
     [
         new DipstickKind(),

@@ -17,7 +17,9 @@ internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide
 
     public double Steepness => Place.Steepness;
 
-    /// <summary>With room on both sides for facets that are not needles; what goes round a pole takes all up to it.</summary>
+    /// <summary>
+    /// Range it takes, with room on both sides for facets that are not needles; what goes round a pole takes all up to it.
+    /// </summary>
     public Interval Taken
     {
         get
@@ -67,8 +69,8 @@ internal sealed record Footmark(Imprint Print, ImprintPlace Place, Interval Wide
 }
 
 /// <summary>Something that stands on the vessel, for questions of distance.</summary>
-/// <param name="Id">Of its part.</param>
-/// <param name="What">In words.</param>
+/// <param name="Id">Id of its part.</param>
+/// <param name="What">Words for what it is.</param>
 /// <param name="Footprints">Null where a line misses the vessel.</param>
 /// <param name="Bodies">Outside the vessel, but for what <paramref name="Strands"/> tell.</param>
 /// <param name="Strands">Lines of its surface between footprint and bodies.</param>

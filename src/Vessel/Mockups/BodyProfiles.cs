@@ -73,7 +73,8 @@ internal static class BodyProfiles
         head.End == rim || head.Pieces is not [LinePiece floor] ? head : new(floor with { B = rim });
 
     /// <summary>
-    /// A head of revolution from its pole to the outer edge of the shell's end: a cone's edge stands back from that, and the weld fills what
+    /// A head of revolution from its pole to the outer edge of the shell's end: a cone's edge stands back from that, and the weld fills
+    /// what
     /// is between.
     /// </summary>
     internal static Profile Closed(HeadShape shape, double outer)

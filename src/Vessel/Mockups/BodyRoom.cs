@@ -13,7 +13,7 @@ internal static class BodyRoom
     private const int Halvings = 24;
 
     /// <summary>Least distance, mm, zero where it reaches in, and the place of the bar where that is.</summary>
-    /// <param name="frame">Its Z lies along the bar.</param>
+    /// <param name="frame">Frame whose Z lies along the bar.</param>
     /// <remarks>
     /// Found on its side and its near end, where a hose or spanner starts: sampled, then searched round the nearest sample. The
     /// distance to a body changes by no more than one moves, so the search starts in the right hollow.

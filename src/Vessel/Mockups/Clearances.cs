@@ -74,7 +74,9 @@ internal static class Clearances
         }
     }
 
-    /// <summary>From the footprint, or that of all within reach of it, to the nearest corner of the profile; zero across one.</summary>
+    /// <summary>
+    /// Distance from the footprint, or that of all within reach of it, to the nearest corner of the profile; zero across one.
+    /// </summary>
     private static double Corners(Profile profile, Footmark print)
     {
         var least = double.PositiveInfinity;

@@ -4,7 +4,7 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>The mock-up as a mesh, as it stands on the printer's bed.</summary>
-/// <param name="Mesh">In print size, in the octant where all coordinates are positive.</param>
+/// <param name="Mesh">Mesh in print size, in the octant where all coordinates are positive.</param>
 /// <param name="Chord">Greatest distance of facets from the true shape, mm of the print.</param>
 public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
 {
@@ -26,7 +26,7 @@ public sealed record Mockup(MockupPlan Plan, Mesh Mesh, double Chord)
     /// <summary>Null where none is asked for or there is no room for one.</summary>
     public Stand? Stand { get; private init; }
 
-    /// <summary>With all that is printed beside or instead of it.</summary>
+    /// <summary>Mock-up with all that is printed beside or instead of it.</summary>
     public static Mockup Printed(MockupPlan plan)
     {
         var whole = Of(plan);

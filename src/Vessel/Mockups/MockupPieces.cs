@@ -25,7 +25,7 @@ public static class MockupPieces
     /// <summary>Between peg and socket all round, mm: common practice, no source.</summary>
     private const double Play = 0.15;
 
-    /// <summary>With pegs, and then without.</summary>
+    /// <summary>Number of attempts with pegs; those after them go without.</summary>
     private const int Pegged = 8;
 
     private const int Attempts = 12;

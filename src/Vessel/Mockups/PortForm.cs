@@ -81,7 +81,7 @@ internal sealed record PortForm(PortSite Site, ImmutableArray<Point2> Rings, Imp
         return new(leg.At(Math.Min(from, to - Hair) - start).Origin, leg.At(to - start).Origin, radius);
     }
 
-    /// <summary>On the axis, Z along it outward.</summary>
+    /// <summary>Frame on the axis, Z along it outward.</summary>
     public Frame3 FrameAt(double along) => LegAt(along) is var (leg, start) ? leg.At(along - start) : default;
 
     /// <summary>Circles round the port's axis, of the parameter of its footprint.</summary>

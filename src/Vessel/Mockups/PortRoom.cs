@@ -6,7 +6,7 @@ using Vessel.Stock;
 namespace Vessel.Mockups;
 
 /// <summary>Room that must stay free at a port: a cylinder round its axis.</summary>
-/// <param name="What">In words: <c>the hose on 'inlet'</c>.</param>
+/// <param name="What">Words for what needs the room: <c>the hose on 'inlet'</c>.</param>
 internal sealed record PortRoom(PortForm Port, string What, double Radius, double From, double To)
 {
     public Bar Bar => Port.Round(Radius, From, To);

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>A ring to stand a mock-up in whose bottom is round, or has ports: a body of its own, printed beside it.</summary>
-/// <param name="Mesh">In print size, standing on the bed.</param>
+/// <param name="Mesh">Mesh in print size, standing on the bed.</param>
 /// <param name="Radius">Outside, mm of the print.</param>
 public sealed record Stand(Mesh Mesh, double Radius)
 {

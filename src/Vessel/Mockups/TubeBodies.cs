@@ -13,7 +13,7 @@ internal static class TubeBodies
 
     private const double GoldenShare = 0.6180339887498949;
 
-    /// <param name="radius">That the tube is taken with, mm.</param>
+    /// <param name="radius">Radius that the tube is taken with, mm.</param>
     /// <param name="from">Along the port's axis, mm; below the first mitre.</param>
     public static ImmutableArray<ConvexBody> Of(PortSite site, double radius, double from)
     {

@@ -6,7 +6,7 @@ namespace Vessel.Model;
 /// The walls round a vessel's inside, a closed chain from end to end. Whatever is asked of every wall is asked here; how a head closes its
 /// end is the head's own affair: welded (<see cref="Head.Closing"/>), or not.
 /// </summary>
-/// <param name="Courses">From the lower edge up; never empty.</param>
+/// <param name="Courses">Courses from the lower edge up; never empty.</param>
 /// <param name="Top">The head at the upper end.</param>
 /// <param name="Bottom">The head at the lower end.</param>
 internal sealed record Chamber(ImmutableArray<Course> Courses, Head Top, Head Bottom)
@@ -18,7 +18,8 @@ internal sealed record Chamber(ImmutableArray<Course> Courses, Head Top, Head Bo
     public ImmutableArray<Wall> Walls => [.. Courses, .. Heads];
 
     /// <summary>
-    /// Welds of the walls in the order of their numbers: along the courses, round between them, then each head's own and the one that closes.
+    /// Welds of the walls in the order of their numbers: along the courses, round between them, then each head's own and the one that
+    /// closes.
     /// </summary>
     public IEnumerable<Joint> Joints =>
     [

@@ -9,7 +9,7 @@ namespace Vessel.Model;
 /// <param name="Outer">Heights of the whole thing, walls included.</param>
 /// <param name="OpenEnd">Height of the open end that does not lie against a head; null when there is none.</param>
 /// <param name="Plate">Area, edges and place of the holes in the plate that closes an end; null for none.</param>
-/// <param name="Windows">In the wall, row by row, with the height of their lower edges.</param>
+/// <param name="Windows">Windows in the wall, row by row, with the height of their lower edges.</param>
 /// <param name="InWalls">What windows and holes leave open within the walls.</param>
 internal sealed record Enclosure(
     string Name,

@@ -48,8 +48,8 @@ public sealed record CurveMark(Curve2 Curve) : Mark;
 
 /// <param name="Text">Engraved in single-stroke letters.</param>
 /// <param name="Center">Middle of the line of text.</param>
-/// <param name="Height">Of a capital letter, mm.</param>
-/// <param name="Angle">Of the base line, radians from +x.</param>
+/// <param name="Height">Height of a capital letter, mm.</param>
+/// <param name="Angle">Direction of the base line, radians from +x.</param>
 public sealed record TextMark(string Text, Point2 Center, double Height, double Angle) : Mark
 {
     /// <summary>A single-stroke letter with its space is about this share of its height wide.</summary>
@@ -66,7 +66,7 @@ public sealed record TextMark(string Text, Point2 Center, double Height, double 
 public sealed record BendLine(Point2 A, Point2 B, double Angle, double InsideRadius, double K)
 {
     /// <summary>Words for the bend wherever one is named: <c>bend 1: 90° down, inside R 5</c>.</summary>
-    /// <param name="number">From 1, in the order in which the bends are drawn.</param>
+    /// <param name="number">Number from 1, in the order in which the bends are drawn.</param>
     public string Words(int number) => Words(number, Angle, NoteText.Length(InsideRadius));
 
     /// <summary>What the one at the brake has to know of a bend on a flat.</summary>

@@ -27,20 +27,24 @@ internal abstract class Head(PortHost end, string name, HeadDesign spec) : Wall(
     /// </summary>
     public abstract Profile Outside { get; }
 
-    /// <summary>Its inside, drawn so too: from its pole to where the shell's bore begins; null where walls leave no room.</summary>
+    /// <summary>Inside of the head, drawn so too: from its pole to where the shell's bore begins; null where walls leave no room.</summary>
     /// <param name="bore">Radius of the bore at the shell's end, mm.</param>
     /// <param name="leastWall">No wall is thinner, mm.</param>
     public abstract Profile? Inside(double bore, double leastWall);
 
     /// <summary>The largest stress in it under a pressure inside, MPa.</summary>
     /// <param name="pressure">MPa.</param>
-    /// <param name="hole">At the edge of a port over what is away from it; 1 where it has none.</param>
+    /// <param name="hole">Factor of stress at the edge of a port over what is away from it; 1 where it has none.</param>
     public abstract double Stress(double pressure, double hole);
 
-    /// <summary>How that is worked out: s from p, K at a port, thickness t, and of a dome its mean diameter D, of a plate its free radius a.</summary>
+    /// <summary>
+    /// How that is worked out: s from p, K at a port, thickness t, and of a dome its mean diameter D, of a plate its free radius a.
+    /// </summary>
     public abstract string StressFormula { get; }
 
-    /// <summary>Whether it is stressed about twice as much round its axis as along it, as a cylinder is, rather than alike both ways.</summary>
+    /// <summary>
+    /// Whether it is stressed about twice as much round its axis as along it, as a cylinder is, rather than alike both ways.
+    /// </summary>
     public virtual bool IsStressedAsCylinder => false;
 
     /// <summary>

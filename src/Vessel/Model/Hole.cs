@@ -16,10 +16,10 @@ public enum HoleMethod
 
 /// <summary>One hole of one part.</summary>
 /// <param name="Number">1-based within the part; stands on the drawing and in the table.</param>
-/// <param name="Purpose">In words: <c>bore of inlet</c>.</param>
-/// <param name="Center">On the part's flat, or on the face that is drilled, mm: where the tool's axis meets it.</param>
+/// <param name="Purpose">Purpose in words: <c>bore of inlet</c>.</param>
+/// <param name="Center">Place on the part's flat, or on the face that is drilled, mm: where the tool's axis meets it.</param>
 /// <param name="Outline">The hole on the flat, clockwise; null where the part has no flat.</param>
-/// <param name="Diameter">Of the tool that would make it, mm.</param>
+/// <param name="Diameter">Diameter of the tool that would make it, mm.</param>
 /// <param name="Depth">Null when through.</param>
 /// <param name="OnOutside">Shells and tubes: arc length along the outside from the reference line (angle 0), and
 /// height above the lower edge, mm; null for flat parts.</param>

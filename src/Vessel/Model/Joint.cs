@@ -8,10 +8,10 @@ public enum JointKind
     /// <summary>Edge to edge, melted through.</summary>
     Butt,
 
-    /// <summary>In the angle between two surfaces.</summary>
+    /// <summary>Weld in the angle between two surfaces.</summary>
     Fillet,
 
-    /// <summary>On the outside of two edges that meet at an angle.</summary>
+    /// <summary>Weld on the outside of two edges that meet at an angle.</summary>
     Corner,
 
     /// <summary>Between two surfaces too nearly in line for a fillet, or flush with each other.</summary>
@@ -19,7 +19,7 @@ public enum JointKind
 }
 
 /// <summary>One place along a weld, in the vessel's frame.</summary>
-/// <param name="Root">On the root line, where the outer surfaces meet.</param>
+/// <param name="Root">Place on the root line, where the outer surfaces meet.</param>
 /// <param name="Tangent">d Root / d parameter; its length is the speed along the path.</param>
 /// <param name="AlongHost">Unit, square to the path: from the root along the host's surface, away from the other part.</param>
 /// <param name="AlongPart">Unit, square to the path: from the root along the attached part's surface, away from the host.</param>
@@ -36,11 +36,11 @@ public readonly record struct Station(
     double GapAxial);
 
 /// <summary>Where two parts are welded, as a path with its section.</summary>
-/// <param name="Name">In words: <c>inlet to shell</c>.</param>
+/// <param name="Name">Name in words: <c>inlet to shell</c>.</param>
 /// <param name="Between">
 /// Ids of a host and of an attached part, then of further ones on either side; the same twice for a seam of one part.
 /// </param>
-/// <param name="Domain">Of <paramref name="Along"/>; a closed path ends where it begins.</param>
+/// <param name="Domain">Domain of <paramref name="Along"/>; a closed path ends where it begins.</param>
 /// <param name="Breaks">Parameters where path or section may change abruptly.</param>
 /// <param name="Throat">mm, the same all along.</param>
 /// <param name="Wall">The thinner of the two walls, mm.</param>

@@ -19,9 +19,9 @@ internal static class LeaningVolume
     private static readonly GaussLegendreRule _rule = new(0, Math.PI, 32);
 
     /// <summary>mm3.</summary>
-    /// <param name="radius">At a height; continuous.</param>
+    /// <param name="radius">Radius at a height; continuous.</param>
     /// <param name="lean">Radians, above zero and below a quarter turn.</param>
-    /// <param name="level">Of the oil along the plumb line, mm.</param>
+    /// <param name="level">Level of the oil along the plumb line, mm.</param>
     public static double Of(Interval heights, Func<double, double> radius, double lean, double level)
     {
         var (sin, cos) = Math.SinCos(lean);

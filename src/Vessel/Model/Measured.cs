@@ -3,7 +3,7 @@ namespace Vessel.Model;
 /// <summary>A figure of a measure.</summary>
 /// <param name="Name">Two or three words: <c>gap normal</c>.</param>
 /// <param name="Limit">Null for a figure that is only told beside.</param>
-/// <param name="Unit">Of figure and limit; empty for a plain number.</param>
+/// <param name="Unit">Unit of figure and limit; empty for a plain number.</param>
 public sealed record Measured(string Name, double Value, Allowed? Limit, string Unit)
 {
     /// <summary>Whether the figure keeps its limit; one without a limit always does.</summary>

@@ -9,7 +9,7 @@ public static class NoteText
     /// <summary>A length from which on a tenth of a millimetre is all that a hand can measure, mm.</summary>
     private const double Fine = 10;
 
-    /// <summary>As near to a hundredth of a millimetre as nothing but rounding moves it.</summary>
+    /// <summary>Nearness to a hundredth of a millimetre to which nothing but rounding moves it.</summary>
     private const double Noise = 1e-7;
 
     /// <summary>

@@ -32,7 +32,7 @@ public sealed record EllipseEdge(Vector3 Middle, Vector3 One, Vector3 Other) : O
 }
 
 /// <summary>Equal round holes through a level plate.</summary>
-/// <param name="Centres">In the vessel's X and Y; at least one.</param>
+/// <param name="Centres">Centres in the vessel's X and Y; at least one.</param>
 public sealed record HolesEdge(ImmutableArray<Point2> Centres, double Radius, double Low, double High) : OpeningShape
 {
     public override Interval Along(Vector3 up)

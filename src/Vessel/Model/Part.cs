@@ -33,10 +33,10 @@ public enum Forming
     Rolled,
     Dished,
 
-    /// <summary>By a spinner, from a blank.</summary>
+    /// <summary>Made by a spinner, from a blank.</summary>
     Spun,
 
-    /// <summary>On a lathe.</summary>
+    /// <summary>Made on a lathe.</summary>
     Turned,
 }
 
@@ -47,7 +47,7 @@ public enum Forming
 /// <param name="Stock">What is taken off the rack for one piece.</param>
 /// <param name="Placements">Where each piece stands in the vessel; one frame a piece.</param>
 /// <param name="Solid">The finished piece in its own frame.</param>
-/// <param name="Volume">Of one finished piece, mm3: closed form or quadrature, not the mesh.</param>
+/// <param name="Volume">Volume of one finished piece, mm3: closed form or quadrature, not the mesh.</param>
 /// <param name="Flat">Cut outlines; null for a piece that is only sawn or turned.</param>
 /// <param name="Path">The part's mapping in the design file.</param>
 public sealed record Part(
@@ -64,7 +64,7 @@ public sealed record Part(
     ImmutableArray<Hole> Holes,
     string Path)
 {
-    /// <summary>Its kind in one word, for lists.</summary>
+    /// <summary>Word for its kind, for lists.</summary>
     public string Word { get; init; } = Kind.ToString().ToLowerInvariant();
 
     public Forming Forming { get; init; }
@@ -98,7 +98,7 @@ public sealed record Part(
 
     public int Quantity => Placements.Length;
 
-    /// <summary>Of one piece, grams.</summary>
+    /// <summary>Mass of one piece, grams.</summary>
     public double Mass => Volume * Material.Density / 1000;
 }
 
@@ -107,5 +107,5 @@ public sealed record Part(
 /// <param name="Length">Along the tube or bar, or the greater side of the sheet piece.</param>
 /// <param name="Width">The smaller side of a sheet piece; outside diameter of tube or bar.</param>
 /// <param name="Wall">Sheet thickness or tube wall; zero for bar.</param>
-/// <param name="Mass">Of the piece as taken off the rack, grams.</param>
+/// <param name="Mass">Mass of the piece as taken off the rack, grams.</param>
 public sealed record StockPiece(string Form, double Length, double Width, double Wall, double Mass);

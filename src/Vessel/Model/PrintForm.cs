@@ -5,7 +5,7 @@ using Vessel.Geometry;
 namespace Vessel.Model;
 
 /// <summary>A member as it is printed with the mock-up: carried on to the vessel's outside, where its welds close the gap.</summary>
-/// <param name="Path">Its mapping in the file.</param>
+/// <param name="Path">Path of its mapping in the file.</param>
 /// <param name="Name">What the welder calls it.</param>
 /// <param name="Angle">About where it stands round the vessel, radians.</param>
 internal abstract record PrintForm(string Path, string Name, double Angle)

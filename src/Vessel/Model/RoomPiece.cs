@@ -20,7 +20,9 @@ public abstract record RoomPiece(Interval Heights)
     /// <summary>mm3 below a level, upright; at most the whole piece.</summary>
     public abstract double VolumeBelow(double level);
 
-    /// <summary>Least and greatest level of its places in a vessel that stands so, mm along the plumb line from the vessel's origin.</summary>
+    /// <summary>
+    /// Least and greatest level of its places in a vessel that stands so, mm along the plumb line from the vessel's origin.
+    /// </summary>
     public Interval Along(Position position)
     {
         if (position.IsUpright)
@@ -55,7 +57,7 @@ public abstract record RoomPiece(Interval Heights)
 }
 
 /// <summary>A ring of one cross section all the way up, of which an even share is room.</summary>
-/// <param name="Area">Of the room, mm2.</param>
+/// <param name="Area">Area of the section of the room, mm2.</param>
 /// <param name="Inner">Radius of the ring's bore, mm; zero for none.</param>
 /// <param name="Outer">mm.</param>
 public sealed record PrismPiece(Interval Heights, double Area, double Inner, double Outer) : RoomPiece(Heights)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Model;
 
 /// <summary>A size that a fit hangs on, and by how much it may be off.</summary>
-/// <param name="What">In words: <c>hole in top, laser cut</c>.</param>
+/// <param name="What">Words for what it is: <c>hole in top, laser cut</c>.</param>
 /// <param name="Size">mm.</param>
 /// <param name="Off">mm of diameter, either way.</param>
 public sealed record FitShare(string What, double Size, double Off, string Source)
@@ -13,9 +13,9 @@ public sealed record FitShare(string What, double Size, double Off, string Sourc
 }
 
 /// <summary>Whether one part goes into another when both are as far off as their processes let them be.</summary>
-/// <param name="Name">In words: <c>top in shell</c>.</param>
+/// <param name="Name">Name in words: <c>top in shell</c>.</param>
 /// <param name="Parts">Ids of the outer and of the inner part.</param>
-/// <param name="Clearance">As drawn, mm of diameter; negative for a press fit.</param>
+/// <param name="Clearance">Clearance as drawn, mm of diameter; negative for a press fit.</param>
 /// <param name="Path">The key that sets the clearance.</param>
 public sealed record SlipFit(
     string Name, ImmutableArray<string> Parts, double Clearance, ImmutableArray<FitShare> Shares, string Path)

@@ -20,7 +20,7 @@ internal abstract class Wall(string path, string name, Material material, double
 
     public double Thickness { get; } = thickness;
 
-    /// <summary>Its welds in the order of their numbers, which are given later.</summary>
+    /// <summary>Welds of the wall in the order of their numbers, which are given later.</summary>
     public virtual IEnumerable<Joint> Joints => [];
 
     /// <summary>Pieces of metal, each with its centre of mass.</summary>

@@ -19,12 +19,12 @@ internal static class ConeFlat
     /// <summary>Places of a title, from the line opposite the seam, in half turns.</summary>
     private static readonly ImmutableArray<double> _steps = [0.12, -0.12, 0.36, -0.36, 0.6, -0.6];
 
-    /// <summary>From the narrow to the wide edge.</summary>
+    /// <summary>Levels from the narrow to the wide edge.</summary>
     private static readonly ImmutableArray<double> _levels = [0.5, 0.7, 0.85, 0.3];
 
     private static readonly ImmutableArray<double> _sizes = [1, 0.75, 0.5, 0.3];
 
-    /// <param name="cone">In the frame of the piece.</param>
+    /// <param name="cone">Cone in the frame of the piece.</param>
     public static Flat Of(SheetPiece piece, ConeShape cone, ImmutableArray<PortSite> sites, Welds welds)
     {
         var development = cone.Development;

@@ -4,7 +4,7 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>The sheet of a cone, a head or a part of the shell, between its two edges; in its own frame, its tip on -Z.</summary>
-/// <param name="Outer">From the narrow to the wide edge, as <paramref name="Inner"/>: places at one length lie square across.</param>
+/// <param name="Outer">Line from the narrow to the wide edge, as <paramref name="Inner"/>: places at one length lie square across.</param>
 public sealed record ConeShape(ConeSheet Sheet, Frame3 Frame, LinePiece Outer, LinePiece Inner)
 {
     /// <summary>Half of what a sector and its trimmed ends may turn through, radians.</summary>
@@ -66,7 +66,7 @@ public sealed record ConeShape(ConeSheet Sheet, Frame3 Frame, LinePiece Outer, L
         };
     }
 
-    /// <summary>In the frame of one of several segments, its middle over +X; of a single sheet the cone's own.</summary>
+    /// <summary>Shape in the frame of one of several segments, its middle over +X; of a single sheet the cone's own.</summary>
     public ConeShape OfSegment(int segment)
     {
         if (Sheet.Segments == 1)
@@ -91,7 +91,7 @@ public sealed record ConeShape(ConeSheet Sheet, Frame3 Frame, LinePiece Outer, L
     }
 
     /// <summary>How <see cref="PlaceOf"/> changes as a place moves.</summary>
-    /// <param name="way">In the head's own frame.</param>
+    /// <param name="way">Direction in the head's own frame.</param>
     public Point2 PlaceSlope(Vector3 at, Vector3 way)
     {
         var ring = double.Hypot(at.X, at.Y);

@@ -23,7 +23,7 @@ internal sealed record DrilledDome(
     public ImmutableArray<Hole> Holes => [.. Ports.Select((port, i) => port.HoleInHost(i + 1, port.On(Frame), null))];
 
     /// <summary>Dome that is part of a sphere round the frame's origin.</summary>
-    /// <param name="angle">From the pole to the edge, radians.</param>
+    /// <param name="angle">Angle from the pole to the edge, radians.</param>
     public static DrilledDome OfSphere(Frame3 frame, double radius, double wall, double angle, ImmutableArray<PortSite> ports)
     {
         var (outer, inner) = (new SphereSurface(radius), new SphereSurface(radius - wall));
@@ -34,7 +34,7 @@ internal sealed record DrilledDome(
             new(Interval.Turn, [], t => outer.ChartOf(angle, t), t => inner.ChartOf(angle, t)), whole, ports);
     }
 
-    /// <param name="edge">At the seam, with what ports of the shell take out of it.</param>
+    /// <param name="edge">Edge at the seam, with what ports of the shell take out of it.</param>
     public static DrilledDome Of(HeadShape shape, ImmutableArray<PortSite> ports, NotchedEdge edge)
     {
         var dome = Faces(shape) is (SphereSurface { Radius: var radius }, _)

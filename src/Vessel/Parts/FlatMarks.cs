@@ -4,8 +4,8 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>Gathers the marks of a rectangular flat and keeps them off its holes and inside its edges.</summary>
-/// <param name="width">Of the flat, mm; it starts at x = 0.</param>
-/// <param name="height">Of the flat, mm; it starts at y = 0.</param>
+/// <param name="width">Width of the flat, mm; it starts at x = 0.</param>
+/// <param name="height">Height of the flat, mm; it starts at y = 0.</param>
 internal sealed class FlatMarks(double width, double height, ImmutableArray<Loop2> holes)
 {
     /// <summary>Between a mark and an edge or hole, mm.</summary>

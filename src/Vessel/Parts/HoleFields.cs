@@ -6,9 +6,9 @@ namespace Vessel.Parts;
 /// <summary>A pattern of equal holes as a lattice in a plate round the origin.</summary>
 public static class HoleFields
 {
-    /// <summary>As many whole holes as the margin allows: the phase of the pattern is chosen for that.</summary>
-    /// <param name="outerRadius">Of the plate, mm.</param>
-    /// <param name="boreRadius">Of an opening in its middle, mm; zero for none.</param>
+    /// <summary>Pattern of as many whole holes as the margin allows: the phase of the pattern is chosen for that.</summary>
+    /// <param name="outerRadius">Outer radius of the plate, mm.</param>
+    /// <param name="boreRadius">Radius of an opening in its middle, mm; zero for none.</param>
     public static Lattice2 Of(HolePatternDesign pattern, double outerRadius, double boreRadius)
     {
         var within = new Annulus2(outerRadius, boreRadius, pattern.Margin);

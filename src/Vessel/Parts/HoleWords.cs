@@ -30,7 +30,8 @@ public static class HoleWords
 
     /// <summary>Words for how a round hole is made.</summary>
     /// <param name="diameter">mm.</param>
-    /// <param name="clearance">That it leaves all round what goes through it, mm; null where it may be no wider than it is.</param>
+    /// <param name="clearance">Clearance that it leaves all round what goes through it, mm; null where it may be no wider than it
+    /// is.</param>
     public static string Round(double diameter, double? clearance)
     {
         if (diameter <= HoleMethods.DrillReach)

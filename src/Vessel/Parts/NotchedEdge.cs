@@ -10,7 +10,7 @@ namespace Vessel.Parts;
 /// <summary>One surface within a wall of revolution, parallel to its faces.</summary>
 /// <param name="Radius">Where it ends, at the seam, mm.</param>
 /// <param name="Under">Where a port's lines meet it, which runs on beyond the seam.</param>
-/// <param name="AreaFrom">Of the surface from a place of it to the seam, mm2 for each radian.</param>
+/// <param name="AreaFrom">Area of the surface from a place of it to the seam, mm2 for each radian.</param>
 internal sealed record WallLayer(double Radius, Func<PortSite, Footprint> Under, Func<Vector3, double> AreaFrom);
 
 /// <summary>

@@ -82,7 +82,7 @@ internal static class PackingRoom
         return new TubeLines(site).FirstMeeting(body) is not null;
     }
 
-    /// <summary>From disc to disc, or to the end of the bore where there is only one.</summary>
+    /// <summary>Heights from disc to disc, or to the end of the bore where there is only one.</summary>
     private static Interval HeightsOf(PackingDesign packing, DividerSpec disc, VesselDesign design)
     {
         var (bore, lower, upper) = (InternalHost.Heights(disc.Fits, design), Disc(packing.Lower, design), Disc(packing.Upper, design));

@@ -8,7 +8,7 @@ namespace Vessel.Parts;
 internal static class PortHole
 {
     /// <param name="number">Within the host.</param>
-    /// <param name="centre">See <see cref="Hole"/>, as the other two.</param>
+    /// <param name="centre">Centre as of <see cref="Hole"/>, like the other two.</param>
     public static Hole HoleInHost(this PortSite site, int number, Point2 centre, Loop2? outline, Point2? onOutside = null)
     {
         var (port, diameter) = (site.Port, 2 * site.OpeningRadius);

@@ -6,7 +6,7 @@ using Vessel.Ports;
 namespace Vessel.Parts;
 
 /// <summary>One kind of piece that a port's tube is made of.</summary>
-/// <param name="Name">Of its part.</param>
+/// <param name="Name">Name of its part.</param>
 /// <param name="Placements">Z from the host to the free end. X is the port's own for the first piece, for others the inside of the
 /// bend.</param>
 internal sealed record PortPiece(string Name, TubePiece Shape, ImmutableArray<Frame3> Placements)

@@ -9,7 +9,7 @@ namespace Vessel.Parts;
 /// Sheets of a cone, of the shell or of a head of gores that are alike in all: those that nothing is cut in, or a single one with its
 /// ports.
 /// </summary>
-/// <param name="Numbers">Of the sheets; see <see cref="SheetSeams"/>.</param>
+/// <param name="Numbers">Numbers of the sheets; see <see cref="SheetSeams"/>.</param>
 /// <param name="Ports">Whose holes it has; of a cone not the one that closes the tip, of gores none of the polar cap's.</param>
 public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, ImmutableArray<PortDesign> Ports)
 {
@@ -46,7 +46,7 @@ public sealed record SheetPiece(string Name, ImmutableArray<int> Numbers, Immuta
     /// <summary>The plain sheets first, then those that something is cut in, each.</summary>
     /// <param name="whole">What a single sheet is called.</param>
     /// <param name="each">What one of several is called.</param>
-    /// <param name="ports">By the number of the sheet that they stand in.</param>
+    /// <param name="ports">Ports by the number of the sheet that they stand in.</param>
     /// <param name="cut">Sheets with other openings than ports'.</param>
     internal static ImmutableArray<SheetPiece> Divided(
         string whole, string each, int count, ILookup<int, PortDesign> ports, IEnumerable<int> cut)

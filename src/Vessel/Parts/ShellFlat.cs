@@ -103,7 +103,7 @@ internal static class ShellFlat
         return development is WrappedDevelopment { Lap: var lap } ? Wraps.Lapping(flat, lap * course.Height) : flat;
     }
 
-    /// <summary>From edge to edge, in one piece where it runs over the flat's own edge.</summary>
+    /// <summary>Notch from edge to edge, in one piece where it runs over the flat's own edge.</summary>
     private static GraphCurve2 Notch(NotchedEdge end, PortSite site, double lift, Development development, double radius)
     {
         var outline = end.Outline(site);

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 namespace Vessel.Parts;
 
 /// <summary>What the flat of a course of the shell says in words.</summary>
-/// <param name="Piece">That the flat is of.</param>
+/// <param name="Piece">Piece that the flat is of.</param>
 /// <param name="Turned">The course with its seams counted from the piece's first one on.</param>
 internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetPiece Piece, VesselDesign Vessel, Welds Welds)
 {

@@ -26,8 +26,8 @@ internal sealed record SlotHole(ShellSlot Slot, ShellSection Shell)
         return new(path.Domain, path.Breaks, t => outer.ChartOf(At(t)), t => inner.ChartOf(At(t)));
     }
 
-    /// <summary>On the shell's flat, clockwise.</summary>
-    /// <param name="radius">Of the cylinder on which the flat keeps its lengths.</param>
+    /// <summary>Outline on the shell's flat, clockwise.</summary>
+    /// <param name="radius">Radius of the cylinder on which the flat keeps its lengths.</param>
     public Loop2 OnFlat(Development development, double radius)
     {
         // From the slot's middle on, so that an outline that runs over the flat's edge stays in one piece.

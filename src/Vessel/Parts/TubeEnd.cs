@@ -8,9 +8,9 @@ namespace Vessel.Parts;
 /// <summary>
 /// An end of a tube, as distance along its axis by the angle phi round it; mm in the piece's frame.
 /// </summary>
-/// <param name="Outer">On the tube's outside.</param>
+/// <param name="Outer">Outline on the tube's outside.</param>
 /// <param name="OuterSlope">d Outer / d phi.</param>
-/// <param name="Inner">On the tube's bore.</param>
+/// <param name="Inner">Outline on the tube's bore.</param>
 /// <param name="Through">Distance by (r, phi) where the end face follows the host through the wall; null where it is straight from the one
 /// edge to the other.</param>
 /// <param name="Breaks">Where the slope may jump.</param>

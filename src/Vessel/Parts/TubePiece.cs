@@ -12,7 +12,7 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
     private static readonly (double At, double Weight)[] _wall =
         [(-Math.Sqrt(0.6), 5.0 / 9), (0, 8.0 / 9), (Math.Sqrt(0.6), 5.0 / 9)];
 
-    /// <summary>In its wall, in the piece's frame.</summary>
+    /// <summary>Rows of windows in its wall, in the piece's frame.</summary>
     public ImmutableArray<WindowRow> Rows { get; init; } = [];
 
     /// <summary>Angle of the left edge of the wrap round its outside.</summary>
@@ -69,7 +69,7 @@ internal sealed record TubePiece(double OuterRadius, double BoreRadius, TubeEnd 
 
     private WrappedDevelopment Wrapped => new(OuterRadius, WrapStart, 0);
 
-    /// <summary>By how much the wrap laps over itself, radians.</summary>
+    /// <summary>Angle by which the wrap laps over itself, radians.</summary>
     public double WrapLap => WindowRows.Lap([.. Rows.Select(row => row.Design)], OuterRadius, OuterRadius - BoreRadius, WrapStart);
 
     public Solid Solid()

@@ -8,13 +8,13 @@ namespace Vessel.Parts;
 /// All windows in one round tube: their walls are radial, their sizes are those of its outside. Heights and angles are in the tube's own
 /// frame.
 /// </summary>
-/// <param name="CutRadius">Of the cylinder on which a round window is round, mm.</param>
+/// <param name="CutRadius">Radius of the cylinder on which a round window is round, mm.</param>
 internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterRadius, double Wall, double CutRadius)
 {
     private double MidRadius => OuterRadius - (Wall / 2);
 
-    /// <summary>On a flat or wrap, row by row.</summary>
-    /// <param name="radius">Of the cylinder whose girth the flat has, mm.</param>
+    /// <summary>Outlines on a flat or wrap, row by row.</summary>
+    /// <param name="radius">Radius of the cylinder whose girth the flat has, mm.</param>
     public ImmutableArray<Loop2> Outlines(Development development, double radius) =>
     [
         .. Each().Select(
@@ -29,7 +29,7 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
     }
 
     /// <summary>Rims of the windows in the solid.</summary>
-    /// <param name="outlines">On the flat of <paramref name="development"/>.</param>
+    /// <param name="outlines">Outlines on the flat of <paramref name="development"/>.</param>
     public IEnumerable<Rim> Rims(Development development, ImmutableArray<Loop2> outlines)
     {
         var (outer, inner) = (new CylinderSurface(OuterRadius), new CylinderSurface(OuterRadius - Wall));
@@ -41,7 +41,7 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
     }
 
     /// <summary>Metal that they take out: their area on the mean cylinder times the wall, mm3.</summary>
-    /// <param name="radius">Of the cylinder whose girth the flat has, mm.</param>
+    /// <param name="radius">Radius of the cylinder whose girth the flat has, mm.</param>
     public double Removed(ImmutableArray<Loop2> outlines, double radius) =>
         outlines.Sum(hole => -CurveMeasures.Area(hole)) * MidRadius / radius * Wall;
 
@@ -68,7 +68,7 @@ internal sealed record TubeWindows(ImmutableArray<WindowRow> Rows, double OuterR
         }),
     ];
 
-    /// <param name="width">On the flat, mm.</param>
+    /// <param name="width">Width on the flat, mm.</param>
     private static HoleShape ShapeOf(WindowsDesign windows, double width) =>
         new(width, windows.Height, Math.Min(windows.Corner, width / 2)) { WidthOutside = windows.Width };
 

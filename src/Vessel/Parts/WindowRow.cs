@@ -41,7 +41,7 @@ internal sealed record WindowRow(WindowsDesign Design, double Sill)
         return Enumerable.Range(0, Count).Select(i => (At(i), At(i + 1), (At(i) + At(i + 1)) / 2, Area(i) / whole));
     }
 
-    /// <summary>In words, for the table of holes.</summary>
+    /// <summary>Purpose in words, for the table of holes.</summary>
     public static string Purpose(WindowsDesign windows)
     {
         var size = $"{NoteText.Length(windows.Width)} x {NoteText.Length(windows.Height)} mm";

@@ -9,10 +9,10 @@ namespace Vessel.Parts;
 /// A straight tube with square ends and rows of windows whose walls are radial: a sleeve, or a cap's skirt. Rolled from
 /// sheet it has a long seam, else it is cut from tube. Its frame has the lower end at z = 0.
 /// </summary>
-/// <param name="Id">Of the part.</param>
-/// <param name="Name">As the welder says it.</param>
+/// <param name="Id">Id of the part.</param>
+/// <param name="Name">Name as the welder says it.</param>
 /// <param name="Word">The part's kind, for lists.</param>
-/// <param name="Rows">Of windows, with the heights of their lower edges.</param>
+/// <param name="Rows">Rows of windows, with the heights of their lower edges.</param>
 internal sealed record WindowedTube(
     string Id,
     string Name,
@@ -74,7 +74,7 @@ internal sealed record WindowedTube(
     /// <summary>What is wrapped round the tube once it is rolled.</summary>
     private Flat Around() => Flat(Wrapped, Turns.Full * OuterRadius, Windows.Outlines(Wrapped, OuterRadius));
 
-    /// <summary>From the seam on, or from where the outside of a tube is free of windows, if anywhere.</summary>
+    /// <summary>Development from the seam on, or from where the outside of a tube is free of windows, if anywhere.</summary>
     private WrappedDevelopment Wrapped => new(OuterRadius, SeamAngle, 0)
     {
         Lap = OuterRadius * WindowRows.Lap([.. Rows.Select(row => row.Design)], OuterRadius, Wall, SeamAngle),

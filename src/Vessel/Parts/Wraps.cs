@@ -11,7 +11,7 @@ internal static class Wraps
     /// With a line where it has gone once round, a note that says so, and the area that is drawn twice; as it is where it does not lap.
     /// </summary>
     /// <param name="flat">Wrapped round its tube.</param>
-    /// <param name="area">Of the lap, mm2, holes and all: each hole is drawn once.</param>
+    /// <param name="area">Area of the lap, mm2, holes and all: each hole is drawn once.</param>
     public static Flat Lapping(Flat flat, double area)
     {
         if (flat.From is not WrappedDevelopment { Lap: > 0 and var lap, Radius: var radius })

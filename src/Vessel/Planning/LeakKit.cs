@@ -6,7 +6,7 @@ using Vessel.Joints;
 namespace Vessel.Planning;
 
 /// <summary>What shuts the ports at the leak test, and where leaks are looked for.</summary>
-/// <param name="Test">Its pressure and medium.</param>
+/// <param name="Test">Pressure and medium of the test.</param>
 /// <param name="Blanks">Port and what shuts it.</param>
 /// <param name="Points">Weld's number or port, and what to look at.</param>
 public sealed record LeakKit(

@@ -5,8 +5,8 @@ using Vessel.Ports;
 namespace Vessel.Planning;
 
 /// <summary>The day's work: how each weld is laid, in what order, and what it takes. For one assembly in its shop.</summary>
-/// <param name="procedures">In the order of the welds' numbers.</param>
-/// <param name="purge">Of the closed vessel.</param>
+/// <param name="procedures">Procedures in the order of the welds' numbers.</param>
+/// <param name="purge">Purge of the closed vessel.</param>
 /// <param name="order">Order constraints between tasks.</param>
 /// <param name="steps">The day's list.</param>
 /// <param name="kerf">Width of the cut that flats are nested for, mm.</param>

@@ -8,7 +8,7 @@ namespace Vessel.Planning;
 /// <summary>Where a port ends, in words for the bench.</summary>
 internal static class PortWords
 {
-    /// <param name="format">Of a length in mm: <c>0.0</c>.</param>
+    /// <param name="format">Format of a length in mm: <c>0.0</c>.</param>
     public static string FreeEnd(PortSite site, string format = "0.0")
     {
         string Of(double mm) => mm.ToString(format, CultureInfo.InvariantCulture);

@@ -9,7 +9,7 @@ namespace Vessel.Planning;
 /// </remarks>
 /// <param name="Volume">L.</param>
 /// <param name="Flow">L/min.</param>
-/// <param name="Changes">Of the volume.</param>
+/// <param name="Changes">Number of changes of the volume.</param>
 public sealed record Purge(double Volume, double Flow, double Changes)
 {
     private const double OxygenOfAir = 209_500;

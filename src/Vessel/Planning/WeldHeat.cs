@@ -20,7 +20,7 @@ internal static class WeldHeat
     private const double JoulesPerKilojoule = 1000;
 
     /// <summary>Mean temperature of the strip, degrees Celsius.</summary>
-    /// <param name="heat">Of one pass, kJ/mm.</param>
+    /// <param name="heat">Heat of one pass, kJ/mm.</param>
     /// <param name="fitUp">Minutes before the next arc at the least.</param>
     public static double After(WeldFigures weld, Thermal metal, double heat, int passes, double travel, double fitUp, Part host, Part part)
     {

@@ -6,10 +6,10 @@ namespace Vessel.Planning;
 /// <summary>What to heed at a weld, in words.</summary>
 internal static class WeldNotes
 {
-    /// <summary>From this wall on aluminium takes heat away faster than a small machine brings it, mm. Common practice.</summary>
+    /// <summary>Wall from which on aluminium takes heat away faster than a small machine brings it, mm. Common practice.</summary>
     private const double ThickAluminium = 5;
 
-    /// <summary>From this wall on mild steel is preheated, mm: AWS D1.1, from memory.</summary>
+    /// <summary>Wall from which on mild steel is preheated, mm: AWS D1.1, from memory.</summary>
     private const double ThickSteel = 19;
 
     /// <summary>Hottest that thick aluminium may get between passes, degrees Celsius. Common practice.</summary>

@@ -36,7 +36,7 @@ internal static class WeldPreparation
             isTight ? "fitted without a gap" : $"fitted; gap up to {(weld.GapNormal < 0.05 ? gap : Tenths(weld.GapNormal))} mm";
     }
 
-    /// <summary>As a feeler gauge or a wire is picked.</summary>
+    /// <summary>Number as a feeler gauge or a wire is picked.</summary>
     private static string Tenths(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

@@ -7,13 +7,13 @@ using Vessel.Stock;
 namespace Vessel.Planning;
 
 /// <summary>How one weld is laid by hand with TIG. A start for a trial on scrap; no qualified procedure.</summary>
-/// <param name="Preparation">Of the edges, in words with the gap.</param>
+/// <param name="Preparation">Preparation of the edges, in words with the gap.</param>
 /// <param name="LeastLeg">Published least leg, mm; null where none is published for the metal and wall.</param>
 /// <param name="FillerMass">Grams.</param>
 /// <param name="Current">Alternating, or direct with the electrode negative.</param>
 /// <param name="Tungsten">Null where no electrode of the table carries the amps.</param>
 /// <param name="Settings">Amps and gas, with their source.</param>
-/// <param name="Volts">Of the arc, by the low and the high amps.</param>
+/// <param name="Volts">Voltage of the arc, by the low and the high amps.</param>
 /// <param name="HeatInput">kJ/mm of each pass, by the low, middle and high amps.</param>
 /// <param name="Strength">What a millimetre of the weld may carry.</param>
 /// <param name="Purged">Whether the root side is flooded with argon.</param>

@@ -7,7 +7,7 @@ namespace Vessel.Ports;
 /// <summary>Fills the records of ports from their sections; by the same rule as the whole design.</summary>
 internal static class PortBuilder
 {
-    /// <summary>As the file gives it: without a length inside that is not given, a bung with its whole length.</summary>
+    /// <summary>Port as the file gives it: without a length inside that is not given, a bung with its whole length.</summary>
     public static PortDesign Build(Section section)
     {
         var host = section.Text("in") switch
@@ -51,7 +51,7 @@ internal static class PortBuilder
     }
 
     /// <summary>The ports with what hangs on their hosts: how far a set-in one reaches in, and what is left of a bung outside.</summary>
-    /// <param name="sites">Of the ports as the file gives them.</param>
+    /// <param name="sites">Sites of the ports as the file gives them.</param>
     public static ImmutableArray<PortDesign> Reaching(PortSites sites, ImmutableArray<Section> sections) =>
         [.. sites.All.Zip(sections, (stand, section) => Reaching(sites, stand, section))];
 

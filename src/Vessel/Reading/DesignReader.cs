@@ -4,7 +4,7 @@ using Vessel.Stock;
 
 namespace Vessel.Reading;
 
-/// <summary>From the text of a vessel file to a checked design.</summary>
+/// <summary>Reader that makes a checked design from the text of a vessel file.</summary>
 public static class DesignReader
 {
     public static Outcome<VesselDesign> Read(string yamlText) => Read(yamlText, DesignSettings.None);

@@ -5,7 +5,7 @@ namespace Vessel.Reading;
 /// <summary>Whether a path names a key that the file may have, whether or not it is written in it.</summary>
 public static class KeyPaths
 {
-    /// <param name="path">As <c>ports[0].tube.wall</c>; the empty path is the file itself.</param>
+    /// <param name="path">Path such as <c>ports[0].tube.wall</c>; the empty path is the file itself.</param>
     public static bool Exist(string path)
     {
         IReadOnlyList<KeyMap> maps = [KeyTable.File];

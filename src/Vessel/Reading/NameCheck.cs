@@ -79,7 +79,7 @@ internal static class NameCheck
         }
     }
 
-    /// <summary>Its courses, and the sheets of those that are put together from several.</summary>
+    /// <summary>Names of the courses, and of the sheets of those that are put together from several.</summary>
     private static IEnumerable<string> OfShell(Section shell)
     {
         var reducer = shell.Child("reducer");

@@ -24,7 +24,7 @@ internal abstract class RoundCourse(ShellCourse spec, VesselDesign vessel, Immut
 
     public override IEnumerable<Part> Parts(Welds welds) => Sheets(welds).Select(part => part with { Centre = CentreOf(part) });
 
-    /// <summary>Its sheets, or its tube.</summary>
+    /// <summary>Sheets of the course, or its tube.</summary>
     protected abstract IEnumerable<Part> Sheets(Welds welds);
 
     /// <summary>Whether so many equal sheets are each cut from one sheet of the shop.</summary>

@@ -57,14 +57,14 @@ public static class Starter
         return _hoses.FirstOrDefault(h => h - 4 >= bore, _hoses[^1]);
     }
 
-    /// <summary>In steps of 5 mm: slow enough a rise, and at least three hoses wide.</summary>
+    /// <summary>Width of the body in steps of 5 mm: slow enough a rise, and at least three hoses wide.</summary>
     private static double BodyFor(double flow, double hose)
     {
         var inner = 1000 * Math.Sqrt(4 * flow / 60_000 / (Math.PI * WantedRise));
         return 5 * Math.Ceiling(Math.Max(inner + 4, 3 * hose) / 5);
     }
 
-    /// <summary>From the narrowest that the gas allows to the widest that the room does.</summary>
+    /// <summary>Widths of the body from the narrowest that the gas allows to the widest that the room does.</summary>
     private static IEnumerable<double> Bodies(double least, double room)
     {
         for (var body = least; body < Math.Floor(room); body += Step)

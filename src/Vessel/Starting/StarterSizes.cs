@@ -11,9 +11,9 @@ internal enum StarterInside
 /// <summary>One try at a starter design; mm.</summary>
 /// <param name="Hose">Outside diameter of the stubs.</param>
 /// <param name="Body">Outside diameter.</param>
-/// <param name="Height">Of the shell.</param>
+/// <param name="Height">Height of the shell.</param>
 /// <param name="IsDomed">Hemisphere below; else flat.</param>
-/// <param name="OffsetShare">Of the way from the axis to the wall by which the inlet stands off centre.</param>
+/// <param name="OffsetShare">Share of the way from the axis to the wall by which the inlet stands off centre.</param>
 internal sealed record StarterSizes(
     StarterWish Wish, double Hose, double Body, double Height, bool IsDomed, StarterInside Inside, double OffsetShare)
 {
@@ -48,7 +48,7 @@ internal sealed record StarterSizes(
 
     public (string Thread, double Diameter, double Length) Drain => Body >= 90 ? ("M18x1.5", 26, 16) : ("M14x1.5", 22, 14);
 
-    /// <summary>In a dome the bung's end must come through all round.</summary>
+    /// <summary>Length of the drain inside: in a dome the bung's end must come through all round.</summary>
     public double DrainInside
     {
         get

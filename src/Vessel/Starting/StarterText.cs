@@ -167,7 +167,7 @@ internal static class StarterText
             """);
     }
 
-    /// <summary>On the longer free stretch of the shell, below the inlet or above it.</summary>
+    /// <summary>Strap on the longer free stretch of the shell, below the inlet or above it.</summary>
     private static string Strap(StarterSizes s)
     {
         // A weld and its legs beside the inlet, and at the shell's ends.

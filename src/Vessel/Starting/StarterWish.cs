@@ -9,7 +9,7 @@ namespace Vessel.Starting;
 /// <param name="Hose">Outside diameter of the stubs for the hoses; null to have it chosen.</param>
 /// <param name="RoomDiameter">Greatest outside diameter of the body.</param>
 /// <param name="RoomHeight">Greatest height over all, stubs and drain included.</param>
-/// <param name="Material">Of all parts.</param>
+/// <param name="Material">Material of all parts.</param>
 /// <param name="Capacity">Oil to be held between drains, L.</param>
 /// <param name="CapacityFrom">Where that figure comes from, in words.</param>
 /// <param name="HasBracket">Bolted up by a bracket; else held by a band.</param>

@@ -9,10 +9,10 @@ public static class BaseMetalStrength
 {
     private const double ShearOfTension = 0.6;
 
-    /// <summary>In shear along the weld, MPa.</summary>
+    /// <summary>Allowed stress in shear along the weld, MPa.</summary>
     public static Datum Shear(Material material) => Of(material, 0.4, 0.3, ShearOfTension, "shear");
 
-    /// <summary>In tension across the weld, MPa.</summary>
+    /// <summary>Allowed stress in tension across the weld, MPa.</summary>
     public static Datum Pull(Material material) => Of(material, 0.6, 0.5, 1, "tension");
 
     private static Datum Of(Material material, double ofYield, double ofStrength, double ofAluminium, string word)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>What a plate needs for a metric bolt.</summary>
-/// <param name="Diameter">Of the bolt, mm.</param>
+/// <param name="Diameter">Diameter of the bolt, mm.</param>
 /// <param name="Hole">Clearance hole, mm.</param>
 /// <param name="Washer">Outside of a plain washer, mm.</param>
 public sealed record BoltSize(double Diameter, double Hole, double Washer);

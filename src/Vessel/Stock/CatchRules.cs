@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>What a rule book asks a catch can to hold.</summary>
-/// <param name="Name">As the file names it.</param>
+/// <param name="Name">Name by which the file calls it.</param>
 /// <param name="Steps">For engines up to so many litres, the volume in litres; ascending.</param>
 public sealed record CatchRule(string Name, ImmutableArray<(double UpTo, double Volume)> Steps, string Source)
 {

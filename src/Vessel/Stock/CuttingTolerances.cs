@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Vessel.Stock;
 
-/// <summary>By how much a cut dimension may be off, mm either way.</summary>
+/// <summary>Lengths by which a cut dimension may be off, mm either way.</summary>
 public static class CuttingTolerances
 {
     public const string LaserSource = Sources.LaserClass;

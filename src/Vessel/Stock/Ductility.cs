@@ -54,7 +54,7 @@ public static class Ductility
     public static bool IsHard(Material material) =>
         Temper(material) is { Length: > 0 } temper && temper[0] != 'O' && temper is not ("H111" or "H112");
 
-    /// <summary>As in the name: <c>T6</c>; empty when none is named.</summary>
+    /// <summary>Temper as in the name: <c>T6</c>; empty when none is named.</summary>
     private static string Temper(Material material) =>
         material.Name.IndexOf('-', StringComparison.Ordinal) is >= 0 and var dash ? material.Name[(dash + 1)..] : string.Empty;
 }

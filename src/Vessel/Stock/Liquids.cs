@@ -3,18 +3,18 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>What a vessel catches or holds.</summary>
-/// <param name="Name">As the file names it.</param>
-/// <param name="Word">As a sentence names it, without an article: <c>oil</c>.</param>
-/// <param name="IsOil">Its viscosity follows Walther's law (ASTM D341); else it is read between the points by 1 / T.</param>
+/// <param name="Name">Name by which the file calls it.</param>
+/// <param name="Word">Word by which a sentence names it, without an article: <c>oil</c>.</param>
+/// <param name="IsOil">True where its viscosity follows Walther's law (ASTM D341); else it is read between the points by 1 / T.</param>
 /// <param name="Points">Two or more by rising temperature: degC, kg/m3, and mm2/s.</param>
-/// <param name="Source">Of the points.</param>
+/// <param name="Source">Source of the points.</param>
 public sealed record Liquid(
     string Name, string Word, bool IsOil, ImmutableArray<(double Celsius, double Density, double Viscosity)> Points, string Source)
 {
     /// <summary>Whether it is an engine's oil, so that what is known of the oil that engines lose is said of it.</summary>
     public bool IsEngineOil { get; init; }
 
-    /// <summary>With a capital letter, to begin a sentence.</summary>
+    /// <summary>Word with a capital letter, to begin a sentence.</summary>
     public string Capital => char.ToUpperInvariant(Word[0]) + Word[1..];
 
     /// <summary>Temperatures for which the figures hold, degC.</summary>
@@ -109,7 +109,7 @@ public static class Liquids
     private static Liquid Engine(string name, double density, double warm, double hot) =>
         Oil(name, "oil", density, warm, hot, Grades) with { IsEngineOil = true };
 
-    /// <param name="density">At 15 degC.</param>
+    /// <param name="density">Density at 15 degC.</param>
     private static Liquid Oil(
         string name, string word, double density, double warm, double hot, string source, double swelling = 0.0007) => new(
         name, word, true, [(40, density * (1 - (25 * swelling)), warm), (100, density * (1 - (85 * swelling)), hot)], source);

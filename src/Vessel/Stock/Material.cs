@@ -9,8 +9,8 @@ public enum MaterialFamily
 }
 
 /// <summary>A metal that can be bought as sheet and tube.</summary>
-/// <param name="Name">As the file names it: <c>stainless 304</c>.</param>
-/// <param name="Family">See <see cref="MaterialFamily"/>.</param>
+/// <param name="Name">Name by which the file calls it: <c>stainless 304</c>.</param>
+/// <param name="Family">Family of metals, one of <see cref="MaterialFamily"/>.</param>
 /// <param name="Density">For mass, g/cm3.</param>
 /// <param name="Filler">The usual TIG rod for joining it to itself.</param>
 /// <param name="Source">Where the figures come from, in words for the report.</param>
@@ -21,7 +21,7 @@ public sealed record Material(string Name, MaterialFamily Family, double Density
 public sealed record Filler(string Name, double Density, string Source);
 
 /// <summary>A thread of a bung or fitting, with its hole.</summary>
-/// <param name="Name">As the file names it: <c>M14x1.5</c>, <c>dash 20</c>, <c>1/4 NPT</c>.</param>
+/// <param name="Name">Name by which the file calls it: <c>M14x1.5</c>, <c>dash 20</c>, <c>1/4 NPT</c>.</param>
 /// <param name="Thread">The thread itself, as stamped on a tap: <c>1 5/8-12 UN</c>.</param>
 /// <param name="MajorDiameter">mm.</param>
 /// <param name="TapDrill">Drill before tapping, mm.</param>

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>A kind of duty that a mounting has.</summary>
-/// <param name="Name">As the key <c>duty</c> takes it.</param>
-/// <param name="Acceleration">To reckon with in any direction, its own weight included, multiples of gravity.</param>
-/// <param name="Where">In words.</param>
+/// <param name="Name">Name that the key <c>duty</c> takes.</param>
+/// <param name="Acceleration">Acceleration to reckon with in any direction, its own weight included, multiples of gravity.</param>
+/// <param name="Where">Place of use in words.</param>
 public sealed record MountDuty(string Name, double Acceleration, string Where, string Source);
 
 /// <summary>How hard a mounting is shaken, by where it is.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Vessel.Stock;
 
-/// <summary>By how much sheet may be thicker or thinner than it is called, mm either way.</summary>
+/// <summary>Lengths by which sheet may be thicker or thinner than it is called, mm either way.</summary>
 public static class SheetTolerances
 {
     public const string Source = "EN 10259, normal tolerances of cold-rolled stainless strip 1,000 to 1,300 mm wide, as printed by bssa.org.uk; "

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Vessel.Stock;
 
 /// <summary>A document behind figures, and the short mark that stands for it wherever they are printed.</summary>
-/// <param name="Mark">In square brackets.</param>
+/// <param name="Mark">Mark in square brackets.</param>
 /// <param name="Publisher">Who answers for it; a dash where nobody does.</param>
 public sealed record SourceMark(string Mark, string Document, string Publisher);
 

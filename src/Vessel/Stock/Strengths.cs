@@ -7,10 +7,10 @@ namespace Vessel.Stock;
 /// <param name="Elasticity">Young's modulus, MPa.</param>
 /// <param name="Poisson">Contraction across over stretch along.</param>
 /// <param name="Growth">Per kelvin.</param>
-/// <param name="Yield">As welded: next to a weld the temper is gone, whatever it was.</param>
-/// <param name="Tensile">As welded.</param>
-/// <param name="YieldSource">Of yield and strength: a least value or a usual one, and where it is from.</param>
-/// <param name="StiffnessSource">Of elasticity and growth.</param>
+/// <param name="Yield">Yield as welded: next to a weld the temper is gone, whatever it was.</param>
+/// <param name="Tensile">Tensile strength as welded.</param>
+/// <param name="YieldSource">Source of yield and strength: a least value or a usual one, and where it is from.</param>
+/// <param name="StiffnessSource">Source of elasticity and growth.</param>
 public sealed record Strength(
     string Material, double Elasticity, double Poisson, double Growth, double Yield, double Tensile, string YieldSource,
     string StiffnessSource)

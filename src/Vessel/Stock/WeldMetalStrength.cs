@@ -28,7 +28,7 @@ public static class WeldMetalStrength
             ["ER5554"] = (15, 31),
         }.ToImmutableDictionary();
 
-    /// <summary>In shear on the throat, MPa.</summary>
+    /// <summary>Strength in shear on the throat, MPa.</summary>
     public static Datum Shear(Filler filler) => _strengths[filler.Name] is var (shear, tensile) && shear is { } aluminium
         ? Aluminium(aluminium, "shear")
         : Steel(SteelShear, tensile);

@@ -14,7 +14,7 @@ internal readonly record struct Ring(double Inner, double Outer, double Low, dou
     public bool Meets(Ring other) => IsBeside(other)
         && Inner < other.Outer - Hair && other.Inner < Outer - Hair;
 
-    /// <summary>From a point to its metal, mm; 0 inside.</summary>
+    /// <summary>Distance from a point to its metal, mm; 0 inside.</summary>
     public double DistanceTo(Vector3 at)
     {
         var r = double.Hypot(at.X, at.Y);

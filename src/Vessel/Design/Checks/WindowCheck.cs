@@ -106,6 +106,6 @@ internal static class WindowCheck
     }
 
     /// <param name="Outside">Diameter, mm.</param>
-    /// <param name="Height">Of the tube, mm.</param>
+    /// <param name="Height">Height of the tube, mm.</param>
     internal sealed record Tube(string Name, double Outside, double Wall, double Height, string Above = "above", string Below = "below");
 }

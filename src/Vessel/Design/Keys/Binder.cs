@@ -189,7 +189,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             Held(key.Kind.ShownUnit(UserUnits.Millimetres), shownAs) / key.Kind.ModelFactor();
     }
 
-    /// <summary>In the units of the model; a bare number is in the unit that the key and the file give it.</summary>
+    /// <summary>Value in the units of the model; a bare number is in the unit that the key and the file give it.</summary>
     private double Model(KeyKind kind, Quantity quantity)
     {
         var held = quantity.IsBare ? Held(kind.ShownUnit(values.Units), quantity.Value) : quantity.Value;

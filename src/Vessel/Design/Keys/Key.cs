@@ -59,7 +59,7 @@ public sealed record KeyDefault(string Given, string Value);
 public sealed record KeyCondition(string Key, string? Value);
 
 /// <summary>The keys of a mapping.</summary>
-/// <param name="Name">In words, for messages: <c>a port in the shell</c>.</param>
+/// <param name="Name">Name in words, for messages: <c>a port in the shell</c>.</param>
 public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
 {
     /// <summary>Groups of keys of which exactly one must be given.</summary>
@@ -75,7 +75,7 @@ public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
 }
 
 /// <summary>Chooses the keys of a mapping by the value of another key.</summary>
-/// <param name="By">That key's name.</param>
+/// <param name="By">Name of that key.</param>
 /// <param name="IsBeside">It stands beside the mapping rather than in it.</param>
-/// <param name="Maps">By value.</param>
+/// <param name="Maps">Maps of keys by the value of that key.</param>
 public sealed record KeySwitch(string By, bool IsBeside, ImmutableDictionary<string, KeyMap> Maps);

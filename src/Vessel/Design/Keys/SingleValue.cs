@@ -5,7 +5,7 @@ namespace Vessel.Design;
 /// <summary>A single value as a design file would hold it, read by the same grammar.</summary>
 public static class SingleValue
 {
-    /// <summary>In the units of the model; a bare number is in mm, L/min, degrees. Null when it cannot be read.</summary>
+    /// <summary>Value in the units of the model; a bare number is in mm, L/min, degrees. Null when it cannot be read.</summary>
     public static double? Read(KeyKind kind, string text)
     {
         var faults = new List<Fault>();

@@ -21,7 +21,7 @@ internal static class Unsupported
     ];
 
     /// <summary>Null for a word that stands for none of it.</summary>
-    /// <param name="key">Of the file.</param>
+    /// <param name="key">Key of the file.</param>
     /// <param name="value">Behind it, where it is a single one.</param>
     public static string? Says(string key, string? value)
     {

@@ -31,7 +31,7 @@ internal readonly record struct Dimension(int Length, int Angle, int Mass, int T
     public static Dimension operator /(Dimension a, Dimension b) => new(
         a.Length - b.Length, a.Angle - b.Angle, a.Mass - b.Mass, a.Time - b.Time, a.Temperature - b.Temperature);
 
-    /// <summary>As a fault names it: <c>a length</c>.</summary>
+    /// <summary>Name by which a fault calls it: <c>a length</c>.</summary>
     public override string ToString() =>
         this == None ? "a ratio"
         : this == OfLength ? "a length"

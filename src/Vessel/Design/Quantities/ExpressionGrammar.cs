@@ -64,7 +64,7 @@ internal static class ExpressionGrammar
         return deepest;
     }
 
-    /// <summary>With the blanks after it: a parser that begins with blanks would count as begun before it fails.</summary>
+    /// <summary>Parser that takes the blanks after it too: one that begins with blanks would count as begun before it fails.</summary>
     private static TextParser<T> Lexeme<T>(TextParser<T> parser) =>
         from value in parser
         from gap in _blanks

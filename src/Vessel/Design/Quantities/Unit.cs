@@ -7,7 +7,7 @@ namespace Vessel.Design;
 /// A unit that may follow a number. Values are held in mm, radians, micrograms, minutes and degrees Celsius:
 /// value = number x <paramref name="Factor"/> + <paramref name="Shift"/>.
 /// </summary>
-/// <param name="Words">As it may be written; the first is how it is shown. Case counts.</param>
+/// <param name="Words">Words by which it may be written; the first is how it is shown. Case counts.</param>
 internal sealed record Unit(ImmutableArray<string> Words, Dimension Dimension, double Factor, double Shift = 0)
 {
     private const double Litre = 1e6;

@@ -1,11 +1,11 @@
 namespace Vessel.Design;
 
 /// <summary>One value that takes the place of another, or comes in where there was none.</summary>
-/// <param name="Path">As <c>ports[0].tube.wall</c>, or <c>ports.inlet.tube.wall</c> by name.</param>
+/// <param name="Path">Path such as <c>ports[0].tube.wall</c>, or <c>ports.inlet.tube.wall</c> by name.</param>
 /// <param name="PathAt">Where the path is written.</param>
 internal sealed record Setting(string Path, YamlScalar Value, Span PathAt)
 {
-    /// <param name="text">As <c>path=value</c>; without a sign of equality the value is nothing.</param>
+    /// <param name="text">Text such as <c>path=value</c>; without a sign of equality the value is nothing.</param>
     /// <param name="number">Which of the settings it is, from 1.</param>
     public static Setting Parse(string text, int number)
     {

@@ -60,7 +60,7 @@ internal static partial class SettingTree
         }
     }
 
-    /// <summary>By number from 0, or by the item's name; the slug of the name will do.</summary>
+    /// <summary>Place in the list by number from 0, or by the item's name; the slug of the name will do.</summary>
     private static int? Item(YamlList list, string step, Setting setting, List<Fault> faults)
     {
         if (step[0] == '[')

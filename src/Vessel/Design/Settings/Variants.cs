@@ -7,7 +7,7 @@ internal static class Variants
 {
     public const string Key = "variants";
 
-    /// <summary>By name, in the order of the file; what is not as it should be is reported and left out.</summary>
+    /// <summary>Variants by name, in the order of the file; what is not as it should be is reported and left out.</summary>
     public static ImmutableArray<Variant> Read(YamlMapping top, List<Fault> faults)
     {
         // Another kind of value is reported where the keys are read.

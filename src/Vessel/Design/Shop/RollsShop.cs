@@ -4,7 +4,7 @@ namespace Vessel.Design;
 /// <param name="LeastDiameter">Inside, of the tightest cylinder that they make; null where it is not known.</param>
 /// <param name="FlatEnd">What they leave flat at each end of a sheet; null where it is not known.</param>
 /// <param name="TrimsEnds">Whether flat ends are added to the blank and cut off, rather than bent beforehand.</param>
-/// <param name="SeamShrinkage">By how much a long seam draws the girth in.</param>
+/// <param name="SeamShrinkage">Length by which a long seam draws the girth in.</param>
 public sealed record RollsShop(double? LeastDiameter, double? FlatEnd, bool TrimsEnds, double SeamShrinkage)
 {
     public static RollsShop Unknown { get; } = new(null, null, false, 0);

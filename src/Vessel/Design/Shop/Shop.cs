@@ -5,7 +5,7 @@ namespace Vessel.Design;
 
 /// <summary>The shop that will make the vessel: its stock, tools and rates. What its file leaves out is a default.</summary>
 /// <param name="Name">Empty where the file gives none.</param>
-/// <param name="Rates">Of handwork, by the names of <see cref="HandRates"/>.</param>
+/// <param name="Rates">Rates of handwork, by the names of <see cref="HandRates"/>.</param>
 /// <param name="BendLines">K by metal, as a share of the thickness from the inside.</param>
 /// <param name="Figures">Every figure in use with its source, in the order of the table of keys.</param>
 public sealed record Shop(
@@ -37,14 +37,14 @@ public sealed record StockShop(
     double SheetMargin,
     double Spacing)
 {
-    /// <summary>To whole steps of which tube, bar and the rectangle of a sheet are cut off for sale, upward; 0 for none.</summary>
+    /// <summary>Step to whole multiples of which tube, bar and the rectangle of a sheet are cut off for sale, upward; 0 for none.</summary>
     public double CutStep { get; init; }
 
     /// <summary>Shortest piece of tube or bar that is sold.</summary>
     public double LeastCut { get; init; }
 
     /// <summary>What is bought where so much is needed, mm: rounded up, never less than is sold.</summary>
-    /// <param name="most">As long as the whole length or side is.</param>
+    /// <param name="most">Greatest size, that of the whole length or side.</param>
     public double Bought(double needed, double most, double least = 0)
     {
         var stepped = CutStep > 0 ? CutStep * Math.Ceiling((needed / CutStep) - 1e-9) : needed;
@@ -53,14 +53,14 @@ public sealed record StockShop(
 }
 
 /// <param name="CupDiameter">Outside, mm.</param>
-/// <param name="StickOut">From the cup's edge to the root, mm.</param>
+/// <param name="StickOut">Distance from the cup's edge to the root, mm.</param>
 public sealed record TorchShop(double CupDiameter, double StickOut);
 
 /// <param name="RodLength">mm.</param>
 /// <param name="RodStub">Stub of each rod that is thrown away, mm.</param>
 /// <param name="GapAim">Root opening to aim for, as a share of the wall.</param>
-/// <param name="GapMost">That is refused, as a share of the wall.</param>
-/// <param name="GapLimit">That is refused on any wall, mm.</param>
+/// <param name="GapMost">Greatest gap, beyond which it is refused, as a share of the wall.</param>
+/// <param name="GapLimit">Greatest gap, beyond which it is refused on any wall, mm.</param>
 /// <param name="FaceAllowance">Left on a bung's sealing face, mm.</param>
 /// <param name="PurgeFlow">L/min.</param>
 /// <param name="PurgeOxygen">ppm that may be left.</param>
@@ -80,7 +80,7 @@ public sealed record WeldingShop(
 }
 
 /// <summary>One figure of the shop as it is shown.</summary>
-/// <param name="Path">In the shop file: <c>welding.rod_stub</c>.</param>
-/// <param name="Value">With its unit.</param>
-/// <param name="Source">Of a default where it comes from; else that the shop file gives it.</param>
+/// <param name="Path">Path in the shop file: <c>welding.rod_stub</c>.</param>
+/// <param name="Value">Value with its unit.</param>
+/// <param name="Source">Source of a default; else that the shop file gives it.</param>
 public sealed record ShopFigure(string Path, string Value, string Source);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Vessel.Design;
 
-/// <summary>From the text of a shop file to the shop.</summary>
+/// <summary>Reader that makes the shop from the text of a shop file.</summary>
 public static class ShopReader
 {
     /// <summary>The shop, or every fault of the file, sorted by place; each fault has its place. Never throws for what

@@ -15,7 +15,7 @@ internal sealed record Dimensions(double Letter)
     private double Row => 1.5 * Letter;
 
     /// <summary>The length between two points, upright or level.</summary>
-    /// <param name="off">From the first point square to what is measured, to the line of the dimension.</param>
+    /// <param name="off">Vector from the first point square to what is measured, to the line of the dimension.</param>
     public IEnumerable<Item> Between(Point2 a, Point2 b, Point2 off, string text)
     {
         var (from, outward) = (a + off, off.Unit());
@@ -54,7 +54,7 @@ internal sealed record Dimensions(double Letter)
     }
 
     /// <summary>A slim filled head whose tip is at the place.</summary>
-    /// <param name="back">From the tip along the shaft.</param>
+    /// <param name="back">Point from the tip along the shaft.</param>
     public static Area Arrow(Point2 tip, Point2 back, double length)
     {
         var way = back.Length > 1e-9 ? length * back.Unit() : new(length, 0);

@@ -11,7 +11,7 @@ namespace Vessel.Export.Drawing;
 internal static class FlatDrawing
 {
     /// <summary>The holes of fields, a pattern each.</summary>
-    /// <param name="off">By how much a radius is smaller than its hole's, mm.</param>
+    /// <param name="off">Length by which a radius is smaller than its hole's, mm.</param>
     /// <exception cref="OutputException">A hole is no larger than that.</exception>
     public static IEnumerable<Item> Fields(FittedFlat fitted, double off = 0) =>
         fitted.Flat.Cut.Fields.Select(field => Pattern.On(field, Hole(default, field.HoleRadius - off)));

@@ -6,8 +6,8 @@ namespace Vessel.Export.Drawing;
 /// <summary>Figures of what is cut, for quoting and for the summary. Of the exact outline, but for the last two.</summary>
 /// <param name="WidthMm">Along x.</param>
 /// <param name="HeightMm">Along y.</param>
-/// <param name="AreaMm2">Of metal; what a lapping wrap shows twice is counted once.</param>
-/// <param name="CutLengthMm">Of all outlines.</param>
+/// <param name="AreaMm2">Area of metal; what a lapping wrap shows twice is counted once.</param>
+/// <param name="CutLengthMm">Length of all outlines.</param>
 /// <param name="Holes">Closed outlines inside the outer one.</param>
 /// <param name="Entities">Lines and arcs drawn; a circle is one.</param>
 /// <param name="DeviationMm">Greatest distance between what is drawn, cut or scribed, and the exact line.</param>

@@ -11,7 +11,7 @@ namespace Vessel.Export.Drawing;
 public abstract record Item(Pen Pen);
 
 /// <summary>A stroke is a chain of lines and arcs; joins and ends are round.</summary>
-/// <param name="Vertices">At least two; of a closed stroke the last leads back to the first.</param>
+/// <param name="Vertices">Vertices, at least two; of a closed stroke the last leads back to the first.</param>
 public sealed record Stroke(ImmutableArray<Bulge> Vertices, Pen Pen, bool Closed = false) : Item(Pen)
 {
     /// <summary>The lines and arcs, in order.</summary>
@@ -76,7 +76,7 @@ public sealed record Area(ImmutableArray<Item> Outlines, Pen Pen) : Item(Pen)
 /// </summary>
 /// <param name="Motif">Drawn round the origin.</param>
 /// <param name="Places">Where the origin goes; walked through anew by everyone who asks.</param>
-/// <param name="Count">Of the places.</param>
+/// <param name="Count">Number of the places.</param>
 public sealed record Pattern(ImmutableArray<Item> Motif, IEnumerable<Point2> Places, int Count, Pen Pen) : Item(Pen)
 {
     /// <summary>A pattern with its motif at the middle of each hole of a lattice.</summary>

@@ -50,7 +50,7 @@ internal static class Pens
     public static Pen Figure { get; } = new("figure");
     public static Pen Name { get; } = new("name");
 
-    /// <summary>From a name to what it names.</summary>
+    /// <summary>Pen for a line from a name to what it names.</summary>
     public static Pen Leader { get; } = new("leader", 0.18);
 
     /// <summary>Numbers at holes and events.</summary>

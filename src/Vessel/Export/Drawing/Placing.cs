@@ -28,8 +28,8 @@ internal static class Placing
     public static Item Placed(Item item, double scale, Point2 by) => Placed(item, p => (scale * p) + by, scale);
 
     /// <summary>Moved by a map that keeps shapes.</summary>
-    /// <param name="scale">By how much the map makes lengths larger.</param>
-    /// <param name="turn">By how much it turns, radians.</param>
+    /// <param name="scale">Factor by which the map makes lengths larger.</param>
+    /// <param name="turn">Angle by which it turns, radians.</param>
     public static Item Placed(Item item, Func<Point2, Point2> to, double scale = 1, double turn = 0) => item switch
     {
         Stroke stroke => stroke with { Vertices = [.. stroke.Vertices.Select(vertex => vertex with { At = to(vertex.At) })] },

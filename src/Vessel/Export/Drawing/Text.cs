@@ -20,9 +20,9 @@ public enum Anchor
 /// A line of text. Paper and cutter take it in the strokes of <see cref="Strokes"/>, of which its width is; a page in a browser and the
 /// notes of a DXF take it in a typeface of the reader's.
 /// </summary>
-/// <param name="At">On the base line, mm.</param>
-/// <param name="Height">Of a capital, mm.</param>
-/// <param name="Angle">Of the base line, radians from +x.</param>
+/// <param name="At">Place on the base line, mm.</param>
+/// <param name="Height">Height of a capital, mm.</param>
+/// <param name="Angle">Direction of the base line, radians from +x.</param>
 public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Anchor Anchor = Anchor.Start, double Angle = 0) : Item(Pen)
 {
     /// <summary>Text whose left end is at a place.</summary>
@@ -43,7 +43,7 @@ public sealed record Text(string Words, Point2 At, double Height, Pen Pen, Ancho
     public static Text Fitted(string words, Point2 start, double height, double room) =>
         Left(words, start, Math.Min(height, height * room / Math.Max(room, Strokes.Width(words, height))));
 
-    /// <summary>From the first letter's left to the last one's right, mm.</summary>
+    /// <summary>Width from the first letter's left to the last one's right, mm.</summary>
     public double Width => Strokes.Width(Words, Height);
 
     /// <summary>Left end of the base line.</summary>

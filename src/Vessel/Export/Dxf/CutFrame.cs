@@ -17,12 +17,12 @@ internal static class CutFrame
     private const double BandShare = 3;
 
     /// <param name="below">Smaller both ways than this, mm.</param>
-    /// <param name="thickness">Of the sheet, mm.</param>
+    /// <param name="thickness">Thickness of the sheet, mm.</param>
     public static bool IsFor(FittedFlat fitted, double below, double thickness) =>
         CurveMeasures.Bounds(fitted.Flat.Cut.Outer) is var box && Math.Max(box.Width, box.Height) < below
             && Of(fitted, thickness) is not null;
 
-    /// <param name="thickness">Of the sheet, mm.</param>
+    /// <param name="thickness">Thickness of the sheet, mm.</param>
     /// <returns>Null where the outline takes none.</returns>
     public static HeldPart? Of(FittedFlat fitted, double thickness) => HeldPart.Of(
         (fitted.Outer as Stroke ?? ((Circle)fitted.Outer).AsStroke).Vertices,

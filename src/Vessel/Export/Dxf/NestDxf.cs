@@ -42,7 +42,7 @@ internal static class NestDxf
         return Text.Left(piece.Name, 0.5 * (box.Min + box.Max) - new Point2(TextMark.Width(piece.Name, height) / 2, height / 2), height);
     }
 
-    /// <summary>From a piece's own flat to its place on the sheets.</summary>
+    /// <summary>Map from a piece's own flat to its place on the sheets.</summary>
     private static Func<Point2, Point2> On(Nest nest, NestPlace place)
     {
         var up = Up(nest, place.Sheet);

@@ -11,7 +11,7 @@ internal abstract record Callout(Point2 Target)
 {
     public abstract double Height { get; }
 
-    /// <param name="at">On the side of the column that lies next to the view, half-way up.</param>
+    /// <param name="at">Place on the side of the column that lies next to the view, half-way up.</param>
     /// <param name="way">+1 in a column on the right of the view, -1 on the left.</param>
     public abstract IEnumerable<Item> Items(Point2 at, int way);
 }
@@ -52,7 +52,7 @@ internal sealed record WeldCallout(Point2 Target, WeldSymbol Symbol, bool Hidden
 /// <summary>A column of callouts in the order of what they point at, so that their lines do not cross.</summary>
 internal static class CalloutColumn
 {
-    /// <param name="x">Of the column's side next to the view.</param>
+    /// <param name="x">Place of the column's side next to the view.</param>
     /// <param name="room">Lowest and highest place.</param>
     public static IEnumerable<Item> Items(IEnumerable<Callout> callouts, double x, int way, Interval room)
     {

@@ -15,7 +15,7 @@ internal static class DrawingSheet
 
     private const double Lists = 118;
 
-    /// <summary>On the left of a view for heights, on its right for symbols, mm.</summary>
+    /// <summary>Room on the left of a view for heights, on its right for symbols, mm.</summary>
     private const double OnLeft = 23;
 
     private const double OnRight = 38;
@@ -122,12 +122,12 @@ internal static class DrawingSheet
 }
 
 /// <summary>A view on the sheet.</summary>
-/// <param name="Cell">Its share of the sheet.</param>
+/// <param name="Cell">Share of the sheet that the view has.</param>
 /// <param name="Box">What its lines take of that.</param>
 internal sealed record PlacedView(DrawnView Drawn, Box2 Cell, Box2 Box, double Factor, Point2 Shift)
 {
-    /// <param name="middle">Of the view's coordinates, put into the middle of the cell.</param>
-    /// <param name="aside">From there.</param>
+    /// <param name="middle">Middle of the view's coordinates, put into the middle of the cell.</param>
+    /// <param name="aside">Shift from the middle of the cell.</param>
     public static PlacedView In(Box2 cell, DrawnView drawn, double factor, Point2 middle, Point2 aside)
     {
         var shift = (0.5 * (cell.Min + cell.Max)) + aside - (factor * middle);

@@ -4,7 +4,7 @@ using Vessel.Geometry;
 namespace Vessel.Export.General;
 
 /// <summary>What is seen in one view: lines of each piece, true size, and a question whether a point is seen.</summary>
-/// <param name="Lines">By the number of the part.</param>
+/// <param name="Lines">Lines by the number of the part.</param>
 /// <param name="Cut">Cut faces of each part; empty in a view that is not cut.</param>
 internal sealed record DrawnView(
     View View,
@@ -17,7 +17,7 @@ internal sealed record DrawnView(
 
     public Box2 Bounds { get; } = Lines.SelectMany(line => line.Points).DefaultIfEmpty().Aggregate(Box2.Empty, (box, p) => box.Join(p));
 
-    /// <summary>From outside: parts that can be seen there, whole.</summary>
+    /// <summary>View from outside: parts that can be seen there, whole.</summary>
     public static DrawnView Whole(View view, IReadOnlyList<Piece> pieces, double before) =>
         Of(view, pieces, before, p => true, []);
 

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 namespace Vessel.Export.General;
 
 /// <summary>One piece where it stands, with its sharp edges in the vessel's frame.</summary>
-/// <param name="Part">Its number in the list of parts, from zero.</param>
+/// <param name="Part">Number of the part in the list of parts, from zero.</param>
 internal sealed record Piece(int Part, Mesh Mesh, Frame3 Frame, Solid Solid, double Sharp, ImmutableArray<(Vector3 A, Vector3 B)> Edges)
 {
     private const int MostHoles = 60;

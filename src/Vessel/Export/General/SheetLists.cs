@@ -41,7 +41,7 @@ internal static class SheetLists
             room);
     }
 
-    /// <summary>As many rows as there is room for; the last tells of the others.</summary>
+    /// <summary>Rows of the table, as many as there is room for; the last tells of the others.</summary>
     private static IEnumerable<Item> Fitted(string name, PaperTable table, Box2 room)
     {
         var most = (int)Math.Floor((room.Height - 7) / table.RowHeight) - 1;

@@ -11,7 +11,7 @@ namespace Vessel.Export.General;
 /// <summary>Figures, balloons and weld symbols round the views.</summary>
 internal static class SheetNotes
 {
-    /// <summary>From a view to the columns beside it, mm.</summary>
+    /// <summary>Distance from a view to the columns beside it, mm.</summary>
     private const double Gap = 5;
 
     /// <summary>A weld's place counts as on the plane of the section when it lies this near, mm.</summary>
@@ -186,7 +186,7 @@ internal static class SheetNotes
         }
     }
 
-    /// <summary>From a point inside along a direction to the edge of a box.</summary>
+    /// <summary>Distance from a point inside along a direction to the edge of a box.</summary>
     private static double Reach(Point2 from, Point2 way, Box2 box)
     {
         var across = way.U > 1e-9 ? (box.Max.U - from.U) / way.U : way.U < -1e-9 ? (box.Min.U - from.U) / way.U : double.PositiveInfinity;

@@ -82,7 +82,7 @@ internal sealed record WeldSymbol(WeldFigures Weld, string Numbers, WeldSymbols 
         yield return way > 0 ? Text.Left(Numbers, words, Letter) : Text.Right(Numbers, words, Letter);
     }
 
-    /// <summary>On the arrow side: above the line by ISO's system A, below it by AWS.</summary>
+    /// <summary>Sign of the weld's kind on the arrow side: above the line by ISO's system A, below it by AWS.</summary>
     private IEnumerable<Item> Kind(Point2 foot)
     {
         var up = new Point2(0, By == WeldSymbols.Iso ? Mark : -Mark);

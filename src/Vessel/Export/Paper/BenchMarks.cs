@@ -20,7 +20,7 @@ internal static class BenchMarks
     private const double Overreach = 2;
 
     /// <summary>Where the tools go: crosses beyond their circles, and the hole's number in the table of holes with its size.</summary>
-    /// <param name="here">From the part's own flat to the paper.</param>
+    /// <param name="here">Map from the part's own flat to the paper.</param>
     public static IEnumerable<Item> Drilled(Hole hole, Func<Point2, Point2> here)
     {
         var (at, letter) = (here(hole.Center), Math.Clamp(hole.Diameter / 4, 1.8, 3));

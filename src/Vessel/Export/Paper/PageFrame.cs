@@ -8,7 +8,7 @@ namespace Vessel.Export.Paper;
 /// What stands on every page: its title, and two scales of known length with the demand to measure them before anything
 /// else is believed.
 /// </summary>
-/// <param name="Size">Of the page as it lies.</param>
+/// <param name="Size">Size of the page as it lies.</param>
 internal sealed record PageFrame(PaperSize Size)
 {
     /// <summary>Printers leave up to about 6 mm blank.</summary>
@@ -22,9 +22,9 @@ internal sealed record PageFrame(PaperSize Size)
     /// <summary>Where the drawing may be, mm on the page.</summary>
     public Box2 Area => new(new(Margin, Margin + 14), new(Size.Width - Margin, Size.Height - Margin - 14));
 
-    /// <param name="left">Of the title line: what it is.</param>
+    /// <param name="left">Left of the title line: what it is.</param>
     /// <param name="right">Which sheet.</param>
-    /// <param name="below">Of which vessel.</param>
+    /// <param name="below">Name of the vessel it belongs to.</param>
     public ImmutableArray<Item> Items(string left, string right, string below) =>
     [
         .. Title(left, right, below),

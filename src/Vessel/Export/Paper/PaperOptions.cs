@@ -1,7 +1,7 @@
 namespace Vessel.Export.Paper;
 
 /// <summary>What templates and drawings are printed on.</summary>
-/// <param name="Thickness">Of the paper, mm: what is wrapped round a tube lies half of it further out. Office paper of
+/// <param name="Thickness">Thickness of the paper, mm: what is wrapped round a tube lies half of it further out. Office paper of
 /// 80 g/m2 is about 0.1 mm thick (common practice, no source).</param>
 public sealed record PaperOptions(PaperSize Size, double Thickness = PaperOptions.OfficePaper)
 {

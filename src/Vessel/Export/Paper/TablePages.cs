@@ -16,7 +16,7 @@ internal sealed class TablePages(Box2 area, double gap)
     /// <summary>Where the next item goes, mm above the page's lower edge.</summary>
     public double Top { get; private set; } = area.Max.V;
 
-    /// <param name="height">That the items take, mm.</param>
+    /// <param name="height">Height that the items take, mm.</param>
     public void Add(IEnumerable<Item> items, double height)
     {
         Pages[^1].AddRange(items);

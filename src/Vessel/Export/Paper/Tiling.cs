@@ -47,7 +47,7 @@ internal sealed record Tiling(Box2 Room, int Columns, int Rows, double Width, do
     }
 }
 
-/// <param name="Number">From 1, row by row from the upper left.</param>
+/// <param name="Number">Number, counted from 1, row by row from the upper left.</param>
 internal sealed record Tile(int Number, int Column, int Row, Tiling Of, Box2 Window)
 {
     public int? Left => Column > 0 ? Number - 1 : null;

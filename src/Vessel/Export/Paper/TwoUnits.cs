@@ -12,7 +12,7 @@ internal sealed record TwoUnits(UserUnits First)
     /// <summary>Names of the two units of a pair, in their order.</summary>
     public (string First, string Second) Names => First == UserUnits.Inches ? ("in", "mm") : ("mm", "in");
 
-    /// <summary>To 0.01 mm and 0.001 in.</summary>
+    /// <summary>Length to 0.01 mm and to 0.001 in.</summary>
     public (string First, string Second) Of(double mm)
     {
         var (metric, inches) = (mm.ToString("0.00", CultureInfo.InvariantCulture),

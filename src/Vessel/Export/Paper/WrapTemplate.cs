@@ -23,7 +23,7 @@ internal static class WrapTemplate
     private const double Tick = 1.6;
 
     /// <param name="fitted">What is seen of the part on its outside.</param>
-    /// <param name="site">Of a port's tube; null for other parts.</param>
+    /// <param name="site">Site of a port's tube; null for other parts.</param>
     public static Template Of(Part part, FittedFlat fitted, PortSite? site, PaperOptions paper)
     {
         var flat = fitted.Flat;
@@ -109,8 +109,8 @@ internal static class WrapTemplate
     }
 }
 
-/// <summary>From what is developed of the metal to paper that lies round it.</summary>
-/// <param name="Stretch">By how much the paper is longer.</param>
+/// <summary>Map from what is developed of the metal to paper that lies round it.</summary>
+/// <param name="Stretch">Factor by which the paper is longer.</param>
 internal sealed record Ink(WrappedDevelopment Metal, double Stretch)
 {
     public Point2 On(Point2 flat) => new(flat.U * Stretch, flat.V);

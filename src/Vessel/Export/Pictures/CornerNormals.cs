@@ -47,7 +47,7 @@ internal sealed class CornerNormals
         }
     }
 
-    /// <summary>At that corner of that facet; not of unit length.</summary>
+    /// <summary>Normal at that corner of that facet; not of unit length.</summary>
     public Vector3 At(int vertex, int facet)
     {
         if (_first[vertex + 1] - _first[vertex] > Hub)

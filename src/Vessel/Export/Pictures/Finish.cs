@@ -3,7 +3,7 @@ using Vessel.Export.Solids;
 
 namespace Vessel.Export.Pictures;
 
-/// <summary>From samples to pixels: tints, hatching, dark lines at edges; four samples make a pixel.</summary>
+/// <summary>Last stage of a picture, from samples to pixels: tints, hatching, dark lines at edges; four samples make a pixel.</summary>
 internal static class Finish
 {
     /// <summary>Samples a pixel, each way.</summary>

@@ -9,8 +9,8 @@ namespace Vessel.Export.Pictures;
 internal sealed record Outlook(Vector3 Eye, Vector3 Right, Vector3 Up, double Scale, Point2 Corner, int Width, int Height)
 {
     /// <summary>The whole of what is shown, with a margin; both sides even numbers of samples.</summary>
-    /// <param name="round">Of the viewer round the vessel, radians.</param>
-    /// <param name="above">Of the viewer above the horizon, radians.</param>
+    /// <param name="round">Angle of the viewer round the vessel, radians.</param>
+    /// <param name="above">Angle of the viewer above the horizon, radians.</param>
     /// <param name="most">Samples of the longer side.</param>
     public static Outlook Of(IEnumerable<Vector3> points, double round, double above, int most, int margin)
     {
@@ -23,7 +23,7 @@ internal sealed record Outlook(Vector3 Eye, Vector3 Right, Vector3 Up, double Sc
         return new(eye, right, up, scale, corner, Even(box.Width), Even(box.Height));
     }
 
-    /// <summary>In samples, y down; depth in samples, greater nearer to the viewer.</summary>
+    /// <summary>Place of a point in samples, y down; depth in samples, greater nearer to the viewer.</summary>
     public Vector3 Seen(Vector3 point) => new(
         Scale * (point.Dot(Right) - Corner.U), Scale * (Corner.V - point.Dot(Up)), Scale * point.Dot(Eye));
 }

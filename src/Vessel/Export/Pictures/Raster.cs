@@ -50,7 +50,7 @@ internal sealed class Raster(Outlook outlook)
         Math.Ceiling(Math.Min(a.Y, Math.Min(b.Y, c.Y)) - 0.5) <= Math.Floor(Math.Max(a.Y, Math.Max(b.Y, c.Y)) - 0.5)
         && Math.Ceiling(Math.Min(a.X, Math.Min(b.X, c.X)) - 0.5) <= Math.Floor(Math.Max(a.X, Math.Max(b.X, c.X)) - 0.5);
 
-    /// <summary>From over the viewer's left shoulder, with a weak light from the right; 0 to 254.</summary>
+    /// <summary>Brightness by light from over the viewer's left shoulder, with a weak light from the right; 0 to 254.</summary>
     private double Brightness(Vector3 normal)
     {
         var length = normal.Length;
@@ -62,7 +62,7 @@ internal sealed class Raster(Outlook outlook)
         return 254 * Math.Min(1, 0.5 + (0.5 * key) + (0.15 * fill));
     }
 
-    /// <param name="light">At each corner in turn.</param>
+    /// <param name="light">Light at each corner in turn.</param>
     private void Fill(Vector3 a, Vector3 b, Vector3 c, double turn, Vector3 light, int body)
     {
         var low = Math.Max(0, (int)Math.Ceiling(Math.Min(a.Y, Math.Min(b.Y, c.Y)) - 0.5));

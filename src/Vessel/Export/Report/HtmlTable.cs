@@ -21,7 +21,7 @@ internal readonly record struct Cell(Action<Html> Write)
 internal static class HtmlTable
 {
     /// <summary>A table that a reader of screens can walk: caption, column heads, the first cell of each row its head.</summary>
-    /// <param name="id">Of the table, unique in the page.</param>
+    /// <param name="id">Anchor of the table, unique in the page.</param>
     /// <param name="rowIds">Anchors of the rows; null for none.</param>
     /// <param name="hasTotal">Whether the last row sums up the others.</param>
     public static void Table(

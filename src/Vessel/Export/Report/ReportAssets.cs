@@ -8,7 +8,7 @@ internal static class ReportAssets
 {
     public static string Style { get; } = Read("report.css");
 
-    /// <summary>In this order one script, so that one sum of it can be named in the policy.</summary>
+    /// <summary>Script joined in this order into one, so that one sum of it can be named in the policy.</summary>
     public static string Script { get; } = "\"use strict\";\n(() => {\n" + string.Concat(new[]
     {
         "page.js", "mesh.js", "draw.js", "camera.js", "scene.js", "hands.js", "panel.js",
@@ -27,6 +27,6 @@ internal static class ReportAssets
         return text.ReadToEnd().ReplaceLineEndings("\n");
     }
 
-    /// <summary>As Content Security Policy Level 3 wants it.</summary>
+    /// <summary>Sum of a text as Content Security Policy Level 3 wants it.</summary>
     private static string Sum(string text) => $"sha256-{Convert.ToBase64String(Sha256.Of(Encoding.UTF8.GetBytes(text)))}";
 }

@@ -35,7 +35,7 @@ public sealed record AxialSection(double Angle, ImmutableArray<SectionPiece> Pie
         built.Part.Quantity == 1 ? built.Part.Name : $"{built.Part.Name} {number + 1}";
 }
 
-/// <param name="Placement">Of the part, in whose frame the cut is told.</param>
+/// <param name="Placement">Placement of the part, in whose frame the cut is told.</param>
 public sealed record SectionPiece(BuiltPart Of, string Name, Frame3 Placement, PlaneCut Cut)
 {
     public PlacedSolid Placed => new(Name, Cut.Mesh, [Placement], Of.Part.Material.Name, Colour.Of(Of.Part.Material.Family));

@@ -5,7 +5,7 @@ namespace Vessel.Export.Solids;
 
 /// <summary>A closed solid in a file of several: named, of one material, standing in one or more places.</summary>
 /// <param name="Material">What it is made of, in words.</param>
-/// <param name="Colour">To show that material in.</param>
+/// <param name="Colour">Colour to show that material in.</param>
 public sealed record PlacedSolid(string Name, Mesh Mesh, ImmutableArray<Frame3> Placements, string Material, Colour Colour)
 {
     /// <summary>Every part of a build, where it stands.</summary>

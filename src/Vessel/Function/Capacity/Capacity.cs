@@ -30,7 +30,7 @@ public sealed record Capacity(
     public Filling Worst => Leaning.Append(Upright).MinBy(filling => filling.Usable)!;
 
     /// <param name="upright">The cavity as the vessel stands in use.</param>
-    /// <param name="liquid">In a word: <c>oil</c>.</param>
+    /// <param name="liquid">Name of the liquid in a word: <c>oil</c>.</param>
     public static Capacity Of(Attitude upright, CapacityDesign design, string liquid)
     {
         var cavity = upright.Cavity;

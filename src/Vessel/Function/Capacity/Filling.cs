@@ -4,7 +4,7 @@ namespace Vessel.Function;
 
 /// <summary>What happens as oil rises in a vessel that stands in one way.</summary>
 /// <param name="Because">What makes it lean, where that is not the ground: <c>0.5 g sideways</c>; else empty.</param>
-/// <param name="Events">From the bottom up.</param>
+/// <param name="Events">Events from the bottom up.</param>
 public sealed record Filling(Position Position, string Because, ImmutableArray<LevelEvent> Events)
 {
     /// <summary>Heights that differ by less than this are one, mm: an edge told by points is that exact.</summary>
@@ -16,7 +16,7 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
     /// <summary>What happens there, in words.</summary>
     public string LimitedBy => Events.IsEmpty ? "no open port" : Events[0].What;
 
-    /// <param name="liquid">In a word: <c>oil</c>.</param>
+    /// <param name="liquid">Name of the liquid in a word: <c>oil</c>.</param>
     internal static Filling Of(Attitude attitude, string because, string liquid) => new(
         attitude.Position,
         because,

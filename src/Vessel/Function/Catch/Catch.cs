@@ -4,8 +4,8 @@ namespace Vessel.Function;
 
 /// <summary>What the vessel has to hold: by what gathers between two drains, and by a rule book. L.</summary>
 /// <param name="Hours">Running time between drains; zero where nothing is asked.</param>
-/// <param name="Oil">That an engine's gas brings, L an hour; null where nobody knows how much it is.</param>
-/// <param name="Water">That the gas drops as it cools, L an hour; null where its flow or temperature tells nothing.</param>
+/// <param name="Oil">Oil that an engine's gas brings, L an hour; null where nobody knows how much it is.</param>
+/// <param name="Water">Water that the gas drops as it cools, L an hour; null where its flow or temperature tells nothing.</param>
 internal sealed record Catch(double Hours, Amount? Oil, Amount? Water, double? ByRule, CatchRule? Rule)
 {
     /// <summary>L an hour; null where neither is known.</summary>

@@ -46,7 +46,7 @@ public sealed record Room(
 public sealed record StandingCan(string Name, Interval Heights, double OuterRadius);
 
 /// <summary>A way from one room to another, or to the outside.</summary>
-/// <param name="Name">In words: <c>rim of sleeve</c>; a port's name for a port.</param>
+/// <param name="Name">Name in words: <c>rim of sleeve</c>; a port's name for a port.</param>
 /// <param name="From">Name of a room.</param>
 /// <param name="To">Name of a room, or <see cref="Outside"/>.</param>
 /// <param name="Plugged">Shut in use: a bung.</param>

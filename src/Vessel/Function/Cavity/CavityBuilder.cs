@@ -281,9 +281,9 @@ internal sealed class CavityBuilder
         ?? new RoundEdge(
             disc.Spec.Fixed == Fixing.Weld ? disc.Spec.Bore / 2 : BoreAt(disc.Spec, can), disc.Height, disc.Height + disc.Thickness);
 
-    /// <summary>In the middle of the wall; sizes are measured on its outside.</summary>
-    /// <param name="frame">Of the tube, Z along it.</param>
-    /// <param name="wall">From bore to outside, by their radii.</param>
+    /// <summary>Edge of windows in the middle of the wall; sizes are measured on its outside.</summary>
+    /// <param name="frame">Frame of the tube, Z along it.</param>
+    /// <param name="wall">Wall from bore to outside, by their radii.</param>
     private static PointsEdge WindowEdges(Frame3 frame, Interval wall, WindowsDesign windows, double sill)
     {
         const int Steps = 16;

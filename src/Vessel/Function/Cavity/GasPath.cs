@@ -22,7 +22,7 @@ internal sealed class GasPath
     /// <summary>Ports that are neither plugged nor sealed.</summary>
     public ImmutableArray<Opening> OpenPorts { get; }
 
-    /// <summary>With oil at a level in a vessel that stands so.</summary>
+    /// <summary>Path of the gas with oil at a level in a vessel that stands so.</summary>
     public static GasPath At(Attitude attitude, double level) => new(attitude, level);
 
     /// <summary>

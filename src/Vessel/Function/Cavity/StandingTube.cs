@@ -21,14 +21,15 @@ public sealed class StandingTube(PortSite site)
             : new(foot, end);
 
     /// <summary>
-    /// Shares of the wall from the bore, with their weights: Gauss in the half turn w of (1 - cos w) / 2, since a level that touches bore or
+    /// Shares of the wall from the bore, with their weights: Gauss in the half turn w of (1 - cos w) / 2, since a level that touches bore
+    /// or
     /// outside lengthwise, as at a mouth's lowest point, cuts off metal that grows like a root there.
     /// </summary>
     private static readonly (double Share, double Weight)[] _depths = [.. Through()];
 
     private static readonly (double Sin, double Cos)[] _turns = [.. Enumerable.Range(0, Turnings).Select(i => Turned(Phi(i)))];
 
-    /// <summary>From the tube's end to where each line leaves the room; at a cone's tip the room ends level.</summary>
+    /// <summary>Lines from the tube's end to where each line leaves the room; at a cone's tip the room ends level.</summary>
     private readonly Lazy<Interval[]> _lines = new(() =>
     [
         .. from start in new[] { site.InnerEnd }
@@ -40,7 +41,9 @@ public sealed class StandingTube(PortSite site)
            select new Interval(start, Math.Max(start, end)),
     ]);
 
-    /// <summary>Strips of all windows: angle, lower end along the axis and length of either side, and how much of the turn they take up.</summary>
+    /// <summary>
+    /// Strips of all windows: angle, lower end along the axis and length of either side, and how much of the turn they take up.
+    /// </summary>
     private readonly Lazy<((double Phi, double Low, double Length) From, (double Phi, double Low, double Length) To, double Turn)[]> _windows = new(() =>
     [
         .. from row in site.Port.Windows
@@ -54,8 +57,10 @@ public sealed class StandingTube(PortSite site)
     ]);
 
     /// <summary>
-    /// mm3 of metal below a level along a unit direction. Line by line along the tube; between two lines the level and the tube's ends are taken as
-    /// straight, and what lies below is exact for that, so that a level that runs along the tube is met as well: to about 1e-4 of the metal.
+    /// mm3 of metal below a level along a unit direction. Line by line along the tube; between two lines the level and the tube's ends are
+    /// taken as
+    /// straight, and what lies below is exact for that, so that a level that runs along the tube is met as well: to about 1e-4 of the
+    /// metal.
     /// </summary>
     public double VolumeBelow(double level, Vector3 up)
     {

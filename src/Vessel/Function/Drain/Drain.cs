@@ -6,7 +6,7 @@ namespace Vessel.Function;
 
 /// <summary>How the oil leaves: by the lowest port when its plug is out, and back to the sump by a hose.</summary>
 /// <param name="Port">Name of the lowest port.</param>
-/// <param name="Bore">Of the hose or the port, mm.</param>
+/// <param name="Bore">Bore of the hose or the port, mm.</param>
 /// <param name="Viscosity">Kinematic, m2/s.</param>
 /// <param name="Depression">Pa, the upper bound; null where nothing tells it.</param>
 internal sealed record Drain(

@@ -4,7 +4,7 @@ namespace Vessel.Function;
 
 /// <summary>Figures that belong together, ready to be shown.</summary>
 /// <param name="Name">One word: <c>flow</c>.</param>
-/// <param name="Title">Of its chapter.</param>
+/// <param name="Title">Title of its chapter.</param>
 /// <param name="Words">Remarks: bounds of what is known, cautions; full sentences.</param>
 public sealed record FigureGroup(
     string Name,

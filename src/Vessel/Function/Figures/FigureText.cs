@@ -13,7 +13,7 @@ public static class FigureText
     /// <summary>A time below it is said in seconds.</summary>
     private const double ShortMinutes = 2;
 
-    /// <summary>With its unit: <c>3.87 to 11.1 Pa, likely 5.98</c>.</summary>
+    /// <summary>Value with its unit: <c>3.87 to 11.1 Pa, likely 5.98</c>.</summary>
     public static string Of(Amount value, string unit)
     {
         // Six seconds, not a tenth of a minute; nobody stops a drain to a part of a second.

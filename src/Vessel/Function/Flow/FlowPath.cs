@@ -5,7 +5,7 @@ namespace Vessel.Function;
 /// <summary>The gas's way through the vessel, stage by stage.</summary>
 /// <param name="Inlet">Name of the port.</param>
 /// <param name="Vent">Name of the port.</param>
-/// <param name="InletArea">Of the narrower of the inlet's tube and fitting, mm2.</param>
+/// <param name="InletArea">Area of the narrower of the inlet's tube and fitting, mm2.</param>
 /// <param name="PastMedia">A way leads past the packing.</param>
 public sealed record FlowPath(
     string Inlet, string Vent, double InletArea, bool PastMedia, ImmutableArray<FlowStage> Stages, MovingGas Gas)
@@ -49,6 +49,6 @@ public sealed record FlowPath(
     /// <summary>Where its loss is counted from, in words: the inlet, or the hose before it.</summary>
     public string From => Stages[0].Kind == StageKind.Hose ? $"the start of the {Stages[0].Name}" : $"'{Inlet}'";
 
-    /// <summary>From the first stage to the vent, Pa; null where no flow is known.</summary>
+    /// <summary>Loss of pressure from the first stage to the vent, Pa; null where no flow is known.</summary>
     public Amount? Loss => Gas.Flow is { } flow ? Losses(flow).Aggregate(Amount.Exactly(0), (sum, loss) => sum + loss) : null;
 }

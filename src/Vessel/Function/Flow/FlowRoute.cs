@@ -39,7 +39,7 @@ internal sealed record FlowRoute(Opening Inlet, ImmutableArray<ImmutableArray<Op
         return new(inlet, [.. back], vent);
     }
 
-    /// <summary>By the names that the design gives; null when one is not an opening, or an end is no port.</summary>
+    /// <summary>Route by the names that the design gives; null when one is not an opening, or an end is no port.</summary>
     public static FlowRoute? ByHand(Cavity cavity, ImmutableArray<string> names)
     {
         var found = names.Select(name => cavity.Openings.FirstOrDefault(way => way.Name == name)).ToList();

@@ -28,12 +28,12 @@ public enum StageKind
 }
 
 /// <summary>One after the other these are the gas's way.</summary>
-/// <param name="Name">In words: <c>ring round sleeve</c>.</param>
+/// <param name="Name">Name in words: <c>ring round sleeve</c>.</param>
 /// <param name="Area">Open, square to the flow, mm2.</param>
 /// <param name="Perimeter">Wetted, mm.</param>
-/// <param name="Length">That the gas runs along it, mm; of an opening, through the metal.</param>
+/// <param name="Length">Length that the gas runs along it, mm; of an opening, through the metal.</param>
 /// <param name="Rise">How far it takes the gas up, mm; negative downward.</param>
-/// <param name="Path">Of what makes it, in the design.</param>
+/// <param name="Path">Path of what makes it, in the design.</param>
 public sealed record FlowStage(
     string Name, StageKind Kind, double Area, double Perimeter, double Length, double Rise, string Path)
 {

@@ -56,14 +56,14 @@ internal static class StageLoss
         }
     }
 
-    /// <summary>On the velocity in the opening.</summary>
+    /// <summary>Loss of a thin opening, reckoned on the velocity in it.</summary>
     public static double Thin(double toBefore, double toAfter)
     {
         var sum = (0.707 * Math.Pow(Past(toBefore), 0.375)) + Past(toAfter);
         return sum * sum;
     }
 
-    /// <summary>On the velocity in the opening.</summary>
+    /// <summary>Loss of a thick opening, reckoned on the velocity in it.</summary>
     public static double Thick(double toBefore, double toAfter) =>
         (0.5 * Math.Pow(Past(toBefore), 0.75)) + (Past(toAfter) * Past(toAfter));
 

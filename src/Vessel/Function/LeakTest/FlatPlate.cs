@@ -9,7 +9,7 @@ internal static class FlatPlate
         "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is free to turn";
 
     /// <summary>The more of a rim that is clamped and a middle whose rim is free to turn, MPa.</summary>
-    /// <param name="hole">At the edge of a port over what is away from it; 1 where it has none.</param>
+    /// <param name="hole">Factor of stress at the edge of a port over what is away from it; 1 where it has none.</param>
     /// <param name="radius">Half of the bore that it closes, mm.</param>
     public static double Stress(double pressure, double hole, double radius, double wall, Material metal) => Math.Max(
         ThinWalls.ClampedStress(pressure, radius, wall),

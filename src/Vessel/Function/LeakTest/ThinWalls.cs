@@ -56,13 +56,13 @@ public static class ThinWalls
     public static double SupportedDeflection(double pressure, double radius, double stiffness, double poisson) =>
         ClampedDeflection(pressure, radius, stiffness) * (5 + poisson) / (1 + poisson);
 
-    /// <summary>At the rim.</summary>
+    /// <summary>Stress at the rim.</summary>
     public static double ClampedStress(double pressure, double radius, double wall) => 0.75 * pressure * radius * radius / (wall * wall);
 
     public static double ClampedMiddleStress(double pressure, double radius, double wall, double poisson) =>
         0.375 * (1 + poisson) * pressure * radius * radius / (wall * wall);
 
-    /// <summary>In the middle.</summary>
+    /// <summary>Stress in the middle.</summary>
     public static double SupportedStress(double pressure, double radius, double wall, double poisson) =>
         0.375 * (3 + poisson) * pressure * radius * radius / (wall * wall);
 

@@ -10,7 +10,7 @@ namespace Vessel.Function;
 /// direction of the load.
 /// </remarks>
 /// <param name="Bearing">How wide and how high the plate bears round them, mm.</param>
-/// <param name="Load">In the plate's directions: X across, Y up, Z along the bolts.</param>
+/// <param name="Load">Load in the plate's directions: X across, Y up, Z along the bolts.</param>
 internal sealed record BoltGroup(BoltsDesign Bolts, Point2 Bearing, Wrench Load)
 {
     public int Count => CountOf(Bolts);

@@ -6,11 +6,11 @@ using Vessel.Geometry;
 namespace Vessel.Function;
 
 /// <summary>A thin cylinder whose ends stay round and are free to turn and to move lengthwise; mm and MPa.</summary>
-/// <param name="Radius">Of the middle of its wall.</param>
+/// <param name="Radius">Radius of the middle of its wall.</param>
 internal sealed record ThinCylinder(double Radius, double Length, double Wall, double Elasticity, double Poisson);
 
 /// <summary>A small rectangle of its surface that is loaded evenly.</summary>
-/// <param name="Along">Its middle from the lower end, mm.</param>
+/// <param name="Along">Distance of its middle from the lower end, mm.</param>
 /// <param name="Angle">Radians.</param>
 /// <param name="HalfAlong">mm.</param>
 /// <param name="HalfAngle">Radians.</param>
@@ -60,7 +60,7 @@ internal sealed class CylinderSeries
     /// <summary>Work of case i's loads on case j's displacements, N mm.</summary>
     public SmallMatrix Give { get; private set; } = new(0, 0);
 
-    /// <summary>By place, inner and outer face, along, round and shear, case; MPa.</summary>
+    /// <summary>Stresses by place, inner and outer face, along, round and shear, case; MPa.</summary>
     public double[] Stresses { get; private set; } = [];
 
     public static CylinderSeries Of(

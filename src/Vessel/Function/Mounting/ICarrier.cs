@@ -10,9 +10,9 @@ internal interface ICarrier
 }
 
 /// <summary>What the mounting's figures say of a carrier.</summary>
-/// <param name="Path">Its mapping in the file.</param>
+/// <param name="Path">Path of its mapping in the file.</param>
 /// <param name="Name">What the welder calls it.</param>
-/// <param name="Material">Its metal.</param>
+/// <param name="Material">Metal that it is made of.</param>
 /// <param name="Height">Height of its middle in the vessel's frame, mm.</param>
 /// <param name="Bolts">The bolts that hold it.</param>
 internal sealed record Carrier(string Path, string Name, Material Material, double Height, BoltsDesign Bolts);

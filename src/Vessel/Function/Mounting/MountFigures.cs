@@ -82,7 +82,7 @@ internal static class MountFigures
         yield return MountVibration.Endurance(mount, design);
     }
 
-    /// <summary>As in <c>the shell's wall under the bracket's ears</c>, and of which bracket where there are several.</summary>
+    /// <summary>Words such as <c>the shell's wall under the bracket's ears</c>, and of which bracket where there are several.</summary>
     internal static string Whose(MountMargin margin, int brackets) =>
         brackets == 1 ? margin.What : $"{margin.What} ({margin.Carrier.Name})";
 

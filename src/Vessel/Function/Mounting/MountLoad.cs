@@ -20,10 +20,10 @@ internal sealed record MountLoad(MountSpring Spring, Wrench Shared, Wrench Alone
     /// <summary>Stress on the throats as long as nothing has yielded, MPa: what fatigue goes by.</summary>
     public double WeldBending => Spring.Welds.Stress(Shared, Spring.Bent(Shared, EndHold.Elastic));
 
-    /// <summary>In the shell's wall under the welds.</summary>
+    /// <summary>Stress in the shell's wall under the welds.</summary>
     public Amount WallStress => Over(EndHold.Elastic, (load, hold) => Spring.Wall.Stress(load, Spring.Bent(load, hold)));
 
-    /// <summary>In ears or plate.</summary>
+    /// <summary>Stress in ears or plate.</summary>
     public Amount MemberStress => Over(EndHold.Elastic, Spring.MemberStress);
 
     public Amount BoltTension => Over(EndHold.Elastic, (load, _) => Spring.Bolts(load).Tension);

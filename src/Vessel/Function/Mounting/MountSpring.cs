@@ -28,7 +28,7 @@ internal abstract record MountSpring(Carrier Carrier, WeldGroup Welds, WallUnder
     /// <summary>N mm on each mm of the welds by which the carrier turns them about their own line, for the worst direction.</summary>
     public abstract Vector3 Bent(Wrench load, EndHold hold);
 
-    /// <summary>In the formula of <see cref="MemberStress"/>.</summary>
+    /// <summary>Formula of <see cref="MemberStress"/>, and what goes into it.</summary>
     public abstract (string Formula, FigureInput[] Inputs) MemberFormula { get; }
 
     /// <summary>mm and radians of the welds' centre under unit forces and moments, the carrier alone.</summary>
@@ -58,9 +58,9 @@ internal enum EndHold
     /// <summary>The fillet along one side of it has yielded, or has cracked at its root.</summary>
     Hinged,
 
-    /// <summary>By a sound fillet on a wall that gives.</summary>
+    /// <summary>Hold by a sound fillet on a wall that gives.</summary>
     Elastic,
 
-    /// <summary>On a wall that does not give.</summary>
+    /// <summary>Hold on a wall that does not give.</summary>
     Clamped,
 }

@@ -84,7 +84,7 @@ internal sealed class WeldGroup
         select new WeldPiece(at.Root + (leg / 2 * at.AlongHost), at.Tangent.Unit(), at.AlongHost, at.Tangent.Length * run.Length / Pieces);
 }
 
-/// <param name="At">On the shell, in the middle of its leg.</param>
+/// <param name="At">Place on the shell, in the middle of its leg.</param>
 /// <param name="Along">Unit.</param>
 /// <param name="Across">Unit: along the shell, away from what is welded to it.</param>
 internal readonly record struct WeldPiece(Vector3 At, Vector3 Along, Vector3 Across, double Length);

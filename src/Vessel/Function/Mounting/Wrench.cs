@@ -41,7 +41,7 @@ internal readonly record struct Wrench(Vector3 Fx, Vector3 Fy, Vector3 Fz, Vecto
         };
     }
 
-    /// <summary>Its components along the axes of a frame.</summary>
+    /// <summary>Components along the axes of a frame.</summary>
     public Wrench In(Frame3 axes)
     {
         var (fx, fy, fz, mx, my, mz) = this;

@@ -27,7 +27,7 @@ internal static class FibreCatch
 
     /// <summary>Width of the gas that is swept clean over the fibre's diameter; at most 1 + reach.</summary>
     /// <param name="reach">Diameter of the drop over the fibre's.</param>
-    /// <param name="stokes">On the fibre's diameter.</param>
+    /// <param name="stokes">Stokes number on the fibre's diameter.</param>
     public static double Share(in FibreField field, double reach, double stokes)
     {
         // Inertia carries drops past a fibre too: the least that is struck lies below interception, but by less than that.

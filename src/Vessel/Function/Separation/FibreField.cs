@@ -67,7 +67,7 @@ internal readonly struct FibreField
         return (((x * x * p) + (y * y * q)) / square, x * y * (p - q) / square);
     }
 
-    /// <summary>On the line square to the gas through the fibre's axis.</summary>
+    /// <summary>Stream function on the line square to the gas through the fibre's axis.</summary>
     private double Stream(double r) => _share == 0
         ? r - (1 / r)
         : ((r * ((2 * Math.Log(r)) - 1 + _share)) + ((1 - (_share / 2)) / r) - (_share / 2 * r * r * r)) / _twiceKu;

@@ -7,7 +7,7 @@ public static class Impaction
 
     public const string JetRange = "jet Re 500 to 3000, wall 1 to 5 jet diameters away and square to the jet";
 
-    /// <summary>On the diameter of what is struck.</summary>
+    /// <summary>Stokes number on the diameter of what is struck.</summary>
     public static double Stokes(double diameter, double across, double speed, double oilDensity, MovingGas gas) =>
         StoppingDistance(diameter, speed, oilDensity, gas) / across;
 

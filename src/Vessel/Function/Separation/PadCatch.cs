@@ -44,7 +44,7 @@ internal sealed class PadCatch
 
     private readonly Lazy<Func<double, double>> _high;
 
-    /// <param name="share">Of fibre.</param>
+    /// <param name="share">Share of fibre.</param>
     /// <param name="fibre">Diameter, m.</param>
     /// <param name="length">Along the gas, m.</param>
     /// <param name="speed">Between the fibres, m/s.</param>

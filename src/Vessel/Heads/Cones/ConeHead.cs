@@ -12,7 +12,7 @@ namespace Vessel.Heads.Cones;
 /// its tip.
 /// </summary>
 /// <param name="HalfAngle">Between axis and line, radians.</param>
-/// <param name="SeamAngle">Of the first seam, radians in [0, 2 pi).</param>
+/// <param name="SeamAngle">Angle of the first seam, radians in [0, 2 pi).</param>
 /// <param name="RootGap">Left open along each seam before welding, mm.</param>
 public sealed record ConeHead(
     string Path, Material Material, double Wall, double HalfAngle, double SeamAngle, double RootGap)
@@ -26,7 +26,7 @@ public sealed record ConeHead(
     /// <summary>What a segment of the top or bottom is called.</summary>
     public static string SegmentOf(string end) => $"{end} segment";
 
-    /// <summary>From one seam to the next.</summary>
+    /// <summary>Angle from one seam to the next.</summary>
     public double Pitch => Seams.Pitch;
 
     public override bool IsClosedByPort => true;
@@ -54,7 +54,7 @@ public sealed record ConeHead(
         return new(Sheet, shape.Frame, new(outer - down, outer), new(inner - down, inner)) { Rolls = vessel.Shop.Rolls };
     }
 
-    /// <summary>Its sheets; those that nothing is drilled in come first.</summary>
+    /// <summary>Sheets of the cone; those that nothing is drilled in come first.</summary>
     internal ImmutableArray<SheetPiece> Pieces(PortHost end, VesselDesign vessel) => SheetPiece.Divided(
         Names.Of(end),
         SegmentOf(Names.Of(end)),

@@ -3,8 +3,8 @@ using Vessel.Design;
 namespace Vessel.Heads.Dishes;
 
 /// <summary>Dished heads of one shape, spun or of gores.</summary>
-/// <param name="shape">Its word in the file.</param>
-/// <param name="read">From its section and the shell at the end that it closes.</param>
+/// <param name="shape">Word for it in the file.</param>
+/// <param name="read">Function that reads the head from its section and the shell at the end that it closes.</param>
 internal sealed class DishKind(string shape, KeyMap keys, Func<Section, ShellSection, DishedHead> read) : HeadKind
 {
     public override string Shape => shape;

@@ -19,7 +19,7 @@ internal static class DishReading
     /// <summary>A turn of a spinning has so many walls inside unless told otherwise. Common practice, no source.</summary>
     private const double SpunTurn = 3;
 
-    /// <param name="shell">As wide as the shell at the end that it closes.</param>
+    /// <param name="shell">Shell as wide as at the end that the head closes.</param>
     public static DishedHead Hemisphere(Section section, ShellSection shell) =>
         new HemisphereHead(section.Path, section.Metal, section.NumberOr("wall", shell.Course.Wall))
         {

@@ -46,24 +46,24 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
     /// <summary>Whether it is a half sphere but for its flange.</summary>
     public virtual bool IsSphere => false;
 
-    /// <summary>Its radii, as they follow its width and depth in a note; empty where those say all.</summary>
+    /// <summary>Words for its radii, as they follow its width and depth in a note; empty where those say all.</summary>
     public virtual string Radii => string.Empty;
 
     /// <summary>The inside with that much wall, mm; null where its sharpest turn is used up.</summary>
     public virtual Profile? Thickened(HeadShape shape, double wall) =>
         wall <= Wall || Sharpest > wall - Wall ? shape.Outer.Offset(-wall) : null;
 
-    /// <summary>See <see cref="Head.Stress"/>.</summary>
+    /// <summary>Stress as <see cref="Head.Stress"/> tells it.</summary>
     /// <param name="rim">The shell at the end that it closes.</param>
     internal virtual double Stress(double pressure, double hole, ShellSection rim) =>
         hole * ThinWalls.Lengthwise(pressure, rim.OutsideDiameter - Wall, Wall);
 
     internal virtual string StressFormula => "s = K p D / 4t";
 
-    /// <summary>See <see cref="Head.IsStressedAsCylinder"/>.</summary>
+    /// <summary>True or false as <see cref="Head.IsStressedAsCylinder"/> tells it.</summary>
     internal virtual bool IsStressedAsCylinder => false;
 
-    /// <summary>See <see cref="Head.Bulge"/>.</summary>
+    /// <summary>Bulge as <see cref="Head.Bulge"/> tells it.</summary>
     internal virtual (double Clamped, double Supported)? Bulge(double pressure, ShellSection rim) => null;
 
     public override ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>

@@ -29,8 +29,8 @@ internal sealed class GoreMarks(GoreDevelopment flat)
     private readonly List<Interval> _taken = [];
 
     /// <param name="equator">Beside the rim.</param>
-    /// <param name="name">In the first band of latitude that is left.</param>
-    /// <param name="seams">In the band after that.</param>
+    /// <param name="name">Name in the first band of latitude that is left.</param>
+    /// <param name="seams">Names of the seams in the band after that.</param>
     /// <param name="cap">Beside the polar cap's seam.</param>
     public ImmutableArray<Mark> All(string equator, string name, string seams, string cap)
     {
@@ -68,7 +68,7 @@ internal sealed class GoreMarks(GoreDevelopment flat)
 
     private Point2 OnCentre(double m) => flat.Flatten(new(0, m));
 
-    /// <summary>In the middle of a stretch of the centre line, as large as the sides let it be there.</summary>
+    /// <summary>Adds a text in the middle of a stretch of the centre line, as large as the sides let it be there.</summary>
     private void AddText(string text, Interval stretch)
     {
         var middle = stretch.At(0.5);
@@ -98,7 +98,7 @@ internal sealed class GoreMarks(GoreDevelopment flat)
         }
     }
 
-    /// <summary>From end to end, broken at texts, with an arrow head at its upper end.</summary>
+    /// <summary>Adds the centre line from end to end, broken at texts, with an arrow head at its upper end.</summary>
     private void AddCentreLine()
     {
         var pieces = new List<Interval>();

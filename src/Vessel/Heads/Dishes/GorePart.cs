@@ -69,7 +69,7 @@ internal static class GorePart
         return new(new(0, 4), Corners(shape), On(shape.Head.Outer, outer), On(shape.Head.Inner, inner));
     }
 
-    /// <summary>Its four corners but the first, and where a meridian passes from one curve to the next.</summary>
+    /// <summary>Corners of the gore, all four but the first, and where a meridian passes from one curve to the next.</summary>
     private static ImmutableArray<double> Corners(GoreShape shape)
     {
         var joints = shape.Flat.Meridian.Joints.Select(along => 1 - (along / shape.Flat.Length)).ToList();

@@ -9,13 +9,13 @@ namespace Vessel.Heads.Dishes;
 /// the same angles at them. Lengths in mm, angles in radians.
 /// </summary>
 /// <param name="Head">The whole of both faces.</param>
-/// <param name="Middle">Of the wall, from pole to rim.</param>
-/// <param name="CapReach">From the pole to the seam of the polar cap, along the middle of the wall.</param>
-/// <param name="Flat">Of one gore, with what bending and dishing it means.</param>
+/// <param name="Middle">Middle of the wall, from pole to rim.</param>
+/// <param name="CapReach">Length from the pole to the seam of the polar cap, along the middle of the wall.</param>
+/// <param name="Flat">Flat of one gore, with what bending and dishing it means.</param>
 public sealed record GoreShape(
     DishedHead Design, GoreDesign Gores, HeadShape Head, Profile Middle, double CapReach, GoreDevelopment Flat)
 {
-    /// <summary>From a gore's centre line to its side, round the axis.</summary>
+    /// <summary>Angle from a gore's centre line to its side, round the axis.</summary>
     public double HalfAngle => Flat.HalfAngle;
 
     /// <summary>Radius of the outer face at the rim, mm.</summary>

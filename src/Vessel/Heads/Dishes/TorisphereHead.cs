@@ -8,7 +8,7 @@ namespace Vessel.Heads.Dishes;
 /// <summary>A spherical crown and a knuckle.</summary>
 /// <param name="Crown">Inside radius, mm.</param>
 /// <param name="Knuckle">Inside radius, mm.</param>
-/// <param name="Standard">By which they were chosen; null when given.</param>
+/// <param name="Standard">Standard by which they were chosen; null when given.</param>
 public sealed record TorisphereHead(
     string Path, Material Material, double Wall, double Crown, double Knuckle, string? Standard)
     : DishedHead(Path, Material, Wall)

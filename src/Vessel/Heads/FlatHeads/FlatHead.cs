@@ -14,13 +14,13 @@ public enum Seat
 }
 
 /// <summary>A flat plate, welded to the shell at its rim.</summary>
-/// <param name="Path">See <see cref="VesselDesign"/>.</param>
-/// <param name="Material">Of the plate.</param>
+/// <param name="Path">Path as in <see cref="VesselDesign"/>.</param>
+/// <param name="Material">Material of the plate.</param>
 /// <param name="Wall">Thickness of the plate (the key is <c>thickness</c>).</param>
 /// <param name="Seat">Inset or overlay.</param>
 /// <param name="Recess">Inset only: how far the outer face lies inside the shell's end.</param>
 /// <param name="Clearance">Inset only: radial gap between plate and shell.</param>
-/// <param name="OutsideDiameter">Of the plate: the shell's bore less twice the clearance when inset; the shell's
+/// <param name="OutsideDiameter">Outside diameter of the plate: the shell's bore less twice the clearance when inset; the shell's
 /// outside diameter unless given when overlay.</param>
 public sealed record FlatHead(
     string Path, Material Material, double Wall, Seat Seat, double Recess, double Clearance, double OutsideDiameter)

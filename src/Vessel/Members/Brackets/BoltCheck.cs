@@ -45,8 +45,8 @@ internal static class BoltCheck
     }
 
     /// <summary>One direction on the plate.</summary>
-    /// <param name="Apart">Of the bolts' middles.</param>
-    /// <param name="Slot">By which holes are drawn out that way.</param>
+    /// <param name="Apart">Distance apart of the bolts' middles.</param>
+    /// <param name="Slot">Length by which holes are drawn out that way.</param>
     /// <param name="Flat">Width of the plate between its bends, or over all where it has none that way.</param>
     private sealed record Row(string Key, double Apart, double Slot, double Flat);
 }

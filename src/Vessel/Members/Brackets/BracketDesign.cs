@@ -5,9 +5,9 @@ using Vessel.Stock;
 namespace Vessel.Members.Brackets;
 
 /// <summary>What the vessel is bolted up by, welded to the shell.</summary>
-/// <param name="Height">Of its middle, mm in the vessel's frame.</param>
+/// <param name="Height">Height of its middle, mm in the vessel's frame.</param>
 /// <param name="Angle">Round the vessel of its middle, radians.</param>
-/// <param name="Thickness">Of the sheet, mm.</param>
+/// <param name="Thickness">Thickness of the sheet, mm.</param>
 public abstract record BracketDesign(
     string Path, string Name, Material Material, double Height, double Angle, double Thickness, BoltsDesign Bolts) : MemberSpec(Path, Name)
 {
@@ -37,8 +37,8 @@ public abstract record BracketDesign(
     /// A place on one of its edges: sideways of its line outward and height, mm in the vessel's frame, and the edge's unit direction in
     /// them.
     /// </summary>
-    /// <param name="edge">From 0, as their welds are numbered.</param>
-    /// <param name="along">From the edge's middle, mm.</param>
+    /// <param name="edge">Number of the edge from 0, as their welds are numbered.</param>
+    /// <param name="along">Distance from the edge's middle, mm.</param>
     public abstract (Point2 Middle, Point2 Way) OnEdge(int edge, double along);
 
     /// <summary>Where it stands.</summary>

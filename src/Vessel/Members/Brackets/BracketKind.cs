@@ -6,7 +6,7 @@ using Vessel.Ports;
 namespace Vessel.Members.Brackets;
 
 /// <summary>Brackets of all types: what is welded to the shell and bolted up.</summary>
-/// <param name="types">Of which a file that names none means the first.</param>
+/// <param name="types">Types, of which a file that names none means the first.</param>
 /// <param name="what">The types in words.</param>
 internal sealed class BracketKind(ImmutableArray<BracketType> types, string what) : MemberKind
 {

@@ -17,7 +17,7 @@ internal abstract class BracketType
     public abstract ImmutableArray<Key> Keys { get; }
 
     /// <summary>One of them, without tabs.</summary>
-    /// <param name="at">Its place.</param>
+    /// <param name="at">Section of its place.</param>
     public abstract BracketDesign Read(Section section, Section at, Shop shop);
 
     /// <summary>What makes the shape of one of this type impossible.</summary>

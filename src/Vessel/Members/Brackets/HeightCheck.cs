@@ -8,7 +8,7 @@ internal static class HeightCheck
     public static Fault? Of(Shown shown, ShellDesign shell, BracketDesign bracket, double half, string key) =>
         Of(shown, shell, (bracket.Path, "bracket", bracket.Height), half, key);
 
-    /// <param name="bracket">Its path, what it is, and the height of its middle, mm.</param>
+    /// <param name="bracket">Path of the bracket, what it is, and the height of its middle, mm.</param>
     /// <param name="half">Half of the height that it takes up, mm.</param>
     /// <param name="key">What makes it so high.</param>
     public static Fault? Of(Shown shown, ShellDesign shell, (string Path, string What, double Height) bracket, double half, string key)

@@ -8,10 +8,10 @@ namespace Vessel.Members.Brackets;
 /// One tab of a bracket: a bar that goes straight through the shell's wall along the bracket's line outward. Its end is coped to
 /// the bore as the edge beside it is coped to the outside.
 /// </summary>
-/// <param name="Bracket">That it belongs to; it has tabs.</param>
-/// <param name="Edge">Of the bracket's edges, from 0.</param>
-/// <param name="Along">Of its middle, along that edge from the edge's middle, mm.</param>
-/// <param name="Middle">Of its section: sideways of the bracket's line outward, and height, mm in the vessel's frame.</param>
+/// <param name="Bracket">Bracket that it belongs to; it has tabs.</param>
+/// <param name="Edge">Number of the bracket's edges, from 0.</param>
+/// <param name="Along">Place of its middle, along that edge from the edge's middle, mm.</param>
+/// <param name="Middle">Middle of its section: sideways of the bracket's line outward, and height, mm in the vessel's frame.</param>
 /// <param name="Way">Unit direction of its width in (sideways, height).</param>
 public sealed record ShellTab(BracketDesign Bracket, int Edge, double Along, Point2 Middle, Point2 Way)
 {
@@ -31,7 +31,7 @@ public sealed record ShellTab(BracketDesign Bracket, int Edge, double Along, Poi
         ];
     }
 
-    /// <summary>From the vessel's axis along the line outward to the deepest place of its end, mm.</summary>
+    /// <summary>Distance from the vessel's axis along the line outward to the deepest place of its end, mm.</summary>
     public double EndLevel(double innerRadius) =>
         new[] { -0.5, 0.5 }.Min(side => Bracket.EdgeLevel(Along + (side * Bracket.Tabs!.Width), innerRadius));
 

@@ -9,7 +9,7 @@ namespace Vessel.Members.Brackets;
 /// <param name="Between">The edge coped to a cylinder of that radius, from one place along it to another.</param>
 internal sealed record TabbedEdge(Func<double, double, double, IEnumerable<Curve2>> Between, double ShellRadius, double BoreRadius)
 {
-    /// <summary>From one end to the other, either way.</summary>
+    /// <summary>Curves from one end to the other, either way.</summary>
     public ImmutableArray<Curve2> Walk(double from, double to, IEnumerable<ShellTab> tabs)
     {
         var way = Math.Sign(to - from);

@@ -18,16 +18,16 @@ public enum CupOpening
 /// A shallow cup that stops the straight path to the outlet: a plate of the full outside diameter with a skirt standing
 /// on its rim.
 /// </summary>
-/// <param name="Wall">Of plate and skirt alike, mm.</param>
+/// <param name="Wall">Wall of plate and skirt alike, mm.</param>
 /// <param name="Skirt">Height of the skirt alone, from the plate's inner face to the rim, mm.</param>
 /// <param name="HangsFrom">The flat head that carries it.</param>
 /// <param name="Drop">Opens down: from the head's inner face to the plate's upper face, mm; zero when it opens up.</param>
 /// <param name="Outlet">Opens down: name of the port whose tube passes through the plate; null when it opens up.</param>
 /// <param name="Clearance">Opens down: between that tube and the plate, radial, mm.</param>
 /// <param name="DrainHole">Diameter of a hole in the plate's middle, mm; zero for none.</param>
-/// <param name="MadeFrom">Of the skirt: rolled from sheet, or cut from tube.</param>
-/// <param name="SeamAngle">Of a rolled skirt, radians in [0, 2 pi).</param>
-/// <param name="Windows">In the skirt, row by row; empty for none.</param>
+/// <param name="MadeFrom">Stock of the skirt: rolled from sheet, or cut from tube.</param>
+/// <param name="SeamAngle">Angle of the seam of a rolled skirt, radians in [0, 2 pi).</param>
+/// <param name="Windows">Windows in the skirt, row by row; empty for none.</param>
 /// <param name="Pattern">Drilled in the plate; null for none.</param>
 public sealed record CupDesign(
     string Path,

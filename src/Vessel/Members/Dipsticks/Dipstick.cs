@@ -22,7 +22,9 @@ internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, Immutab
             capacity.Events.IsEmpty ? null : capacity.Events[0].Height),
     ];
 
-    /// <summary>A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.</summary>
+    /// <summary>
+    /// A stick that ends above the highest level of use shows nothing; one that ends above half of it, only when it is nearly full.
+    /// </summary>
     public IEnumerable<Measure> Measures(Assembly assembly)
     {
         if (assembly.Capacity.Events.IsEmpty)

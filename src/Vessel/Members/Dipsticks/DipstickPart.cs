@@ -5,7 +5,9 @@ using Vessel.Parts;
 
 namespace Vessel.Members.Dipsticks;
 
-/// <summary>A strip of sheet, its tip at y = 0, with lines at round volumes, at the highest level of use and at its port's free end.</summary>
+/// <summary>
+/// A strip of sheet, its tip at y = 0, with lines at round volumes, at the highest level of use and at its port's free end.
+/// </summary>
 internal static class DipstickPart
 {
     private const double HoleDiameter = 4;
@@ -45,7 +47,7 @@ internal static class DipstickPart
 
     private static Point2 HoleAt(DipstickSite site) => new(0, site.Length - (site.Stick.Width / 2));
 
-    /// <summary>Its middle on the port's axis; the port's own Y across.</summary>
+    /// <summary>Frame of the stick, its middle on the port's axis; the port's own Y across.</summary>
     private static Frame3 Standing(DipstickSite site)
     {
         var (across, up) = (site.Port.Frame.Y, site.Up);

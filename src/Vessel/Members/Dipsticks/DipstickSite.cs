@@ -6,10 +6,10 @@ using Vessel.Ports;
 namespace Vessel.Members.Dipsticks;
 
 /// <summary>Where the dipstick stands: on its port's axis, its tip above the first metal below.</summary>
-/// <param name="Tip">In the vessel's frame.</param>
+/// <param name="Tip">Tip in the vessel's frame.</param>
 /// <param name="Up">Along the port's axis, outward; unit.</param>
-/// <param name="Mouth">From the tip to the port's free end, mm.</param>
-/// <param name="Foot">From the tip to where the axis meets the inside of what the port stands in, mm.</param>
+/// <param name="Mouth">Distance from the tip to the port's free end, mm.</param>
+/// <param name="Foot">Distance from the tip to where the axis meets the inside of what the port stands in, mm.</param>
 public sealed record DipstickSite(DipstickDesign Stick, PortSite Port, Vector3 Tip, Vector3 Up, double Mouth, double Foot)
 {
     private const int Lines = 16;
@@ -19,7 +19,7 @@ public sealed record DipstickSite(DipstickDesign Stick, PortSite Port, Vector3 T
 
     public double Length => Mouth + Stick.Above;
 
-    /// <summary>From the tip to where oil at a level stands, along the stick; mm.</summary>
+    /// <summary>Distance from the tip to where oil at a level stands, along the stick; mm.</summary>
     public double At(double level) => (level - Tip.Z) / Up.Z;
 
     /// <summary>Null where its port does not lead down into the vessel.</summary>
@@ -35,7 +35,9 @@ public sealed record DipstickSite(DipstickDesign Stick, PortSite Port, Vector3 T
             : null;
     }
 
-    /// <summary>How far a round rod can go in along the axis, from the host's inside; mm. Lines along its outside meet what stands there.</summary>
+    /// <summary>
+    /// How far a round rod can go in along the axis, from the host's inside; mm. Lines along its outside meet what stands there.
+    /// </summary>
     private static double Reach(VesselDesign design, IEnumerable<PortSite> others, PortSite port, double foot, double radius)
     {
         var inside = InsideProfile.Of(design);

@@ -12,7 +12,7 @@ namespace Vessel.Members.Inside;
 /// <summary>A level plate in its bore, whatever is cut in it.</summary>
 internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(spec), IAssessed
 {
-    /// <summary>Its one part, with so much more play all round than it is drawn with, mm.</summary>
+    /// <summary>Part of the divider, its only one, with so much more play all round than it is drawn with, mm.</summary>
     protected abstract Part Part(double play, Welds welds);
 
     public override IEnumerable<Joint> Joints => spec.IsWelded ? [DividerSeam.Of(spec, vessel)] : [];

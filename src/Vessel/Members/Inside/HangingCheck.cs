@@ -5,8 +5,8 @@ namespace Vessel.Members.Inside;
 /// <summary>Whether what hangs inside fits the vessel.</summary>
 internal static class HangingCheck
 {
-    /// <param name="sizePath">Of the mapping that holds its outside diameter and wall.</param>
-    /// <param name="lengthPath">Of the key that sets how far it reaches down.</param>
+    /// <param name="sizePath">Path of the mapping that holds its outside diameter and wall.</param>
+    /// <param name="lengthPath">Path of the key that sets how far it reaches down.</param>
     public static IEnumerable<Fault> Find(VesselDesign design, HangingSpec hanging, string sizePath, string lengthPath)
     {
         var (shown, body, outside, wall) = (new Shown(design.Units), hanging.Body(design), hanging.OutsideDiameter, hanging.Wall);

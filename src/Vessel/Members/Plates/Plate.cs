@@ -16,7 +16,7 @@ internal sealed class Plate(PlateDesign spec, VesselDesign vessel) : Bracket(spe
 
     public override IEnumerable<Part> Parts(Welds welds) => [PlatePart.Build(Site, welds)];
 
-    /// <summary>From the lowest place of its coped edge outward, as wide as its wider edge.</summary>
+    /// <summary>Bodies from the lowest place of its coped edge outward, as wide as its wider edge.</summary>
     public override IEnumerable<Body> Bodies
     {
         get

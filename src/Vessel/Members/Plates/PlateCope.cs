@@ -11,7 +11,7 @@ namespace Vessel.Members.Plates;
 /// offset + u cos roll. The cut lies where that strip stands out the furthest: R where it holds the shell's ridge, else
 /// sqrt(R^2 - s^2) at its side s nearer to the axis. So a level plate touches all through, an upright one along one line.
 /// </remarks>
-/// <param name="ShellRadius">Of the shell's outside, mm.</param>
+/// <param name="ShellRadius">Radius of the shell's outside, mm.</param>
 public sealed record PlateCope(PlateDesign Plate, double ShellRadius)
 {
     /// <summary>Half of what the plate's thickness takes up sideways, mm.</summary>
@@ -24,7 +24,7 @@ public sealed record PlateCope(PlateDesign Plate, double ShellRadius)
     public double HalfHeight => (Math.Max(Plate.Width, Plate.FreeWidth) / 2 * Math.Abs(Math.Sin(Plate.Roll)))
         + (Plate.Thickness / 2 * Math.Cos(Plate.Roll));
 
-    /// <summary>From the vessel's axis to the free edge, mm.</summary>
+    /// <summary>Distance from the vessel's axis to the free edge, mm.</summary>
     public double FreeLevel => Level(0) + Plate.Depth;
 
     /// <summary>Level of the highest place of the cut, from the vessel's axis, mm.</summary>
@@ -35,7 +35,7 @@ public sealed record PlateCope(PlateDesign Plate, double ShellRadius)
     /// <summary>Sideways from the vessel's axis, in the middle of the thickness, at u along the edge from its middle, mm.</summary>
     public double Aside(double u) => Plate.Offset + (u * Math.Cos(Plate.Roll));
 
-    /// <summary>From the vessel's axis to the cut, along the line outward, mm.</summary>
+    /// <summary>Distance from the vessel's axis to the cut, along the line outward, mm.</summary>
     public double Level(double u) => Circles.HalfChord(ShellRadius, Nearest(u));
 
     /// <summary>d level / du.</summary>

@@ -6,13 +6,14 @@ using Vessel.Stock;
 namespace Vessel.Members.Plates;
 
 /// <summary>A flat plate whose edge is coped to the shell, cut square through its thickness and welded on both sides.</summary>
-/// <param name="Offset">Of its middle, sideways from the vessel's axis towards increasing angle, mm; the plate keeps its direction.</param>
+/// <param name="Offset">Offset of its middle, sideways from the vessel's axis towards increasing angle, mm; the plate keeps its
+/// direction.</param>
 /// <param name="Roll">About the line outward, radians: 0 lies level, a quarter turn stands upright.</param>
 /// <param name="Width">Along the edge that meets the shell, straight across, mm.</param>
-/// <param name="FreeWidth">Of the free edge, mm.</param>
-/// <param name="Depth">On the plate's middle line from the coped edge to the free one, mm.</param>
+/// <param name="FreeWidth">Width of the free edge, mm.</param>
+/// <param name="Depth">Length on the plate's middle line from the coped edge to the free one, mm.</param>
 /// <param name="Corner">Radius of the free edge's corners, mm; zero for sharp ones.</param>
-/// <param name="BoltsAt">On the middle line from the coped edge to the pattern's middle, mm.</param>
+/// <param name="BoltsAt">Distance on the middle line from the coped edge to the pattern's middle, mm.</param>
 public sealed record PlateDesign(
     string Path,
     string Name,

@@ -11,7 +11,7 @@ namespace Vessel.Members.Plates;
 /// <summary>Two fillets along the coped edge of a plate, one on each of its sides.</summary>
 internal static class PlateSeam
 {
-    /// <summary>From this roll on the sides are called left and right rather than upper and lower.</summary>
+    /// <summary>Roll from which on the sides are called left and right rather than upper and lower.</summary>
     private const double Steep = Math.PI / 4;
 
     public static ImmutableArray<Joint> Of(PlateSite site, VesselDesign vessel)
@@ -46,7 +46,9 @@ internal static class PlateSeam
         }
     }
 
-    /// <summary>As seen from outside; <paramref name="side"/> is that to which the plate's own Z points, or the other.</summary>
+    /// <summary>
+    /// Name of the side as seen from outside; <paramref name="side"/> is that to which the plate's own Z points, or the other.
+    /// </summary>
     private static string SideName(PlateDesign bracket, int side)
     {
         if (Math.Abs(bracket.Roll) < Steep)

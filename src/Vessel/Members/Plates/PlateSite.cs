@@ -11,8 +11,8 @@ namespace Vessel.Members.Plates;
 /// The flat: x along the coped edge, y towards the vessel, from the free edge. A level plate is seen from above so, x towards
 /// increasing angle; rolled upright x runs up.
 /// </remarks>
-/// <param name="ShellRadius">Of the shell's outside, mm.</param>
-/// <param name="BoreRadius">Of its inside, mm.</param>
+/// <param name="ShellRadius">Radius of the shell's outside, mm.</param>
+/// <param name="BoreRadius">Radius of its inside, mm.</param>
 public sealed record PlateSite(PlateDesign Bracket, double ShellRadius, double BoreRadius)
 {
     public static PlateSite Of(PlateDesign bracket, VesselDesign vessel) =>
@@ -78,7 +78,7 @@ public sealed record PlateSite(PlateDesign Bracket, double ShellRadius, double B
 
     /// <summary>A place of the plate on the flat.</summary>
     /// <param name="u">Along the coped edge from its middle.</param>
-    /// <param name="level">From the vessel's axis outward.</param>
+    /// <param name="level">Distance from the vessel's axis outward.</param>
     public Point2 OnFlat(double u, double level) => new(u + (Across / 2), Cope.FreeLevel - level);
 
     /// <summary>The coped edge on the flat from its right end to its left one, with its tabs.</summary>

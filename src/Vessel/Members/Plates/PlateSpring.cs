@@ -7,7 +7,7 @@ using Vessel.Stock;
 
 namespace Vessel.Members.Plates;
 
-/// <summary>On a plate that stands on the shell: bent about its thin side, its bolts square to it.</summary>
+/// <summary>Spring of a plate that stands on the shell: bent about its thin side, its bolts square to it.</summary>
 /// <remarks>
 /// Bolted flat to something stiff, the plate is a leaf from its nearest bolts to the shell. On its end a force square to it moves it by
 /// l^3 / 3 E I and turns it by l^2 / 2 E I, a moment by l^2 / 2 E I and l / E I; twisted it turns by l / G J, J = b t^3 / 3.
@@ -27,7 +27,7 @@ internal sealed record PlateSpring(PlateSite Site, Carrier Carrier, WeldGroup We
     /// </summary>
     public double Width => Math.Min(Bracket.Width, Bracket.Width + (Bracket.BoltsAt / Bracket.Depth * (Bracket.FreeWidth - Bracket.Width)));
 
-    /// <summary>From the bolt nearest to the shell to the shell, mm; the leaf that is bent.</summary>
+    /// <summary>Length from the bolt nearest to the shell to the shell, mm; the leaf that is bent.</summary>
     public double Length => Math.Max(0, Bracket.BoltsAt - (Bracket.Bolts.Up / 2));
 
     public override (string Formula, FigureInput[] Inputs) MemberFormula => (

@@ -19,8 +19,8 @@ public enum SaddleEars
 /// <summary>A back plate with two bent ears that are welded to the shell.</summary>
 /// <param name="Width">Over all across (along the girth), outside of bent ears, mm.</param>
 /// <param name="PlateHeight">Over all up, outside of bent ears, mm.</param>
-/// <param name="StandOff">From the shell's outside, at its nearest, to the plate's back (the face towards the shell), mm.</param>
-/// <param name="InsideRadius">Of the bends, mm.</param>
+/// <param name="StandOff">Distance from the shell's outside, at its nearest, to the plate's back (the face towards the shell), mm.</param>
+/// <param name="InsideRadius">Inside radius of the bends, mm.</param>
 /// <param name="K">Place of the neutral line as a share of the thickness from the inside.</param>
 public sealed record SaddleDesign(
     string Path,

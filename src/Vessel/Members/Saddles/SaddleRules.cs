@@ -78,7 +78,7 @@ internal static class SaddleRules
             $"washer to bend of '{bracket.Name}'");
     }
 
-    /// <summary>From the edge of the outermost hole to where the nearest bend begins, mm.</summary>
+    /// <summary>Distance from the edge of the outermost hole to where the nearest bend begins, mm.</summary>
     private static double ToBend(SaddleSite site)
     {
         var bolts = site.Bracket.Bolts;

@@ -11,8 +11,8 @@ namespace Vessel.Members.Saddles;
 /// Both ears are bent a quarter turn towards the shell. Cut square through their thickness, ears at the sides touch the
 /// shell along the edge nearer to its axis; those at the ends lie level and touch all through.
 /// </remarks>
-/// <param name="ShellRadius">Of the shell's outside, mm.</param>
-/// <param name="BoreRadius">Of its inside, mm.</param>
+/// <param name="ShellRadius">Radius of the shell's outside, mm.</param>
+/// <param name="BoreRadius">Radius of its inside, mm.</param>
 public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double BoreRadius)
 {
     /// <summary>A quarter turn away from the viewer of the flat, who sees the outside.</summary>
@@ -34,7 +34,7 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
 
     public bool AtSides => Bracket.Ears == SaddleEars.Sides;
 
-    /// <summary>From the vessel's axis to the plate's back, mm.</summary>
+    /// <summary>Distance from the vessel's axis to the plate's back, mm.</summary>
     public double BackLevel => ShellRadius + Bracket.StandOff;
 
     /// <summary>Half the angle that the bracket's whole width covers on the shell's outside, radians.</summary>
@@ -46,7 +46,9 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// </summary>
     public Interval Covered => new(AtSides ? Math.Asin(((Bracket.Width / 2) - Bracket.Thickness) / ShellRadius) : -HalfAngle, HalfAngle);
 
-    /// <summary>From the vessel's axis, measured along the bracket's middle plane, to where an ear's end lies furthest in, mm.</summary>
+    /// <summary>
+    /// Distance from the vessel's axis, measured along the bracket's middle plane, to where an ear's end lies furthest in, mm.
+    /// </summary>
     public double EarEnd => AtSides ? ShellLevel((Bracket.Width / 2) - Bracket.Thickness) : ShellLevel(Bracket.Width / 2);
 
     /// <summary>Straight length of an ear beyond its bend, at its longest, mm.</summary>
@@ -119,7 +121,7 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
     /// <summary>Middles of the bolt holes on the flat, row by row from the lower left.</summary>
     public ImmutableArray<Point2> BoltPlaces => BoltHole.Places(Bracket.Bolts, Middle);
 
-    /// <summary>Its plate and ears as boxes, which keep a torch away.</summary>
+    /// <summary>Bodies of its plate and ears as boxes, which keep a torch away.</summary>
     internal IEnumerable<Body> Bodies
     {
         get
@@ -138,7 +140,7 @@ public sealed record SaddleSite(SaddleDesign Bracket, double ShellRadius, double
         }
     }
 
-    /// <summary>From the axis to the shell's outside at so much to the side of the bracket's middle plane, mm.</summary>
+    /// <summary>Distance from the axis to the shell's outside at so much to the side of the bracket's middle plane, mm.</summary>
     public double ShellLevel(double aside) => Math.Sqrt((ShellRadius - aside) * (ShellRadius + aside));
 
     /// <summary>

@@ -6,7 +6,7 @@ using Vessel.Parts;
 
 namespace Vessel.Members.Saddles;
 
-/// <summary>On a saddle: ears bent about their thin side, the plate against what it is bolted to.</summary>
+/// <summary>Spring of a saddle: ears bent about their thin side, the plate against what it is bolted to.</summary>
 /// <remarks>
 /// The force half on each ear, which bends as a leaf of length l that is clamped at the plate and held by the wall at the shell: with k the
 /// moment on each mm that turns the wall by a radian, p = k l / (E t^3 / 12) and h = p / (1 + p), the moment is F l / 4 (2 - h) at the
@@ -26,7 +26,7 @@ internal sealed record SaddleSpring(SaddleSite Site, Carrier Carrier, WeldGroup 
     public override string Warning =>
         "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady shaking opens it from the root.";
 
-    /// <summary>From the shell to the plate, mm: at most, where the ear's end follows the shell.</summary>
+    /// <summary>Length from the shell to the plate, mm: at most, where the ear's end follows the shell.</summary>
     public double EarLength => Site.BackLevel - Site.EarEnd;
 
     public override (string Formula, FigureInput[] Inputs) MemberFormula => (

@@ -7,16 +7,16 @@ namespace Vessel.Members.Straps;
 /// Two half bands of sheet that are drawn together round the shell by bolts through their ears; held by friction, not welded. The back
 /// one is bolted to what carries the vessel.
 /// </summary>
-/// <param name="Height">Of its middle, mm in the vessel's frame.</param>
+/// <param name="Height">Height of its middle, mm in the vessel's frame.</param>
 /// <param name="Angle">Round the vessel of the back half's middle, radians; the gaps are a quarter turn on either side.</param>
-/// <param name="Thickness">Of the sheet, mm.</param>
+/// <param name="Thickness">Thickness of the sheet, mm.</param>
 /// <param name="Width">Along the vessel's axis, mm.</param>
 /// <param name="Gap">Between the ears of both halves before the bolts are drawn up, mm.</param>
 /// <param name="Liner">Thickness of what lies between shell and strap, mm; zero for nothing.</param>
 /// <param name="Ear">Straight length of an ear beyond its bend, mm.</param>
-/// <param name="InsideRadius">Of the ears' bends, mm.</param>
+/// <param name="InsideRadius">Inside radius of the ears' bends, mm.</param>
 /// <param name="K">Place of the bends' neutral line as a share of the thickness from the inside.</param>
-/// <param name="Bolts">In the middle of each ear's straight length; slots run along the strip.</param>
+/// <param name="Bolts">Bolts in the middle of each ear's straight length; slots run along the strip.</param>
 public sealed record StrapDesign(
     string Path,
     string Name,
@@ -47,7 +47,8 @@ public sealed record StrapDesign(
 
 /// <summary>Beyond the ears of a strap's back half: what it is bolted up by.</summary>
 /// <param name="Length">Straight length of each foot, mm.</param>
-/// <param name="StandOff">From the shell's outside, at its nearest, to the face that the feet are bolted to, mm: legs are bent back to
+/// <param name="StandOff">Distance from the shell's outside, at its nearest, to the face that the feet are bolted to, mm: legs are bent
+/// back to
 /// it. Null where the feet carry the ears straight on.</param>
-/// <param name="Bolts">In the middle of each foot's straight length; slots run along the strip.</param>
+/// <param name="Bolts">Bolts in the middle of each foot's straight length; slots run along the strip.</param>
 public sealed record StrapFeet(string Path, double Length, double? StandOff, BoltsDesign Bolts);

@@ -11,7 +11,7 @@ namespace Vessel.Members.Straps;
 /// and the ear's outer face, so that its centre lies on a circle round the axis and at a level over that plane: one right-angled triangle
 /// gives where the band ends and how far the ear is bent.
 /// </remarks>
-/// <param name="ShellRadius">Of the shell's outside, mm.</param>
+/// <param name="ShellRadius">Radius of the shell's outside, mm.</param>
 /// <param name="IsBack">The half with the feet.</param>
 public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBack)
 {
@@ -51,12 +51,12 @@ public sealed record StrapSite(StrapDesign Strap, double ShellRadius, bool IsBac
     /// <summary>Bend allowance of a quarter turn, mm.</summary>
     private double Quarter => new Bend(0, Math.PI / 2, Strap.InsideRadius, Strap.K).Allowance(Strap.Thickness);
 
-    /// <summary>From the end of the strip to where the ear's bend begins, mm.</summary>
+    /// <summary>Length from the end of the strip to where the ear's bend begins, mm.</summary>
     private double ToBend => Rise is null ? LastStraight : Strap.Feet.Length + Quarter + Leg + Quarter + Strap.Ear;
 
     private double EarAllowance => new Bend(0, HalfBand, Strap.InsideRadius, Strap.K).Allowance(Strap.Thickness);
 
-    /// <summary>From the end of the strip to where the rolled band begins, mm.</summary>
+    /// <summary>Length from the end of the strip to where the rolled band begins, mm.</summary>
     public double BandFrom => ToBend + EarAllowance;
 
     /// <summary>Length of the rolled band on its neutral line, mm.</summary>

@@ -5,7 +5,7 @@ namespace Vessel.Mockups;
 
 /// <summary>A rectangle along a stroke: what letters on a print are made of.</summary>
 /// <param name="A">Middle of one end, mm.</param>
-/// <param name="B">Of the other.</param>
+/// <param name="B">Middle of the other end.</param>
 /// <param name="Width">Across, mm.</param>
 internal readonly record struct LetterBar(Point2 A, Point2 B, double Width)
 {

@@ -4,9 +4,9 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>What takes up room on the outside.</summary>
-/// <param name="Points">Of its footprints.</param>
+/// <param name="Points">Points of its footprints.</param>
 /// <param name="Stations">Arc lengths that it takes up; of several feet, with what lies between them.</param>
-/// <param name="Angle">From which it lies within half a turn.</param>
+/// <param name="Angle">Angle from which it lies within half a turn.</param>
 /// <param name="Body">Null where nothing stands out.</param>
 internal sealed record MarkBlock(ImmutableArray<Vector3> Points, Interval Stations, double Angle, Attached? Body)
 {

@@ -4,9 +4,9 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>A straight piece of the outside that marks are set on: of the shell, or a flat head.</summary>
-/// <param name="Name">Of the part that it belongs to.</param>
+/// <param name="Name">Name of the part that it belongs to.</param>
 /// <param name="Start">Arc length of the outside where the piece begins, mm.</param>
-/// <param name="Deepest">That marks may be sunk into it, mm of the vessel.</param>
+/// <param name="Deepest">Depth to which marks may be sunk into it, mm of the vessel.</param>
 internal sealed record MarkGround(string Name, LinePiece Piece, double Start, double Deepest)
 {
     public bool IsFlat => Piece.A.V == Piece.B.V;
@@ -28,7 +28,7 @@ internal sealed record MarkGround(string Name, LinePiece Piece, double Start, do
 /// A ground laid out in a plane, x to the right and y upward as seen from outside, mm. On the shell x is the arc from an angle at one
 /// radius and y the arc length of the outside; a flat one lies as it is, its axis in the origin.
 /// </summary>
-/// <param name="Radius">At which arcs are true, mm.</param>
+/// <param name="Radius">Radius at which arcs are true, mm.</param>
 internal sealed record MarkChart(MarkGround Ground, double Angle, double Radius)
 {
     private LinePiece Piece => Ground.Piece;

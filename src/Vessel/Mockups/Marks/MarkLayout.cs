@@ -136,7 +136,7 @@ internal sealed class MarkLayout
         select new Place(number, chart, new(side * (away + (PrintLetters.Width(number, size) / 2)), chart.Ground.Stations.At(0.5) + up));
 
     /// <summary>Under, over or to one side of a port, the nearest first.</summary>
-    /// <param name="head">That it stands in; null for the shell.</param>
+    /// <param name="head">Head that it stands in; null for the shell.</param>
     private IEnumerable<Place> Beside(PortForm port, MarkGround? head, LetterSize size)
     {
         var (name, taken) = (port.Site.Port.Name, _room.Of(port));
@@ -163,7 +163,7 @@ internal sealed class MarkLayout
         }
     }
 
-    /// <summary>On the shell at the end that a head's port stands beyond, with an arrow to it.</summary>
+    /// <summary>Places on the shell at the end that a head's port stands beyond, with an arrow to it.</summary>
     private IEnumerable<Place> NearEnd(PortForm port, LetterSize size)
     {
         var isTop = port.Site.Port.Host == PortHost.Top;
@@ -195,6 +195,6 @@ internal sealed class MarkLayout
         ImmutableArray.CreateRange(outline, p => p + by);
 
     /// <summary>Somewhere that a text may stand.</summary>
-    /// <param name="Centre">In the chart.</param>
+    /// <param name="Centre">Centre in the chart.</param>
     private readonly record struct Place(string Text, MarkChart Chart, Point2 Centre);
 }

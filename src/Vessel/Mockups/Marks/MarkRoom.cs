@@ -4,8 +4,8 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>Where marks may still stand: inside their ground and away from all that is attached and from each other.</summary>
-/// <param name="scale">Of the print to the vessel.</param>
-/// <param name="rise">Of the marks, mm of the vessel; below zero they are sunk.</param>
+/// <param name="scale">Scale of the print to the vessel.</param>
+/// <param name="rise">Height of the marks, mm of the vessel; below zero they are sunk.</param>
 internal sealed class MarkRoom(MockupPlan plan, double scale, double rise)
 {
     /// <summary>Chart points along each side of a box.</summary>
@@ -25,10 +25,12 @@ internal sealed class MarkRoom(MockupPlan plan, double scale, double rise)
     public bool HasCircle => plan.Outside.Joints.Any(joint => !_blocks.Any(block =>
         joint >= block.Stations.Start - Obstacle.Least && joint <= block.Stations.End + Obstacle.Least));
 
-    /// <summary>From footprints and other marks, mm of the vessel: more than the least distance of footprints, which are sampled.</summary>
+    /// <summary>
+    /// Distance to keep from footprints and other marks, mm of the vessel: more than the least distance of footprints, which are sampled.
+    /// </summary>
     public double Clear { get; } = Math.Max(1 / scale, 2.5 * Obstacle.Least);
 
-    /// <summary>From the ground's own edges; what is sunk stays away from the wall beyond.</summary>
+    /// <summary>Distance to keep from the ground's own edges; what is sunk stays away from the wall beyond.</summary>
     public double Edge { get; } = Math.Max(1.5 / scale, 2.5 * Obstacle.Least) + Math.Max(0, -rise);
 
     public MarkBlock Of(PortForm port) => _blocks[plan.Ports.IndexOf(port)];

@@ -94,7 +94,7 @@ internal static class PrintLetters
         return bars.ToImmutable();
     }
 
-    /// <summary>From the first letter's left to the last one's right, mm.</summary>
+    /// <summary>Width from the first letter's left to the last one's right, mm.</summary>
     public static double Width(string text, LetterSize size) => text.Sum(letter => Wide(Capital(letter), size) + size.Apart) - size.Apart;
 
     private static List<LetterBar> Letter(char letter, LetterSize size)
@@ -130,10 +130,10 @@ internal static class PrintLetters
 }
 
 /// <summary>How letters are printed, mm of the vessel.</summary>
-/// <param name="Height">Of a capital.</param>
+/// <param name="Height">Height of a capital.</param>
 /// <param name="Bar">Width of a stroke.</param>
 /// <param name="Gap">Least distance of two strokes of a letter.</param>
-/// <param name="Apart">Of two letters.</param>
+/// <param name="Apart">Distance of two letters.</param>
 internal readonly record struct LetterSize(double Height, double Bar, double Gap, double Apart)
 {
     /// <summary>What a nozzle of 0.4 mm lays as two lines, and leaves open, mm of the print: common practice, no source.</summary>
@@ -145,7 +145,7 @@ internal readonly record struct LetterSize(double Height, double Bar, double Gap
     public const double LeastHeight = 5;
 
     /// <param name="height">mm of the print.</param>
-    /// <param name="scale">Of the print to the vessel.</param>
+    /// <param name="scale">Scale of the print to the vessel.</param>
     public static LetterSize Of(double height, double scale) => new(
         height / scale, Math.Max(LeastBar, 0.13 * height) / scale, Math.Max(LeastGap, 0.07 * height) / scale, 0.22 * height / scale);
 }

@@ -4,9 +4,9 @@ using Vessel.Geometry;
 namespace Vessel.Mockups;
 
 /// <summary>A name, a weld's number or the line of a seam on the print, as fields of its outside.</summary>
-/// <param name="Text">As it reads; of a line, the seam's number.</param>
+/// <param name="Text">Text as it reads; of a line, the seam's number.</param>
 /// <param name="Outlines">Convex, counter-clockwise, in the chart.</param>
-/// <param name="Height">Of its letters, mm of the print; null for a line.</param>
+/// <param name="Height">Height of its letters, mm of the print; null for a line.</param>
 /// <param name="Rise">Out of the surface, mm of the vessel; below zero it is sunk.</param>
 internal sealed record PrintMark(
     string Text, MarkChart Chart, ImmutableArray<ImmutableArray<Point2>> Outlines, double? Height, double Rise)
@@ -23,6 +23,6 @@ internal sealed record PrintMark(
 }
 
 /// <summary>What was to stand on the print and does not.</summary>
-/// <param name="Because">In words, without a stop.</param>
-/// <param name="Path">Of the port, or of the key that turns the seam.</param>
+/// <param name="Because">Reason in words, without a stop.</param>
+/// <param name="Path">Path of the port, or of the key that turns the seam.</param>
 internal sealed record MissingMark(string Text, string Because, string Path);

@@ -7,8 +7,8 @@ using Vessel.Joints;
 namespace Vessel.Planning;
 
 /// <summary>How freely a joint is reached when its turn comes.</summary>
-/// <param name="FreeShare">Of the torch's directions over all stations.</param>
-/// <param name="ReachedShare">Of the stations that have a free direction for the torch and one for the rod.</param>
+/// <param name="FreeShare">Share of the torch's directions over all stations.</param>
+/// <param name="ReachedShare">Share of the stations that have a free direction for the torch and one for the rod.</param>
 /// <param name="InTheWay">Id of the part that stops most directions; null where none does.</param>
 /// <param name="CupDiameter">Outside of the cup that was tried, mm: the shop's, or a larger one that the weld's electrode asks for.</param>
 public sealed record TorchAccess(Joint Joint, double FreeShare, double ReachedShare, string? InTheWay, double CupDiameter)

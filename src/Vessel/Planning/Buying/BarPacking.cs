@@ -18,7 +18,7 @@ public sealed record BarPacking(ImmutableArray<ImmutableArray<int>> Bars, int Bo
     /// while the bound is not met. The bound is the greater of total over usable length and the number of pieces over half of it.
     /// </summary>
     /// <param name="lengths">mm.</param>
-    /// <param name="usable">Of a bar, mm.</param>
+    /// <param name="usable">Usable length of a bar, mm.</param>
     /// <param name="kerf">Lost between pieces, mm.</param>
     public static BarPacking Of(ImmutableArray<double> lengths, double usable, double kerf)
     {

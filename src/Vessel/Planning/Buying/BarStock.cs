@@ -11,9 +11,9 @@ namespace Vessel.Planning;
 /// <param name="Wall">mm; zero for bar.</param>
 /// <param name="Pieces">Name and length of each piece, mm.</param>
 /// <param name="StockLength">mm.</param>
-/// <param name="Used">From the bars' ends to the last cuts, kerfs included, mm.</param>
+/// <param name="Used">Length from the bars' ends to the last cuts, kerfs included, mm.</param>
 /// <param name="Bought">What a dealer who cuts to length sells for it, mm.</param>
-/// <param name="Mass">Of what is bought so, grams.</param>
+/// <param name="Mass">Mass of what is bought so, grams.</param>
 public sealed record BarStock(
     string Form,
     Material Material,

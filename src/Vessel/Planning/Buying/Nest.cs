@@ -7,9 +7,9 @@ using Vessel.Stock;
 namespace Vessel.Planning;
 
 /// <summary>The flats of one metal and thickness, laid out on sheets.</summary>
-/// <param name="Places">Of the pieces that fit, in the pieces' order.</param>
+/// <param name="Places">Places of the pieces that fit, in the pieces' order.</param>
 /// <param name="TooLarge">Names of those that no sheet holds.</param>
-/// <param name="UsedLength">Of each sheet to its last piece and the margin, mm; the rest is whole.</param>
+/// <param name="UsedLength">Length of each sheet to its last piece and the margin, mm; the rest is whole.</param>
 public sealed record Nest(
     Material Material,
     double Thickness,

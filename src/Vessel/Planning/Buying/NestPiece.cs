@@ -7,7 +7,7 @@ namespace Vessel.Planning;
 /// <summary>A flat to be nested: its outline as a polygon, and how it may lie to the grain.</summary>
 /// <param name="Outline">Counter-clockwise, within <see cref="Flatness"/> outside or inside of the exact one.</param>
 /// <param name="Turns">Quarter turns that are allowed: what is rolled or bent keeps its bend lines across the grain.</param>
-/// <param name="Area">Of the exact outline, openings not taken off, mm2.</param>
+/// <param name="Area">Area of the exact outline, openings not taken off, mm2.</param>
 public sealed record NestPiece(Part? Part, string Name, ImmutableArray<Point2> Outline, ImmutableArray<int> Turns, double Area)
 {
     /// <summary>Greatest distance of the polygon from the outline, mm.</summary>
@@ -54,7 +54,7 @@ public sealed record NestPiece(Part? Part, string Name, ImmutableArray<Point2> O
 }
 
 /// <summary>A piece in its place.</summary>
-/// <param name="Sheet">From 0.</param>
+/// <param name="Sheet">Number of the sheet, from 0.</param>
 /// <param name="QuarterTurns">Counter-clockwise, about the origin of the flat, before it is moved.</param>
 /// <param name="Shift">mm.</param>
 public readonly record struct NestPlace(int Piece, int Sheet, int QuarterTurns, Point2 Shift)

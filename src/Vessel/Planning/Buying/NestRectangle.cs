@@ -36,7 +36,7 @@ internal static class NestRectangle
 
     private static double AreaOf(Nest nest) => nest.Sheet.Length * nest.Sheet.Width;
 
-    /// <summary>On a sheet that ends a margin beyond its pieces; null where they do not lie on one.</summary>
+    /// <summary>Nest on a sheet that ends a margin beyond its pieces; null where they do not lie on one.</summary>
     private static Nest? Trimmed(Nest nest, ImmutableArray<NestPlace?> places)
     {
         var (sheet, pieces) = (nest.Sheet, nest.Pieces);

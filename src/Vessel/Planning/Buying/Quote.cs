@@ -10,7 +10,7 @@ namespace Vessel.Planning;
 
 /// <summary>One line of a quote; only what the shop has a price for.</summary>
 /// <param name="Quantity">Likely, by hand; by laser where the line is the laser's.</param>
-/// <param name="Price">Of one unit, in the shop's currency.</param>
+/// <param name="Price">Price of one unit, in the shop's currency.</param>
 /// <param name="Hand">Amount with parts cut by hand; null where that way does not need it.</param>
 /// <param name="Laser">Amount with parts cut by laser; null where that way does not need it.</param>
 public sealed record QuoteLine(string What, double Quantity, string Unit, double Price, Estimate? Hand, Estimate? Laser);

@@ -19,7 +19,7 @@ internal sealed class RasterNest
     private readonly int _columns;
     private readonly int _rows;
 
-    /// <summary>By sheet, then by column along the sheet: taken cells as bits across it.</summary>
+    /// <summary>Taken cells by sheet, then by column along the sheet, as bits across it.</summary>
     private readonly List<BigInteger[]> _taken = [];
 
     private RasterNest(NestSheet sheet, double cell)

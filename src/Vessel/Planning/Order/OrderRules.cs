@@ -98,7 +98,7 @@ internal sealed class OrderRules
     private IEnumerable<string> Tasks(PortDesign port) =>
         [At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port)];
 
-    /// <summary>On the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
+    /// <summary>Order on the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>
         from first in _sites.Where(site => site.Port.Host == PortHost.Shell && site.Over is null).Select(site => site.Port)
             .SelectMany(Tasks)
@@ -181,7 +181,7 @@ internal sealed class OrderRules
         PackingRoom.Through(packing, _design, _sites) is not null && PackingRoom.Shutting(packing, _design, _sites) is { } last && last.Fits == sleeve.Name
         && (sleeve.HangsFrom == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
-    /// <summary>In one bore the disc that lies furthest from the end that stays open comes first.</summary>
+    /// <summary>Order of the discs: in one bore the one that lies furthest from the end that stays open comes first.</summary>
     private IEnumerable<WorkLink> Discs()
     {
         var discs = _design.All<DividerSpec>();

@@ -22,7 +22,7 @@ public enum StepKind
 }
 
 /// <summary>One line of the day's list.</summary>
-/// <param name="Number">From 1.</param>
+/// <param name="Number">Number, counted from 1.</param>
 /// <param name="What">For the bench.</param>
 public sealed record Step(int Number, StepKind Kind, WorkTask Task, string What)
 {

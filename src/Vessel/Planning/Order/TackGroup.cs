@@ -8,7 +8,7 @@ namespace Vessel.Planning;
 /// Welds that are all fitted and tacked before one of them is welded, for the first bead would pull what the others hold out of its place:
 /// both ears or sides of a bracket, the seams of a course or cone of several sheets, the gores of a head. Common practice, no source.
 /// </summary>
-/// <param name="Path">Of the bracket, or of the key that turns the seams.</param>
+/// <param name="Path">Path of the bracket, or of the key that turns the seams.</param>
 /// <param name="Joints">Two or more, in the order of their numbers.</param>
 public sealed record TackGroup(string Path, ImmutableArray<Joint> Joints)
 {

@@ -5,8 +5,8 @@ using Vessel.Joints;
 namespace Vessel.Planning;
 
 /// <summary>The tacks of a joint.</summary>
-/// <param name="Length">Of each, mm.</param>
-/// <param name="Places">In the order in which they are set: degrees round a round joint, mm along a straight one.</param>
+/// <param name="Length">Length of each, mm.</param>
+/// <param name="Places">Places in the order in which they are set: degrees round a round joint, mm along a straight one.</param>
 public sealed record Tacks(double Length, ImmutableArray<double> Places)
 {
     /// <summary>

@@ -8,7 +8,7 @@ using Vessel.Ports;
 namespace Vessel.Planning;
 
 /// <summary>Everything to be done, and what must come before what.</summary>
-/// <param name="Tasks">In an order that keeps every link.</param>
+/// <param name="Tasks">Tasks in an order that keeps every link.</param>
 public sealed record WorkOrder(ImmutableArray<WorkTask> Tasks, ImmutableArray<WorkLink> Links)
 {
     public static WorkOrder Of(Assembly assembly) => Of(

@@ -66,7 +66,8 @@ internal static class WorkTasks
     public static string Dressing(PortDesign port) => $"dress {port.Path}";
 
     /// <summary>
-    /// Which end is welded last: the one across from a tube that passes into a packing, which is laid round it; else the one that carries the
+    /// Which end is welded last: the one across from a tube that passes into a packing, which is laid round it; else the one that carries
+    /// the
     /// internals, for they go in with it; else the top.
     /// </summary>
     public static PortHost ClosingEnd(VesselDesign design, ImmutableArray<PortSite> sites)

@@ -7,8 +7,8 @@ using Vessel.Stock;
 namespace Vessel.Planning;
 
 /// <summary>The time of a whole vessel; minutes.</summary>
-/// <param name="Hand">With parts cut by hand.</param>
-/// <param name="Laser">With parts cut by laser, the machine's own minutes included.</param>
+/// <param name="Hand">Time with parts cut by hand.</param>
+/// <param name="Laser">Time with parts cut by laser, the machine's own minutes included.</param>
 public sealed record Timing(ImmutableArray<TimeItem> Items, Estimate Hand, Estimate Laser)
 {
     private const string SetUpTask = "set-up";

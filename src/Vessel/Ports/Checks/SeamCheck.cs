@@ -43,7 +43,7 @@ internal static class SeamCheck
     }
 
     /// <summary>The middle of the widest stretch without a port, to a whole degree where that is free too.</summary>
-    /// <param name="pitch">From seam to seam: all of them turn together, so that a port stands in the way once in each.</param>
+    /// <param name="pitch">Angle from seam to seam: all of them turn together, so that a port stands in the way once in each.</param>
     private static double? FreeAngle(IReadOnlyList<Interval> taken, double pitch)
     {
         double Folded(double angle) => Turns.From(angle, 0) % pitch;

@@ -30,7 +30,7 @@ internal static class ShellEndCheck
         }
     }
 
-    /// <summary>At the very edge of what stands over a seam a port does not yet, mm.</summary>
+    /// <summary>Distance past the very edge of what stands over a seam, where a port stands over it too, mm.</summary>
     private const double Hair = 1e-3;
 
     /// <summary>The height nearest to the port's own at which it stands over the head's seam; null where none does.</summary>
@@ -90,7 +90,7 @@ internal static class ShellEndCheck
     private sealed record End(
         PortDesign Port, string Edge, string Head, double ToHole, double ToFoot, double Depth, int Inward)
     {
-        /// <summary>At most one fault: the one whose cure also cures the others, where that can be.</summary>
+        /// <summary>Fault of the shell's end, at most one: the one whose cure also cures the others, where that can be.</summary>
         public Fault? Find(Shown shown, double wall)
         {
             if (Depth > 0 && ToHole < Depth - Ring.Hair)

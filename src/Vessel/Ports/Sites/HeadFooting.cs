@@ -6,8 +6,8 @@ namespace Vessel.Ports;
 /// <summary>How a port stands on a head that is a wall of revolution, told in the head's own frame.</summary>
 /// <param name="Axis">Origin where the axis meets the outer face (or its level at a cone's tip), Z out along it, X away from the vessel's
 /// axis.</param>
-/// <param name="Outside">On the outer face.</param>
-/// <param name="Inside">On the inner face.</param>
+/// <param name="Outside">Footprint on the outer face.</param>
+/// <param name="Inside">Footprint on the inner face.</param>
 internal sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Inside)
 {
     /// <summary>Null where the axis misses the head, or a size is at fault.</summary>
@@ -28,7 +28,7 @@ internal sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Ins
             ?? new(axis, new RevolvedFootprint(HeadShape.Pointed(shape.Outer), axis), new RevolvedFootprint(HeadShape.Pointed(shape.Inner), axis));
     }
 
-    /// <summary>In closed form, where a port stays on a half sphere and off its flange.</summary>
+    /// <summary>Footing in closed form, where a port stays on a half sphere and off its flange.</summary>
     private static HeadFooting? OnSphere(HeadShape shape, PortDesign port, Frame3 axis)
     {
         if (shape.InnerSphere is not { } inner)

@@ -46,7 +46,7 @@ public static class OverSeam
     }
 
     /// <summary>The angles round a port at which lines of a radius meet a face at the seam's level, ascending.</summary>
-    /// <param name="axis">Of the port, in the vessel's frame.</param>
+    /// <param name="axis">Axis of the port, in the vessel's frame.</param>
     public static ImmutableArray<double> Crossings(Frame3 axis, Footprint face, double radius, double level)
     {
         double Over(double phi) => axis.ToOuter(face.At(radius, phi)).Z - level;

@@ -32,7 +32,9 @@ internal static class PortRoom
         : sites.Design.Head(end).Plate is { } flat ? -flat.Depth
         : double.NaN;
 
-    /// <summary>From where the axis meets the inside to the first of the tube's lines that leaves the room on its far side.</summary>
+    /// <summary>
+    /// Length from where the axis meets the inside to the first of the tube's lines that leaves the room on its far side.
+    /// </summary>
     private static double Slanted(PortSites sites, PortSite site)
     {
         var (design, shell) = (sites.Design, sites.Design.Shell);

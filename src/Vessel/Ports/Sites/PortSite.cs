@@ -7,9 +7,9 @@ namespace Vessel.Ports;
 /// <summary>Where a port stands: its axis in the vessel and its footprints on the two faces of its host.</summary>
 /// <param name="Frame">Origin where the axis meets the host's outside, Z along the axis to the free end. X is the
 /// side that faces down the shell (on a head: away from the vessel's axis), Y follows by the right hand.</param>
-/// <param name="Outside">On the host's outer face.</param>
-/// <param name="Inside">On the host's inner face.</param>
-/// <param name="HostWall">Of the host, the thinner one of two, mm.</param>
+/// <param name="Outside">Footprint on the host's outer face.</param>
+/// <param name="Inside">Footprint on the host's inner face.</param>
+/// <param name="HostWall">Wall of the host, the thinner one of two, mm.</param>
 public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, Footprint Inside, double HostWall)
 {
     private const int Samples = 120;
@@ -37,7 +37,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     /// <summary>Straight stretches of its axis from where it meets the host's outside to the free end.</summary>
     public ImmutableArray<TubeLeg> Legs => TubeLeg.Of(Port, Frame);
 
-    /// <summary>At the free end, Z outward.</summary>
+    /// <summary>Frame at the free end, Z outward.</summary>
     public Frame3 FreeEnd => Legs[^1].End;
 
     /// <summary>Along the axis from the host's outside to the free end, round the bend; mm.</summary>

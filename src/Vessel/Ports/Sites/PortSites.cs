@@ -25,12 +25,12 @@ internal sealed class PortSites
     /// <summary>Sites of the ports that have one.</summary>
     public IEnumerable<PortSite> Found => All.Select(stand => stand.Site).OfType<PortSite>();
 
-    /// <summary>Of the ports that fit the shell.</summary>
+    /// <summary>Openings of the ports that fit the shell.</summary>
     public ImmutableArray<ShellOpening> Openings { get; }
 
     public static PortSites Of(VesselDesign design) => new(design);
 
-    /// <summary>Of a head that is a wall of revolution; null for others, and where a size is at fault.</summary>
+    /// <summary>Shape of a head that is a wall of revolution; null for others, and where a size is at fault.</summary>
     public HeadShape? Shape(PortHost end) => end == PortHost.Top ? _shapes.Top : _shapes.Bottom;
 
     /// <summary>Site of a port that fits its host.</summary>

@@ -5,10 +5,10 @@ namespace Vessel.Ports;
 
 /// <summary>How a port stands in the shell: on a cylinder in closed form, on a cone by its line.</summary>
 /// <param name="Course">The course that its axis stands in.</param>
-/// <param name="Axis">In the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the
+/// <param name="Axis">Axis in the vessel's frame: origin where the axis meets the outside, Z out along it, X the side that faces down the
 /// shell.</param>
-/// <param name="Outside">On the outer face of its course, as if that had no ends.</param>
-/// <param name="Inside">On the inner face.</param>
+/// <param name="Outside">Footprint on the outer face of its course, as if that had no ends.</param>
+/// <param name="Inside">Footprint on the inner face.</param>
 internal sealed record ShellFooting(ShellCourse Course, Frame3 Axis, Footprint Outside, Footprint Inside)
 {
     /// <summary>How far past its wider edge a cone is taken to reach, in its own widths and heights.</summary>
@@ -35,7 +35,7 @@ internal sealed record ShellFooting(ShellCourse Course, Frame3 Axis, Footprint O
         return new(course, axis, On(outer), On(outer - course.Wall));
     }
 
-    /// <summary>From the tip to far past the wider edge.</summary>
+    /// <summary>Line from the tip to far past the wider edge.</summary>
     private static LinePiece Endless(LinePiece line)
     {
         var (narrow, wide) = line.A.U < line.B.U ? (line.A, line.B) : (line.B, line.A);

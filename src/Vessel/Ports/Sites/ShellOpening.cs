@@ -132,7 +132,7 @@ internal sealed class ShellOpening
     }
 
     /// <summary>The hole on the shell's flat, clockwise, which is this outline backwards.</summary>
-    /// <param name="radius">Of the cylinder on which the flat keeps its lengths.</param>
+    /// <param name="radius">Radius of the cylinder on which the flat keeps its lengths.</param>
     public Loop2 OnFlat(Development development, double radius)
     {
         // Unrolled from one place on, so that an outline that runs over the flat's edge stays in one piece.

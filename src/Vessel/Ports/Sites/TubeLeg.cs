@@ -18,7 +18,7 @@ public sealed record TubeLeg(Frame3 Frame, double Length)
 
     public Frame3 At(double along) => Frame with { Origin = Frame.ToOuter(new(0, 0, along)) };
 
-    /// <summary>From the host outward: one, or one for each piece of an elbow.</summary>
+    /// <summary>Legs from the host outward: one, or one for each piece of an elbow.</summary>
     /// <param name="frame">The port's own.</param>
     public static ImmutableArray<TubeLeg> Of(PortDesign port, Frame3 frame)
     {

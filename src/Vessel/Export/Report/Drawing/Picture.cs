@@ -9,7 +9,7 @@ namespace Vessel.Export.Report.Drawing;
 /// A picture is a drawing on the page, in units of which a line of text is <see cref="TextHeight"/> high, so that it can be read on a phone
 /// whatever is drawn; y up, zero at its upper edge. The style sheet knows pens by their names.
 /// </summary>
-/// <param name="Description">Of what is to be seen, for those who do not see it.</param>
+/// <param name="Description">Description of what is to be seen, for those who do not see it.</param>
 internal sealed record Picture(string Id, string Title, string Description, Box2 Frame, IEnumerable<Item> Items)
 {
     public const double TextHeight = 17;

@@ -73,7 +73,7 @@ internal static class SeamPicture
             yield return Stroke.Through(run, pen);
     }
 
-    /// <summary>In the middle of what can be seen of it, or of all of it.</summary>
+    /// <summary>Place in the middle of what can be seen of it, or of all of it.</summary>
     private static Point2 Place(ImmutableArray<(Point2 A, Point2 B, bool IsSeen)> spans)
     {
         var seen = spans.Where(span => span.IsSeen).ToList();

@@ -51,7 +51,7 @@ internal static class SectionPicture
         new Text(name, at, Picture.Letter, Pens.Name),
     ];
 
-    /// <summary>In the metal of the cut face furthest to the right, in the middle of its height.</summary>
+    /// <summary>Place in the metal of the cut face furthest to the right, in the middle of its height.</summary>
     private static Point2 Inside(ImmutableArray<ImmutableArray<Point2>> faces)
     {
         var face = faces.MaxBy(points => points.Max(p => p.U))!;

@@ -6,7 +6,7 @@ namespace Vessel.Export.Report.Model;
 
 /// <summary>A piece of metal where it stands.</summary>
 /// <param name="Part">Index among the build's parts.</param>
-/// <param name="Name">Of the part, numbered where there are several.</param>
+/// <param name="Name">Name of the part, numbered where there are several.</param>
 /// <param name="Move">Which way, and how far, it goes when the vessel is pulled apart, mm.</param>
 /// <param name="Low">Corner of its box in the vessel's frame.</param>
 /// <param name="High">The opposite corner.</param>
