@@ -18,7 +18,9 @@ public sealed class HeadRulesTests
         var shell = Designs.Shell() with { Material = metal };
         var port = Designs.OnHead("drain", PortHost.Bottom, drain, 2, 0) with
         {
-            Joint = PortJoint.SetIn, InsideLength = 10, Material = metal,
+            Joint = PortJoint.SetIn,
+            InsideLength = 10,
+            Material = metal,
         };
         var design = Designs.Vessel(shell, port) with { Bottom = bottom, Top = Designs.Inset(shell, "top") with { Material = metal } };
         return [.. Compiler.Assess(Compiler.Assemble(design)).Select(finding => finding.Code)];

@@ -45,7 +45,8 @@ public sealed class ChordLaws
         var radius = 55 * width;
         var port = Designs.Branch("wide", 2 * radius, wall * radius, new(400, 0.3, offset * 55, tilt, 0)) with
         {
-            Cut = EndCut.Ground, Length = 150,
+            Cut = EndCut.Ground,
+            Length = 150,
         };
         var vessel = Compiler.Assemble(Designs.Vessel(Designs.Shell() with { Height = 800 }, port));
 

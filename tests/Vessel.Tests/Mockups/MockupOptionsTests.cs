@@ -170,7 +170,7 @@ public sealed class MockupOptionsTests
                 Scale = 0.5,
                 Wall = 2,
                 Bed = new(220, 220, 300),
-                DrainHoles = design.Mockup.DrainHoles
+                DrainHoles = design.Mockup.DrainHoles,
             }, design.Mockup);
     }
 

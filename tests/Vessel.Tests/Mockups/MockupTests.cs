@@ -86,7 +86,12 @@ public sealed class MockupTests
     {
         var plate = BracketDesigns.Plate with
         {
-            Angle = Math.PI, Roll = roll * Math.PI / 180, Offset = offset, Corner = corner, FreeWidth = 60, Depth = 50,
+            Angle = Math.PI,
+            Roll = roll * Math.PI / 180,
+            Offset = offset,
+            Corner = corner,
+            FreeWidth = 60,
+            Depth = 50,
         };
         var vessel = Compiler.Assemble(Designs.Sound with { Members = [plate] });
 

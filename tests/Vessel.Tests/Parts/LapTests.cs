@@ -50,7 +50,10 @@ public sealed class LapTests
             ? InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { OutsideDiameter = 80, Windows = rows }], [], []))
             : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", PortHost.Top, 80, 2, 0) with
             {
-                Joint = PortJoint.SetIn, InsideLength = 60, Length = 40, Windows = rows,
+                Joint = PortJoint.SetIn,
+                InsideLength = 60,
+                Length = 40,
+                Windows = rows,
             });
         Assert.Empty(PortWindowCheck.Find(PortSites.Of(vessel)));
         var part = Compiler.Assemble(vessel).Parts.Single(part => part.Word == (kind == "sleeve" ? "sleeve" : "branch"));

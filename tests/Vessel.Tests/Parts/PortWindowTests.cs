@@ -37,7 +37,10 @@ public sealed class PortWindowTests
     private static PortDesign Hanging(params WindowsDesign[] rows) =>
         Designs.OnHead("vent", PortHost.Top, 32, Wall, 15) with
         {
-            Joint = PortJoint.SetIn, InsideLength = 30, Length = 40, Windows = [.. rows],
+            Joint = PortJoint.SetIn,
+            InsideLength = 30,
+            Length = 40,
+            Windows = [.. rows],
         };
 
     private static Assembly Built(params PortDesign[] ports) =>

@@ -159,7 +159,9 @@ public sealed class RollingTests
         var shell = Designs.Shell(200, wall, 240) with { SeamAngle = 0.4 };
         var port = Designs.Branch("inlet", bore + 4, 2, new(120, 2, 12, 0.1, 0)) with
         {
-            Length = 60, Joint = joint, InsideLength = joint == PortJoint.SetIn ? 5 : 0,
+            Length = 60,
+            Joint = joint,
+            InsideLength = joint == PortJoint.SetIn ? 5 : 0,
         };
         Part Of(LargeHoles when) =>
             Compiler.Assemble(Designs.Vessel(shell with { LargeHoles = when }, port)).Parts.Single(part => part.Id == "shell");

@@ -37,7 +37,9 @@ public sealed class ShellShapeTests
         var sheets = seed % 3 == 0 ? 2 : 1;
         var plain = Designs.Shell(below, wall, wide * Between(1.2, 2.5)) with
         {
-            SeamAngle = Between(0, Turns.Full), RootGap = Between(0, 1.5), Sheets = sheets,
+            SeamAngle = Between(0, Turns.Full),
+            RootGap = Between(0, 1.5),
+            Sheets = sheets,
         };
         var (from, length) = (plain.Height * Between(0.3, 0.4), plain.Height * Between(0.2, 0.35));
         var shell = seed % 2 == 0 ? plain with { TopDiameter = above } : plain with

@@ -82,7 +82,8 @@ public sealed class WindowTests
     {
         var cap = InsideTests.Cap(CupOpening.Up, StockForm.Sheet) with
         {
-            Windows = [_rows[0] with { Path = "inside.cap.windows" }], SeamAngle = 0.8,
+            Windows = [_rows[0] with { Path = "inside.cap.windows" }],
+            SeamAngle = 0.8,
         };
         var skirt = Compiler.Assemble(InsideTests.Vessel(cap)).Parts.Single(part => part.Word == "skirt");
 

@@ -115,7 +115,9 @@ public sealed class CavityTests
     {
         var cap = InsideTests.Cap(opens) with
         {
-            Windows = [], DrainHole = 0, Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2),
+            Windows = [],
+            DrainHole = 0,
+            Pattern = new("inside.cap.pattern", 3, 6, HolePattern.Square, 2),
         };
         var built = Compiler.Assemble(InsideTests.Vessel(cap));
         var lattice = built.Parts.Single(part => part.Word == "plate").Fields[0].Lattice;

@@ -144,7 +144,7 @@ public sealed class SaddleTests
             Ears = ears,
             K = 0.33,
             PlateHeight = 70,
-            Bolts = BracketDesigns.Narrow.Bolts with { Across = 60, Up = 50, Slot = slot }
+            Bolts = BracketDesigns.Narrow.Bolts with { Across = 60, Up = 50, Slot = slot },
         };
         var part = BracketDesigns.Part(BracketDesigns.On(bracket));
         var accuracy = new Accuracy(0.0005, Math.PI / 12);
