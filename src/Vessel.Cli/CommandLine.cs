@@ -53,7 +53,8 @@ internal static class CommandLine
     /// <summary>The whole tree of commands, which the manual is also written from.</summary>
     public static RootCommand Root(CommandConsole console)
     {
-        var root = new RootCommand("Works out a one-off welded vessel before the first cut: one design file in, flats, solids, hole and weld tables out.")
+        var root = new RootCommand("Works out a one-off welded vessel before the first cut: one design file in, flats, solids, hole and "
+            + "weld tables out.")
         {
             BuildCommand.Create(console),
             CheckCommand.Create(console),

@@ -26,7 +26,8 @@ internal static class FunctionText
         }
 
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"capacity  brim {capacity.Brim / 1e6:0.00} L, fillable {capacity.Fillable / 1e6:0.00} L, usable {capacity.Usable / 1e6:0.00} L: {capacity.LimitedBy}"));
+            $"capacity  brim {capacity.Brim / 1e6:0.00} L, fillable {capacity.Fillable / 1e6:0.00} L, usable {capacity.Usable / 1e6:0.00} "
+                + $"L: {capacity.LimitedBy}"));
     }
 
     private static string Said(Figure figure) => $"{figure.Title}: {FigureText.Of(figure.Value, figure.Unit)}";

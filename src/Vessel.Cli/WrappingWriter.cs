@@ -32,7 +32,8 @@ internal sealed partial class WrappingWriter(TextWriter to, int width) : TextWri
     /// <summary>What follows the first line stands below its text, or is indented where it has no label.</summary>
     public static IEnumerable<string> Lines(string text, int width)
     {
-        var indent = Label().Match(Emphasis().Replace(text, "")) is { Success: true, Length: <= WidestLabel } label && label.Length < width / 2
+        var indent = Label().Match(Emphasis().Replace(text, "")) is { Success: true, Length: <= WidestLabel } label
+            && label.Length < width / 2
             ? label.Length
             : text.Length - text.TrimStart().Length + Indent;
         var line = new StringBuilder();

@@ -32,7 +32,8 @@ public static class Silhouettes
 
     /// <param name="toward">Unit direction to the viewer, in the solid's own frame.</param>
     /// <returns>Points of each curve with the unit normals there, out of the metal and square to the view.</returns>
-    public static IEnumerable<ImmutableArray<(Vector3 At, Vector3 Normal)>> Of(Solid solid, Vector3 toward) => solid.Faces.OfType<Skin>().SelectMany(skin => skin.On switch
+    public static IEnumerable<ImmutableArray<(Vector3 At, Vector3 Normal)>> Of(Solid solid, Vector3 toward) =>
+        solid.Faces.OfType<Skin>().SelectMany(skin => skin.On switch
     {
         CylinderSurface cylinder when !IsAlong(toward) => OnCylinder(skin, cylinder, toward),
         SphereSurface or RevolvedSurface when IsSquare(toward) => OnMeridians(skin, toward),

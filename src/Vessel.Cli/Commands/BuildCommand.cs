@@ -40,9 +40,18 @@ internal static class BuildCommand
         var angle = Arguments.Number("--angle", "Greatest turn between facets of solids, degrees", "DEGREES", 15, (2, 45));
         var section = Arguments.Number(
             "--section", "Direction round the vessel of the cut through its axis, degrees", "DEGREES", 0, (0, 360));
-        var paper = new Option<string>("--paper") { Description = "Paper of templates and drawings: a4 (unless given) or letter.", DefaultValueFactory = _ => "a4" };
+        var paper = new Option<string>("--paper")
+        {
+            Description = "Paper of templates and drawings: a4 (unless given) or letter.",
+            DefaultValueFactory = _ => "a4"
+        };
         paper.AcceptOnlyFromAmong("a4", "letter");
-        var weldSymbols = new Option<string>("--weld-symbols") { Description = "Weld symbols on the drawing: iso (ISO 2553, first angle; unless given) or aws (AWS A2.4, third angle).", DefaultValueFactory = _ => "iso" };
+        var weldSymbols = new Option<string>("--weld-symbols")
+        {
+            Description = "Weld symbols on the drawing: iso (ISO 2553, first angle; "
+            + "unless given) or aws (AWS A2.4, third angle).",
+            DefaultValueFactory = _ => "iso"
+        };
         weldSymbols.AcceptOnlyFromAmong("iso", "aws");
         var paperThickness = Arguments.Number(
             "--paper-thickness", "Of the paper that is wrapped round tubes, mm", "MM", PaperOptions.OfficePaper, (0, 1));

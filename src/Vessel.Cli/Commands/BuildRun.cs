@@ -64,7 +64,8 @@ internal static class BuildRun
         {
             var place = part.At is { } at ? file.Place(at) + " " : string.Empty;
             console.Complain(string.Create(CultureInfo.InvariantCulture,
-                $"{place}a cut {kerf:0.###} mm wide closes up the narrowest hole or corner of '{part.Part}', which needs one narrower than {part.Most:0.##} mm"));
+                $"{place}a cut {kerf:0.###} mm wide closes up the narrowest hole or corner of '{part.Part}', which needs one narrower than "
+                    + $"{part.Most:0.##} mm"));
         }
 
         console.Error.WriteLine("Nothing was written. Use a narrower --kerf, or make those holes and corners larger.");

@@ -46,7 +46,8 @@ internal sealed class NewCommand
     public static Command Create(CommandConsole console)
     {
         var input = new NewCommand();
-        var command = new Command("new", "Write a commented first design, from options, from answers to a few questions, or from the answers in a pipe, one a line.")
+        var command = new Command("new", "Write a commented first design, from options, from answers to a few questions, or from the "
+            + "answers in a pipe, one a line.")
         {
             input._file, input._purpose, input._engine, input._speed, input._boost, input._flow, input._hose, input._diameter,
             input._height, input._material, input._mount, input._capacity,

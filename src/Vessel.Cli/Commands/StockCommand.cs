@@ -28,7 +28,8 @@ internal static class StockCommand
             DefaultValueFactory = _ => "text",
         };
         format.AcceptOnlyFromAmong("text", "csv", "json");
-        var command = new Command("stock", "Print the tables of metals, gauges, tubes, patterns, fittings, threads, rods, speeds and the shop's defaults, with sources.")
+        var command = new Command("stock", "Print the tables of metals, gauges, tubes, patterns, fittings, threads, rods, speeds and the "
+            + "shop's defaults, with sources.")
         {
             name, filter, format,
         };

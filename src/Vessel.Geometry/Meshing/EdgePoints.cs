@@ -156,7 +156,8 @@ internal static class EdgePoints
         if (cut is { } line)
         {
             // Opposite signs near half a period are the far side, not a crossing.
-            foreach (var t in Crossings(bound, samples, image => (image.U - line) / period is var turned ? turned - Math.Round(turned) : 0, 0.5))
+            foreach (var t in Crossings(bound, samples, image => (image.U - line) / period is var turned ? turned - Math.Round(turned)
+                : 0, 0.5))
                 yield return t;
         }
 

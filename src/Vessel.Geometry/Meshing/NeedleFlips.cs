@@ -30,7 +30,8 @@ internal static class NeedleFlips
                     continue;
                 var far = Opposite(triangles[behind], from, to);
                 var (one, other) = (new Triangle(tip, from, far), new Triangle(tip, far, to));
-                if (Math.Min(Altitude(one, at), Altitude(other, at)) <= Math.Min(Altitude(triangles[thin], at), Altitude(triangles[behind], at)))
+                if (Math.Min(Altitude(one, at), Altitude(other, at)) <= Math.Min(Altitude(triangles[thin], at),
+                    Altitude(triangles[behind], at)))
                     continue;
                 (triangles[thin], triangles[behind]) = (one, other);
                 Enter(thin);

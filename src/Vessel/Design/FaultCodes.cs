@@ -215,7 +215,8 @@ public static class FaultCodes
             "Make its inside length smaller, or use inner_end: flush."),
         new(nameof(FlushEndInside), FlushEndInside, "An inner end is to be flush and also to reach in.",
             "Delete inside_length, or use inner_end: square."),
-        new(nameof(EndOutsideHost), EndOutsideHost, "The square inner end of a set-in port stays outside its host for part of the way round, so that its hole is open.",
+        new(nameof(EndOutsideHost), EndOutsideHost, "The square inner end of a set-in port stays outside its host for part of the way "
+            + "round, so that its hole is open.",
             "Give a longer inside_length or none, or use inner_end: flush."),
         new(nameof(HoleSawNotMade), HoleSawNotMade, "No hole saw is made of the shell's diameter.", "Use cut: ground or cut: square."),
         new(nameof(ElbowTooSharp), ElbowTooSharp, "An elbow turns too far at one mitre.", "Use more pieces, or a smaller angle."),

@@ -25,7 +25,8 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
 
     /// <summary>Null for a flat head, and where a size is at fault.</summary>
     public static HeadShape? Of(PortHost end, VesselDesign design) => Of(
-        end, design.Head(end), design.Shell.AtEnd(end), design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
+        end, design.Head(end), design.Shell.AtEnd(end),
+            design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
 
     /// <param name="rim">The shell at that end.</param>
     /// <param name="tip">Radius of the port at the pole; zero for none.</param>

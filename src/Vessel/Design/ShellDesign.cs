@@ -68,14 +68,16 @@ public sealed record ShellDesign(
             return
             [
                 own with { Name = NamesOfThree[0], End = low },
-                new(this, NamesOfThree[1], low, high, OuterRadius, cone.Diameter / 2, StockForm.Sheet, new(cone.SeamAngle, cone.Sheets), cone.RootGap)
+                new(this, NamesOfThree[1], low, high, OuterRadius, cone.Diameter / 2, StockForm.Sheet, new(cone.SeamAngle, cone.Sheets),
+                    cone.RootGap)
                 {
                     Path = cone.Path,
                     SeamPath = $"{cone.Path}.seam_angle",
                     RootGapPath = $"{cone.Path}.root_gap",
                     SheetsPath = $"{cone.Path}.sheets",
                 },
-                new(this, NamesOfThree[2], high, Height, cone.Diameter / 2, cone.Diameter / 2, cone.Above, new(cone.AboveSeamAngle, cone.AboveSheets), RootGap)
+                new(this, NamesOfThree[2], high, Height, cone.Diameter / 2, cone.Diameter / 2, cone.Above,
+                    new(cone.AboveSeamAngle, cone.AboveSheets), RootGap)
                 {
                     Path = cone.Path,
                     SeamPath = $"{cone.Path}.above_seam_angle",

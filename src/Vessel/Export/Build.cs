@@ -93,7 +93,8 @@ public sealed class Build(
 
     private readonly Lazy<Mockup?> _mockup = new(() => assembly.Mockup is { Obstacles: [] } free ? Mockups.Mockup.Printed(free) : null);
 
-    private readonly Lazy<ImmutableArray<MockupInternal>> _internals = new(() => Mockups.MockupInternals.Of(assembly.Design.Mockup, assembly.Members, assembly.Joints));
+    private readonly Lazy<ImmutableArray<MockupInternal>> _internals =
+        new(() => Mockups.MockupInternals.Of(assembly.Design.Mockup, assembly.Members, assembly.Joints));
 
     private readonly Lazy<ImmutableArray<FigureGroup>> _function = new(() => FunctionFigures.Of(assembly));
 

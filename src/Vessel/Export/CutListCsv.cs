@@ -29,9 +29,11 @@ internal static class CutListCsv
 
     private static CsvCell[] Piece(Part part, Plan plan) =>
     [
-        part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name, StockWords.ToBuy(part, part.Stock.Length), StockWords.ToBuy(part, part.Stock.Width), part.Stock.Wall,
+        part.Name, plan.Assembly.Design.Quantity * part.Quantity, part.Stock.Form, part.Material.Name,
+            StockWords.ToBuy(part, part.Stock.Length), StockWords.ToBuy(part, part.Stock.Width), part.Stock.Wall,
         part.Stock.Mass, part.Mass, StockWords.From(part, plan), default,
-        part.Kind == PartKind.Bung ? $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size" : part.StockNote ?? part.SawNote,
+        part.Kind == PartKind.Bung ? $"thread {part.Holes[0].Thread!.Thread}; or a bung bought to this size" : part.StockNote
+            ?? part.SawNote,
     ];
 
     private static IEnumerable<CsvCell[]> Sheet(SheetStock stock, StockShop shop)
@@ -39,7 +41,8 @@ internal static class CutListCsv
         var nest = stock.Nest;
         yield return
         [
-            StockWords.Name(nest), nest.UsedLength.Length, "sheet to buy", nest.Material.Name, nest.Sheet.Length, nest.Sheet.Width, nest.Thickness,
+            StockWords.Name(nest), nest.UsedLength.Length, "sheet to buy", nest.Material.Name, nest.Sheet.Length, nest.Sheet.Width,
+                nest.Thickness,
             nest.Mass, default, default, Percent(nest.Utilisation), StockWords.Used(nest),
         ];
         if (stock.Rectangle is { } rectangle)
@@ -48,7 +51,8 @@ internal static class CutListCsv
             [
                 StockWords.Name(nest), 1, "or a remnant", nest.Material.Name, shop.Bought(rectangle.Sheet.Length, shop.SheetLength),
                 shop.Bought(rectangle.Sheet.Width, shop.SheetWidth), nest.Thickness,
-                rectangle.Mass, default, default, Percent(rectangle.Utilisation), "the smallest rectangle found, margins and spacing kept; grain along its length",
+                rectangle.Mass, default, default, Percent(rectangle.Utilisation),
+                    "the smallest rectangle found, margins and spacing kept; grain along its length",
             ];
         }
     }
@@ -62,5 +66,6 @@ internal static class CutListCsv
     private static double Percent(double share) => Math.Round(100 * share, 1);
 
     private static CsvCell[] Bought(BoughtItem item, int vessels) =>
-        [item.Name, vessels * item.Quantity, "bought", default, default, default, default, default, vessels * item.Mass, default, default, item.What];
+        [item.Name, vessels * item.Quantity, "bought", default, default, default, default, default, vessels * item.Mass, default, default,
+            item.What];
 }

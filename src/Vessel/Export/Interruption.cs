@@ -13,7 +13,8 @@ internal sealed class Interruption : IDisposable
     /// <param name="throwAway">Removes all that the build has put beside the files of the folder.</param>
     public Interruption(Action throwAway) => _signals =
     [
-        .. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP }.Select(signal => PosixSignalRegistration.Create(signal, _ =>
+        .. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP }
+            .Select(signal => PosixSignalRegistration.Create(signal, _ =>
         {
             // Never let go of again: nothing may be written between this and the end of the process.
             Gate.Enter();

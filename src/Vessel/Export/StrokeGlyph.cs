@@ -54,7 +54,8 @@ internal sealed record StrokeGlyph(ImmutableArray<ImmutableArray<Point2>> Stroke
 
         // An accent wider than its letter reaches over both sides.
         var left = Math.Min(0, all.Min(stroke => stroke.Min(p => p.U)));
-        ImmutableArray<ImmutableArray<Point2>> moved = [.. all.Select(stroke => ImmutableArray.CreateRange(stroke, p => p - new Point2(left, 0)))];
+        ImmutableArray<ImmutableArray<Point2>> moved =
+            [.. all.Select(stroke => ImmutableArray.CreateRange(stroke, p => p - new Point2(left, 0)))];
         return new(moved, Right(moved));
     }
 

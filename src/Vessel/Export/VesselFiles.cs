@@ -71,14 +71,15 @@ public static class VesselFiles
         var (part, options) = (built.Part, build.Options);
         foreach (var (role, path) in PartFiles.Of(part))
         {
-            yield return role == "template" ? PaperFiles.Pdf(path, $"template of {part.Name}", build, () => TemplatesPdf.Pages(built, build)) : new(path, role switch
-            {
-                "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
-                "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
-                "holes" => to => HolesCsv.Write(part, to),
-                "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),
-                _ => throw new InvalidOperationException($"no writer for {role}"),
-            });
+            yield return role == "template"
+                ? PaperFiles.Pdf(path, $"template of {part.Name}", build, () => TemplatesPdf.Pages(built, build)) : new(path, role switch
+                {
+                    "flat" or "wrap" => to => FlatDxf.Write(built.Fitted!, options.Drawing, to),
+                    "solid" => to => StlWriter.Write(built.Mesh, part.Name, to),
+                    "holes" => to => HolesCsv.Write(part, to),
+                    "holes_drawing" => to => HolesDxf.Write(part, built.Fitted, options.Drawing, to),
+                    _ => throw new InvalidOperationException($"no writer for {role}"),
+                });
             if (options.CutOnly && role is "flat" or "wrap")
             {
                 var bare = path.Insert(path.LastIndexOf('.'), "_cut-only");

@@ -26,7 +26,8 @@ internal static class AccessRules
             FindingCodes.JointOutOfReach,
             Severity.Error,
             [.. joint.Between.Distinct()],
-            () => $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(access.CupDiameter)} mm) and rod along {missing} % "
+            () => $"{joint.Number}, {joint.Name}, is out of reach of a torch (cup {NoteText.Length(access.CupDiameter)} mm) and rod along "
+            + $"{missing} % "
             + $"of its length when its turn comes: {access.InTheWay ?? "its own parts"} is in the way; {Remedy(access)}.",
             [new("reached share", access.ReachedShare, AtLeast(1), string.Empty),
                 new("free directions", access.FreeShare, null, string.Empty)],

@@ -21,15 +21,18 @@ internal static class DutyRules
             FindingCodes.MountOverloaded,
             Severity.Warning,
             [Slug.Of(margin.Carrier.Name)],
-            () => $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any side{Basis(design.Mounting)}, the stress in "
-            + $"{MountFigures.Whose(margin, assembly.Mount.Loads.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be {FigureText.Of(margin.Bears)}: "
+            () => $"full of {design.Flow.Liquid.Word} and under {FigureText.Of(design.Mounting.Acceleration)} g from any "
+            + $"side{Basis(design.Mounting)}, the stress in "
+            + $"{MountFigures.Whose(margin, assembly.Mount.Loads.Length)} is {FigureText.Of(margin.Stress.Likely)} MPa; it may be "
+            + $"{FigureText.Of(margin.Bears)}: "
             + "bring the plate nearer, make it thicker, wider or higher, take a thicker shell, more or thicker bolts, or a second bracket.",
             [new("margin", margin.Margin.Likely, AtLeast(MountFigures.LeastMargin), string.Empty)],
             design.PlaceOf(margin.Carrier.Path),
             $"strength over stress in {MountFigures.Whose(margin, assembly.Mount.Loads.Length)}");
 
     private static string Basis(MountingDesign mounting) => mounting.IsGiven ? string.Empty
-        : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in 'mounting: {{ duty: fixed }}')";
+        : mounting.DutyIsGiven ? $" (duty '{mounting.Duty.Name}')" : $" (duty '{mounting.Duty.Name}', a default: state the duty, as in "
+            + "'mounting: { duty: fixed }')";
 
     private static IEnumerable<Measure> Test(LeakTest test)
     {
@@ -50,7 +53,8 @@ internal static class DutyRules
                 FindingCodes.TestOverstress,
                 Severity.Warning,
                 [],
-                () => $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at {FigureText.Of(bears)}: "
+                () => $"at the test the {what} is stressed to as much as {FigureText.Of(stress)} MPa where metal next to a weld yields at "
+                + $"{FigureText.Of(bears)}: "
                 + "test at less, or take thicker metal or a dome.",
                 [new("stress", stress, AtMost(bears), "MPa")],
                 design.PlaceOf(path),
@@ -62,7 +66,8 @@ internal static class DutyRules
                 FindingCodes.MayCollapse,
                 Severity.Warning,
                 [],
-                () => $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite round bears "
+                () => $"a suction of {FigureText.Of(given.Suction / PascalsPerMillibar)} mbar may fold the shell: one that is not quite "
+                + "round bears "
                 + $"{Borne(collapse.Low)} at worst, {Borne(collapse.Likely)} likely; thicken it, or stiffen it by a ring.",
                 [new("suction", given.Suction / PascalsPerMillibar, AtMost(collapse.Low / PascalsPerMillibar), "mbar")],
                 design.PlaceOf(design.Shell.Path),
@@ -82,7 +87,8 @@ internal static class DutyRules
         var needs = Catch.Of(assembly, assembly.Flow);
         if (needs.ByRule is { } rule)
         {
-            yield return Holding(assembly, Severity.Warning, "usable content, for the rule book", AtLeast(rule), () => $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
+            yield return Holding(assembly, Severity.Warning, "usable content, for the rule book", AtLeast(rule), () =>
+                $"it holds {FigureText.Of(usable)} L to the first spill or seal where "
                 + $"{needs.Rule!.Name} asks for {FigureText.Of(rule)} L: make it higher or wider, or shorten the parts that hang inside.");
         }
 
@@ -90,20 +96,25 @@ internal static class DutyRules
         {
             yield return Holding(
                 assembly, Severity.Note, "usable content, between two drains", AtLeast(gathered.High, gathered.Likely),
-                () => $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to the first spill or seal: drain it "
+                () => $"in {FigureText.Of(needs.Hours)} hours {Parts(needs)} may gather, but it holds only {FigureText.Of(usable)} L to "
+                + "the first spill or seal: drain it "
                 + $"every {Whole(needs.Lasts(usable)!.Value.Low)} hours until it shows how fast it fills, or make it larger.");
         }
     }
 
     private static Measure Holding(Assembly assembly, Severity severity, string of, Allowed needed, Func<string> words) => new(
-        FindingCodes.CatchTooSmall, severity, [], words, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")], assembly.Design.PlaceOf("capacity"), of);
+        FindingCodes.CatchTooSmall, severity, [], words, [new("usable", assembly.Capacity.Usable / 1e6, needed, "L")],
+            assembly.Design.PlaceOf("capacity"), of);
 
     private static string Parts(Catch needs)
     {
         string Range(Amount rate, string what) => (needs.Hours * rate) is var volume
             ? $"{FigureText.Of(volume.Low)} to {FigureText.Of(volume.High)} L of {what} (likely {FigureText.Of(volume.Likely)})"
             : string.Empty;
-        return string.Join(" and ", new[] { needs.Oil is { } oil ? Range(oil, "oil") : null, needs.Water is { } water ? Range(water, "water") : null }.OfType<string>());
+        return string.Join(
+            " and ",
+            new[] { needs.Oil is { } oil ? Range(oil, "oil") : null, needs.Water is { } water ? Range(water, "water") : null }
+                .OfType<string>());
     }
 
     /// <summary>Hours rounded down, so that what is said is safe.</summary>
@@ -111,7 +122,8 @@ internal static class DutyRules
 
     private static IEnumerable<Measure> Drains(Assembly assembly)
     {
-        if (assembly.Design.DrainBack.Head is not { } head || Drain.Of(assembly, assembly.Flow) is not { Held: { } held } || !double.IsFinite(held))
+        if (assembly.Design.DrainBack.Head is not { } head || Drain.Of(assembly, assembly.Flow) is not { Held: { } held }
+            || !double.IsFinite(held))
         {
             yield break;
         }
@@ -120,7 +132,8 @@ internal static class DutyRules
             FindingCodes.OilHeldUp,
             Severity.Warning,
             [],
-            () => $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, which has {FigureText.Of(head)} mm: it stays in the "
+            () => $"the vessel's depression holds up {FigureText.Of(held)} mm of {assembly.Design.Flow.Liquid.Word} in the drain hose, "
+            + $"which has {FigureText.Of(head)} mm: it stays in the "
             + "vessel while the engine runs; hang it higher, or lower its loss.",
             [new("head held up", held, AtMost(head), "mm")],
             assembly.Design.PlaceOf("drain_back"),

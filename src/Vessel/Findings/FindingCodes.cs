@@ -143,7 +143,8 @@ public static class FindingCodes
         new(HoleNearBend, "A hole lies so near to a bend that bending draws it out of round.",
             "Move the hole away from the bend, or drill it after bending."),
         new(WasherNearBend, "A washer does not lie flat beside a bend.", "Bring the bolts together, or widen the bracket."),
-        new(EarGapTooWide, "A bracket's edge, cut square, stands too far off the shell where it is welded.", "Grind or bevel it to the shell, make the bracket narrower or bring it nearer to the middle, or take ears: ends, or a level plate."),
+        new(EarGapTooWide, "A bracket's edge, cut square, stands too far off the shell where it is welded.", "Grind or bevel it to the "
+            + "shell, make the bracket narrower or bring it nearer to the middle, or take ears: ends, or a level plate."),
         new(EarTooFlat, "A bracket's edge meets the shell too flatly for a fillet.",
             "Make the bracket narrower, bring it nearer to the middle, bevel its edge, or take ears: ends."),
         new(SeamUnderBracket, "The shell's long seam runs under a bracket.", "Turn the seam."),

@@ -76,7 +76,8 @@ internal static class FitRules
             weld,
             weld.Joint.Between,
             $"gap at the mitres of '{port.Name}'",
-            limits => $"cut square through the wall the mitres of the elbow of '{port.Name}' open by up to {NoteText.Length(weld.GapNormal)} mm on the outside "
+            limits => $"cut square through the wall the mitres of the elbow of '{port.Name}' open by up to "
+                + $"{NoteText.Length(weld.GapNormal)} mm on the outside "
                 + $"of the bend; {limits}: saw them (cut: sawn) or take more pieces.",
             assembly.Design.PlaceOf($"{elbow.Path}.cut"));
     }
@@ -121,7 +122,8 @@ internal static class FitRules
             [Slug.Of(site.Port.Name)],
             () => $"over {Math.Round(100 * weld.GrooveShare)} % of {weld.Joint.Number} the surfaces meet at up to "
             + $"{NoteText.Degrees(weld.Dihedral.End)} deg, too flat for a fillet ({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): "
-            + $"bevel the tube's end there, or {(site.Port.Host == PortHost.Shell ? "reduce the offset" : "stand it square to the surface")}.",
+            + "bevel the tube's end there, or "
+            + $"{(site.Port.Host == PortHost.Shell ? "reduce the offset" : "stand it square to the surface")}.",
             [new("dihedral", steepest, AtMost(limit), "deg")],
             assembly.Design.PlaceOf($"{site.Port.Path}.at.{(site.Port.Host == PortHost.Shell ? "offset" : "radius")}"),
             $"widest angle at '{site.Port.Name}'");

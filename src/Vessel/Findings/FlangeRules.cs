@@ -21,8 +21,10 @@ internal static class FlangeRules
             FindingCodes.FlangeTooShort,
             Severity.Warning,
             [Slug.Of(part)],
-            () => $"{what} is {NoteText.Length(leg)} mm long from its bend line, in metal of {NoteText.Length(thickness)} mm; a press brake needs "
-            + $"{NoteText.Length(least.Value)} mm ({least.Source}): make it longer, bend it over length and cut it back, or weld it up from strips.",
+            () => $"{what} is {NoteText.Length(leg)} mm long from its bend line, in metal of {NoteText.Length(thickness)} mm; a press "
+            + "brake needs "
+            + $"{NoteText.Length(least.Value)} mm ({least.Source}): make it longer, bend it over length and cut it back, or weld it up "
+            + "from strips.",
             [new("bend line to edge", leg, AtLeast(least.Value), "mm")],
             design.PlaceOf(key),
             $"bend line to edge, {what}");

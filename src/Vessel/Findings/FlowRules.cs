@@ -33,7 +33,8 @@ internal static class FlowRules
                 FindingCodes.MediaBypassed,
                 Severity.Warning,
                 [],
-                () => $"gas can go from '{path.Inlet}' to '{path.Vent}' past the packing: most of it will, as that way is the freer one; close it.",
+                () => $"gas can go from '{path.Inlet}' to '{path.Vent}' past the packing: most of it will, as that way is the freer one; "
+                    + "close it.",
                 [],
                 design.PlaceOf("inside"));
         }

@@ -18,7 +18,8 @@ internal static class HoleRules
                     FindingCodes.HoleTooSmallToCut,
                     Severity.Warning,
                     [part.Id],
-                    () => $"hole {hole.Number} of {part.Name} is {NoteText.Length(hole.Diameter)} mm in {NoteText.Length(part.Thickness)} mm sheet: "
+                    () => $"hole {hole.Number} of {part.Name} is {NoteText.Length(hole.Diameter)} mm in {NoteText.Length(part.Thickness)} "
+                    + "mm sheet: "
                     + "cutters ask for one thickness, none takes less than half; drill it instead.",
                     [new("diameter", hole.Diameter, CutterLimits.Hole(part.Thickness), "mm")],
                     assembly.Design.PlaceOf(part.Path),

@@ -32,7 +32,8 @@ internal static class InsertionRules
                 FindingCodes.InsertBeforePort,
                 Severity.Warning,
                 [Slug.Of(name), Slug.Of(port.Name)],
-                () => $"'{name}' goes in from above, tried along its axis and turning about it, and does not pass the inner end of '{port.Name}': put '{port.Name}' in "
+                () => $"'{name}' goes in from above, tried along its axis and turning about it, and does not pass the inner end of "
+                + $"'{port.Name}': put '{port.Name}' in "
                 + $"after it, or let it reach in by no more than {NoteText.Length(reach)} mm.",
                 [new("inside length", port.InsideLength, AtMost(reach), "mm")],
                 design.PlaceOf($"{port.Path}.inside_length"),

@@ -31,7 +31,8 @@ internal static class InsideClashRules
                 FindingCodes.InsideClash,
                 Severity.Warning,
                 [Slug.Of(port.Name), Slug.Of(body.Name)],
-                () => $"the inner end of '{port.Name}' comes within {NoteText.Length(distance.Value.Start)} to {NoteText.Length(distance.Value.End)} mm of "
+                () => $"the inner end of '{port.Name}' comes within {NoteText.Length(distance.Value.Start)} to "
+                + $"{NoteText.Length(distance.Value.End)} mm of "
                 + $"'{body.Name}': a bead or a tube out of true closes that; make its inside length smaller.",
                 [new("distance", distance.Value.Start, AtLeast(Least), "mm")],
                 assembly.Design.PlaceOf($"{port.Path}.inside_length"),

@@ -49,7 +49,8 @@ internal static class LigamentRules
                 FindingCodes.LigamentTooNarrow,
                 Severity.Warning,
                 [.. joint.Between.Concat(other.Between).Distinct()],
-                () => $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root to root; "
+                () => $"{joint.Number} ({joint.Name}) comes within {NoteText.Length(distance)} mm of {other.Number} ({other.Name}), root "
+                + "to root; "
                 + $"{NoteText.Length(limit)} mm leave the toes of both a wall of plate: move one of them.",
                 [new("distance", distance, AtLeast(limit), "mm")],
                 design.PlaceOf(joint.Owner),

@@ -23,7 +23,8 @@ internal static class MockupRules
             Severity.Note,
             [],
             () => $"the mock-up is {NoteText.Length(size.X)} x {NoteText.Length(size.Y)} x {NoteText.Length(size.Z)} mm: a bed of "
-            + $"{NoteText.Length(bed.Width)} x {NoteText.Length(bed.Depth)} x {NoteText.Length(bed.Height)} mm takes it in {boxes:0} pieces, more than "
+            + $"{NoteText.Length(bed.Width)} x {NoteText.Length(bed.Depth)} x {NoteText.Length(bed.Height)} mm takes it in {boxes:0} "
+            + "pieces, more than "
             + $"{MockupPieces.Most}, so that it is written whole: give a smaller 'mockup.scale' or a larger 'mockup.bed'.",
             [new("pieces", boxes, AtMost(MockupPieces.Most), "")],
             assembly.Design.PlaceOf(plan.Options.Path),

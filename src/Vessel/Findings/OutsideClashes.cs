@@ -98,7 +98,8 @@ internal static class OutsideClashes
             return null;
         var top = Math.Min(foot.Reach.End, port.WholeLength - Strand);
         var fitting = FittingEnvelope.Of(port);
-        ImmutableArray<ConvexBody> nut = fitting is null ? [] : [new Bar(site.FreeEnd.Origin, site.FreeEnd.ToOuter(new(0, 0, fitting.Length)), fitting.Radius)];
+        ImmutableArray<ConvexBody> nut = fitting is null ? []
+            : [new Bar(site.FreeEnd.Origin, site.FreeEnd.ToOuter(new(0, 0, fitting.Length)), fitting.Radius)];
         var bodies = ImmutableArray.CreateBuilder<(ConvexBody, double)>();
         bodies.AddRange(TubeBodies.Of(site, radius, top).Concat(nut).Select(body => (body, 0.0)));
         foreach (var point in foot.Points)

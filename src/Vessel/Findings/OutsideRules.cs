@@ -14,7 +14,8 @@ internal static class OutsideRules
         [clash.One.Id, clash.Other.Id],
         () => (clash.Distance.End <= Hair
             ? $"{clash.One.Name} and {clash.Other.Name} run into each other outside the vessel"
-            : $"{clash.One.Name} and {clash.Other.Name} come within {NoteText.Length(clash.Distance.Start)} to {NoteText.Length(clash.Distance.End)} mm "
+            : $"{clash.One.Name} and {clash.Other.Name} come within {NoteText.Length(clash.Distance.Start)} to "
+                + $"{NoteText.Length(clash.Distance.End)} mm "
                 + "of each other outside the vessel")
             + ": move, turn or shorten one of the two.",
         [new("distance", clash.Distance.Start, AtLeast(OutsideClashes.Least), "mm")],

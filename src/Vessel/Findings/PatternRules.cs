@@ -25,7 +25,8 @@ internal static class PatternRules
             FindingCodes.WebTooNarrow,
             Severity.Warning,
             [part.Id],
-            () => $"{NoteText.Length(web)} mm stay between the holes of {part.Name} in {NoteText.Length(part.Thickness)} mm sheet: heat warps "
+            () => $"{NoteText.Length(web)} mm stay between the holes of {part.Name} in {NoteText.Length(part.Thickness)} mm sheet: heat "
+            + "warps "
             + "webs below one thickness; widen the pitch, or take smaller holes or thinner sheet.",
             [new("web", web, CutterLimits.Web(part.Thickness), "mm")],
             assembly.Design.PlaceOf($"{field.Path}.pitch"),

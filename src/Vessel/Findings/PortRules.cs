@@ -83,7 +83,8 @@ internal static class PortRules
             FindingCodes.PortOverHeadSeam,
             late ? Severity.Warning : Severity.Note,
             [Names.PortPart(port, design), head, Slug.Of(port.Name)],
-            () => $"'{port.Name}' stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, then drill through both"
+            () => $"'{port.Name}' stands over the seam of the {head}: weld that seam first, dress it flush under the port and look at it, "
+            + "then drill through both"
             + (late ? ". It is the seam that closes the vessel: swarf falls in, and the root is out of reach." : "."),
             [],
             design.PlaceOf($"{port.Path}.at.height"));
@@ -98,8 +99,10 @@ internal static class PortRules
             FindingCodes.HoseGripShort,
             Severity.Warning,
             [PortPieces.Ids(port)[^1]],
-            () => $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm only: a hose is pushed over one "
-            + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of {NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
+            () => $"beyond the last mitre of the elbow of '{port.Name}' the tube is straight all round for {NoteText.Length(whole)} mm "
+            + "only: a hose is pushed over one "
+            + $"diameter ({NoteText.Length(wanted)} mm) before it is clamped; give an end_length of "
+            + $"{NoteText.Length(elbow.EndLength + wanted - whole)} mm or more.",
             [new("straight end", whole, AtLeast(wanted), "mm")],
             design.PlaceOf($"{elbow.Path}.end_length"),
             $"straight end of the elbow of '{port.Name}'");

@@ -17,7 +17,8 @@ internal static class RoomRules
         () => (clash.Distance.End <= Hair
             ? $"{clash.Room.What} runs into {clash.Other}"
             : $"{clash.Room.What} comes within {NoteText.Length(clash.Distance.End)} mm of {clash.Other}")
-            + $" (a cylinder of {NoteText.Length(2 * clash.Room.Radius)} mm over {NoteText.Length(clash.Room.To - clash.Room.From)} mm along the "
+            + $" (a cylinder of {NoteText.Length(2 * clash.Room.Radius)} mm over {NoteText.Length(clash.Room.To - clash.Room.From)} mm "
+            + "along the "
             + "port's axis): turn, move or lengthen the port, or give the hose's true sizes under 'mockup'.",
         [new("distance", clash.Distance.Start, AtLeast(RoomClashes.Least), "mm")],
         assembly.Design.PlaceOf(clash.Room.Port.Site.Port.Path),

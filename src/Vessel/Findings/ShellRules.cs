@@ -45,7 +45,8 @@ internal static class ShellRules
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(below, design), .. Names.ShellParts(above, design)],
-                () => $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, nearer than "
+                () => $"the long seams of {below.Name} and {above.Name} reach the round seam {NoteText.Length(apart)} mm from each other, "
+                + "nearer than "
                 + $"{NoteText.Length(SeamsApart)} mm: turn one of them, '{above.SeamPath[(above.SeamPath.LastIndexOf('.') + 1)..]}: "
                 + $"{NoteText.Degrees(below.Seams.Between(above.Seams.Count))}' lies as far from the others as may be.",
                 [new("apart", apart, AtLeast(SeamsApart), "mm")],
@@ -70,7 +71,8 @@ internal static class ShellRules
                 FindingCodes.TighterThanRolls,
                 Severity.Warning,
                 ids,
-                () => $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than {NoteText.Length(least)} mm: "
+                () => $"the {name} is {NoteText.Length(bore)} mm wide inside at its narrowest, and the shop's rolls make no less than "
+                + $"{NoteText.Length(least)} mm: "
                 + "cut it from tube, have it rolled, or bend it over a bar.",
                 [new("inside diameter", bore, AtLeast(least), "mm")],
                 design.PlaceOf(path),
@@ -91,7 +93,8 @@ internal static class ShellRules
                 Severity.Note,
                 [Names.PortPart(site.Port, assembly.Design)],
                 () => $"the hole for '{site.Port.Name}' is {NoteText.Length(width)} mm wide, over a quarter of the shell's diameter "
-                + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or after_rolling).",
+                + $"({NoteText.Length(limit)} mm): leave it on tabs, or scribe it and cut it after rolling (shell.large_holes: on_tabs or "
+                + "after_rolling).",
                 [new("width", width, AtMost(limit), "mm")],
                 assembly.Design.PlaceOf(site.Port.Path),
                 $"width of the hole for '{site.Port.Name}'");

@@ -23,8 +23,10 @@ internal static class SlipRules
             FindingCodes.FitUncertain,
             Severity.Note,
             fit.Parts,
-            () => $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm {(pressed ? "press" : "slip")} on the diameter, but {shares} may add up to "
-            + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} mm{(fit.Shares.Any(share => share.IsTakenUp) ? ", out of round" : "")}): measure both before cutting"
+            () => $"{fit.Name}: {NoteText.Length(Math.Abs(fit.Clearance))} mm {(pressed ? "press" : "slip")} on the diameter, but {shares} "
+            + "may add up to "
+            + $"{NoteText.Length(fit.LikelySpread)} mm (at worst {NoteText.Length(fit.WorstSpread)} "
+            + $"mm{(fit.Shares.Any(share => share.IsTakenUp) ? ", out of round" : "")}): measure both before cutting"
             + $"{(pressed ? ", or weld it" : $", or give a clearance of {NoteText.Length(fit.LikelySpread / 2)} mm")}.",
             [new(pressed ? "interference left" : "clearance left", left, AtLeast(0), "mm")],
             design.PlaceOf(fit.Path),

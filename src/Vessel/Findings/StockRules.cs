@@ -32,8 +32,10 @@ internal static class StockRules
                 FindingCodes.NoSheetHolds,
                 Severity.Warning,
                 [part.Id],
-                () => $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of {NoteText.Length(sheet.Length)} x "
-                + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
+                () => $"the flat of {part.Name}, {NoteText.Length(length)} x {NoteText.Length(wide)} mm, finds no room on a sheet of "
+                + $"{NoteText.Length(sheet.Length)} x "
+                + $"{NoteText.Length(sheet.Width)} mm with {NoteText.Length(sheet.Margin)} mm kept from its "
+                + $"edges{(piece.Turns.Length < 4 ? ", its bend lines across the grain" : "")}: "
                 + $"{Remedy()}buy larger sheet (stock.sheet_length and sheet_width in the shop's file).",
                 [.. figures.OrderBy(figure => figure.Free)],
                 design.PlaceOf(part.Path),

@@ -49,10 +49,12 @@ internal sealed class FixtureForm
     private readonly bool _isHooked;
     private readonly bool _hasLip;
 
-    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, (ImmutableArray<double> Radii, int Fine) across, double window, double end,
+    private FixtureForm(FixtureBase on, ImmutableArray<Foot> feet, (ImmutableArray<double> Radii, int Fine) across, double window,
+        double end,
         bool hasStop, bool hasLip, bool isHooked)
     {
-        (_on, _feet, _radii, _fine, _window, _end, _isHooked, _hasLip) = (on, feet, across.Radii, across.Fine, window, end, isHooked, hasLip);
+        (_on, _feet, _radii, _fine, _window, _end, _isHooked, _hasLip) =
+            (on, feet, across.Radii, across.Fine, window, end, isHooked, hasLip);
         HasStop = hasStop;
     }
 
@@ -104,7 +106,8 @@ internal sealed class FixtureForm
         if (!StandsOnBoth(free))
         {
             refused = StandsOnBoth(feet)
-                ? $"{space.UnderFoot(feet.First(foot => !free.Contains(foot)), sleeve + LeastFoot)}, which is there by then, is in the way of its feet"
+                ? $"{space.UnderFoot(feet.First(foot => !free.Contains(foot)), sleeve + LeastFoot)}, which is there by then, is in the way "
+                    + "of its feet"
                 : "its host falls away too steeply beside it, or ends too near";
             return null;
         }

@@ -37,7 +37,8 @@ public sealed class Assembly
     /// <summary>The same vessel with another duty, or its parts and welds in another order. Nothing is built anew.</summary>
     internal Assembly(Assembly built, VesselDesign design, ImmutableArray<Part> parts, ImmutableArray<WeldFigures> welds)
     {
-        (Design, Sites, Chamber, Members, Joints, Parts, Welds) = (design, built.Sites, built.Chamber, built.Members, built.Joints, parts, welds);
+        (Design, Sites, Chamber, Members, Joints, Parts, Welds) =
+            (design, built.Sites, built.Chamber, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Attitude, Capacity) = (built.Fits, built.Bought, built.Attitude, built.Capacity);
         _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
         _flow = new(() => FlowPath.Of(this));

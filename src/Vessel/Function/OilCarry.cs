@@ -4,7 +4,8 @@ namespace Vessel.Function;
 public static class OilCarry
 {
     public const string Source =
-        "2 to 15 g/h lost with the blow-by of heavy-duty diesels (FISITA 2005), all of it taken to stay here; 8 likely, the middle of that: derived here";
+        "2 to 15 g/h lost with the blow-by of heavy-duty diesels (FISITA 2005), all of it taken to stay here; 8 likely, the middle of "
+            + "that: derived here";
 
     private const double GramsPerLitre = 870;
 

@@ -12,7 +12,8 @@ internal static class GirthSeam
     public static Joint? Below(ShellCourse course, VesselDesign vessel)
     {
         var courses = vessel.Shell.Courses;
-        return courses.IndexOf(course) is > 0 and var i ? Of(courses[i - 1], course, vessel, vessel.Shell.Reducer!.GirthPaths[i - 1]) : null;
+        return courses.IndexOf(course) is > 0 and var i ? Of(courses[i - 1], course, vessel, vessel.Shell.Reducer!.GirthPaths[i - 1])
+            : null;
     }
 
     private static Joint Of(ShellCourse below, ShellCourse above, VesselDesign vessel, string path)

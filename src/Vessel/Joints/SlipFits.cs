@@ -87,7 +87,8 @@ public static class SlipFits
                 : new(
                     "shell's bore, by its long seam's shrinkage", bore, sheets * SeamShare * Bead.MeanWidth(shell.Wall) / Math.PI,
                     "a tenth of the weld's mean width [practice]"),
-            new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore, "ASME VIII-1, UG-80, 1 % of the diameter, not checked against the source")
+            new("shell's bore, out of round until it is pulled over the plate", bore, OutOfRound / 2 * bore,
+                "ASME VIII-1, UG-80, 1 % of the diameter, not checked against the source")
             {
                 IsTakenUp = true,
             },

@@ -57,7 +57,8 @@ internal static class Clearances
             {
                 yield return new(
                     [part.Id],
-                    $"{part.What} meets the vessel at {Math.Round(Turns.ToDegrees(Math.Asin(Math.Max(0, print.Steepness))), 1)} deg where it is "
+                    $"{part.What} meets the vessel at {Math.Round(Turns.ToDegrees(Math.Asin(Math.Max(0, print.Steepness))), 1)} deg where "
+                    + "it is "
                     + $"flattest: it grazes below {Math.Round(Turns.ToDegrees(Math.Asin(LeastSteepness)), 1)} deg",
                     null,
                     part.Path);

@@ -50,7 +50,8 @@ public static class MockupPieces
         if (!options.Splits || Boxes(mockup.Size, bed) > Most || BedFit.Of(mockup.Mesh, bed) is not null)
             return [];
         List<Cutting> bodies = [new(mockup.Mesh, [], false)];
-        foreach (var (way, room) in ((Vector3, double)[])[(Vector3.UnitZ, bed.Height), (Vector3.UnitX, bed.Width), (Vector3.UnitY, bed.Depth)])
+        foreach (var (way, room) in ((Vector3, double)[])[(Vector3.UnitZ, bed.Height), (Vector3.UnitX, bed.Width),
+            (Vector3.UnitY, bed.Depth)])
             bodies = [.. bodies.SelectMany(body => BedFit.Of(body.Mesh, bed) is null ? Cut(body, way, room).SelectMany(Bodies) : [body])];
         return
         [

@@ -14,7 +14,8 @@ internal static class BoltHole
         number,
         bolts.Slot == 0
             ? $"bolt of {NoteText.Length(bolts.Diameter)} mm"
-            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: {(alongStrip ? "slot along the strip" : "upright slot")} {NoteText.Length(bolts.HoleDiameter)} x "
+            : $"bolt of {NoteText.Length(bolts.Diameter)} mm: {(alongStrip ? "slot along the strip" : "upright slot")} "
+                + $"{NoteText.Length(bolts.HoleDiameter)} x "
                 + $"{NoteText.Length(bolts.HoleDiameter + bolts.Slot)} mm",
         middle,
         outline,

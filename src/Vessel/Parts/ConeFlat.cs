@@ -195,10 +195,12 @@ internal static class ConeFlat
             : $"Seams from {NoteText.Degrees(sheet.SeamAngle)} deg on, every {NoteText.Degrees(sheet.Pitch)} deg";
         return
         [
-            $"{piece.Name.ToUpperInvariant()}, {segments}CONE OF {NoteText.Degrees(2 * sheet.HalfAngle)} DEG, {sheet.Material.Name}, {NoteText.Length(sheet.Wall)} mm",
+            $"{piece.Name.ToUpperInvariant()}, {segments}CONE OF {NoteText.Degrees(2 * sheet.HalfAngle)} DEG, {sheet.Material.Name}, "
+                + $"{NoteText.Length(sheet.Wall)} mm",
             "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres, from the cone's tip.",
             $"Radii {NoteText.Length(development.Lengths.End)} and {NoteText.Length(development.Lengths.Start)} mm, sector "
-            + $"{NoteText.Degrees(sheet.Pitch * development.Share)} deg, on the middle of the wall; root gap {NoteText.Length(sheet.RootGap)} mm.",
+            + $"{NoteText.Degrees(sheet.Pitch * development.Share)} deg, on the middle of the wall; root gap "
+            + $"{NoteText.Length(sheet.RootGap)} mm.",
             $"Roll about the tip, marks outside. {seams}; both edges {NoteText.Length(development.SeamLength)} mm.",
             .. piece.EdgeNotes,
             .. holes,

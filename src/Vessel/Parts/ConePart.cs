@@ -18,8 +18,10 @@ internal static class ConePart
         var (sheet, cone) = (ConeShape.Of(course), ConeShape.Finished(course));
         ImmutableArray<string> edges =
         [
-            $"Outside {NoteText.Length(2 * course.Low)} mm at the lower edge, {NoteText.Length(2 * course.High)} mm at the upper, {NoteText.Length(course.Height)} mm high between level edges.",
-            $"Cut square; when rolled and welded dress both edges level: {NoteText.Length(course.Wall * Math.Sin(course.HalfAngle))} mm off the outside "
+            $"Outside {NoteText.Length(2 * course.Low)} mm at the lower edge, {NoteText.Length(2 * course.High)} mm at the upper, "
+                + $"{NoteText.Length(course.Height)} mm high between level edges.",
+            $"Cut square; when rolled and welded dress both edges level: {NoteText.Length(course.Wall * Math.Sin(course.HalfAngle))} mm "
+            + "off the outside "
             + "of the narrow one, off the inside of the wide one.",
             .. ShellWords.Rolling(course.Shell.Rolls, sheet.Development.Trim),
         ];
@@ -75,7 +77,8 @@ internal static class ConePart
     public const string ToBeRolled = "sector, to be rolled to a cone";
 
     /// <summary>All that the bench does to make a sheet.</summary>
-    public static string Making(string name, bool isDrilled) => $"cut {name}, deburr, roll to a cone{(isDrilled ? ", drill its holes" : "")}";
+    public static string Making(string name, bool isDrilled) => $"cut {name}, deburr, roll to a "
+        + $"cone{(isDrilled ? ", drill its holes" : "")}";
 
     /// <summary>One sheet in its own frame.</summary>
     public static Solid Solid(ConeShape cone, ImmutableArray<PortSite> drilled)

@@ -17,7 +17,8 @@ public static class HoleWords
     {
         { Made: HoleMethod.DrillAndTap } => "drill and tap",
         { Shape: { IsSlot: true } slot } => $"drill {NoteText.Length(slot.Drill)} at both ends, cut between them and file",
-        { Shape: { } window } => $"drill {NoteText.Length(window.Drill)} in the four corners, cut between them and file{(window.Corner > 0 ? "" : " the corners out")}",
+        { Shape: { } window } => $"drill {NoteText.Length(window.Drill)} in the four corners, cut between them and "
+            + $"file{(window.Corner > 0 ? "" : " the corners out")}",
         _ => Round(hole.Diameter, hole.Clearance),
     };
 

@@ -62,7 +62,8 @@ internal static class PackingRoom
         var own = Tubes(design).FirstOrDefault(tube => tube.Name == disc.Fits)?.HangsFrom;
         var tubes = sites.Where(site => site.UprightBody is not null).Select(site => (Body: site.UprightBody!, From: site.Port.Host))
             .Concat(Tubes(design).Where(tube => tube.Name != disc.Fits).Select(tube => (Body: tube.Body(design), From: tube.HangsFrom)))
-            .Where(tube => (own is null || tube.From == own) && tube.Body.Rings.Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
+            .Where(tube => (own is null || tube.From == own) && tube.Body.Rings
+                .Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
                 && ring.Low < room.End - Ring.Hair && ring.High > room.Start + Ring.Hair))
             .Select(tube => (tube.Body.Name, tube.From,
                 Deep: tube.Body.Rings.Max(ring => Math.Min(ring.High, room.End) - Math.Max(ring.Low, room.Start))))

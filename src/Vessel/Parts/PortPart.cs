@@ -66,7 +66,8 @@ internal static class PortPart
         {
             SawNote = piece.Shape.Upper.IsPlain
                 ? $"one end mitred {NoteText.Degrees(elbow.Slant)} deg from square, the other square"
-                : $"both ends mitred {NoteText.Degrees(elbow.Slant)} deg from square, leaning towards each other: turn the tube half round between the cuts",
+                : $"both ends mitred {NoteText.Degrees(elbow.Slant)} deg from square, leaning towards each other: turn the tube half round "
+                    + "between the cuts",
         };
     }
 }

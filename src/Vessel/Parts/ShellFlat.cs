@@ -96,7 +96,8 @@ internal static class ShellFlat
             [],
             [
                 .. words.Notes(development, left.Contains(true)),
-                .. notches.Select(notch => $"'{notch.site.Port.Name}' is scribed: it stands over the head's seam, so its hole is made when that is welded."),
+                .. notches.Select(notch => $"'{notch.site.Port.Name}' is scribed: it stands over the head's seam, so its hole is made when "
+                    + "that is welded."),
             ],
             development,
             rolled ? "mean diameter" : "outside diameter");

@@ -36,7 +36,8 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
             yield break;
         var places = Piece.Numbers.Select(Course.Seams.Sheet)
             .Select(sheet => $"{NoteText.Degrees(Turns.From(sheet.Start, 0))} to {NoteText.Degrees(Turns.From(sheet.End, 0))}");
-        yield return $"{Piece.Numbers.Length} PIECE{(Piece.Numbers.Length > 1 ? "S" : "")}, {Course.Seams.Count} GO ROUND: {string.Join(", ", places)} deg.";
+        yield return $"{Piece.Numbers.Length} PIECE{(Piece.Numbers.Length > 1 ? "S" : "")}, {Course.Seams.Count} GO ROUND: "
+            + $"{string.Join(", ", places)} deg.";
     }
 
     /// <summary>What is welded to its two edges, and by which weld.</summary>
@@ -53,7 +54,8 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
     /// <param name="left">Whether openings are left to be cut later.</param>
     public ImmutableArray<string> Notes(Development development, bool left)
     {
-        var size = $"outside {NoteText.Length(2 * Course.Low)} mm, wall {NoteText.Length(Course.Wall)} mm, height {NoteText.Length(Course.Height)} mm";
+        var size = $"outside {NoteText.Length(2 * Course.Low)} mm, wall {NoteText.Length(Course.Wall)} mm, height "
+            + $"{NoteText.Length(Course.Height)} mm";
         return development switch
         {
             WrappedDevelopment wrapped when Course.IsRolled =>
@@ -61,12 +63,14 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
                 $"ROLLED {Name}, {Course.Shell.Material.Name}, {size}",
                 .. Places(),
                 "WRAP FOR THE OUTSIDE OF THE ROLLED SHELL, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres.",
-                $"Left edge on the middle of {(Course.Seams.Count == 1 ? "the long" : "its first")} seam, at {NoteText.Degrees(Turns.From(wrapped.Start, 0))} deg. Not for a shell whose holes were cut in the flat.",
+                $"Left edge on the middle of {(Course.Seams.Count == 1 ? "the long" : "its first")} seam, at "
+                    + $"{NoteText.Degrees(Turns.From(wrapped.Start, 0))} deg. Not for a shell whose holes were cut in the flat.",
             ],
             WrappedDevelopment wrapped =>
             [
                 $"{Name} FROM TUBE, {Course.Shell.Material.Name}, {size}",
-                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",
+                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from "
+                    + "sheet.",
                 $"Left edge on {NoteText.Degrees(wrapped.Start)} deg. Holes are drilled along each port's axis.",
             ],
             _ =>
@@ -74,7 +78,8 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
                 $"{Name}, {Course.Shell.Material.Name}, {size}",
                 .. Places(),
                 "OUTSIDE FACE UP. x runs with increasing angle (counter-clockwise seen from above), y up. Millimetres.",
-                $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at {NoteText.Degrees(Turns.From(Turned.Seams.First, 0))} deg, root gap {NoteText.Length(Course.RootGap)} mm.",
+                $"Roll about the vertical, marks outside. {(Course.Seams.Count == 1 ? "Long seam" : "First seam")} at "
+                    + $"{NoteText.Degrees(Turns.From(Turned.Seams.First, 0))} deg, root gap {NoteText.Length(Course.RootGap)} mm.",
                 "Blank on the mean diameter.",
                 .. Rolling(Course.Shell.Rolls, Course.Shell.Rolls.Trim),
                 .. left ? new[] { LeftOpenings } : [],
@@ -83,17 +88,20 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
     }
 
     private string LeftOpenings => Course.Shell.LargeHoles == LargeHoles.OnTabs
-        ? $"Openings over a quarter of the diameter hang on tabs {NoteText.Length(TabbedHole.TabWidth(Course.Wall))} mm wide: roll it, then saw the tabs through and dress them."
+        ? $"Openings over a quarter of the diameter hang on tabs {NoteText.Length(TabbedHole.TabWidth(Course.Wall))} mm wide: roll it, "
+            + "then saw the tabs through and dress them."
         : "Openings over a quarter of the diameter are scribed only: cut them when it is rolled.";
 
     /// <summary>What the rolls leave flat, and what the seam draws in.</summary>
     /// <param name="trim">Added at each end, mm.</param>
     public static IEnumerable<string> Rolling(RollsShop rolls, double trim)
     {
-        yield return trim > 0 ? $"{NoteText.Length(trim)} mm are added at each end, which the rolls leave flat: cut them off at the lines when it is rolled."
+        yield return trim > 0 ? $"{NoteText.Length(trim)} mm are added at each end, which the rolls leave flat: cut them off at the lines "
+            + "when it is rolled."
             : rolls.FlatEnd is { } flat ? $"The rolls leave {NoteText.Length(flat)} mm flat at each end: pre-bend them."
             : "Rolls leave flat ends: pre-bend or trim.";
         if (rolls.SeamShrinkage > 0)
-            yield return $"Longer by {NoteText.Length(rolls.SeamShrinkage)} mm than the circumference less the gap: the seam shrinks by that much.";
+            yield return $"Longer by {NoteText.Length(rolls.SeamShrinkage)} mm than the circumference less the gap: the seam shrinks by "
+                + "that much.";
     }
 }

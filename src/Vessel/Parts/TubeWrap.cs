@@ -47,7 +47,8 @@ internal static class TubeWrap
             null,
             [
                 Title(port, piece.Name),
-                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, the way to the free end at the top. Millimetres. Do not cut from sheet.",
+                "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP, the way to the free end at the top. Millimetres. Do not cut from "
+                    + "sheet.",
                 "Both side edges on the inside of the bend.",
                 MitreNote(elbow, isEnd ? "Lower end" : "Both ends"),
             ],
@@ -179,7 +180,8 @@ internal static class TubeWrap
         host == PortHost.Shell ? ["down", "right", "up", "left"] : ["out", "90", "in", "270"];
 
     private static string Title(PortDesign port, string name) =>
-        $"{name.ToUpperInvariant()}, {port.Material.Name}, outside {NoteText.Length(port.OutsideDiameter)} mm, wall {NoteText.Length(port.Wall)} mm";
+        $"{name.ToUpperInvariant()}, {port.Material.Name}, outside {NoteText.Length(port.OutsideDiameter)} mm, wall "
+            + $"{NoteText.Length(port.Wall)} mm";
 
     private static ImmutableArray<string> Notes(PortSite site, TubePiece piece)
     {
@@ -206,7 +208,8 @@ internal static class TubeWrap
     {
         _ when end.IsPlain => "Plain end, square to the axis.",
         _ when site.Port.IsFlush =>
-            $"Line on the outside; grind the end face back through the wall to the curve of the {Names.Of(site.Port.Host)}'s inside, with which it ends flush.",
+            $"Line on the outside; grind the end face back through the wall to the curve of the {Names.Of(site.Port.Host)}'s inside, with "
+                + "which it ends flush.",
         (EndCut.Square, _) => "Cut square through the wall along the line.",
         (EndCut.HoleSaw, CylinderFootprint host) => HoleSawNote(site.Port, host),
         _ => "Line on the outside; grind the end face back through the wall to the host's curve.",
@@ -215,7 +218,8 @@ internal static class TubeWrap
     private static string HoleSawNote(PortDesign port, CylinderFootprint host)
     {
         var depth = port.FirstLength + (Math.Sqrt((host.Radius - host.Offset) * (host.Radius + host.Offset)) / Math.Cos(host.Tilt));
-        return $"Hole saw {NoteText.Length(2 * host.Radius)} mm; tube and saw axes {NoteText.Degrees((Math.PI / 2) - host.Tilt)} deg apart, "
+        return $"Hole saw {NoteText.Length(2 * host.Radius)} mm; tube and saw axes {NoteText.Degrees((Math.PI / 2) - host.Tilt)} deg "
+            + "apart, "
             + $"offset {NoteText.Length(host.Offset)} mm; saw axis {NoteText.Length(depth)} mm from the "
             + $"{(port.Elbow is null ? "free end" : "middle of the mitre")} along the tube.";
     }

@@ -117,7 +117,8 @@ internal sealed record WindowedTube(
 
     private ImmutableArray<string> Notes(bool rolled, IEnumerable<string> rolling) =>
     [
-        $"{Name.ToUpperInvariant()}, {Material.Name}, outside {NoteText.Length(2 * OuterRadius)} mm, wall {NoteText.Length(Wall)} mm, length {NoteText.Length(Length)} mm",
+        $"{Name.ToUpperInvariant()}, {Material.Name}, outside {NoteText.Length(2 * OuterRadius)} mm, wall {NoteText.Length(Wall)} mm, "
+            + $"length {NoteText.Length(Length)} mm",
         rolled
             ? "OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Blank on the mean diameter."
             : "WRAP FOR THE OUTSIDE OF THE TUBE, OUTSIDE FACE UP. x runs with increasing angle, y up. Millimetres. Do not cut from sheet.",

@@ -25,7 +25,8 @@ internal static class Wraps
             Notes =
             [
                 .. flat.Notes,
-                $"LONGER THAN ONCE ROUND: the circumference is {NoteText.Length(girth)} mm, to the line 'once round'; {NoteText.Length(lap)} mm lap over the left edge, "
+                $"LONGER THAN ONCE ROUND: the circumference is {NoteText.Length(girth)} mm, to the line 'once round'; "
+                + $"{NoteText.Length(lap)} mm lap over the left edge, "
                 + "so that every hole is drawn whole. Not for a tube laser as it is.",
             ],
             LapArea = area,

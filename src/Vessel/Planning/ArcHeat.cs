@@ -18,8 +18,10 @@ public static class ArcHeat
     private const double JoulesPerKilojoule = 1000;
 
     public static string Source(WeldingCurrent current) => current == WeldingCurrent.Alternating
-        ? "0.6 U I / v, EN 1011-1; U between 9.5 V + 0.01 V/A and 10 V + 0.04 V/A (not checked against the source: measure it); low to high by the table's amps"
-        : "0.6 U I / v, EN 1011-1; U between 9.5 V + 0.01 V/A and 10 V + 0.02 V/A, a short arc in argon (not checked against the source: measure it); low to high by the table's amps";
+        ? "0.6 U I / v, EN 1011-1; U between 9.5 V + 0.01 V/A and 10 V + 0.04 V/A (not checked against the source: measure it); low to "
+            + "high by the table's amps"
+        : "0.6 U I / v, EN 1011-1; U between 9.5 V + 0.01 V/A and 10 V + 0.02 V/A, a short arc in argon (not checked against the source: "
+            + "measure it); low to high by the table's amps";
 
     /// <summary>Least and greatest of the arc, V.</summary>
     public static (double Low, double High) Volts(double amps, WeldingCurrent current) =>

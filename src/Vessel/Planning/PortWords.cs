@@ -16,8 +16,10 @@ internal static class PortWords
         if (port.Elbow is not { } elbow)
             return $"free end {Of(port.Length)} mm out";
         var at = site.FreeEnd.Origin;
-        return $"elbow of {NoteText.Degrees(elbow.Angle)} deg turned to {NoteText.Degrees(Turns.From(elbow.Direction, 0))} deg round the port "
-            + $"(counter-clockwise from outside, 0 {(port.Host == Design.PortHost.Shell ? "down" : "away from the vessel's axis")}); middle of the free end "
+        return $"elbow of {NoteText.Degrees(elbow.Angle)} deg turned to {NoteText.Degrees(Turns.From(elbow.Direction, 0))} deg round the "
+            + "port "
+            + $"(counter-clockwise from outside, 0 {(port.Host == Design.PortHost.Shell ? "down" : "away from the vessel's axis")}); "
+            + "middle of the free end "
             + $"at height {Of(at.Z)} mm, {Of(Math.Sqrt((at.X * at.X) + (at.Y * at.Y)))} mm from the vessel's axis, clock angle "
             + $"{NoteText.Degrees(Turns.From(Math.Atan2(at.Y, at.X), 0))} deg";
     }

@@ -38,7 +38,8 @@ internal static class WeldNotes
             ? FormattableString.Invariant($"up to {settings.High:0} A: a water-cooled torch (one cooled by air stops at about {Tungstens.AirCooled:0} A [practice]) and a machine that gives it")
             : null;
         var gas = settings.HasHelium
-            ? "the amps are the table's for argon with helium, which does not say how much (25 to 75 % [practice]); on argon alone preheat, or expect more amps"
+            ? "the amps are the table's for argon with helium, which does not say how much (25 to 75 % [practice]); on argon alone "
+                + "preheat, or expect more amps"
             : null;
         return torch is null ? gas : gas is null ? torch : $"{torch}; {gas}";
     }
@@ -47,10 +48,13 @@ internal static class WeldNotes
     {
         WeldRole.LongSeam or WeldRole.InnerSeam =>
             "clamp on a bar; tack from one end with the gap held, weld in back-steps towards it; it draws in: re-round after",
-        WeldRole.GirthSeam => "circumferences matched by tape first; four tacks, then in quarters, opposite ones after each other; check that both axes are in line",
+        WeldRole.GirthSeam => "circumferences matched by tape first; four tacks, then in quarters, opposite ones after each other; check "
+            + "that both axes are in line",
         WeldRole.HeadSeam => "in quarters, opposite ones after each other; the rim shrinks by a few tenths",
-        WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: begin opposite to where it may lean",
-        WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld the inside of the bend first",
+        WeldRole.PortSeam => "in halves, on a curved shell from the crotch up; it pulls the wall in and the port towards the first bead: "
+            + "begin opposite to where it may lean",
+        WeldRole.MitreSeam => "tack inside and outside of the bend first and check its angle; the pieces open towards the last bead: weld "
+            + "the inside of the bend first",
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

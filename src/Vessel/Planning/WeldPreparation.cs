@@ -16,7 +16,8 @@ internal static class WeldPreparation
         if (EdgePreparation.IsBevelled(joint.Kind, joint.Wall))
         {
             var held = joint.HeldOpen > weld.GapNormal
-                ? $"gap {Text(joint.HeldOpen)} mm; the drawing has {(isTight ? "none" : $"{gap} mm")}: the vessel comes out longer by the difference, less the weld's shrinkage"
+                ? $"gap {Text(joint.HeldOpen)} mm; the drawing has {(isTight ? "none" : $"{gap} mm")}: the vessel comes out longer by the "
+                    + "difference, less the weld's shrinkage"
                 : isTight ? "edges that touch" : $"gap {gap} mm";
             return $"bevel to a V of 60 deg, root face {Text(Bevel.RootFace)} mm, {held}";
         }
@@ -24,13 +25,15 @@ internal static class WeldPreparation
         if (joint.Kind == JointKind.Fillet)
         {
             return weld.GrooveShare > 0
-                ? $"bevel the attached part where the surfaces open beyond 135 deg ({Text(100 * weld.GrooveShare)} % of the way); {Fillet()}"
+                ? $"bevel the attached part where the surfaces open beyond 135 deg ({Text(100 * weld.GrooveShare)} % of the way); "
+                    + $"{Fillet()}"
                 : $"square, {Fillet()}";
         }
 
         return isTight
             ? $"square edges, tight; no gap over {Tenths(aim)} mm"
-            : $"square edges, gap {gap} mm{(Tenths(weld.GapNormal) != Tenths(aim) && weld.GapNormal < aim ? $", at most {Tenths(aim)} mm" : "")}";
+            : $"square edges, gap {gap} "
+                + $"mm{(Tenths(weld.GapNormal) != Tenths(aim) && weld.GapNormal < aim ? $", at most {Tenths(aim)} mm" : "")}";
 
         string Fillet() =>
             isTight ? "fitted without a gap" : $"fitted; gap up to {(weld.GapNormal < 0.05 ? gap : Tenths(weld.GapNormal))} mm";

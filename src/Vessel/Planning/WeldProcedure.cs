@@ -79,7 +79,8 @@ public sealed record WeldProcedure(
             family == MaterialFamily.Stainless && joint.Role.IsWall(),
             after > coolBelow ? coolBelow : null,
             [
-                .. new[] { cost.FillerWhy, WeldNotes.Heat(family, joint.Wall), WeldNotes.Machine(settings), joint.Words?.Heed ?? WeldNotes.Distortion(joint.Role) }.OfType<string>(),
+                .. new[] { cost.FillerWhy, WeldNotes.Heat(family, joint.Wall), WeldNotes.Machine(settings), joint.Words?.Heed
+                    ?? WeldNotes.Distortion(joint.Role) }.OfType<string>(),
             ]);
     }
 }

@@ -61,7 +61,8 @@ internal static class DesignBuilder
         var seam = section.Has("made_from") ? Turns.From(section.Number("seam_angle"), 0) : double.NaN;
         var form = Form(section.Text("made_from"));
         var sheets = Sheets(section, "sheets", form);
-        return new ShellDesign(section.Path, section.Metal, outside, wall, section.Number("height"), form, seam, form == StockForm.Tube ? 0 : section.NumberOr("root_gap", Bevel.UsualGap(wall)))
+        return new ShellDesign(section.Path, section.Metal, outside, wall, section.Number("height"), form, seam, form == StockForm.Tube ? 0
+            : section.NumberOr("root_gap", Bevel.UsualGap(wall)))
         {
             Rolls = workshop.Rolls,
             Sheets = sheets,

@@ -52,7 +52,8 @@ public static class KeyTable
         },
         new("capacity", KeyKind.Mapping, "Leans and steps for which the capacity is worked out")
         {
-            DefaultRule = "its own defaults", Map = CapacityKeys.Capacity with { Keys = [.. CapacityKeys.Capacity.Keys, .. Members(MemberKind.UnderCapacity)] },
+            DefaultRule = "its own defaults",
+                Map = CapacityKeys.Capacity with { Keys = [.. CapacityKeys.Capacity.Keys, .. Members(MemberKind.UnderCapacity)] },
         },
         new("mockup", KeyKind.Mapping, "The mock-up from the 3D printer, and the room for hoses")
         {

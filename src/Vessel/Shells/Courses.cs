@@ -11,5 +11,6 @@ internal static class Courses
 {
     /// <summary>The courses of the shell, built, from the lower edge up.</summary>
     public static ImmutableArray<Course> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
-        [.. design.Shell.Courses.Select(course => course.IsCone ? (Course)new Cone(course, design, sites) : new Cylinder(course, design, sites))];
+        [.. design.Shell.Courses
+            .Select(course => course.IsCone ? (Course)new Cone(course, design, sites) : new Cylinder(course, design, sites))];
 }

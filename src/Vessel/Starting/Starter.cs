@@ -43,7 +43,8 @@ public static class Starter
         if (tries.FirstOrDefault() is not { } found)
         {
             return (null, FormattableString.Invariant(
-                $"no body of up to {wish.RoomDiameter:0} mm and {wish.RoomHeight:0} mm over all holds {wish.Capacity:0.##} L between drains; give it more room, or drain it more often"));
+                $"no body of up to {wish.RoomDiameter:0} mm and {wish.RoomHeight:0} mm over all holds {wish.Capacity:0.##} L between ")
+                    + "drains; give it more room, or drain it more often");
         }
 
         var best = _offsets.Select(share => found with { OffsetShare = share }).Where(Suits).MinBy(Doubts) ?? found;

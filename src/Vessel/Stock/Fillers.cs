@@ -40,7 +40,8 @@ public static class Fillers
         if (usual == Er5356 && isHot)
         {
             return (Er5554, FormattableString.Invariant(
-                $"ER5554, not ER5356: at {use.Temperature:0.#} degC, above {Hot:0}, weld metal with more than 3 % magnesium cracks under stress and corrosion (F. Armao, Practical Welding Today, May 2007)"));
+                $"ER5554, not ER5356: at {use.Temperature:0.#} degC, above {Hot:0}, weld metal with more than 3 % magnesium cracks under ")
+                    + "stress and corrosion (F. Armao, Practical Welding Today, May 2007)");
         }
 
         if (usual == Er4043 && use.IsAnodised)

@@ -42,7 +42,8 @@ public static class Gauges
                 _mildSteel[row] * Inch, "Manufacturers' Standard Gauge for steel sheet, published to 0.0001 in"),
             _ => new(
                 _stainless[row] * Inch,
-                "old United States Standard gauge, published to 0.0001 in; dealers' stainless gauges differ by some hundredths of a mm: measure it"),
+                "old United States Standard gauge, published to 0.0001 in; dealers' stainless gauges differ by some hundredths of a mm: "
+                    + "measure it"),
         };
     }
 

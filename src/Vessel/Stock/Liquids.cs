@@ -90,7 +90,8 @@ public static class Liquids
             "coolant", "coolant", false,
             [(-17.8, 1087.6, 20.2), (4.4, 1080.8, 6.01), (26.7, 1071.6, 2.61), (48.9, 1059.9, 1.415), (71.1, 1046.0, 0.908),
                 (93.3, 1029.5, 0.680)],
-            "half water, half ethylene glycol by volume: densities of ASHRAE Fundamentals in a pipe maker's manual, viscosities of an engineer's table"),
+            "half water, half ethylene glycol by volume: densities of ASHRAE Fundamentals in a pipe maker's manual, viscosities of an "
+                + "engineer's table"),
         new(
             "water", "water", false,
             [

@@ -27,7 +27,8 @@ public static class MountDuties
         Vehicle,
         new(
             "boat", 10, "in the hull of a boat that slams",
-            "1000 vertical shocks of 10 g, as on marine sanitation devices (33 CFR 159.105); petrol tanks are tested at 15 g aft and 25 g forward "
+            "1000 vertical shocks of 10 g, as on marine sanitation devices (33 CFR 159.105); petrol tanks are tested at 15 g aft and 25 g "
+            + "forward "
             + "(33 CFR 183.584)"),
         new("carried", 15, "carried by hand, set down hard", "[practice] a drop onto a floor is more"),
     ];

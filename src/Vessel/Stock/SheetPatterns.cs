@@ -14,7 +14,8 @@ public sealed record SheetPattern(string Name, double HoleDiameter, double Pitch
 public static class SheetPatterns
 {
     public const string Source =
-        "R T names after DIN 24041 / ISO 7806 and suppliers' sheets; inch sizes from a supplier's list; open area computed for an endless sheet";
+        "R T names after DIN 24041 / ISO 7806 and suppliers' sheets; inch sizes from a supplier's list; open area computed for an endless "
+            + "sheet";
 
     private const double Inch = 25.4;
 

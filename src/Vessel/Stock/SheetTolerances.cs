@@ -5,7 +5,8 @@ namespace Vessel.Stock;
 /// <summary>Lengths by which sheet may be thicker or thinner than it is called, mm either way.</summary>
 public static class SheetTolerances
 {
-    public const string Source = "EN 10259, normal tolerances of cold-rolled stainless strip 1,000 to 1,300 mm wide, as printed by bssa.org.uk; "
+    public const string Source = "EN 10259, normal tolerances of cold-rolled stainless strip 1,000 to 1,300 mm wide, as printed by "
+        + "bssa.org.uk; "
         + "taken for other metals too: common practice, no source";
 
     /// <summary>Thicknesses from which on, mm, and by how much they may be off.</summary>

@@ -61,7 +61,8 @@ public static class Strengths
 /// <summary>What metric bolts bear.</summary>
 public static class BoltStrength
 {
-    public const string Source = "stress area pi / 4 (d - 0.9382 P)^2, coarse pitches of ISO 261; proof 450 MPa: A2-70 of ISO 3506 (not checked against the source)";
+    public const string Source = "stress area pi / 4 (d - 0.9382 P)^2, coarse pitches of ISO 261; proof 450 MPa: A2-70 of ISO 3506 (not "
+        + "checked against the source)";
 
     /// <summary>Proof stress of A2-70, MPa; 8.8 bears 580 to 600.</summary>
     public const double Proof = 450;

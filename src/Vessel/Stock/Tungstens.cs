@@ -25,7 +25,8 @@ public sealed record Tungsten(double Diameter, (double Low, double High) Direct,
 public static class Tungstens
 {
     public const string Source =
-        "amps to 3.2 mm: Air Products, MetFab Welder's Handbook, ceriated, thoriated and lanthanated; of 4.0 mm on AC: Kemppi TTC manual; of 4.8 mm on AC: "
+        "amps to 3.2 mm: Air Products, MetFab Welder's Handbook, ceriated, thoriated and lanthanated; of 4.0 mm on AC: Kemppi TTC manual; "
+        + "of 4.8 mm on AC: "
         + "Tweco 400 MSTP manual; of both on DC: AWS A5.12, not checked against the source; cups: Lincoln Electric IM528, table 14";
 
     /// <summary>Amps beyond which a torch that is cooled by air alone does not go. Common practice, no source.</summary>

@@ -7,7 +7,8 @@ namespace Vessel.Stock;
 public sealed record WeldFatigue(double ToeLow, double ToeHigh, double Root)
 {
     public const string Source =
-        "IIW recommendations for fatigue design (A. Hobbacher): structural stress at the toe FAT 90 and 100, pull and bending on the throat from its root FAT 80 "
+        "IIW recommendations for fatigue design (A. Hobbacher): structural stress at the toe FAT 90 and 100, pull and bending on the "
+        + "throat from its root FAT 80 "
         + "(W. Fricke); aluminium 36, 40 and, scaled alike, 28; limit at ten million cycles (classes not checked against the source)";
 
     /// <summary>Factor from two to ten million cycles on a slope of 3: below that a steady range does no more harm.</summary>

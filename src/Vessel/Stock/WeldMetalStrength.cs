@@ -40,9 +40,11 @@ public static class WeldMetalStrength
 
     private static Datum Steel(double share, double tensile) => new(
         share * tensile * Strengths.Ksi,
-        FormattableString.Invariant($"weld metal: {share:0.00} of the filler's {tensile:0} ksi tensile strength (AISC table J2.5; the filler's strength not checked against the source)"));
+        FormattableString.Invariant($"weld metal: {share:0.00} of the filler's {tensile:0} ksi tensile strength (AISC table J2.5; the ")
+            + "filler's strength not checked against the source)");
 
     private static Datum Aluminium(double strength, string kind) => new(
         strength * Strengths.Ksi / AluminiumFactor,
-        FormattableString.Invariant($"weld metal: {strength:0.0} ksi {kind} strength of the filler over 1.95 (Aluminum Design Manual, not checked against the source)"));
+        FormattableString.Invariant($"weld metal: {strength:0.0} ksi {kind} strength of the filler over 1.95 (Aluminum Design Manual, not ")
+            + "checked against the source)");
 }

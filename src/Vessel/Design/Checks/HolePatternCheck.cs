@@ -27,7 +27,8 @@ internal static class HolePatternCheck
                 : $"The patterns of the design have too many holes together, most of them in '{field.Name}'.",
             $"about {shown.Number(KeyKind.Count, Math.Round(all))}", $"at most {shown.Number(KeyKind.Count, Limits.Holes)}",
             // If every pattern's pitch grew alike.
-            $"Use a pitch of at least {shown.LengthUp(field.Holes.Pitch * Math.Sqrt(all / Limits.Holes))}{(counts.Count(c => c > 0) > 1 ? ", and wider ones in the others" : "")}.");
+            "Use a pitch of at least "
+                + $"{shown.LengthUp(field.Holes.Pitch * Math.Sqrt(all / Limits.Holes))}{(counts.Count(c => c > 0) > 1 ? ", and wider ones in the others" : "")}.");
     }
 
     private static IEnumerable<Fault> Find(

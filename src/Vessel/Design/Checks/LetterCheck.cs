@@ -13,7 +13,8 @@ internal static class LetterCheck
         yield return new Fault(
             FaultCodes.LettersTooDeep,
             $"{options.Path}.names",
-            $"Letters sunk into a shell that is printed {shown.Length(Math.Max(shell.Wall * options.Scale, options.Wall))} thick leave less than its least wall.",
+            $"Letters sunk into a shell that is printed {shown.Length(Math.Max(shell.Wall * options.Scale, options.Wall))} thick leave "
+                + "less than its least wall.",
             shown.Length(options.LetterDepth),
             $"at most {shown.LengthDown(spare)}",
             "Let them be raised ('names: raised'), print it filled ('inside: solid'), or make 'letter_depth' or 'wall' less.");

@@ -17,24 +17,28 @@ internal static class ShellShapeCheck
         var (shown, shell) = (new Shown(design.Units), design.Shell);
         if (shell is { TopDiameter: not null, Reducer: { } both })
         {
-            yield return new(FaultCodes.KeyDoesNotApply, $"{shell.Path}.top_diameter", "'top_diameter' means nothing beside 'reducer'.", null, null,
+            yield return new(FaultCodes.KeyDoesNotApply, $"{shell.Path}.top_diameter", "'top_diameter' means nothing beside 'reducer'.",
+                null, null,
                 $"Delete it, or '{both.Path}'.");
             yield break;
         }
 
         if (shell is { TopDiameter: not null, MadeFrom: StockForm.Tube })
         {
-            yield return new(FaultCodes.ConeFromTube, $"{shell.Path}.made_from", "A shell that is a frustum cannot be cut from tube.", "tube", "sheet",
+            yield return new(FaultCodes.ConeFromTube, $"{shell.Path}.made_from", "A shell that is a frustum cannot be cut from tube.",
+                "tube", "sheet",
                 "Use 'made_from: sheet', or delete 'top_diameter'.");
         }
 
         if (shell.Reducer is { } reducer && Straight(shown, shell, reducer) is { } off)
             yield return off;
         else if (shell.TopDiameter is { } top)
-            foreach (var fault in Angle(shown, shell, shell.OutsideDiameter, top, shell.Height, $"{shell.Path}.top_diameter", "Delete 'top_diameter'"))
+            foreach (var fault in Angle(shown, shell, shell.OutsideDiameter, top, shell.Height, $"{shell.Path}.top_diameter",
+                "Delete 'top_diameter'"))
                 yield return fault;
         else if (shell.Reducer is { } cone)
-            foreach (var fault in Angle(shown, shell, shell.OutsideDiameter, cone.Diameter, cone.Length, $"{cone.Path}.diameter", $"Delete '{cone.Path}'"))
+            foreach (var fault in Angle(shown, shell, shell.OutsideDiameter, cone.Diameter, cone.Length, $"{cone.Path}.diameter",
+                $"Delete '{cone.Path}'"))
                 yield return fault;
     }
 
@@ -43,7 +47,8 @@ internal static class ShellShapeCheck
         var least = StraightWalls * shell.Wall;
         if (reducer.From < least)
         {
-            return new(FaultCodes.ReducerOffShell, $"{reducer.Path}.from", "Less than two walls of straight shell are left below the reducer.",
+            return new(FaultCodes.ReducerOffShell, $"{reducer.Path}.from",
+                "Less than two walls of straight shell are left below the reducer.",
                 shown.Length(reducer.From), $"at least {shown.LengthUp(least)}",
                 "Begin it higher, or make the whole shell a frustum with 'top_diameter'.");
         }

@@ -64,7 +64,8 @@ internal static class ShellKeys
         {
             DefaultRule = CommonKeys.RootGapRule, Range = CommonKeys.Gap, AppliesWhen = new("made_from", "sheet"),
         },
-        new("large_holes", KeyKind.Choice, "When holes over a quarter of the diameter are cut: before, but for tabs, or scribed and cut after")
+        new("large_holes", KeyKind.Choice, "When holes over a quarter of the diameter are cut: before, but for tabs, or scribed and cut "
+            + "after")
         {
             Choices = ["before_rolling", "on_tabs", "after_rolling"], Default = "before_rolling", AppliesWhen = new("made_from", "sheet"),
         },

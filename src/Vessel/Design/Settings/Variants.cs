@@ -33,7 +33,8 @@ internal static class Variants
             var (path, folder) = ($"{Key}.{entry.Key}", Slug.OfFolder(entry.Key));
             if (folder.Length == 0)
             {
-                yield return new(FaultCodes.NameWithoutLetters, path, $"'{entry.Key}' has no letter or digit that a folder's name can take.",
+                yield return new(FaultCodes.NameWithoutLetters, path,
+                    $"'{entry.Key}' has no letter or digit that a folder's name can take.",
                     entry.Key, null, "Use a name with a letter or digit.", entry.KeyAt);
             }
             else if (!taken.TryAdd(folder, entry.Key))

@@ -10,7 +10,8 @@ internal static class Cautions
 {
     public static ImmutableArray<string> Of(Assembly assembly) =>
     [
-        "This is a vented vessel. Nothing here rates or certifies it for pressure; local codes and licensed practice decide, and no caution is legal advice.",
+        "This is a vented vessel. Nothing here rates or certifies it for pressure; local codes and licensed practice decide, and no "
+            + "caution is legal advice.",
         .. WeldingCautions.Of(assembly),
         .. FinishCautions.Of(assembly.Design),
         LeakWords.Caution(assembly),
@@ -23,6 +24,7 @@ internal static class Cautions
     /// a tank, and is warned of both.
     /// </summary>
     private static bool IsSeparator(VesselDesign design) =>
-        design.Flow.BlowBy is not null || design.Flow.Engine is not null || design.Capacity.Rule is not null || design.DrainBack != DrainDesign.Unknown
+        design.Flow.BlowBy is not null || design.Flow.Engine is not null || design.Capacity.Rule is not null
+            || design.DrainBack != DrainDesign.Unknown
             || design.Members.Any(member => member is InsideSpec or PackingDesign);
 }

@@ -7,10 +7,13 @@ internal static class FuelCautions
 {
     public static ImmutableArray<string> All { get; } =
     [
-        "If it is to hold fuel, ask first which rule holds where it will be used. Such rules decide on metal, thickness, places of openings and tests, "
-            + "none of which is checked here (boats: 33 CFR 183 subpart J; commercial craft: 46 CFR 58.50 and 182.440; ISO 21487, not checked against the source).",
+        "If it is to hold fuel, ask first which rule holds where it will be used. Such rules decide on metal, thickness, places of "
+            + "openings and tests, "
+            + "none of which is checked here (boats: 33 CFR 183 subpart J; commercial craft: 46 CFR 58.50 and 182.440; ISO 21487, not "
+            + "checked against the source).",
         "Put nothing galvanised inside a diesel tank, fittings included (46 CFR 58.50-10).",
-        "Bond tank, filler and deck fitting to one earth: fuel that flows charges them, and a spark at the filler lights the vapour (Boat Safety Scheme, bonding).",
+        "Bond tank, filler and deck fitting to one earth: fuel that flows charges them, and a spark at the filler lights the vapour (Boat "
+            + "Safety Scheme, bonding).",
         "End the fuel vent outside, away from ignition, in a flame screen that can be cleaned (33 CFR 183.520; 46 CFR 28.335).",
     ];
 }

@@ -37,7 +37,8 @@ internal sealed record Dimensions(double Letter)
     /// <summary>Figures of places along y, or along x where they are upright, at the ends of lines out of the picture.</summary>
     /// <param name="from">Where the lines begin, next to the picture.</param>
     /// <param name="end">Where the figures begin, further out.</param>
-    public IEnumerable<Item> Ordinates(IEnumerable<(double Place, string Text)> figures, double from, double end, Interval room, bool upright = false)
+    public IEnumerable<Item> Ordinates(IEnumerable<(double Place, string Text)> figures, double from, double end, Interval room,
+        bool upright = false)
     {
         var sorted = figures.DistinctBy(figure => figure.Text).OrderBy(figure => figure.Place).ToList();
         var places = Spread.Of([.. sorted.Select(figure => (figure.Place, Row))], room);

@@ -106,7 +106,8 @@ internal sealed class DxfTables(DxfTags tags, bool withHandles)
     private void View(Box2 view)
     {
         tags.Write(70, 0);
-        foreach (var (i, at) in new Point2[] { new(0, 0), new(1, 1), 0.5 * (view.Min + view.Max), new(0, 0), new(10, 10), new(10, 10), new(0, 0) }.Index())
+        foreach (var (i, at) in new Point2[] { new(0, 0), new(1, 1), 0.5 * (view.Min + view.Max), new(0, 0), new(10, 10), new(10, 10),
+            new(0, 0) }.Index())
             tags.Write(10 + i, at);
         tags.Write(36, 1);
         tags.WriteSpatial(17, new(0, 0));

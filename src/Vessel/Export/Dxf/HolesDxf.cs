@@ -36,7 +36,8 @@ public static class HolesDxf
         "numbers as in the table of holes",
         .. part.Fields.Select(field => IsDrawn(field)
             ? $"{field.Purpose}: {field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm, without their numbers"
-            : $"{field.Purpose}: {field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm, too many to draw: see the table of holes"),
+            : $"{field.Purpose}: {field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm, too many to draw: see the table of "
+                + "holes"),
     ];
 
     private static bool IsDrawn(HoleField field) => field.Lattice.Count <= MostOfField;

@@ -22,7 +22,8 @@ internal sealed record DrawnView(
         Of(view, pieces, before, p => true, []);
 
     /// <summary>The half behind the plane through the axis.</summary>
-    public static DrawnView Half(View view, IReadOnlyList<Piece> pieces, double before, ImmutableArray<(int, ImmutableArray<ImmutableArray<Point2>>)> cut) =>
+    public static DrawnView Half(View view, IReadOnlyList<Piece> pieces, double before,
+        ImmutableArray<(int, ImmutableArray<ImmutableArray<Point2>>)> cut) =>
         // Lines in the plane are edges of the cut faces, which are there already.
         Of(view, pieces, before, p => view.Depth(p) < -1e-6, cut);
 

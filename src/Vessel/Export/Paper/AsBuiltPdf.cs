@@ -34,7 +34,8 @@ internal static class AsBuiltPdf
                 frame.Title(
                     "As built",
                     $"page {i + 1} of {filled.Pages.Count}",
-                    $"{TemplatesPdf.VesselName(build.Assembly.Design)}; serial no. ____________   made by ____________   date ____________   checked by ____________"),
+                    $"{TemplatesPdf.VesselName(build.Assembly.Design)}; serial no. ____________   made by ____________   date ____________ "
+                        + "  checked by ____________"),
                 items)),
         ];
     }
@@ -61,7 +62,8 @@ internal static class AsBuiltPdf
                 pair.Second.Filler.Name,
                 FormattableString.Invariant($"{pair.Second.Settings.Low:0}-{pair.Second.Settings.High:0} {pair.Second.Current.Short()}"),
             ])));
-        yield return ($"Leak test with {LeakWords.Named(plan.LeakKit.Test)}: shut, then look for {LeakWords.Sign(plan.LeakKit.Test)}", Table(
+        yield return ($"Leak test with {LeakWords.Named(plan.LeakKit.Test)}: shut, then look for {LeakWords.Sign(plan.LeakKit.Test)}",
+            Table(
             ["task", "place", "detail"],
             ["tight", "repaired", "tight again"],
             plan.LeakKit.Blanks.Select(blank => (ImmutableArray<string>)["shut", blank.Port, blank.Blank])
@@ -71,7 +73,8 @@ internal static class AsBuiltPdf
             ["item", "planned"],
             ["is", "certificate or lot", "by"],
             [
-                .. build.Assembly.Parts.Select(part => (part.Material.Name, Stock: StockWords.Section(part, mm => Told(mm)))).Distinct().Order()
+                .. build.Assembly.Parts.Select(part => (part.Material.Name, Stock: StockWords.Section(part, mm => Told(mm)))).Distinct()
+                    .Order()
                     .Select(stock => (ImmutableArray<string>)[$"{stock.Stock} {unit}", stock.Name]),
                 ["mass, empty", FormattableString.Invariant($"{mass:0.00} kg")],
                 ["leak test, and how long held", LeakWords.Named(plan.LeakKit.Test)],

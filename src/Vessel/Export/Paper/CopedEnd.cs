@@ -44,7 +44,8 @@ internal static class CopedEnd
         "Hatched side of the line: waste.",
         end.Through is null
             ? "The line governs for the whole wall, cut square through: below it stands which edge of the wall touches the host there."
-            : "The solid line is the wall's OUTER edge and governs; dashed: where the inner edge ends. Grind the end face from the one to the other.",
+            : "The solid line is the wall's OUTER edge and governs; dashed: where the inner edge ends. Grind the end face from the one to "
+                + "the other.",
     ];
 
     /// <summary>Angles over which the same edge of the wall touches.</summary>

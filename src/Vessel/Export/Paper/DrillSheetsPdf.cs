@@ -40,7 +40,8 @@ internal static class DrillSheetsPdf
             frame.Title(
                 $"{part.Name}: drill sheet, {part.Quantity} off",
                 $"page {i + 1}",
-                $"{TemplatesPdf.VesselName(build.Assembly.Design)}; {part.Material.Name}, {StockWords.Section(part, NoteText.Length)} mm; do not measure off the picture"),
+                $"{TemplatesPdf.VesselName(build.Assembly.Design)}; {part.Material.Name}, {StockWords.Section(part, NoteText.Length)} mm; "
+                    + "do not measure off the picture"),
             items));
     }
 
@@ -55,7 +56,8 @@ internal static class DrillSheetsPdf
             yield return $"{string.Join(", ", same.Select(hole => hole.Number))}: {same.Key}.";
         foreach (var field in part.Fields)
         {
-            yield return $"{field.Purpose}: {field.Lattice.Count} holes of {units.Both(field.Diameter)}, at least {units.Both(field.Lattice.Pitch)} apart, "
+            yield return $"{field.Purpose}: {field.Lattice.Count} holes of {units.Both(field.Diameter)}, at least "
+                + $"{units.Both(field.Lattice.Pitch)} apart, "
                 + $"{HoleWords.Round(field.Diameter, null)}.";
         }
     }

@@ -33,9 +33,12 @@ internal static class GaugeStripPdf
                 Text.Left("mm", new(1, height + 2), 2.5),
             ],
             [
-                "Left: mm above the lowest place inside, on the vessel's axis. Right: ml held at that level, vessel upright, all rooms level.",
-                $"The lower edge stands on the inside floor, {NoteText.Length(floor)} mm above the shell's lower edge (below it when negative).",
-                $"A stick that stands in the {assembly.Design.Flow.Liquid.Word} lifts the level a little; wipe, dip, read once. By calculation: check with a measured litre.",
+                "Left: mm above the lowest place inside, on the vessel's axis. Right: ml held at that level, vessel upright, all rooms "
+                    + "level.",
+                $"The lower edge stands on the inside floor, {NoteText.Length(floor)} mm above the shell's lower edge (below it when "
+                    + "negative).",
+                $"A stick that stands in the {assembly.Design.Flow.Liquid.Word} lifts the level a little; wipe, dip, read once. By "
+                    + "calculation: check with a measured litre.",
             ]);
     }
 

@@ -38,7 +38,8 @@ internal static class PlateTemplate
                 .. flat.Bends.IsEmpty ? Array.Empty<string>()
                     : ["Long dashes: middle of a bend. Up is towards you, who see the outside. The gauge is on the next page."],
             ]);
-        foreach (var bend in flat.Bends.GroupBy(bend => (Degrees: NoteText.Degrees(Math.Abs(bend.Angle)), bend.InsideRadius)).Select(same => same.First()))
+        foreach (var bend in flat.Bends.GroupBy(bend => (Degrees: NoteText.Degrees(Math.Abs(bend.Angle)), bend.InsideRadius))
+            .Select(same => same.First()))
             yield return Gauge(part, bend);
     }
 
@@ -68,7 +69,8 @@ internal static class PlateTemplate
                 Text.Middle(part.Name, new(0, (reach * right.V * 0.8) - 5), 2.5),
             ],
             [
-                $"Stick on card, cut out, hold inside the bend: turned by {NoteText.Degrees(Math.Abs(bend.Angle))} deg, so {NoteText.Degrees(inside)} deg are left between the legs.",
+                $"Stick on card, cut out, hold inside the bend: turned by {NoteText.Degrees(Math.Abs(bend.Angle))} deg, so "
+                    + $"{NoteText.Degrees(inside)} deg are left between the legs.",
                 "Overbend for spring-back until the gauge fits without light.",
             ]);
     }

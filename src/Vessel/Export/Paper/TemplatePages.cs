@@ -93,7 +93,8 @@ internal static class TemplatePages
         ImmutableArray<string> notes =
         [
             .. template.Notes,
-            $"{tiling.Count} SHEETS: cut one of two neighbours along the dashed line, lay it on the other so that the crosses meet, and tape. "
+            $"{tiling.Count} SHEETS: cut one of two neighbours along the dashed line, lay it on the other so that the crosses meet, and "
+                + "tape. "
                 + "The map below is not to scale.",
         ];
         var frame = new PageFrame(paper);

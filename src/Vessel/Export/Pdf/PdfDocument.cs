@@ -51,7 +51,8 @@ public static class PdfDocument
         file.Add(
             $"<< /Type /Font /Subtype /Type3 /FontBBox [0 0 {Strokes.UnitsHigh} {Strokes.UnitsHigh}] /FontMatrix [1 0 0 1 0 0] "
             + $"/CharProcs << {shapes} >> /Encoding << /Type /Encoding /Differences [1 {string.Join(' ', names)}] >> "
-            + $"/FirstChar 1 /LastChar {names.Count} /Widths [{string.Join(' ', letters.Letters.Select(l => Numbers.Text(Strokes.Advance(l))))}] "
+            + $"/FirstChar 1 /LastChar {names.Count} /Widths "
+            + $"[{string.Join(' ', letters.Letters.Select(l => Numbers.Text(Strokes.Advance(l))))}] "
             + $"/Resources << >> /ToUnicode {ToUnicode} 0 R >>");
         file.AddStream(string.Empty, Encoding.ASCII.GetBytes(UnicodeMap(letters)));
         foreach (var width in widths)

@@ -133,7 +133,8 @@ public static class GlbWriter
     private static void WriteBuffers(Utf8JsonWriter json, IReadOnlyList<PlacedSolid> bodies, long binary)
     {
         var offset = 0L;
-        json.List("bufferViews", bodies.SelectMany(body => new[] { (VerticesLength(body), ArrayBuffer), (TrianglesLength(body), ElementArrayBuffer) }), view =>
+        json.List("bufferViews", bodies
+            .SelectMany(body => new[] { (VerticesLength(body), ArrayBuffer), (TrianglesLength(body), ElementArrayBuffer) }), view =>
         {
             json.WriteNumber("buffer", 0);
             json.WriteNumber("byteOffset", offset);
@@ -141,7 +142,8 @@ public static class GlbWriter
             json.WriteNumber("target", view.Item2);
             offset += view.Item1;
         });
-        json.List("accessors", bodies.SelectMany((body, i) => new[] { (body.Mesh, View: 2 * i), (body.Mesh, View: (2 * i) + 1) }), accessor =>
+        json.List("accessors", bodies.SelectMany((body, i) => new[] { (body.Mesh, View: 2 * i), (body.Mesh, View: (2 * i) + 1) }),
+            accessor =>
         {
             var vertices = accessor.View % 2 == 0;
             json.WriteNumber("bufferView", accessor.View);

@@ -16,7 +16,8 @@ internal static class DevelopmentShape
             _ => null,
         })
         .OptionalNumber("k", "Place of the neutral line in the wall, from the inside", flat => (flat.From as RolledDevelopment)?.K)
-        .OptionalNumber("half_angle_deg", "Gore: of the sphere, from its middle to a side; cone: between axis and line", flat => flat.From switch
+        .OptionalNumber("half_angle_deg", "Gore: of the sphere, from its middle to a side; cone: between axis and line", flat =>
+            flat.From switch
         {
             ConeDevelopment cone => Turns.ToDegrees(cone.HalfAngle),
             GoreDevelopment gore => Turns.ToDegrees(gore.HalfAngle),

@@ -25,7 +25,8 @@ internal static class MockupShape
             .Text("on", "Name of the part that it stands on", of => of.Chart.Ground.Name)
             .MaybeNumber("letter_height_mm", "Of a capital, as printed; null for the line of a seam", of => of.Height)
             .Count("fields", "Raised or sunk, that it consists of", of => of.Outlines.Length))
-        .List("left_out", "Names and numbers for which there is no place", build => Plan(build).MissingMarks, "One that is left out", mark => mark
+        .List("left_out", "Names and numbers for which there is no place", build => Plan(build).MissingMarks, "One that is left out",
+            mark => mark
             .Text("text", "A port's name or a weld's number", of => of.Text)
             .Text("because", "Reason", of => of.Because))
         .List("internals", "Printed beside it, where the design asks for them", Internals, "A sleeve, cap or disc", internals => internals
@@ -64,7 +65,8 @@ internal static class MockupShape
         .List(
             "bed_mm", "Of the printer", print => [Bed(print).Width, Bed(print).Depth, Bed(print).Height],
             Items.Number("Width, depth, height"))
-        .List("pieces", "Where the whole is larger than the bed", print => print.Pieces.Select(piece => (piece, Bed(print))), "A piece", piece => piece
+        .List("pieces", "Where the whole is larger than the bed", print => print.Pieces.Select(piece => (piece, Bed(print))), "A piece",
+            piece => piece
             .Text("name", "As in mockup/pieces.3mf", of => of.piece.Name)
             .Count("pegs", "On the face that looks up or to the side, and sockets in the other", of => of.piece.Pegs)
             .Number("volume_mm3", "Of its mesh", of => of.piece.Mesh.Volume)

@@ -24,7 +24,8 @@ internal static class SvgFile
 
     private static string Of(Item item, SvgPath path) => item switch
     {
-        Text text => $"<path role=\"img\" aria-label=\"{XmlEscape.Of(text.Words)}\" {Drawn(text.Pen with { Width = text.Thickness, Dash = null })}"
+        Text text => $"<path role=\"img\" aria-label=\"{XmlEscape.Of(text.Words)}\" "
+            + $"{Drawn(text.Pen with { Width = text.Thickness, Dash = null })}"
             + $"d=\"{string.Concat(text.Lines.Select(line => path.Of(Stroke.Through(line, text.Pen))))}\"/>",
         Area { Pen.Fill: { } gray } => $"<path fill=\"{Grey(gray)}\" fill-rule=\"evenodd\" stroke=\"none\" d=\"{path.Of(item)}\"/>",
         Pattern pattern => string.Join('\n', pattern.Items.Select(part => Of(part, path))),

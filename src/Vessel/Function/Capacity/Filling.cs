@@ -58,7 +58,8 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
             if (left < pairs)
             {
                 // A port with windows in its tube is sealed where the last of them is, or its end.
-                var sealedHere = attitude.Cavity.Openings.Where(way => way is { Plugged: false, IntoTube: false } && attitude.Highest(way) == level)
+                var sealedHere = attitude.Cavity.Openings
+                    .Where(way => way is { Plugged: false, IntoTube: false } && attitude.Highest(way) == level)
                     .Select(way => way.Name);
                 yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere.Select(name => $"'{name}'"))}", level);
             }

@@ -133,7 +133,8 @@ internal static class CatchFigures
         if (needs is { Hours: 0, ByRule: null })
             yield return "Give capacity.between_drains, or capacity.rule with engine, and its capacity is judged against its need.";
         if (needs is { Hours: > 0, Oil: null })
-            yield return $"How much {assembly.Design.Flow.Liquid.Word} gathers is not known here: only water from the gas is counted between drains.";
+            yield return $"How much {assembly.Design.Flow.Liquid.Word} gathers is not known here: only water from the gas is counted "
+                + "between drains.";
         if (needs is { Rule: not null, ByRule: null })
             yield return "A rule by displacement needs engine.displacement.";
     }

@@ -57,7 +57,8 @@ internal sealed class CavityBuilder
                 span,
                 [.. Pieces(can, new(floor, ceiling)), .. i < discs.Count ? new[] { OpenPartOf(discs[i], can) } : []],
                 [.. Inside(can).Select(child => Taken(child, span)).OfType<RoomPiece>()],
-                [.. _sites.Where(site => site.Port is { Joint: PortJoint.SetIn, IsFlush: false } && MouthRoom(site) == RoomName(can, i, discs.Count))
+                [.. _sites.Where(site => site.Port is { Joint: PortJoint.SetIn, IsFlush: false }
+                    && MouthRoom(site) == RoomName(can, i, discs.Count))
                     .Select(site => new StandingTube(site))])
             {
                 Within = can?.Name,
@@ -158,7 +159,8 @@ internal sealed class CavityBuilder
     private IEnumerable<Opening> IntoTube(PortSite site)
     {
         var port = site.Port;
-        yield return new(WindowRows.EndOf(port.Name), MouthRoom(site), TubeOf(site), false, Math.PI * port.BoreRadius * port.BoreRadius, Mouth.Of(site))
+        yield return new(WindowRows.EndOf(port.Name), MouthRoom(site), TubeOf(site), false, Math.PI * port.BoreRadius * port.BoreRadius,
+            Mouth.Of(site))
         {
             EndOf = port.Name,
             Perimeter = Turns.Full * port.BoreRadius,

@@ -44,7 +44,8 @@ public sealed class StandingTube(PortSite site)
     /// <summary>
     /// Strips of all windows: angle, lower end along the axis and length of either side, and how much of the turn they take up.
     /// </summary>
-    private readonly Lazy<((double Phi, double Low, double Length) From, (double Phi, double Low, double Length) To, double Turn)[]> _windows = new(() =>
+    private readonly Lazy<((double Phi, double Low, double Length) From, (double Phi, double Low, double Length) To,
+        double Turn)[]> _windows = new(() =>
     [
         .. from row in site.Port.Windows
            let strips = new WindowRow(row, site.InnerEnd + row.Up).Strips().ToList()
@@ -126,7 +127,8 @@ public sealed class StandingTube(PortSite site)
             return (Value(0) + Value(1)) / 2;
         if (first > second)
             (first, second) = (second, first);
-        return ((first * (Value(0) + Value(first))) + ((second - first) * (Value(first) + Value(second))) + ((1 - second) * (Value(second) + Value(1)))) / 2;
+        return ((first * (Value(0) + Value(first))) + ((second - first) * (Value(first) + Value(second)))
+            + ((1 - second) * (Value(second) + Value(1)))) / 2;
     }
 
     /// <summary>Where a straight line from one value to the other passes zero, as a share of the way; zero where it does not.</summary>

@@ -18,7 +18,9 @@ internal static class Standpipes
             : [.. cavity.OpenPorts.Select(port => port.Name)];
         return cavity with
         {
-            Openings = [.. cavity.Openings.Select(way => way with { IsStandpipe = way is { IsPort: true, Plugged: false } && !ends.Contains(way.Name) && attitude.Sill(way) > attitude.Highest(way) })],
+            Openings = [.. cavity.Openings
+                .Select(way => way with { IsStandpipe = way is { IsPort: true, Plugged: false } && !ends.Contains(way.Name)
+                    && attitude.Sill(way) > attitude.Highest(way) })],
         };
     }
 }

@@ -81,9 +81,11 @@ internal static class DrainFigures
             yield return $"Cold {liquid.Word} is many times thicker: what empties in a minute warm may take an hour in frost.";
         yield return $"Hot {liquid.Word} scalds: let it cool before a plug is opened.";
         if (drain.Assembly.Design.DrainBack.Head is null)
-            yield return $"Where the {liquid.Word} is to run back by itself, give drain_back.head: the hose has to end below the {liquid.Word} there or in a trap, "
+            yield return $"Where the {liquid.Word} is to run back by itself, give drain_back.head: the hose has to end below the "
+                + $"{liquid.Word} there or in a trap, "
                 + $"else gas comes up it and keeps the {liquid.Word} out of it.";
         else
-            yield return $"The hose has to end below the {liquid.Word} it returns to or in a trap, fall all the way, and have no valve that the head cannot open.";
+            yield return $"The hose has to end below the {liquid.Word} it returns to or in a trap, fall all the way, and have no valve "
+                + "that the head cannot open.";
     }
 }

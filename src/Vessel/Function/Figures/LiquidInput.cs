@@ -19,6 +19,7 @@ internal static class LiquidInput
 
     /// <summary>Where the liquid's figures hold.</summary>
     public static Validity Holds(FlowDesign flow) => new(
-        $"{FigureText.Of(flow.Liquid.Range.Low)} to {FigureText.Of(flow.Liquid.Range.High)} degC; clean and fresh: brands differ, a data sheet goes before this",
+        $"{FigureText.Of(flow.Liquid.Range.Low)} to {FigureText.Of(flow.Liquid.Range.High)} degC; clean and fresh: brands differ, a data "
+            + "sheet goes before this",
         flow.Temperature >= flow.Liquid.Range.Low && flow.Temperature <= flow.Liquid.Range.High);
 }

@@ -6,7 +6,8 @@ namespace Vessel.Function;
 public static class BlowBy
 {
     public const string Source =
-        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling, warmed from 20 to 80 degC; boost multiplies it [practice]";
+        "1 % of the air taken in (0.2 to 1 %: FISITA 2005, heavy-duty diesels), 90 % filling, warmed from 20 to 80 degC; boost multiplies "
+            + "it [practice]";
 
     /// <summary>Source of the range as a whole.</summary>
     public const string RangeSource =

@@ -66,7 +66,8 @@ internal static class FlowFigures
 
         return new(
             "gas-flow", "Q", "flow of gas, estimated from the engine", shown, "L/min",
-            "Q = s V n / 2 x 0.9 (1 + b / 101325) (T + 273.15) / (Ta + 273.15) 101325 / p, and 1.4 times that at the upper end with a charger",
+            "Q = s V n / 2 x 0.9 (1 + b / 101325) (T + 273.15) / (Ta + 273.15) 101325 / p, and 1.4 times that at the upper end with a "
+                + "charger",
             [
                 new("V", "displacement", engine.Displacement, "L", "engine.displacement"),
                 new("n", "speed", engine.Speed, "rpm", "engine.speed"),
@@ -115,13 +116,15 @@ internal static class FlowFigures
     private static IEnumerable<string> Words(FlowPath path, FlowDesign design)
     {
         yield return design.Order.IsEmpty
-            ? $"The gas is assumed to come in at '{path.Inlet}' and to leave at '{path.Vent}' by the path of least resistance; flow.order gives another."
+            ? $"The gas is assumed to come in at '{path.Inlet}' and to leave at '{path.Vent}' by the path of least resistance; flow.order "
+                + "gives another."
             : "The order of the stages is the design's own (flow.order).";
         if (path.Gas.Flow is null)
             yield return "Speeds and losses need a flow: give flow.blow_by, or engine.";
         yield return "Losses are estimates: stages so near to each other disturb one another, and small holes at low speed lie outside the "
             + "range of the published figures. A wet or clogged medium loses more. Measure the crankcase pressure when it runs.";
-        yield return "A crankcase that is choked pushes oil past its seals: do not run an engine above its maker's limit of crankcase pressure.";
+        yield return "A crankcase that is choked pushes oil past its seals: do not run an engine above its maker's limit of crankcase "
+            + "pressure.";
         yield return path.Stages[0].Kind == StageKind.Hose
             ? "The hose is assumed straight: bends, clamps, kinks and a valve in it add to the loss."
             : "The hose from the crankcase is not in the loss: give flow.hose_length.";

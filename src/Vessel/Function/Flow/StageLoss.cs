@@ -16,7 +16,9 @@ internal static class StageLoss
 {
     public const string Source =
         "edges: Idelchik, Handbook of Hydraulic Resistance, diagrams 4-1, 4-9, 4-11 (thin edge, thick edge); friction: Hagen-Poiseuille, "
-        + "Blasius, of a hose Haaland 1983 (smooth; 0.01 mm rough; 0.1 mm [practice]); creeping at small holes: Sampson; wool: Davies 1953; turns: 1 to 4 dynamic pressures, not checked against the source; mitres: Kirchbach and Schubart 1929, not checked against the source";
+        + "Blasius, of a hose Haaland 1983 (smooth; 0.01 mm rough; 0.1 mm [practice]); creeping at small holes: Sampson; wool: Davies "
+        + "1953; turns: 1 to 4 dynamic pressures, not checked against the source; mitres: Kirchbach and Schubart 1929, not checked against "
+        + "the source";
 
     public const string Range =
         "measured for turbulent flow (Re above 1e4 to 1e5) through single edges far apart; gas below 100 m/s; dry media: oil in them adds";

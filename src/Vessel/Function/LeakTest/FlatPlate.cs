@@ -6,7 +6,8 @@ namespace Vessel.Function;
 internal static class FlatPlate
 {
     public const string StressFormula =
-        "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is free to turn";
+        "the more of s = 3/4 p a^2 / t^2, at a rim that is clamped, and s = K 3 (3 + nu) / 8 p a^2 / t^2, in the middle where the rim is "
+            + "free to turn";
 
     /// <summary>The more of a rim that is clamped and a middle whose rim is free to turn, MPa.</summary>
     /// <param name="hole">Factor of stress at the edge of a port over what is away from it; 1 where it has none.</param>

@@ -14,8 +14,10 @@ internal static class LeakFigures
         [.. Figures(test)],
         [],
         [
-            "This is a vented vessel, not a pressure vessel, and nothing here rates it for pressure. The figures are of a leak test, not of a lasting load.",
-            "Below 15 psi (ASME VIII-1 U-1) and below 0.5 bar (directive 2014/68/EU) those rules do not apply; to be outside them says nothing about safety, and local codes come first.",
+            "This is a vented vessel, not a pressure vessel, and nothing here rates it for pressure. The figures are of a leak test, not "
+                + "of a lasting load.",
+            "Below 15 psi (ASME VIII-1 U-1) and below 0.5 bar (directive 2014/68/EU) those rules do not apply; to be outside them says "
+                + "nothing about safety, and local codes come first.",
             test.Design.LeakTest.With == TestMedium.Air
                 ? "Air stores thousands of times the energy of water: test with water first. 200 to 300 mbar finds every leak [practice]."
                 : "Fill it until the last bubble is out before pressure comes on: trapped air stores the energy that water does not.",
@@ -27,7 +29,8 @@ internal static class LeakFigures
     {
         var stress = $"the largest stress in shell and ends at full vacuum is about {FigureText.Of(test.VacuumStress)} MPa.";
         return test.BearsVacuum
-            ? $"Full vacuum ({FigureText.Of(Air.Atmosphere / PascalsPerMillibar)} mbar, all the suction that there can be) does not fold the shell; {stress}"
+            ? $"Full vacuum ({FigureText.Of(Air.Atmosphere / PascalsPerMillibar)} mbar, all the suction that there can be) does not fold "
+                + $"the shell; {stress}"
             : $"Suction is never more than full vacuum, {FigureText.Of(Air.Atmosphere / PascalsPerMillibar)} mbar; {stress}";
     }
 
@@ -58,7 +61,8 @@ internal static class LeakFigures
             [pressure, new("Pa", "pressure of the air", Air.Atmosphere / PascalsPerMillibar, "mbar", "standard air")],
             "the formulas of shell and ends, which are linear in the pressure",
             new("elastic, shell and ends keep their shape", test.VacuumStress < metal.Yield));
-        yield return Energy("energy-air", "energy set free if it bursts full of air", StoredEnergy.Air(design.LeakTest.Pressure, test.Volume),
+        yield return Energy("energy-air", "energy set free if it bursts full of air",
+            StoredEnergy.Air(design.LeakTest.Pressure, test.Volume),
             StoredEnergy.AirIsothermal(design.LeakTest.Pressure, test.Volume),
             "U = P V / 0.4 (1 - (Pa / P)^0.2857); at most P V ln(P / Pa)", test, pressure);
         var water = StoredEnergy.Water(design.LeakTest.Pressure, test.Volume);
@@ -101,7 +105,8 @@ internal static class LeakFigures
     private static Figure Collapse(LeakTest test, Strength metal) => new(
         "collapse", "pc", "suction at which the shell may fold; 1013 mbar is full vacuum",
         test.ShellCollapse.Through(suction => Math.Min(suction, Air.Atmosphere) / PascalsPerMillibar), "mbar",
-        "pc = k 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 (t/D)^0.5)), at least a long tube's 2 E / (1 - nu^2) (t/D)^3; k = 0.2, 0.5, 1",
+        "pc = k 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 (t/D)^0.5)), at least a long tube's 2 E / (1 - nu^2) (t/D)^3; k = 0.2, "
+            + "0.5, 1",
         [
             new("D", "mean diameter", test.MeanDiameter, "mm", "shell"),
             new("t", "wall", test.Design.Shell.Wall, "mm", "shell.wall"),

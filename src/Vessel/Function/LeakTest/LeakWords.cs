@@ -28,17 +28,21 @@ public static class LeakWords
 
     /// <summary>The work itself, but for blanks and places.</summary>
     public static string Method(LeakTestDesign test) => test.With == TestMedium.Air
-        ? $"raise the air inside to {Pressure(test)} through a regulator with a relief valve set just above, nobody beside the vessel while it rises; "
+        ? $"raise the air inside to {Pressure(test)} through a regulator with a relief valve set just above, nobody beside the vessel "
+            + "while it rises; "
             + "then brush soap film on"
-        : $"fill with water until no air is left, dry the outside, raise the water to {Pressure(test)} with a hand pump and a gauge; then look for drops along";
+        : $"fill with water until no air is left, dry the outside, raise the water to {Pressure(test)} with a hand pump and a gauge; then "
+            + "look for drops along";
 
     /// <summary>The hazard, with the energy that this vessel stores. HSE GS4 names no pressure.</summary>
     public static string Caution(Assembly assembly)
     {
         var (test, volume) = (assembly.Design.LeakTest, LeakTest.Of(assembly).Volume);
         var (air, water) = (StoredEnergy.AirIsothermal(test.Pressure, volume), StoredEnergy.Water(test.Pressure, volume));
-        return $"Leak test with {Named(test)}: full of air this vessel sets free up to {FigureText.Of(air)} J if it bursts, full of water {FigureText.Of(water, "J")}. "
-            + "First fill it with water until the last bubble is out; let pressure in through a regulator with a relief valve, never straight from the shop's line; "
+        return $"Leak test with {Named(test)}: full of air this vessel sets free up to {FigureText.Of(air)} J if it bursts, full of water "
+            + $"{FigureText.Of(water, "J")}. "
+            + "First fill it with water until the last bubble is out; let pressure in through a regulator with a relief valve, never "
+            + "straight from the shop's line; "
             + "stand clear of ends and blanks (HSE GS4).";
     }
 }

@@ -13,16 +13,19 @@ public static class ThinWalls
 {
     public const string ThinSource = "thin shells (Civil Engineering Handbook, 2nd ed., eq. 47.72 to 47.76)";
 
-    public const string DishSource = "thin shells; dishes by the forms of ASME VIII-1 UG-32 without a joint's efficiency (not checked against the source)";
+    public const string DishSource = "thin shells; dishes by the forms of ASME VIII-1 UG-32 without a joint's efficiency (not checked "
+        + "against the source)";
 
     public const string PlateSource = "elastic discs, clamped and simply supported (Roark; Civil Engineering Handbook)";
 
     public const string CollapseSource =
-        "cylinder: Windenburg and Trilling 1934; long tube and sphere: classical (none checked against the source); shells that are not quite round bear 0.2 to 1 "
+        "cylinder: Windenburg and Trilling 1934; long tube and sphere: classical (none checked against the source); shells that are not "
+        + "quite round bear 0.2 to 1 "
         + "of it, likely 0.5 [practice]";
 
     public const string HoleSource =
-        "a small open hole: under even tension from all sides or even bending the stress at its edge doubles, in a cylinder it is 3 - 1/2 times that round it "
+        "a small open hole: under even tension from all sides or even bending the stress at its edge doubles, in a cylinder it is 3 - 1/2 "
+        + "times that round it "
         + "(Kirsch; derived); the tube that is welded into it stiffens it, which is left out";
 
     /// <summary>

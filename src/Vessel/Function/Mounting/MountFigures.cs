@@ -38,18 +38,23 @@ internal static class MountFigures
     {
         if (mount.Loads.Length > 1)
         {
-            yield return "The brackets share the load by how stiff they are; the worst value of each range is that of a bracket which bears all of it alone, "
+            yield return "The brackets share the load by how stiff they are; the worst value of each range is that of a bracket which "
+                + "bears all of it alone, "
                 + "as where the bolts of the others are loose.";
         }
 
-        yield return "Stresses are for a force from any side, by elastic statics: welds as equally stiff lines, the shell's wall as a thin cylinder, ears "
-            + "held as far as the wall holds them, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to a weld are left out.";
+        yield return "Stresses are for a force from any side, by elastic statics: welds as equally stiff lines, the shell's wall as a thin "
+            + "cylinder, ears "
+            + "held as far as the wall holds them, and in the range from hinged to clamped. Notches, undercut, and ports or seams close to "
+            + "a weld are left out.";
         foreach (var warning in mount.Loads.Select(load => load.Spring.Warning).OfType<string>().Distinct())
             yield return warning;
         yield return MountVibration.Words(mount, engine);
-        yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, and look "
+        yield return "Shaking cracks brackets where one blow does not: hang the vessel from the hull or frame rather than from the engine, "
+            + "and look "
             + "at the welds.";
-        yield return "A vessel that falls on someone or spills its hot contents hurts: where that can happen a licensed engineer decides, not this.";
+        yield return "A vessel that falls on someone or spills its hot contents hurts: where that can happen a licensed engineer decides, "
+            + "not this.";
     }
 
     private static IEnumerable<Figure> OfCarriers(Mount mount, Assembly assembly)
@@ -71,7 +76,8 @@ internal static class MountFigures
 
         yield return new(
             "mount-frequency", "f", "first natural frequency of the full vessel on its mounting", mount.Frequency, "Hz",
-            "f = sqrt(1 / (M y)) / (2 pi), y = movement of the centre of mass for 1 N in its softest direction: ears or plate, and the shell's "
+            "f = sqrt(1 / (M y)) / (2 pi), y = movement of the centre of mass for 1 N in its softest direction: ears or plate, and the "
+            + "shell's "
             + "wall under them",
             [
                 new("M", "mass, full", mount.Full.Mass / 1000, "kg", "mass-full"),
@@ -122,7 +128,8 @@ internal static class MountFigures
             new(
                 "a",
                 mounting.IsGiven ? "acceleration"
-                    : $"acceleration of duty '{mounting.Duty.Name}', {mounting.Duty.Where}{(mounting.DutyIsGiven ? "" : ": a default, not measured")}",
+                    : $"acceleration of duty '{mounting.Duty.Name}', "
+                        + $"{mounting.Duty.Where}{(mounting.DutyIsGiven ? "" : ": a default, not measured")}",
                 mounting.Acceleration, "g", mounting.IsGiven ? "mounting.acceleration" : "mounting.duty"),
         ],
         mounting.IsGiven ? "Newton; the acceleration is the design's" : $"Newton; {mounting.Duty.Source}",
@@ -137,7 +144,8 @@ internal static class MountFigures
         var statics = new Validity("elastic, thin plates, any direction; no fatigue, no notches", true);
         yield return Margin(
             "wall-margin", $"margin of {spring.Words.Wall}", load.WallStress, shell.Yield,
-            "stress at the wall's faces along the welds, von Mises, of the welds' forces (as for weld-margin) and of the ears' moment at the "
+            "stress at the wall's faces along the welds, von Mises, of the welds' forces (as for weld-margin) and of the ears' moment at "
+            + "the "
             + "shell, summed over waves along and round it",
             [
                 force,
@@ -149,7 +157,8 @@ internal static class MountFigures
             ],
             $"{WallUnder.Source}; {shell.Source}",
             new(
-                "R / t above 10, elastic, no port or seam beside the weld; a bent wall yields at its faces first and folds at half as much again",
+                "R / t above 10, elastic, no port or seam beside the weld; a bent wall yields at its faces first and folds at half as much "
+                    + "again",
                 spring.Wall.Holds));
         yield return Margin(
             $"{spring.MemberName}-margin", $"margin of {spring.Words.Bent} in bending, as welded",

@@ -50,7 +50,8 @@ internal static class MountVibration
                 Least(metal.ToeLow, load => load.WallStress.High),
                 Least(metal.ToeLow, load => load.WallStress.Likely),
                 Least(metal.ToeHigh, load => load.WallStress.Low)),
-            "g", "a = 0.585 FAT / (2 s / a0), the less of the shell's face at the toe and the throat, with its bending, at its root; 0.585 = (2 / 10)^(1/3)",
+            "g", "a = 0.585 FAT / (2 s / a0), the less of the shell's face at the toe and the throat, with its bending, at its root; 0.585 "
+                + "= (2 / 10)^(1/3)",
             [
                 new("FAT", "class at the toe", new(metal.ToeLow, metal.ToeLow, metal.ToeHigh), "MPa", "IIW"),
                 new("FATw", "class of the throat, bent", metal.Root, "MPa", "IIW"),

@@ -9,7 +9,8 @@ namespace Vessel.Function;
 internal sealed class WallUnder
 {
     public const string Source =
-        "double Fourier series of local loads on a thin cylinder (P. P. Bijlaard, Trans. ASME 77, 1955) in the equations of W. Fluegge, Stresses in Shells; "
+        "double Fourier series of local loads on a thin cylinder (P. P. Bijlaard, Trans. ASME 77, 1955) in the equations of W. Fluegge, "
+        + "Stresses in Shells; "
         + "its ends stay round";
 
     /// <summary>The radius over the wall from which on a shell is thin.</summary>

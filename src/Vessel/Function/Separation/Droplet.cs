@@ -10,9 +10,11 @@ namespace Vessel.Function;
 /// </remarks>
 public static class Droplet
 {
-    public const string Source = "drag of spheres: Schiller and Naumann 1933, slip of small ones: Cunningham's factor (Hinds), neither checked against the source; Stokes' law in the limit; 0.44 beyond Re 1000";
+    public const string Source = "drag of spheres: Schiller and Naumann 1933, slip of small ones: Cunningham's factor (Hinds), neither "
+        + "checked against the source; Stokes' law in the limit; 0.44 beyond Re 1000";
 
-    public const string Range = "round drops of 0.1 um to 1 mm, alone; Re below 1000; the mean speed of the gas (high: twice that, the middle of a laminar stream)";
+    public const string Range = "round drops of 0.1 um to 1 mm, alone; Re below 1000; the mean speed of the gas (high: twice that, the "
+        + "middle of a laminar stream)";
 
     /// <summary>Where both laws meet.</summary>
     private const double GreatestReynolds = 1000;

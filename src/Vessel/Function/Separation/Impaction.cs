@@ -3,7 +3,8 @@ namespace Vessel.Function;
 /// <summary>Drops that strike walls and edges because they cannot follow the gas; SI units. Of fibres see <see cref="PadCatch"/>.</summary>
 public static class Impaction
 {
-    public const string JetSource = "round-jet impactors: root of St (on the jet's radius) = 0.49 at half caught, Marple and Willeke 1976 (not checked against the source)";
+    public const string JetSource = "round-jet impactors: root of St (on the jet's radius) = 0.49 at half caught, Marple and Willeke 1976 "
+        + "(not checked against the source)";
 
     public const string JetRange = "jet Re 500 to 3000, wall 1 to 5 jet diameters away and square to the jet";
 
@@ -20,10 +21,13 @@ public static class Impaction
         Droplet.Slipping(0.49 * Math.Sqrt(9 * gas.Viscosity * jet / (oilDensity * speed)), gas);
 
     public const string EdgeSource =
-        "bounds derived here: in a turn a drop drifts outward by the angle times its stopping distance, whatever the turn's radius (the plug-flow law "
-        + "of bends, Crane and Evans 1977, not checked against the source); at an opening it leaves its thread of gas by no more than its stopping distance";
+        "bounds derived here: in a turn a drop drifts outward by the angle times its stopping distance, whatever the turn's radius (the "
+        + "plug-flow law "
+        + "of bends, Crane and Evans 1977, not checked against the source); at an opening it leaves its thread of gas by no more than its "
+        + "stopping distance";
 
-    public const string EdgeRange = "an upper bound alone: the gas turns by 180 degrees at most, Stokes drag; no published correlation covers screens in series";
+    public const string EdgeRange = "an upper bound alone: the gas turns by 180 degrees at most, Stokes drag; no published correlation "
+        + "covers screens in series";
 
     /// <summary>m: how far a drop flies on when the gas stops, by Stokes' drag.</summary>
     public static double StoppingDistance(double diameter, double speed, double oilDensity, MovingGas gas) =>

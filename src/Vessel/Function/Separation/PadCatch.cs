@@ -14,11 +14,14 @@ namespace Vessel.Function;
 internal sealed class PadCatch
 {
     public const string Source =
-        "drops followed round one fibre: low in the flow of Kuwabara 1959 (interception and inertia), high in potential flow, likely between them by the "
-        + "logarithm of the fibre's Reynolds number from 1 to 10, derived here; fibres across the gas 2/3: Carpenter and Othmer 1955, not checked against the source";
+        "drops followed round one fibre: low in the flow of Kuwabara 1959 (interception and inertia), high in potential flow, likely "
+        + "between them by the "
+        + "logarithm of the fibre's Reynolds number from 1 to 10, derived here; fibres across the gas 2/3: Carpenter and Othmer 1955, not "
+        + "checked against the source";
 
     public const string Range =
-        "drops above 0.5 um, fibre share 0.005 to 0.1, dry and even bed without gaps at its edge; Kuwabara's flow below fibre Re of 1; no drop torn off again";
+        "drops above 0.5 um, fibre share 0.005 to 0.1, dry and even bed without gaps at its edge; Kuwabara's flow below fibre Re of 1; no "
+            + "drop torn off again";
 
     /// <summary>Share of the fibres of a pad that lie across the gas.</summary>
     private const double AcrossShare = 2.0 / 3;

@@ -46,7 +46,8 @@ internal static class SeparationFigures
             var carried = separation.Carried(slowest);
             yield return new(
                 "carried-up", "d", $"largest drop that the gas carries up where it rises slowest, '{slowest.Name}'", carried, "um",
-                "v(d) = Q / A, with v from 4 g d (rho_p - rho) / 3 = C_D rho v^2, C_D = 24 / Re (1 + 0.15 Re^0.687); at most at twice that speed",
+                "v(d) = Q / A, with v from 4 g d (rho_p - rho) / 3 = C_D rho v^2, C_D = 24 / Re (1 + 0.15 Re^0.687); at most at twice that "
+                    + "speed",
                 [q, new("A", "open area there", slowest.Area, "mm2", "stages"), oil],
                 Droplet.Source,
                 new(Droplet.Range, carried.Low >= 1 && carried.High <= 1000));
@@ -82,7 +83,8 @@ internal static class SeparationFigures
 
         yield return new(
             "edges-cut", "d50", "drop of which all turns and openings together can throw out half, at best", Half(separation.AtEdges), "um",
-            "1 - prod(1 - E) = 0.5; turn: E = pi s / g; opening: E = 1 - (1 - (2 s + d) / D)^2, at most the closed share; s = rho_p d^2 v / (18 mu)",
+            "1 - prod(1 - E) = 0.5; turn: E = pi s / g; opening: E = 1 - (1 - (2 s + d) / D)^2, at most the closed share; s = rho_p d^2 v "
+                + "/ (18 mu)",
             [q, oil],
             Impaction.EdgeSource,
             new(Impaction.EdgeRange, true));
@@ -221,10 +223,12 @@ internal static class SeparationFigures
 
     private static IEnumerable<string> Words(Separation separation, Liquid liquid)
     {
-        yield return "A drop that reaches metal, fibre or liquid is not caught yet: fast gas tears it off again, a flooded bed lets it through, and gas slips by "
+        yield return "A drop that reaches metal, fibre or liquid is not caught yet: fast gas tears it off again, a flooded bed lets it "
+            + "through, and gas slips by "
             + "at a bed's edge. No figure here counts that, so no share of any size is certain to stay, not even where 100 % stands.";
         if (liquid.IsEngineOil)
-            yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of this size "
+            yield return "The mist of blow-by is mostly 0.1 to 10 um (trade bulletin TSB 05-1, 2005, diesel engines). Gravity in a can of "
+                + "this size "
                 + "does not catch it: it holds back splashes and drops that are already large. The slowest rise sets that cut; faster "
                 + "stages only tear oil off again.";
         if (separation.Path.Stages.All(stage => stage.Kind != StageKind.Packing))
@@ -232,11 +236,13 @@ internal static class SeparationFigures
         else if (separation.Pads.IsEmpty)
             yield return "The share that the packing catches is not known: give it a metal wool and its fibre_diameter.";
         else
-            yield return "What wool catches of fine mist spans a wide range: between creeping and fast flow round a fibre no published law covers wool. "
+            yield return "What wool catches of fine mist spans a wide range: between creeping and fast flow round a fibre no published law "
+                + "covers wool. "
                 + "Finer fibres, a deeper and evenly stuffed bed help most; gaps at its edge undo it.";
         yield return "No published correlation covers the turn under a rim, screens in series, or the swirl in a plain can: they stand in "
             + "'at most' alone, as bounds. Drops below 0.5 um are caught by diffusion too and are left out.";
-        yield return $"Sizes are no shares of mass: how much of the {liquid.Word} comes in which size is not known here, so no total is given. Weigh what "
+        yield return $"Sizes are no shares of mass: how much of the {liquid.Word} comes in which size is not known here, so no total is "
+            + "given. Weigh what "
             + "it catches, and what a filter behind it catches.";
         if (separation.Path.PastMedia)
             yield return "Gas can go past the packing: what goes that way is not caught by it.";

@@ -20,7 +20,8 @@ internal static class ConeCheck
     /// <summary>Ports over a seam, but for the one that closes the tip.</summary>
     public static IEnumerable<Fault> OverSeams(Shown shown, VesselDesign design, PortHost end, ConeHead cone) =>
         double.IsFinite(cone.SeamAngle + cone.RootGap)
-            ? PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Port.Place.Radius > 0 && stand.Misfit == PortMisfit.None)
+            ? PortSites.Of(design).All
+                .Where(stand => stand.Port.Host == end && stand.Port.Place.Radius > 0 && stand.Misfit == PortMisfit.None)
                 .Select(stand => OverSeam(shown, cone, stand.Site!)).OfType<Fault>()
             : [];
 
@@ -28,11 +29,13 @@ internal static class ConeCheck
     {
         var port = site.Port;
         // Half the gap counts to the seam, where it is widest in angle: at the port's place nearest to the axis.
-        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius)).Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
+        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius))
+            .Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
         var half = cone.RootGap / 2 / places.Min(at => double.Hypot(at.X, at.Y));
         var turns = places.ConvertAll(at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
         var taken = new Interval(port.Place.Angle + turns.Min() - half, port.Place.Angle + turns.Max() + half);
-        if (cone.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
+        if (cone.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam)
+            .FirstOrDefault() is not { } over)
             return null;
         return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
             $"'{port.Name}' stands over {(cone.Segments > 1 ? "a" : "the")} seam of the {cone.Path} cone.",

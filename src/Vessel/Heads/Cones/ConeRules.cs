@@ -18,7 +18,8 @@ internal static class ConeRules
             FindingCodes.TightRoll,
             Severity.Warning,
             [.. Names.RimParts(end, design)],
-            () => $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below {NoteText.Length(ShellRules.MeanLineRatio)}: "
+            () => $"at its tip the {Names.Of(end)} cone is bent to {NoteText.Length(ratio)} walls inside, below "
+                + $"{NoteText.Length(ShellRules.MeanLineRatio)}: "
                 + "form the tip over a bar and try it on its port before welding the seam, or use a larger port there.",
             [new("inside radius over wall", ratio, AtLeast(ShellRules.MeanLineRatio), string.Empty)],
             design.PlaceOf($"{cone.Path}.wall"),
@@ -37,7 +38,8 @@ internal static class ConeRules
                 FindingCodes.SeamsMeet,
                 Severity.Warning,
                 [.. Names.ShellParts(end, design), .. Names.RimParts(end, design)],
-                () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from {(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
+                () => $"{name} of the {Names.Of(end)} cone reaches the round seam {NoteText.Length(apart)} mm from "
+                + $"{(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, nearer than "
                 + $"{NoteText.Length(ShellRules.SeamsApart)} mm: turn the cone, {remedy}.",
                 [new("apart", apart, AtLeast(ShellRules.SeamsApart), "mm")],
                 design.PlaceOf($"{cone.Path}.seam_angle"),

@@ -30,9 +30,11 @@ internal static class ConeSeams
     /// <param name="isLast">The rim is measured at the last of several.</param>
     private static JointWords Words(string fitUp, ConeShape cone, bool isLast) => new(fitUp)
     {
-        Heed = "tack from both ends towards the middle with the gap held, weld in back-steps; the edges dip inward along the seam: dress the cone round after",
+        Heed = "tack from both ends towards the middle with the gap held, weld in back-steps; the edges dip inward along the seam: dress "
+            + "the cone round after",
         Check = isLast
-            ? FormattableString.Invariant($"root through all along; circumference {Turns.Full * cone.Outer.B.U:0.0} mm at the wide edge, outside, by tape; a straightedge lies along the cone")
+            ? FormattableString.Invariant($"root through all along; circumference {Turns.Full * cone.Outer.B.U:0.0} mm at the wide edge, ")
+                + "outside, by tape; a straightedge lies along the cone"
             : "root through all along; edges in line, a straightedge lies along the cone",
     };
 

@@ -29,7 +29,8 @@ internal static class GoreCheck
             yield break;
         }
 
-        foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Misfit == PortMisfit.None).Select(stand => stand.Site!))
+        foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Misfit == PortMisfit.None)
+            .Select(stand => stand.Site!))
         {
             if (OverSeam(shown, shape, gores, site) is { } over)
                 yield return over;
@@ -46,7 +47,8 @@ internal static class GoreCheck
     private static Fault? OverSeam(Shown shown, HeadShape shape, GoreDesign gores, PortSite site)
     {
         var port = site.Port;
-        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius)).Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
+        var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius))
+            .Concat(site.Round(site.Inside, port.HoleRadius)).ToList();
         var reach = places.ConvertAll(at => 2 * shape.OnMiddle(shape.Frame.ToLocal(at)));
         var path = port.Place.Radius > 0 ? $"{port.Path}.at.radius" : port.SizeKey;
         var (most, least) = (reach.Max(), reach.Min());
@@ -63,13 +65,15 @@ internal static class GoreCheck
             return new Fault(FaultCodes.PortOverSeam, path,
                 $"'{port.Name}' stands over the seam of the polar cap of the {Names(gores)} head.", shown.Length(least),
                 $"more than {shown.LengthUp(gores.CapDiameter)}",
-                $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.LengthDown(least)} or of more than {shown.LengthUp(most)}.");
+                $"Use a port that is smaller or further from the pole, or a polar cap of less than {shown.LengthDown(least)} or of more "
+                    + $"than {shown.LengthUp(most)}.");
         }
 
         var turns = places.ConvertAll(
             at => Turns.Signed(Math.Atan2(at.Y, at.X) - port.Place.Angle));
         var taken = new Interval(port.Place.Angle + turns.Min(), port.Place.Angle + turns.Max());
-        if (gores.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam).FirstOrDefault() is not { } over)
+        if (gores.Seams.Angles.Where(seam => Turns.From(seam, taken.Start) <= taken.End).Select(seam => (double?)seam)
+            .FirstOrDefault() is not { } over)
             return null;
         return new Fault(FaultCodes.PortOverSeam, $"{port.Path}.at",
             $"'{port.Name}' stands over a seam between two gores of the {Names(gores)} head.",

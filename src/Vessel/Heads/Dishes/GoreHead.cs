@@ -68,7 +68,8 @@ internal sealed class GoreHead(PortHost end, GoreShape shape, VesselDesign vesse
             var isRound = new[] { Design.Top, Design.Bottom }.OfType<DishedHead>().All(head => head.Gores is null || head.IsSphere);
             return shape.Design.Assumptions.Append(new(
                 Assumption.Last,
-                $"Gores of equal width on the {(isRound ? "mean sphere" : "middle of the wall")} with straight ends, drawn dished; seams fitted tight; blank of the polar cap by equal area."));
+                $"Gores of equal width on the {(isRound ? "mean sphere" : "middle of the wall")} with straight ends, drawn dished; seams "
+                    + "fitted tight; blank of the polar cap by equal area."));
         }
     }
 

@@ -38,8 +38,10 @@ internal static class GoreRules
             FindingCodes.GoresNeedDishing,
             Severity.Warning,
             [Names.RimPart(end, design)],
-            () => $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} mm inside "
-            + $"the {(shape.Design.IsSphere ? "sphere" : "dish")} and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a butt weld takes {NoteText.Length(limit)} mm: "
+            () => $"{shape.Gores.Count} gores of the {Names.Of(end)} that are only bent lie up to {NoteText.Length(shape.Flat.FlatInside)} "
+            + "mm inside "
+            + $"the {(shape.Design.IsSphere ? "sphere" : "dish")} and {NoteText.Length(shape.Flat.FlatOutside)} mm outside it, where a "
+            + $"butt weld takes {NoteText.Length(limit)} mm: "
             + $"dish them (the middle stretches by {NoteText.Percent(shape.Flat.Stretch)} %), use more gores, or spin the {Whole(shape)}.",
             [
                 new("middle inside", shape.Flat.FlatInside, AtMost(limit), "mm"),
@@ -54,7 +56,8 @@ internal static class GoreRules
         FindingCodes.GoreStretch,
         Severity.Warning,
         [Names.RimPart(end, design)],
-        () => $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of the stretch that "
+        () => $"dishing {shape.Gores.Count} gores stretches their middle by {NoteText.Percent(shape.Flat.Stretch)} %, more than half of "
+            + "the stretch that "
             + $"{shape.Design.Material.Name} has before it tears ({NoteText.Percent(elongation.Value)} %; {elongation.Source}): "
             + $"use more gores or a softer temper, or spin the {Whole(shape)}.",
         [new("stretch", shape.Flat.Stretch, AtMost(Ductility.FormingShare * elongation.Value), string.Empty)],
@@ -73,7 +76,8 @@ internal static class GoreRules
             FindingCodes.SeamsMeet,
             Severity.Warning,
             [.. Names.ShellParts(end, design), Names.RimPart(end, design)],
-            () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from {(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
+            () => $"a seam between gores of the {Names.Of(end)} reaches the round seam {NoteText.Length(apart)} mm from "
+            + $"{(shell.Seams.Count > 1 ? "a long seam of the shell" : "the shell's long seam")}, "
             + $"nearer than {NoteText.Length(ShellRules.SeamsApart)} mm: {remedy}.",
             [new("apart", apart, AtLeast(ShellRules.SeamsApart), "mm")],
             design.PlaceOf($"{shape.Gores.Path}.seam_angle"),
@@ -97,7 +101,8 @@ internal static class GoreRules
             FindingCodes.PortNearCapSeam,
             Severity.Warning,
             [Names.PortPart(port, design), Slug.Of(port.Name)],
-            () => $"'{port.Name}' stands {NoteText.Length(apart)} mm from the seam of the {GoreDesign.CapOf(Names.Of(end))}, nearer than two walls "
+            () => $"'{port.Name}' stands {NoteText.Length(apart)} mm from the seam of the {GoreDesign.CapOf(Names.Of(end))}, nearer than "
+            + "two walls "
             + $"({NoteText.Length(limit)} mm): make the polar cap at {(isInCap ? "least" : "most")} "
             + $"{NoteText.Length(isInCap ? Math.Ceiling(width) : Math.Floor(width))} mm wide (gores.cap_diameter).",
             [new("apart", apart, AtLeast(limit), "mm")],

@@ -31,7 +31,8 @@ internal static class GoreSeams
             {
                 Words = new("all gores against each other on a ring of the rim's size; ")
                 {
-                    Heed = "seams in turn on opposite sides, each from the rim to the pole; check the rim's circumference after every second",
+                    Heed = "seams in turn on opposite sides, each from the rim to the pole; check the rim's circumference after every "
+                        + "second",
                     Check = Whole,
                 },
             };

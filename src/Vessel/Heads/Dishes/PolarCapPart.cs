@@ -28,8 +28,10 @@ internal static class PolarCapPart
                 blank,
                 $"{name} {welds.One(WeldRole.CrownSeam, shape.Design.Path)} blank",
                 [
-                    $"{name.ToUpperInvariant()}, BLANK FOR DISHING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(blank)} mm",
-                    $"STARTING SIZE BY EQUAL AREA: dish to {Form(shape)}, trim to {NoteText.Length(gores.CapDiameter)} mm across the middle of the wall, edge square to the {(head.IsSphere ? "sphere" : "wall")}. Millimetres.",
+                    $"{name.ToUpperInvariant()}, BLANK FOR DISHING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter "
+                        + $"{NoteText.Length(blank)} mm",
+                    $"STARTING SIZE BY EQUAL AREA: dish to {Form(shape)}, trim to {NoteText.Length(gores.CapDiameter)} mm across the "
+                        + $"middle of the wall, edge square to the {(head.IsSphere ? "sphere" : "wall")}. Millimetres.",
                     "Drill the ports after dishing, along their axes.",
                 ]),
             dome.Holes,

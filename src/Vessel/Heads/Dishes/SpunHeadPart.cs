@@ -40,7 +40,8 @@ internal static class SpunHeadPart
         diameter,
         $"{name} {welds.One(WeldRole.HeadSeam, head.Path)} blank",
         [
-            $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter {NoteText.Length(diameter)} mm",
+            $"{name.ToUpperInvariant()}, BLANK FOR SPINNING, {head.Material.Name}, {NoteText.Length(head.Wall)} mm, diameter "
+                + $"{NoteText.Length(diameter)} mm",
             $"STARTING SIZE BY EQUAL AREA: spinning thins the wall, so spin a trial or trim to the {head.Form}. Millimetres.",
             .. Sizes(head, shape),
             "Drill the ports after spinning, along their axes.",
@@ -51,6 +52,7 @@ internal static class SpunHeadPart
     {
         var flange = head.Flange > 0 ? $", straight flange {NoteText.Length(head.Flange)} mm" : string.Empty;
         if (!head.IsSphere || head.Flange > 0)
-            yield return $"Inside {NoteText.Length(2 * shape.Inner.End.U)} mm wide, {NoteText.Length(shape.Depth)} mm deep{head.Radii}{flange}.";
+            yield return $"Inside {NoteText.Length(2 * shape.Inner.End.U)} mm wide, {NoteText.Length(shape.Depth)} mm "
+                + $"deep{head.Radii}{flange}.";
     }
 }

@@ -22,7 +22,8 @@ public sealed record ToriconeHead(string Path, Material Material, double Wall, d
             ? Domes.Toricone(radius, HalfAngle, Nose, Knuckle) : null;
 
     public override string Radii =>
-        $" ({NoteText.Degrees(2 * HalfAngle)} deg between its sides, nose {NoteText.Length(Nose)} mm, knuckle {NoteText.Length(Knuckle)} mm)";
+        $" ({NoteText.Degrees(2 * HalfAngle)} deg between its sides, nose {NoteText.Length(Nose)} mm, knuckle {NoteText.Length(Knuckle)} "
+            + "mm)";
 
     internal override Fault? Misfit(Shown shown, ShellSection rim) =>
         DishCheck.Knuckle(shown, rim, this, Knuckle) ?? NoCone(shown, rim);
@@ -46,7 +47,8 @@ public sealed record ToriconeHead(string Path, Material Material, double Wall, d
         ThinWalls.Torisphere(pressure, rim.InnerRadius / Math.Cos(HalfAngle), Knuckle, Wall));
 
     internal override string StressFormula =>
-        "s = K times the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the knuckle's inside radius";
+        "s = K times the greater of p D / 2t cos(a), a half the angle of the cone, and p L (3 + sqrt(L / r)) / 8t, L = D / 2 cos(a), r the "
+            + "knuckle's inside radius";
 
     internal override bool IsStressedAsCylinder => true;
 }

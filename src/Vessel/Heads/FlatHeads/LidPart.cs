@@ -76,10 +76,12 @@ internal static class LidPart
 
     private static ImmutableArray<string> Notes(string name, FlatHead lid) =>
     [
-        $"{name.ToUpperInvariant()}, {lid.Material.Name}, {NoteText.Length(lid.Wall)} mm, diameter {NoteText.Length(lid.OutsideDiameter)} mm",
+        $"{name.ToUpperInvariant()}, {lid.Material.Name}, {NoteText.Length(lid.Wall)} mm, diameter {NoteText.Length(lid.OutsideDiameter)} "
+            + "mm",
         "OUTSIDE FACE UP. Millimetres, from the centre. Ticks at 0, 90, 180 and 270 deg of the vessel.",
         lid.Seat == Seat.Inset
-            ? $"Sits inside the shell, outer face {NoteText.Length(lid.Recess)} mm below its end, {NoteText.Length(lid.Clearance)} mm clear all round."
+            ? $"Sits inside the shell, outer face {NoteText.Length(lid.Recess)} mm below its end, {NoteText.Length(lid.Clearance)} mm "
+                + "clear all round."
             : "Sits on the shell's end.",
     ];
 }

@@ -44,7 +44,8 @@ internal static class LidRules
             FindingCodes.LedgeTooNarrow,
             Severity.Warning,
             [Names.Of(end)],
-            () => $"{Names.Of(end)} leaves a ledge of {NoteText.Length(ledge)} mm where its fillet takes a leg of {NoteText.Length(leg)} mm: "
+            () => $"{Names.Of(end)} leaves a ledge of {NoteText.Length(ledge)} mm where its fillet takes a leg of {NoteText.Length(leg)} "
+            + "mm: "
             + "make the ledge zero, or at least the leg.",
             [new("ledge", ledge, AtLeast(leg), "mm")],
             design.PlaceOf($"{lid.Path}.{key}"),

@@ -38,7 +38,8 @@ internal static class LidSeam
         {
             GapKey = isOfCone ? $"{lid.Path}.thickness" : $"{lid.Path}.clearance",
             GapRemedy = isOfCone
-                ? $"The cone alone leaves {NoteText.Length(gap - lid.Clearance)} mm of it beside the plate's square edge: chamfer that edge to the cone's slope, "
+                ? $"The cone alone leaves {NoteText.Length(gap - lid.Clearance)} mm of it beside the plate's square edge: chamfer that "
+                    + "edge to the cone's slope, "
                     + "use a thinner plate, or set it on the shell's end (seat: overlay)"
                 : null,
         };

@@ -34,7 +34,8 @@ internal static class BracketKeys
         },
     ];
 
-    public static Key Tabs { get; } = new("tabs", KeyKind.Mapping, "On each edge that meets the shell, for slots cut in its flat: they set the bracket")
+    public static Key Tabs { get; } = new("tabs", KeyKind.Mapping,
+        "On each edge that meets the shell, for slots cut in its flat: they set the bracket")
     {
         DefaultRule = "none",
         Map = new("the tabs of a bracket",

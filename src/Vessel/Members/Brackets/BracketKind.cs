@@ -42,7 +42,11 @@ internal sealed class BracketKind(ImmutableArray<BracketType> types, string what
         var at = section.Child("at") ?? Section.Absent($"{section.Path}.at");
         var bracket = types.Single(type => type.Word == section.Text("kind")).Read(section, at, shop);
         return section.Child("tabs") is { } tabs
-            ? bracket with { Tabs = new(tabs.Path, tabs.Has("count") ? (int)tabs.Number("count") : 0, tabs.Number("width"), tabs.Number("clearance")) }
+            ? bracket with
+            {
+                Tabs = new(tabs.Path, tabs.Has("count") ? (int)tabs.Number("count") : 0, tabs.Number("width"),
+                tabs.Number("clearance"))
+            }
             : bracket;
     }
 }

@@ -40,10 +40,12 @@ internal static class HeightCheck
 
         var fits = shell.Courses.Where(course => !course.IsCone && course.Height >= 2 * half)
             .Select(course => $"{shown.LengthUp(course.Start + half)} to {shown.LengthDown(course.End - half)}").ToList();
-        return new(FaultCodes.BracketOnCone, $"{bracket.Path}.at.height", $"The {bracket.What} does not stand on one cylinder of the shell.",
+        return new(FaultCodes.BracketOnCone, $"{bracket.Path}.at.height",
+            $"The {bracket.What} does not stand on one cylinder of the shell.",
             $"{shown.Length(bracket.Height - half)} to {shown.Length(bracket.Height + half)}", "within one cylinder",
             fits.Count > 0 ? $"Use a height from {string.Join(", or from ", fits)}."
-                : shell.TopDiameter is not null ? $"A conical shell takes no {bracket.What} yet: use a reducer with a cylinder high enough for it, or hang the vessel by a head."
+                : shell.TopDiameter is not null ? $"A conical shell takes no {bracket.What} yet: use a reducer with a cylinder high enough "
+                    + "for it, or hang the vessel by a head."
                 : $"Make the {bracket.What} lower, or a cylinder of the shell longer.");
     }
 }

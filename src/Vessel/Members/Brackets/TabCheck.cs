@@ -102,7 +102,8 @@ internal static class TabCheck
             var other = taken.FirstOrDefault(one => one.Flat.Any(flat => Repeats(girth).Any(shift =>
                 new NetTopologySuite.Geometries.Utilities.AffineTransformation().Translate(shift, 0).Transform(flat).Intersects(own))));
             var seams = from angle in shell.Seams.Angles from shift in Repeats(girth) select (angle * shell.OuterRadius) + shift;
-            var name = seams.Any(seam => seam + half > left && seam - half < right) ? (shell.Seams.Count > 1 ? "a long seam" : "the long seam")
+            var name = seams.Any(seam => seam + half > left && seam - half < right)
+                ? (shell.Seams.Count > 1 ? "a long seam" : "the long seam")
                 : other.Name;
             if (name is null)
                 continue;

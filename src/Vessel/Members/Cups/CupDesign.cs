@@ -70,7 +70,8 @@ public sealed record CupDesign(
     /// <summary>A cup that is wide enough to stand round a tube is not too wide: its plate is too high.</summary>
     internal override Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body) =>
         other is HangingSpec { BoreLength: not null } tube && !(InnerRadius >= tube.OutsideDiameter / 2)
-            ? new(FaultCodes.TooWideInside, $"{Path}.outside_diameter", $"'{Name}' does not enter '{tube.Name}'.", shown.Length(OutsideDiameter),
+            ? new(FaultCodes.TooWideInside, $"{Path}.outside_diameter", $"'{Name}' does not enter '{tube.Name}'.",
+                shown.Length(OutsideDiameter),
                 $"at most {shown.LengthDown(2 * tube.InnerRadius)}", "Make the cap narrower, or the sleeve wider.")
             : base.Clash(shown, own, other, body);
 

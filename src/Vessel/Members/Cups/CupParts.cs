@@ -118,7 +118,8 @@ internal static class CupParts
 
     private static ImmutableArray<string> Notes(CupDesign cap) =>
     [
-        $"{cap.Name.ToUpperInvariant()} PLATE, {cap.Material.Name}, {NoteText.Length(cap.Wall)} mm, diameter {NoteText.Length(cap.OutsideDiameter)} mm",
+        $"{cap.Name.ToUpperInvariant()} PLATE, {cap.Material.Name}, {NoteText.Length(cap.Wall)} mm, diameter "
+            + $"{NoteText.Length(cap.OutsideDiameter)} mm",
         "OUTSIDE FACE OF THE CUP UP. Millimetres, from the centre.",
         cap.Opens == CupOpening.Up ? "The skirt stands on the other face; the cup opens up."
             : "The skirt stands on the other face; the cup hangs open.",

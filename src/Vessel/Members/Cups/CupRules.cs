@@ -21,7 +21,8 @@ internal static class CupRules
             FindingCodes.TrappedOil,
             Severity.Warning,
             [CupParts.Ids(cap).Plate],
-            () => $"'{cap.Name}' opens up and has no drain: it holds {NoteText.Length(volume)} ml of {design.Flow.Liquid.Word} that cannot run back and that the gas "
+            () => $"'{cap.Name}' opens up and has no drain: it holds {NoteText.Length(volume)} ml of {design.Flow.Liquid.Word} that cannot "
+            + "run back and that the gas "
             + "carries off; give it a drain_hole of 3 mm or more, or let it open down.",
             [new("trapped", volume, AtMost(0), "ml")],
             design.PlaceOf($"{cap.Path}.opens"));

@@ -35,7 +35,8 @@ internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, Immutab
             Severity.Warning,
             _site is null ? [] : [Name],
             () => _site is null
-                ? $"no dipstick is made: '{spec.Port}' does not lead down into the vessel, or something stands right below it; use a port of the top with nothing below."
+                ? $"no dipstick is made: '{spec.Port}' does not lead down into the vessel, or something stands right below it; use a port "
+                    + "of the top with nothing below."
                 : $"the dipstick in '{spec.Port}' ends on a part below it: it shows nothing below {FigureText.Of(least / 1e3)} ml, and "
                 + $"only {FigureText.Of(assembly.Capacity.Usable / 1e3)} ml are of use: move its port clear of the internals.",
             [new("least shown", least / 1e3, AtMost(assembly.Capacity.Usable / 2e3), "ml")],

@@ -17,7 +17,8 @@ internal sealed class DipstickKind : MemberKind
             new("width", KeyKind.Length, "Of the strip") { Default = "12 mm", Range = new(6, 100) },
             new("thickness", KeyKind.Length, "Of the sheet") { Default = "2 mm", Range = CommonKeys.Wall },
             new("clear", KeyKind.Length, "From its tip to the metal below") { Default = "3 mm", Range = new(0.5, 1000) },
-            new("above", KeyKind.Length, "Length that stands out of the port's free end, to hold it by") { Default = "30 mm", Range = new(10, 1000) },
+            new("above", KeyKind.Length, "Length that stands out of the port's free end, to hold it by") { Default = "30 mm",
+                Range = new(10, 1000) },
             CommonKeys.Material,
         ]),
     };
@@ -26,7 +27,8 @@ internal sealed class DipstickKind : MemberKind
 
     public override string OnlyName => DipstickDesign.PartName;
 
-    public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) => sections.Select(section => new DipstickDesign(
+    public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
+        sections.Select(section => new DipstickDesign(
         section.Path,
         section.Metal,
         section.Text("in") ?? string.Empty,
@@ -44,5 +46,6 @@ internal sealed class DipstickKind : MemberKind
     public override IEnumerable<Fault> Faults(VesselDesign design, PortSites sites) =>
         design.All<DipstickDesign>().SelectMany(stick => DipstickCheck.Find(design, stick));
 
-    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) => design.All<DipstickDesign>().Select(stick => new Dipstick(stick, design, sites));
+    public override IEnumerable<Member> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
+        design.All<DipstickDesign>().Select(stick => new Dipstick(stick, design, sites));
 }

@@ -97,7 +97,9 @@ internal static class DipstickPart
     [
         $"DIPSTICK, {site.Stick.Material.Name}, {NoteText.Length(site.Stick.Thickness)} mm, stands in {site.Port.Port.Name}",
         "Millilitres, vessel upright, all rooms level. By calculation: check with a measured litre.",
-        $"The upper line across, {NoteText.Length(site.Mouth)} mm from the tip, stands at the free end of {site.Port.Port.Name}: fix cap or plug there.",
-        .. highest is { } level && site.At(level) < site.Foot ? new[] { $"MAX: {NoteText.Length(level)} mm above the shell's lower edge, the highest level of use." } : [],
+        $"The upper line across, {NoteText.Length(site.Mouth)} mm from the tip, stands at the free end of {site.Port.Port.Name}: fix cap "
+            + "or plug there.",
+        .. highest is { } level && site.At(level) < site.Foot ? new[] { $"MAX: {NoteText.Length(level)} mm above the shell's lower edge, "
+            + "the highest level of use." } : [],
     ];
 }

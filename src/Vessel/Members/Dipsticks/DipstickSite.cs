@@ -41,7 +41,8 @@ public sealed record DipstickSite(DipstickDesign Stick, PortSite Port, Vector3 T
     private static double Reach(VesselDesign design, IEnumerable<PortSite> others, PortSite port, double foot, double radius)
     {
         var inside = InsideProfile.Of(design);
-        var rings = InsideSpec.BodiesIn(design).Concat(others.Select(other => other.UprightBody).OfType<InsideBody>().Where(body => body.IsRound))
+        var rings = InsideSpec.BodiesIn(design)
+            .Concat(others.Select(other => other.UprightBody).OfType<InsideBody>().Where(body => body.IsRound))
             .SelectMany(body => body.Rings).ToList();
         var down = -1 * port.Frame.Z;
         var free = Enumerable.Range(0, Lines).Min(i =>

@@ -41,7 +41,8 @@ internal sealed class DividerPlateKind : MemberKind
 
     public override string Under => UnderInside;
 
-    public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) => sections.Select(section =>
+    public override IEnumerable<MemberSpec> Read(ImmutableArray<Section> sections, Section file, VesselDesign draft) =>
+        sections.Select(section =>
     {
         var height = (section.Child("at") ?? Section.Absent(section.Path)).Number("height");
         var clearance = section.Number("clearance");
@@ -66,14 +67,16 @@ internal sealed class DividerPlateKind : MemberKind
         var most = plate.Radius / 2;
         if (plate.Notch > most)
         {
-            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.drain_notch", $"The notch of '{plate.Name}' takes up more than half of the plate's radius.",
+            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.drain_notch",
+                $"The notch of '{plate.Name}' takes up more than half of the plate's radius.",
                 shown.Length(plate.Notch), $"at most {shown.LengthDown(most)}", "Make the notch smaller.");
         }
 
         var widest = plate.VentRadius + (plate.Vent / 2);
         if (plate.Vent > widest)
         {
-            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.vent_hole", $"The vent hole of '{plate.Name}' reaches past the middle of the plate.",
+            yield return new(FaultCodes.BoreTooWide, $"{plate.Path}.vent_hole",
+                $"The vent hole of '{plate.Name}' reaches past the middle of the plate.",
                 shown.Length(plate.Vent), $"at most {shown.LengthDown(Math.Max(0, widest))}",
                 "Make the hole smaller, or the plate thinner.");
         }

@@ -51,7 +51,8 @@ internal static class DividerPlatePart
 
     /// <summary>Clockwise about its middle on the rim: chords of the rim stand at half of their angle off the tangent.</summary>
     private static Arc2 Notch(DividerPlateDesign plate) => new(
-        Point2.Polar(plate.Radius, plate.NotchAngle), plate.Notch, plate.NotchAngle - ((Math.PI + plate.HalfNotch) / 2), plate.HalfNotch - Math.PI);
+        Point2.Polar(plate.Radius, plate.NotchAngle), plate.Notch, plate.NotchAngle - ((Math.PI + plate.HalfNotch) / 2),
+            plate.HalfNotch - Math.PI);
 
     private static Point2 VentMiddle(DividerPlateDesign plate) => Point2.Polar(plate.VentRadius, plate.NotchAngle + Math.PI);
 
@@ -76,10 +77,12 @@ internal static class DividerPlatePart
 
     private static ImmutableArray<string> Notes(DividerPlateDesign plate) =>
     [
-        $"{plate.Name.ToUpperInvariant()}, {plate.Material.Name}, {NoteText.Length(plate.Thickness)} mm, diameter {NoteText.Length(plate.OutsideDiameter)} mm",
+        $"{plate.Name.ToUpperInvariant()}, {plate.Material.Name}, {NoteText.Length(plate.Thickness)} mm, diameter "
+            + $"{NoteText.Length(plate.OutsideDiameter)} mm",
         "UPPER FACE UP. Millimetres, from the centre; angles as on the vessel.",
         .. plate.Notch > 0
-            ? new[] { $"Drain notch, radius {NoteText.Length(plate.Notch)} mm, at {NoteText.Degrees(plate.NotchAngle)} deg: leave it free of weld." }
+            ? new[] { $"Drain notch, radius {NoteText.Length(plate.Notch)} mm, at {NoteText.Degrees(plate.NotchAngle)} deg: leave it free "
+                + "of weld." }
             : [],
         $"Welded all round on one face, {NoteText.Length(plate.Clearance)} mm clear.",
     ];

@@ -30,7 +30,8 @@ internal static class InsideSeams
         InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along)
     {
         return new(
-            $"{part.Name} to {host}", [host, part.Id], JointKind.Fillet, Interval.Turn, [], along, FilletThroat.Of(wall), wall, $"{held.Path}.fixed")
+            $"{part.Name} to {host}", [host, part.Id], JointKind.Fillet, Interval.Turn, [], along, FilletThroat.Of(wall), wall,
+                $"{held.Path}.fixed")
         {
             Role = WeldRole.Hold,
             Owner = held.Path,

@@ -35,7 +35,8 @@ internal sealed class Packing(PackingDesign spec, VesselDesign vessel, Immutable
             var last = PackingRoom.Shutting(spec, vessel, sites)?.Name;
             var way = last == spec.Lower ? "back" : "down";
             var round = PackingRoom.Through(spec, vessel, sites) is { } tube ? $" round '{tube.Name}'" : "";
-            return $"stuff '{Name}' in{round}, clean and dry; {(last is null ? "" : $"press it {way} from '{last}' while you weld that disc, and ")}keep the arc off it";
+            return $"stuff '{Name}' in{round}, clean and dry; "
+                + $"{(last is null ? "" : $"press it {way} from '{last}' while you weld that disc, and ")}keep the arc off it";
         }
     }
 

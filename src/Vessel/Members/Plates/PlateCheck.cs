@@ -52,7 +52,8 @@ internal static class PlateCheck
         }
         else if (plate.Corner > 0.99 * most)
         {
-            yield return new Fault(FaultCodes.PlateCornerTooLarge, $"{plate.Path}.corner", "The free edge's corners find no room on the plate.",
+            yield return new Fault(FaultCodes.PlateCornerTooLarge, $"{plate.Path}.corner",
+                "The free edge's corners find no room on the plate.",
                 shown.Length(plate.Corner), $"at most {shown.LengthDown(0.99 * most)}", "Make the radius smaller, or the plate larger.");
         }
         else if (Room(cope) is var (room, need) && room < need - Ring.Hair)

@@ -100,9 +100,12 @@ internal static class PlatePart
         [
             $"{bracket.Name.ToUpperInvariant()}, {bracket.Material.Name}, {NoteText.Length(bracket.Thickness)} mm, "
                 + $"{NoteText.Length(bracket.Width)} mm along the shell, {NoteText.Length(bracket.Depth)} mm deep",
-            bracket.Roll == 0 ? "UPPER FACE UP: x towards increasing angle, y towards the vessel. Millimetres, from the free edge's lower left."
-                : upright ? $"Stands upright: x {(bracket.Roll > 0 ? "up" : "down")}, y towards the vessel. Millimetres, from the free edge's lower left."
-                : $"Rolled by {NoteText.Degrees(bracket.Roll)} deg about the line outward; y towards the vessel. Millimetres, from the free edge's lower left.",
+            bracket.Roll == 0 ? "UPPER FACE UP: x towards increasing angle, y towards the vessel. Millimetres, from the free edge's lower "
+                + "left."
+                : upright ? $"Stands upright: x {(bracket.Roll > 0 ? "up" : "down")}, y towards the vessel. Millimetres, from the free "
+                    + "edge's lower left."
+                : $"Rolled by {NoteText.Degrees(bracket.Roll)} deg about the line outward; y towards the vessel. Millimetres, from the "
+                    + "free edge's lower left.",
             bracket.Roll == 0
                 ? $"Upper edge coped to the shell: an arc of radius {NoteText.Length(site.ShellRadius)} mm, touching all through."
                 : "Upper edge cut square: it touches the shell along the face nearer to the vessel's axis.",

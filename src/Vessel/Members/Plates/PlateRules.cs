@@ -31,8 +31,10 @@ internal static class PlateRules
             FindingCodes.EarGapTooWide,
             Severity.Warning,
             [Slug.Of(plate.Name)],
-            () => $"cut square, the edge of '{plate.Name}' touches the shell along one line and stands off by {NoteText.Length(weld.GapNormal)} mm at "
-            + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); {RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
+            () => $"cut square, the edge of '{plate.Name}' touches the shell along one line and stands off by "
+            + $"{NoteText.Length(weld.GapNormal)} mm at "
+            + $"{weld.Joint.Number} ({NoteText.Length(weld.GapAxial)} mm along the plate); "
+            + $"{RootGap.Limits(plate.Thickness, shop, NoteText.Length, "mm")}: "
             + "bevel or grind the edge to the shell, bring the plate nearer to the vessel's middle (at.offset), or roll it "
             + "level, where a square cut touches all through.",
             [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(plate.Thickness, shop), RootGap.Most(plate.Thickness, shop)), "mm"),

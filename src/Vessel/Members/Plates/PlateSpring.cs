@@ -31,7 +31,8 @@ internal sealed record PlateSpring(PlateSite Site, Carrier Carrier, WeldGroup We
     public double Length => Math.Max(0, Bracket.BoltsAt - (Bracket.Bolts.Up / 2));
 
     public override (string Formula, FigureInput[] Inputs) MemberFormula => (
-        "sigma = Mx / (b t^2 / 6) + Mz / (t b^2 / 6) + Fy / b t, tau = 3 My / b t^2; sqrt(sigma^2 + 3 tau^2), the more of at the bolts and at the shell",
+        "sigma = Mx / (b t^2 / 6) + Mz / (t b^2 / 6) + Fy / b t, tau = 3 My / b t^2; sqrt(sigma^2 + 3 tau^2), the more of at the bolts and "
+            + "at the shell",
         [
             new("b", "narrowest width", Width, "mm", $"{Bracket.Path}.width"),
             new("t", "thickness", Bracket.Thickness, "mm", $"{Bracket.Path}.thickness"),

@@ -53,7 +53,8 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.HoleNearBend,
-            () => $"a bolt hole of '{bracket.Name}' comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of round "
+            () => $"a bolt hole of '{bracket.Name}' comes within {NoteText.Length(distance)} mm of a bend line, and will be drawn out of "
+            + "round "
             + $"below {NoteText.Length(limit)} mm (two thicknesses and the inside radius): bring the bolts together, widen the bracket, "
             + "or drill after bending.",
             [new("hole to bend line", distance, AtLeast(limit), "mm")],
@@ -94,8 +95,10 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.EarGapTooWide,
-            () => $"cut square, the ears of '{bracket.Name}' touch the shell along their inner edges and stand off by {NoteText.Length(weld.GapNormal)} mm "
-            + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); {RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
+            () => $"cut square, the ears of '{bracket.Name}' touch the shell along their inner edges and stand off by "
+            + $"{NoteText.Length(weld.GapNormal)} mm "
+            + $"outside, where they are welded ({NoteText.Length(weld.GapAxial)} mm along the ear); "
+            + $"{RootGap.Limits(bracket.Thickness, shop, NoteText.Length, "mm")}: "
             + "grind the ends to the shell after bending, make the bracket narrower, or take ears: ends, "
             + "which follow the shell.",
             [new("gap normal", weld.GapNormal, AtMost(RootGap.Aim(bracket.Thickness, shop), RootGap.Most(bracket.Thickness, shop)), "mm"),
@@ -112,7 +115,8 @@ internal static class SaddleRules
             assembly,
             bracket,
             FindingCodes.EarTooFlat,
-            () => $"the ears of '{bracket.Name}' meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a fillet "
+            () => $"the ears of '{bracket.Name}' meet the shell at {NoteText.Degrees(weld.Dihedral.End)} deg outside, too flat for a "
+            + "fillet "
             + $"({NoteText.Degrees(FilletThroat.GreatestAngle)} deg): make the bracket no wider than {NoteText.Length(greatest)} mm, "
             + "bevel the ears' ends, or take ears: ends.",
             [new("dihedral", Turns.ToDegrees(weld.Dihedral.End), AtMost(Turns.ToDegrees(FilletThroat.GreatestAngle)), "deg")],

@@ -24,13 +24,15 @@ internal sealed record SaddleSpring(SaddleSite Site, Carrier Carrier, WeldGroup 
     public override string MemberName => "ear";
 
     public override string Warning =>
-        "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady shaking opens it from the root.";
+        "An ear has a fillet on one side only, and bends it about its root: one blow turns that into a hinge and no more, steady shaking "
+            + "opens it from the root.";
 
     /// <summary>Length from the shell to the plate, mm: at most, where the ear's end follows the shell.</summary>
     public double EarLength => Site.BackLevel - Site.EarEnd;
 
     public override (string Formula, FigureInput[] Inputs) MemberFormula => (
-        "sigma = (F l / 4) (2 - h) / (b t^2 / 6), F / 2 b t and M / D b t, their pull, added; h = p / (1 + p), p = k l / (E t^3 / 12), 0 at a hinge, 1 at a clamp",
+        "sigma = (F l / 4) (2 - h) / (b t^2 / 6), F / 2 b t and M / D b t, their pull, added; h = p / (1 + p), p = k l / (E t^3 / 12), 0 "
+            + "at a hinge, 1 at a clamp",
         [
             new("h", "hold of the wall on the ears' ends", new(0, Hold(EndHold.Elastic), 1), "", "the formula"),
             new("l", "from shell to plate", EarLength, "mm", $"{Bracket.Path}.stand_off"),

@@ -83,7 +83,8 @@ internal static class ScreenPart
         var open = field.Lattice.Area / (Math.PI / 4 * disc.OutsideDiameter * disc.OutsideDiameter);
         return
         [
-            $"{disc.Name.ToUpperInvariant()}, {disc.Material.Name}, {NoteText.Length(disc.Thickness)} mm, diameter {NoteText.Length(disc.OutsideDiameter)} mm",
+            $"{disc.Name.ToUpperInvariant()}, {disc.Material.Name}, {NoteText.Length(disc.Thickness)} mm, diameter "
+                + $"{NoteText.Length(disc.OutsideDiameter)} mm",
             "UPPER FACE UP. Millimetres, from the centre.",
             $"{field.Lattice.Count} holes of {NoteText.Length(field.Diameter)} mm at a pitch of {NoteText.Length(field.Lattice.Pitch)} mm, "
                 + $"{PatternName(disc.Holes.Pattern)}; {NoteText.Length(100 * open)} % of the disc is open.",
@@ -91,7 +92,8 @@ internal static class ScreenPart
             {
                 Fixing.Weld => $"Welded all round on one face, {NoteText.Length(disc.Clearance)} mm clear.",
                 Fixing.Tabs => "Held by three tacks on one face, at 60, 180 and 300 deg.",
-                Fixing.Screws => $"Held by three M4 screws at 60, 180 and 300 deg, {NoteText.Length(DividerScrews.Hole)} mm holes, drilled on fitting.",
+                Fixing.Screws => $"Held by three M4 screws at 60, 180 and 300 deg, {NoteText.Length(DividerScrews.Hole)} mm holes, drilled "
+                    + "on fitting.",
                 Fixing.Press => $"Pressed in, {NoteText.Length(-2 * disc.Clearance)} mm larger than its seat.",
                 Fixing.Loose => $"Lies loose, {NoteText.Length(disc.Clearance)} mm clear.",
                 _ => throw new ArgumentException($"no such fixing: {disc.Fixed}"),

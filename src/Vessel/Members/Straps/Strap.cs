@@ -41,7 +41,8 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
                 yield return new(
                     $"liner of {Name}",
                     2,
-                    $"strip of rubber that bears oil (nitrile), {NoteText.Length(Spec.Liner)} x {NoteText.Length(Spec.Width)} x {NoteText.Length(length)} mm",
+                    $"strip of rubber that bears oil (nitrile), {NoteText.Length(Spec.Liner)} x {NoteText.Length(Spec.Width)} x "
+                        + $"{NoteText.Length(length)} mm",
                     null,
                     length * Spec.Width * Spec.Liner,
                     Path);
@@ -68,7 +69,8 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
             Clamping, WorkKind.Fit,
             FormattableString.Invariant(
                 $"clamp {Name} round the shell at {Spec.Height:0.##} mm, its back half at {Turns.ToDegrees(Spec.Angle):0.##} deg")
-            + $"{(Spec.Liner > 0 ? ", on its liner" : "")}; draw both sides up evenly and lock the nuts: the gap must stay open. Look again after the first run",
+            + $"{(Spec.Liner > 0 ? ", on its liner" : "")}; draw both sides up evenly and lock the nuts: the gap must stay open. Look "
+            + "again after the first run",
             WorkRank.PutOn, [.. Halves.Select(half => Slug.Of(half.Name))]),
     ];
 
@@ -80,13 +82,15 @@ internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec
 
     public override IEnumerable<string> MountingWords =>
     [
-        $"'{Name}' holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, feet "
+        $"'{Name}' holds by friction, which depends on the tension of its bolts, on oil and on the liner: neither that nor its band, ears, "
+            + "feet "
             + "and bolts are calculated here. Try it with more than it will meet, or let something under the vessel bear its weight.",
     ];
 
     public override IEnumerable<string> Assumptions =>
     [
-        "Strap flat: the band rolled on the middle of its sheet, bends with the K given; drawn with its gap open. It comes off the vessel and is "
+        "Strap flat: the band rolled on the middle of its sheet, bends with the K given; drawn with its gap open. It comes off the vessel "
+            + "and is "
             + "left off the mock-up's print: its halves can be printed from solids/. Its clamping force is not calculated.",
     ];
 

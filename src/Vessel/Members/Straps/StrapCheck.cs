@@ -30,7 +30,8 @@ internal static class StrapCheck
         var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness
             - strap.InsideRadius);
         return strap.Gap > most
-            ? new(FaultCodes.StrapGapTooWide, $"{strap.Path}.gap", "The halves of the strap stand so far apart that each reaches round less than a third of the shell.",
+            ? new(FaultCodes.StrapGapTooWide, $"{strap.Path}.gap",
+                "The halves of the strap stand so far apart that each reaches round less than a third of the shell.",
                 shown.Length(strap.Gap), $"at most {shown.LengthDown(Math.Max(0, most))}",
                 most > 0 ? "Make the gap smaller, or the inside radius of the bends."
                     : "Make the inside radius of the bends smaller, or the sheet thinner.")
@@ -55,7 +56,8 @@ internal static class StrapCheck
 
         var need = Math.Max(strap.Liner + strap.Thickness, level + strap.InsideRadius + strap.Thickness - shell.OuterRadius);
         return standOff < need
-            ? new(FaultCodes.EarTooShort, $"{strap.Feet.Path}.stand_off", "The strap's feet lie nearer to the shell than its bends, or the outside of its band.",
+            ? new(FaultCodes.EarTooShort, $"{strap.Feet.Path}.stand_off",
+                "The strap's feet lie nearer to the shell than its bends, or the outside of its band.",
                 shown.Length(standOff), $"at least {shown.LengthUp(need)}",
                 "Make the stand-off larger, or leave it out for feet that carry the ears straight on.")
             : null;

@@ -8,7 +8,8 @@ namespace Vessel.Members.Straps;
 /// <summary>Straps: two half bands that are clamped round the shell.</summary>
 internal sealed class StrapKind : MemberKind
 {
-    public override Key Key { get; } = new("strap", KeyKind.OneOrList, "Two half bands that are clamped round the shell, of which one is bolted up")
+    public override Key Key { get; } = new("strap", KeyKind.OneOrList,
+        "Two half bands that are clamped round the shell, of which one is bolted up")
     {
         DefaultRule = "none",
         Map = StrapKeys.Strap,

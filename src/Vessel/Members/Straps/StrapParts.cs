@@ -77,8 +77,10 @@ internal static class StrapParts
             $"{site.Name.ToUpperInvariant()}, {strap.Material.Name}, {NoteText.Length(strap.Thickness)} mm, "
                 + $"{NoteText.Length(strap.Width)} mm wide, for {NoteText.Length(2 * site.ShellRadius)} mm outside{liner}",
             "OUTSIDE FACE UP: the face away from the shell. x towards increasing angle, y up. Millimetres, from the lower left corner.",
-            $"Roll from x = {NoteText.Length(zone.Start)} to {NoteText.Length(zone.End)} mm DOWN, inside radius {NoteText.Length(site.InnerRadius)} mm, "
-                + $"{NoteText.Degrees(2 * site.HalfBand)} deg; rolls leave the ends flat: roll before the ears are bent, or bend the band round a former.",
+            $"Roll from x = {NoteText.Length(zone.Start)} to {NoteText.Length(zone.End)} mm DOWN, inside radius "
+                + $"{NoteText.Length(site.InnerRadius)} mm, "
+                + $"{NoteText.Degrees(2 * site.HalfBand)} deg; rolls leave the ends flat: roll before the ears are bent, or bend the band "
+                + "round a former.",
             .. Bends(site, sheet).Select((bend, i) => BendLine.Note(i + 1, bend, "x")),
             $"Check: flat {NoteText.Length(site.Developed)} mm; the rolled band is {NoteText.Length(site.Band)} mm of it; "
                 + $"a gap of {NoteText.Length(strap.Gap)} mm is left between the halves before they are drawn up.",

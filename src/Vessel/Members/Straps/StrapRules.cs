@@ -38,8 +38,10 @@ internal static class StrapRules
         var least = BendRadii.Least(strap.Material, strap.Thickness);
         return Warning(
             assembly, strap, FindingCodes.BendTooTight, "inside_radius",
-            () => $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of {NoteText.Length(strap.Thickness)} mm "
-                + $"may crack below {NoteText.Length(least.Value)} mm ({least.Source}): give a larger inside_radius, or take a softer temper.",
+            () => $"'{strap.Name}' is bent to {NoteText.Length(strap.InsideRadius)} mm inside; {strap.Material.Name} of "
+                + $"{NoteText.Length(strap.Thickness)} mm "
+                + $"may crack below {NoteText.Length(least.Value)} mm ({least.Source}): give a larger inside_radius, or take a softer "
+                + "temper.",
             [new("inside radius", strap.InsideRadius, AtLeast(least.Value), "mm")],
             $"inside radius of '{strap.Name}'");
     }
@@ -49,8 +51,10 @@ internal static class StrapRules
         var (distance, limit) = ((length - bolts.Slot - bolts.WasherDiameter) / 2, BoltHole.WasherShare * strap.Thickness);
         return Warning(
             assembly, strap, FindingCodes.WasherNearBend, key,
-            () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within {NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
-                + $"{NoteText.Length(limit)} mm of flat beside it: make '{key}' at least {NoteText.Length(length + (2 * (limit - distance)))} mm.",
+            () => $"a washer of {NoteText.Length(bolts.WasherDiameter)} mm on '{strap.Name}' comes within "
+                + $"{NoteText.Length(Math.Max(0, distance))} mm of a bend; keep "
+                + $"{NoteText.Length(limit)} mm of flat beside it: make '{key}' at least "
+                + $"{NoteText.Length(length + (2 * (limit - distance)))} mm.",
             [new("washer to bend", distance, AtLeast(limit), "mm")],
             $"washer to bend at {(key == "ear" ? "an ear" : "a foot")} of '{strap.Name}'");
     }
@@ -67,8 +71,10 @@ internal static class StrapRules
         var most = AtMost(strap.Liner / LinerShare);
         var gap = Math.PI / 2;
         return Warning(assembly, strap, FindingCodes.BeadUnderStrap, "at",
-            () => $"'{strap.Name}' lies over the bead of {Names()}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it alone: move or turn the strap so that "
-            + $"the bead lies beside it or in a gap (now at {Degrees(strap.Angle - gap)} and {Degrees(strap.Angle + gap)} deg), dress the bead flush there, "
+            () => $"'{strap.Name}' lies over the bead of {Names()}, up to {NoteText.Length(found.Max(Height))} mm high, and bears on it "
+            + "alone: move or turn the strap so that "
+            + $"the bead lies beside it or in a gap (now at {Degrees(strap.Angle - gap)} and {Degrees(strap.Angle + gap)} deg), dress the "
+            + "bead flush there, "
             + $"or give a liner of {NoteText.Length(LinerShare * found.Max(Height))} mm.",
             [new("bead's height", found.Max(Height), most, "mm")],
             $"height of the beads under '{strap.Name}'");
@@ -100,7 +106,8 @@ internal static class StrapRules
         if (strap.Liner > 0 || MetalPairs.Of(strap.Material.Family, shell.Family) is not { } severity)
             return null;
         return Warning(assembly, strap, FindingCodes.UnlikeMetals, "material",
-            () => $"'{strap.Name}' of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a liner, or take one metal for both.", []) with
+            () => $"'{strap.Name}' of {strap.Material.Name} lies on {shell.Name}: the less noble of the two corrodes in the wet; give a "
+                + "liner, or take one metal for both.", []) with
         {
             Beyond = severity,
         };

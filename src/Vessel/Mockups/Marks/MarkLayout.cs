@@ -49,7 +49,8 @@ internal sealed class MarkLayout
     /// <param name="plan">Without obstacles.</param>
     public static (ImmutableArray<PrintMark> Marks, ImmutableArray<MissingMark> Missing) Of(MockupPlan plan, VesselDesign design)
     {
-        var (layout, numbers) = (new MarkLayout(plan, design), new Welds([.. design.Shell.Courses.SelectMany(course => LongSeam.Of(course, design))]));
+        var (layout, numbers) =
+            (new MarkLayout(plan, design), new Welds([.. design.Shell.Courses.SelectMany(course => LongSeam.Of(course, design))]));
         if (!layout._room.HasCircle)
             return ([],
                 [.. plan.Ports.Select(

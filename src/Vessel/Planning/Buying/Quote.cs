@@ -136,7 +136,8 @@ public sealed record Quote(
     private static IEnumerable<Need> Bought(Plan plan, PricesShop prices)
     {
         var (design, vessels) = (plan.Assembly.Design, plan.Assembly.Design.Quantity);
-        foreach (var same in design.Ports.Where(port => port.Fitting is not null).GroupBy(port => port.Fitting!.Name).OrderBy(group => group.Key, StringComparer.Ordinal))
+        foreach (var same in design.Ports.Where(port => port.Fitting is not null).GroupBy(port => port.Fitting!.Name)
+            .OrderBy(group => group.Key, StringComparer.Ordinal))
             yield return Each($"fitting {same.Key}", prices.FittingOf(same.Key), vessels * same.Count());
         var packing = vessels * plan.Assembly.Bought.Where(item => item.Volume is not null).Sum(item => item.Mass ?? 0);
         if (packing > 0)

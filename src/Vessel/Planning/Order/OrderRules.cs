@@ -23,14 +23,16 @@ internal sealed class OrderRules
     }
 
     public static ImmutableArray<WorkLink> Of(
-        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered, ImmutableArray<WorkTask> tasks)
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered,
+            ImmutableArray<WorkTask> tasks)
     {
         var rules = new OrderRules(design, sites, numbered.All, tasks);
         ImmutableArray<WorkLink> links =
         [
             .. new[]
                 {
-                    Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(heads, numbered), rules.Ports(), rules.Inside(),
+                    Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(heads, numbered),
+                        rules.Ports(), rules.Inside(),
                     rules.Closing(tasks), members.SelectMany(member => member.Links(numbered)),
                 }
                 .SelectMany(links => links)
@@ -74,7 +76,8 @@ internal sealed class OrderRules
     {
         var parts = Names.ShellParts(_design);
         return from girth in _welds.Where(weld => weld.Role == WeldRole.GirthSeam)
-               from after in _welds.Where(weld => weld.Role is not (WeldRole.GirthSeam or WeldRole.LongSeam) && weld.Between.Any(parts.Contains)).Select(Id)
+               from after in _welds
+                   .Where(weld => weld.Role is not (WeldRole.GirthSeam or WeldRole.LongSeam) && weld.Between.Any(parts.Contains)).Select(Id)
                    .Concat(_design.All<DividerSpec>().Where(disc => disc.Fits is null).Select(disc => WorkTask.Fitting(disc.Path)))
                select new WorkLink(Id(girth), after, "the shell is whole and straight before anything is fitted to it");
     }
@@ -178,7 +181,8 @@ internal sealed class OrderRules
 
     /// <summary>Whether a disc of a sleeve is put in after a packing that a tube beside it passes into.</summary>
     private bool ShutsInTube(DividerSpec disc, HangingSpec sleeve) => _design.All<PackingDesign>().Any(packing =>
-        PackingRoom.Through(packing, _design, _sites) is not null && PackingRoom.Shutting(packing, _design, _sites) is { } last && last.Fits == sleeve.Name
+        PackingRoom.Through(packing, _design, _sites) is not null && PackingRoom.Shutting(packing, _design, _sites) is { } last
+            && last.Fits == sleeve.Name
         && (sleeve.HangsFrom == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>Order of the discs: in one bore the one that lies furthest from the end that stays open comes first.</summary>
@@ -213,7 +217,8 @@ internal sealed class OrderRules
                     : new(stuffing, head, "it goes in while there is a way");
             }
 
-            if (PackingRoom.Through(packing, _design, _sites) is { } && last?.Fits is { } name && InternalHost.Tube(name, _design) is { } host)
+            if (PackingRoom.Through(packing, _design, _sites) is { } && last?.Fits is { } name
+                && InternalHost.Tube(name, _design) is { } host)
                 yield return new(Hold(host), stuffing, "it is laid round the tube that passes into it");
             foreach (var site in _sites.Where(site => PackingRoom.IsReached(packing, site, _design)))
                 yield return new(At(WeldRole.PortSeam, site.Port.Path), stuffing, "it is laid round the tube that passes into it");

@@ -86,7 +86,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
     private bool IsClosing(WeldProcedure weld) => weld.Joint.Path == _design.Head(WorkTasks.ClosingEnd(_design, assembly.Sites)).Path;
 
     private string Purged(WeldProcedure weld) => !weld.Purged ? ""
-        : weld.Role == WeldRole.HeadSeam ? Text($"; root in argon: {purge.Minutes:0.0} min at {purge.Flow:0.#} L/min before the arc, with a way out at the top{(IsClosing(weld) ? "" : ", the open end shut with foil")}")
+        : weld.Role == WeldRole.HeadSeam
+            ? Text($"; root in argon: {purge.Minutes:0.0} min at {purge.Flow:0.#} L/min before the arc, with a way out at the top{(IsClosing(weld) ? "" : ", the open end shut with foil")}")
         : "; root in argon behind a dam";
 
     private string Checked(WeldProcedure weld) => weld.Joint.Words?.Check ?? weld.Role switch
@@ -106,7 +107,8 @@ internal sealed class StepText(Assembly assembly, Purge purge)
         if (seam.Joint.Path != course.SeamPaths[^1])
             return "edges in line, the sheet's arc against a gauge; height";
         return course.IsCone
-            ? Text($"circumference {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, outside,")
+            ? Text($"circumference {Turns.Full * course.Low:0.0} mm at the lower edge and {Turns.Full * course.High:0.0} mm at the upper, ")
+                + "outside,"
             : Text($"circumference {Turns.Full * course.Low:0.0} mm");
     }
 

@@ -19,7 +19,8 @@ internal static class WorkTasks
     {
         var last = design.Head(ClosingEnd(design, sites)).Path;
         foreach (var part in parts)
-            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), WorkRank.Make, [part.Id]);
+            yield return new(WorkTask.Making(part), WorkKind.Make, Making(part, design.Shop.Welding.FaceAllowance), WorkRank.Make,
+                [part.Id]);
         var groups = TackGroup.Of(welds);
         foreach (var weld in welds)
         {
@@ -72,7 +73,8 @@ internal static class WorkTasks
     /// </summary>
     public static PortHost ClosingEnd(VesselDesign design, ImmutableArray<PortSite> sites)
     {
-        if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design, sites)).FirstOrDefault(end => end is not null) is { } entered)
+        if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design, sites))
+            .FirstOrDefault(end => end is not null) is { } entered)
             return entered == PortHost.Top ? PortHost.Bottom : PortHost.Top;
         var ends = design.All<HangingSpec>().Select(hanging => hanging.HangsFrom).ToList();
         if (ends.Count > 0)
@@ -87,7 +89,8 @@ internal static class WorkTasks
         var course = design.Shell.Courses.FirstOrDefault(course => course.SeamPaths.Contains(last.Path));
         return new(
             Rounding(last), WorkKind.Round,
-            $"press {course?.Id ?? last.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} flush",
+            $"press {course?.Id ?? last.Between[0]} round over a bar, grind the {(seams.Length > 1 ? "seams' roots" : "seam's root")} "
+                + "flush",
             RankOf(last, closing), [.. seams.SelectMany(seam => seam.Between).Distinct()]);
     }
 
@@ -97,7 +100,8 @@ internal static class WorkTasks
         if (port.Thread is { } thread)
         {
             yield return new(
-                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated", WorkRank.Ports, [id]);
+                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated",
+                    WorkRank.Ports, [id]);
             yield return new(
                 Chasing(port), WorkKind.Chase,
                 $"take the plug out of '{port.Name}' when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
@@ -108,7 +112,8 @@ internal static class WorkTasks
         {
             yield return new(
                 FittingOn(port), WorkKind.Fit,
-                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the welds", WorkRank.Ports - 1,
+                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the "
+                    + "welds", WorkRank.Ports - 1,
                 [PortPieces.Ids(port)[^1]]);
         }
 
@@ -154,16 +159,20 @@ internal static class WorkTasks
                 ? $"saw {part.Name}, wrap its drawing round it, cut and grind its end to the line{mitre}, deburr"
                 : $"saw {part.Name} square{mitre}{wrapped}, deburr",
             PartKind.Elbow => $"saw {many}{part.Name} by its wrap, {part.SawNote}; deburr",
-            PartKind.Bung => $"turn and tap {part.Name}, or buy it{(part.Holes[0].Thread is { IsTaper: true } ? "" : FormattableString.Invariant($"; {faceAllowance:0.##} mm over length for its sealing face"))}",
+            PartKind.Bung => $"turn and tap {part.Name}, or buy "
+                + $"it{(part.Holes[0].Thread is { IsTaper: true } ? "" : FormattableString.Invariant($"; {faceAllowance:0.##} mm over length for its sealing face"))}",
             _ when part.Making is { } making => making,
             _ when part.Stock.Form == "tube" => $"saw {part.Name} from tube{wrapped}, deburr",
             _ when part.Flat?.From is RolledDevelopment =>
-                $"cut {part.Name} from sheet{openings}, deburr, roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
-            _ when holes > 0 => FormattableString.Invariant($"cut {many}{part.Name} with its {holes} holes, or from perforated sheet, deburr"),
+                $"cut {part.Name} from sheet{openings}, deburr, "
+                    + $"roll{(part.Holes.Any(hole => hole is { Outline: null, IsLater: false }) ? ", cut out its large openings" : "")}",
+            _ when holes > 0 => FormattableString.Invariant($"cut {many}{part.Name} with its {holes} holes, or from perforated sheet, ")
+                + "deburr",
             _ => $"cut {many}{part.Name}{openings}, deburr{(shaping is null ? "" : $", {shaping}")}",
         };
     }
 
     /// <summary>An end that is cut square lies straight on the wrap, along its first edge.</summary>
-    internal static bool IsCoped(Part part) => part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges[0] is not Line2;
+    internal static bool IsCoped(Part part) =>
+        part.Kind == PartKind.Branch && part.Flat is { } flat && flat.Cut.Outer.Edges[0] is not Line2;
 }

@@ -15,7 +15,8 @@ internal static class WorkText
         var iron = parts.Any(part => part.Material.Family == MaterialFamily.Stainless)
             ? "; only brushes and discs that never touched mild steel"
             : "";
-        return $"blow out, wash with a non-chlorinated solvent and dry everything inside before it is closed: no swarf, no grit, no oil{iron}";
+        return "blow out, wash with a non-chlorinated solvent and dry everything inside before it is closed: no swarf, no grit, no "
+            + $"oil{iron}";
     }
 
     public static string Testing(LeakKit kit)
@@ -27,8 +28,10 @@ internal static class WorkText
 
     public static string Finishing(VesselDesign design) => design.Finish switch
     {
-        Finish.Passivated => "pickle the heat tint off, rinse, passivate, rinse; threads and inside too. PASTE HOLDS HYDROFLUORIC ACID: acid-proof gloves, face shield, apron, "
-            + "calcium gluconate gel at hand, outdoors or under extraction; catch the rinse water (HSE, post weld cleaning using pickling pastes)",
+        Finish.Passivated => "pickle the heat tint off, rinse, passivate, rinse; threads and inside too. PASTE HOLDS HYDROFLUORIC ACID: "
+            + "acid-proof gloves, face shield, apron, "
+            + "calcium gluconate gel at hand, outdoors or under extraction; catch the rinse water (HSE, post weld cleaning using pickling "
+            + "pastes)",
         Finish.Painted => "degrease, abrade, prime and paint; mask threads and sealing faces",
         Finish.PowderCoated => "degrease, blast, coat; mask threads and sealing faces; packing must stand the oven (about 200 degC)",
         Finish.Anodised => "etch and anodise with every port open, so that the baths drain; mask threads and sealing faces",

@@ -15,14 +15,17 @@ internal static class BranchFitCheck
         if (shell.Course.IsCone)
         {
             return isFoot
-                ? Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius, shell.OuterRadius)
+                ? Misses(FaultCodes.BranchWiderThanShell, "does not meet the cone of the shell all round", port.OuterRadius,
+                    shell.OuterRadius)
                 : Misses(FaultCodes.TubeDoesNotEnter, "does not pass into the cone of the shell", port.HoleRadius, shell.InnerRadius);
         }
 
         return isFoot
-            ? TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside", port.OuterRadius, shell.OuterRadius)
+            ? TooWide(FaultCodes.BranchWiderThanShell, $"'{port.Name}' reaches beside the shell", "outside", port.OuterRadius,
+                shell.OuterRadius)
             : port.Joint == PortJoint.SetIn
-            ? TooWide(FaultCodes.TubeDoesNotEnter, $"'{port.Name}' does not pass into the shell", "hole", port.HoleRadius, shell.InnerRadius)
+            ? TooWide(FaultCodes.TubeDoesNotEnter, $"'{port.Name}' does not pass into the shell", "hole", port.HoleRadius,
+                shell.InnerRadius)
             : TooWide(FaultCodes.DrillRunsOut, $"The hole drilled for '{port.Name}' leaves the shell's bore sideways", "bore",
                 port.BoreRadius, shell.InnerRadius);
 

@@ -47,9 +47,11 @@ internal static class BranchReachCheck
     private static Fault? LeftOutside(Shown shown, PortSite site) =>
         site.Port is { Joint: PortJoint.SetIn, IsFlush: false } port && site.LeftOutside is var left && left >= 0
             ? new(FaultCodes.EndOutsideHost, $"{port.Path}.inside_length",
-                $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, by up to {shown.LengthDown(left)} along the tube.",
+                $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, "
+                    + $"by up to {shown.LengthDown(left)} along the tube.",
                 shown.Length(port.InsideLength), $"more than {shown.LengthUp(port.InsideLength + left)}",
-                $"Delete 'inside_length', which then is {shown.Length(site.ToComeThrough)} so that the end comes through all round, or use 'inner_end: flush' without it.")
+                $"Delete 'inside_length', which then is {shown.Length(site.ToComeThrough)} so that the end comes through all round, or use "
+                    + "'inner_end: flush' without it.")
             : null;
 
     /// <summary>How far out the foot of a port reaches along it; not a number where it does not meet its host all round.</summary>

@@ -66,7 +66,8 @@ internal static class HeadPortCheck
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
     private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
-        design.Head(port.Host).IsClosedByPort && HeadShape.IsAtPole(port, port.Host) && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
+        design.Head(port.Host).IsClosedByPort && HeadShape.IsAtPole(port, port.Host)
+            && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
                 shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}",
@@ -77,7 +78,8 @@ internal static class HeadPortCheck
     private static bool Fits(HeadShape shape, PortStand stand, int lines)
     {
         return stand is { Misfit: PortMisfit.None, Site: { } site }
-            && Clear(shape.Outer, site.Outside, Math.Max(site.Port.OuterRadius, site.OpeningRadius)) && Clear(shape.Inner, site.Inside, site.OpeningRadius);
+            && Clear(shape.Outer, site.Outside, Math.Max(site.Port.OuterRadius, site.OpeningRadius))
+                && Clear(shape.Inner, site.Inside, site.OpeningRadius);
 
         // A line that misses has a place beside the face.
         bool Clear(Profile face, Footprint on, double radius) => site.Round(on, radius, lines).Select(shape.Frame.ToLocal).All(at =>

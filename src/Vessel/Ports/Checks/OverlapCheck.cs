@@ -90,7 +90,8 @@ internal static class OverlapCheck
                     continue;
                 if (Leans(sited[earlier]) || Leans(sited[later]))
                 {
-                    if (sited[earlier].Site is { } first && sited[later].Site is { } second && RunTogether(sites.Shape(a.Host)!, first, second))
+                    if (sited[earlier].Site is { } first && sited[later].Site is { } second
+                        && RunTogether(sites.Shape(a.Host)!, first, second))
                     {
                         yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",
                             $"The holes of '{a.Name}' and '{b.Name}' run into each other.", null, null,

@@ -11,7 +11,8 @@ internal static class PortWindowCheck
         // A tube that ends in its host or flush has no free length, wherever it stands.
         return
         [
-            .. sites.All.Where(stand => !stand.Port.Windows.IsEmpty).SelectMany(stand => InPort(shown, stand.Port, stand.Site is { } site ? site.FreeLength
+            .. sites.All.Where(stand => !stand.Port.Windows.IsEmpty)
+                .SelectMany(stand => InPort(shown, stand.Port, stand.Site is { } site ? site.FreeLength
                 : stand.Port.Joint == PortJoint.SetOn || stand.Port.IsFlush ? 0
                 : double.NaN)),
         ];

@@ -26,7 +26,8 @@ internal static class SeamCheck
         for (var i = 0; i < holes.Count; i++)
         {
             var hole = taken[i];
-            if (seams.Angles.Where(seam => Turns.From(seam, hole.Start) <= hole.End).Select(seam => (double?)Turns.From(seam, 0)).FirstOrDefault() is not { } over)
+            if (seams.Angles.Where(seam => Turns.From(seam, hole.Start) <= hole.End).Select(seam => (double?)Turns.From(seam, 0))
+                .FirstOrDefault() is not { } over)
                 continue;
             var several = seams.Count > 1;
             var remedy = FreeAngle(taken, seams.Pitch) is { } free

@@ -81,7 +81,8 @@ internal static class ShellEndCheck
             : double.IsInfinity(up) ? $"Use a height of at least {shown.LengthUp(low)}, or below the {course.Name}."
             : $"Use a height of about {shown.LengthUp(low)} to {shown.LengthDown(high)}, or another part of the shell.";
         return new(FaultCodes.PortAcrossGirth, $"{hole.Port.Path}.at.height",
-            $"'{hole.Port.Name}' stands over the seam round the shell at {shown.Length(down < up ? course.Start : course.End)}, or its hole leaves less than a wall to it.",
+            $"'{hole.Port.Name}' stands over the seam round the shell at {shown.Length(down < up ? course.Start : course.End)}, or its "
+                + "hole leaves less than a wall to it.",
             shown.Length(Math.Min(down, up)), "at least 0", remedy);
     }
 

@@ -25,7 +25,8 @@ internal sealed record HeadFooting(Frame3 Axis, Footprint Outside, Footprint Ins
         var x = z.Cross(away.Cross(z)).Unit();
         var axis = new Frame3(foot.At, x, z.Cross(x), z);
         return OnSphere(shape, port, axis)
-            ?? new(axis, new RevolvedFootprint(HeadShape.Pointed(shape.Outer), axis), new RevolvedFootprint(HeadShape.Pointed(shape.Inner), axis));
+            ?? new(axis, new RevolvedFootprint(HeadShape.Pointed(shape.Outer), axis),
+                new RevolvedFootprint(HeadShape.Pointed(shape.Inner), axis));
     }
 
     /// <summary>Footing in closed form, where a port stays on a half sphere and off its flange.</summary>

@@ -35,7 +35,8 @@ internal sealed class PortSites
 
     /// <summary>Site of a port that fits its host.</summary>
     public PortSite Of(PortDesign port) =>
-        (All.FirstOrDefault(stand => stand.Port == port) ?? Stand(port)).Site ?? throw new ArgumentException($"'{port.Name}' does not fit its host", nameof(port));
+        (All.FirstOrDefault(stand => stand.Port == port) ?? Stand(port)).Site ?? throw new ArgumentException($"'{port.Name}' does not fit "
+            + "its host", nameof(port));
 
     /// <summary>Any port in these walls, one of theirs or one that is tried.</summary>
     public PortStand Stand(PortDesign port) => port.Host == PortHost.Shell ? InShell(port)
@@ -50,7 +51,8 @@ internal sealed class PortSites
             return -ShellFooting.Of(Design.Shell, port).Inside.Reach(0, 0);
         // Of a cone with the tip that this port makes, so that another port at the pole does not change its length.
         var head = Design.Head(port.Host);
-        return HeadShape.Of(port.Host, head, Design.Shell.AtEnd(port.Host), HeadShape.TipOf(port)) is { } shape && HeadFooting.Of(shape, port) is { } footing
+        return HeadShape.Of(port.Host, head, Design.Shell.AtEnd(port.Host), HeadShape.TipOf(port)) is { } shape
+            && HeadFooting.Of(shape, port) is { } footing
             && footing.Inside.Reach(AxisRadius(port, shape), 0) is var reach && double.IsFinite(reach) ? -reach : head.Wall;
     }
 

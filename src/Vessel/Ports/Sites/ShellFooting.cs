@@ -30,7 +30,8 @@ internal sealed record ShellFooting(ShellCourse Course, Frame3 Axis, Footprint O
             (level * outward) + (rise * Vector3.UnitZ));
         if (course.IsCone)
             return new(
-                course, axis, new RevolvedFootprint(new(Endless(course.Outer)), axis), new RevolvedFootprint(new(Endless(course.Inner)), axis));
+                course, axis, new RevolvedFootprint(new(Endless(course.Outer)), axis),
+                    new RevolvedFootprint(new(Endless(course.Inner)), axis));
         CylinderFootprint On(double radius) => new(radius, outer, place.Offset, place.Tilt);
         return new(course, axis, On(outer), On(outer - course.Wall));
     }

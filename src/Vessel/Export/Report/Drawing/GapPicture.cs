@@ -21,7 +21,8 @@ internal static class GapPicture
         return new(
             $"gap-{joint.Number}",
             $"Gap along {joint.Number}, {joint.Name}",
-            $"From {sizes.Fine(weld.Stations.Min(station => station.At.GapNormal))} to {sizes.Fine(weld.GapNormal)} {sizes.Unit}, widest at "
+            $"From {sizes.Fine(weld.Stations.Min(station => station.At.GapNormal))} to {sizes.Fine(weld.GapNormal)} {sizes.Unit}, widest "
+            + "at "
             + $"{Place(joint, worst, sizes)}{(joint.IsRound ? " degrees" : $" {sizes.Unit}")}; {limits}.",
             _chart.Frame(above: 16, right: 92, below: 30),
             [

@@ -29,7 +29,8 @@ internal static class SectionPicture
         new Picture(
             "section",
             "Section through the vessel's axis",
-            $"Cut at {Sizes.Degrees(section.Angle)} degrees, seen square to the cut: {string.Join(", ", pieces.Select(piece => piece.Name))}.",
+            $"Cut at {Sizes.Degrees(section.Angle)} degrees, seen square to the cut: "
+                + $"{string.Join(", ", pieces.Select(piece => piece.Name))}.",
             frame.Join(new Point2(0, -height)),
             [
                 .. pieces.Select((piece, i) => scale.On(Metal(piece.Faces, Pens.Hatched[i % Pens.Hatched.Length]))),

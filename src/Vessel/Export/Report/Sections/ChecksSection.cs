@@ -32,7 +32,8 @@ internal static class ChecksSection
         "Margins of the checks that compare a figure with a limit, the least first",
         ["Figure", Column.Figure("Is"), "Limit", Column.Figure("Left, % of the limit"), "Check"],
         [
-            .. margins.OrderBy(margin => margin.Figures[0].Free ?? margin.Figures[0].Value).ThenBy(margin => margin.Of, StringComparer.Ordinal)
+            .. margins.OrderBy(margin => margin.Figures[0].Free ?? margin.Figures[0].Value)
+                .ThenBy(margin => margin.Of, StringComparer.Ordinal)
                 .Select(margin => Row(margin, margin.Figures[0], margin.Figures[0].Limit!.Value, sizes)),
         ]);
 

@@ -31,6 +31,7 @@ internal static class FitsSection
                 }),
             ]);
         html.Tag("p", $"Sources: {string.Join("; ", Fits(report).SelectMany(fit => fit.Shares).Select(share => share.Source).Distinct())}. "
-            + "Likely: the root of the sum of the squares, less the out-of-round that assembly pulls out; at worst: all off the same way at once.", ("class", "small"));
+            + "Likely: the root of the sum of the squares, less the out-of-round that assembly pulls out; at worst: all off the same way "
+            + "at once.", ("class", "small"));
     }
 }

@@ -27,7 +27,8 @@ internal static class GapsSection
     {
         var (sizes, design) = (report.Sizes, report.Build.Assembly.Design);
         var varying = Off(report).Where(Varies).ToImmutableArray();
-        html.Tag("p", "Square to the host's surface, where the torch sees it, as the parts are cut. Aim and limit: shares of the attached wall "
+        html.Tag("p", "Square to the host's surface, where the torch sees it, as the parts are cut. Aim and limit: shares of the attached "
+            + "wall "
             + "[practice]; a shop file may give its own.", ("class", "small"));
         if (!varying.IsEmpty)
         {

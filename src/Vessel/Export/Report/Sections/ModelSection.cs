@@ -77,7 +77,8 @@ internal static class ModelSection
 
     private static void WriteViews(Html html) => Group("Look from", html, () =>
     {
-        foreach (var (name, from) in new[] { ("Corner", "-50 24"), ("Front", "0 0"), ("Right", "90 0"), ("Back", "180 0"), ("Left", "-90 0"), ("Above", "-90 90"), ("Below", "-90 -90") })
+        foreach (var (name, from) in new[] { ("Corner", "-50 24"), ("Front", "0 0"), ("Right", "90 0"), ("Back", "180 0"),
+            ("Left", "-90 0"), ("Above", "-90 90"), ("Below", "-90 -90") })
             html.Tag("button", name, ("type", "button"), ("data-from", from));
     });
 

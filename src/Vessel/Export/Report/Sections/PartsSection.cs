@@ -57,7 +57,8 @@ internal static class PartsSection
             FlatPicture.Of(built, sizes).Write(html);
             var figures = built.Figures!;
             html.Tag("figcaption", $"{Kind(flat)}: {sizes.Length(figures.WidthMm)} x {sizes.Length(figures.HeightMm)} {sizes.Unit}, "
-                + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} {(figures.Pierces == 1 ? "pierce" : "pierces")}. "
+                + $"cut length {sizes.Length(figures.CutLengthMm)} {sizes.Unit}, {Sizes.Count(figures.Pierces)} "
+                + $"{(figures.Pierces == 1 ? "pierce" : "pierces")}. "
                 + $"Sized by: {flat.Governing}.");
         });
         if (FlatPicture.Leaves(built.Part))

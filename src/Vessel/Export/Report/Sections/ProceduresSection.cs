@@ -17,8 +17,10 @@ internal static class ProceduresSection
         var reached = report.Build.Plan.Access.ToDictionary(access => access.Joint.Number, access => Reached(access, report));
         html.Tag(
             "p",
-            "A start for a trial on scrap of the same metal and wall; no qualified procedure. A millimetre of seam may carry the least of the weld's metal "
-            + "and the metal beside it, softened by the arc where it is aluminium: static loads, no rating. AC: alternating current, balance as the machine sets it; DCEN: direct current, "
+            "A start for a trial on scrap of the same metal and wall; no qualified procedure. A millimetre of seam may carry the least of "
+            + "the weld's metal "
+            + "and the metal beside it, softened by the arc where it is aluminium: static loads, no rating. AC: alternating current, "
+            + "balance as the machine sets it; DCEN: direct current, "
             + "electrode negative.");
         html.Table(
             "procedure-table",
@@ -35,7 +37,8 @@ internal static class ProceduresSection
             var purge = report.Build.Plan.Purge;
             html.Tag(
                 "p",
-                $"To purge the closed vessel of {Sizes.Text(purge.Volume, 2)} L: {Sizes.Text(purge.Changes, 1)} changes of its volume, {Sizes.Text(purge.Gas, 1)} L of argon, "
+                $"To purge the closed vessel of {Sizes.Text(purge.Volume, 2)} L: {Sizes.Text(purge.Changes, 1)} changes of its volume, "
+                + $"{Sizes.Text(purge.Gas, 1)} L of argon, "
                 + $"{Sizes.Text(purge.Minutes, 1)} min at {Sizes.Text(purge.Flow, 1)} L/min; twice that where corners are dead.");
         }
 

@@ -68,7 +68,8 @@ internal static class TimeSection
         items.Select(item => item.Basis).Distinct().ToList() is [var one] ? one : "differs by part or weld: times.csv";
 
     private static string Hours(Estimate time) =>
-        $"{Sizes.Text(time.Low / MinutesPerHour, 1)} to {Sizes.Text(time.High / MinutesPerHour, 1)} h, likely {Sizes.Text(time.Likely / MinutesPerHour, 1)} h";
+        $"{Sizes.Text(time.Low / MinutesPerHour, 1)} to {Sizes.Text(time.High / MinutesPerHour, 1)} h, likely "
+            + $"{Sizes.Text(time.Likely / MinutesPerHour, 1)} h";
 
     private static string? Span(Estimate? e) => e is not { } range ? null
         : (Low: Sizes.Text(range.Low, 1), High: Sizes.Text(range.High, 1)) is var ends && ends.Low == ends.High ? ends.Low
