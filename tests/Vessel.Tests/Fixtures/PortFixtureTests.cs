@@ -47,10 +47,10 @@ public sealed class PortFixtureTests
     public void Fixtures_of_random_vessels_keep_the_laws()
     {
         var written = 0;
-        foreach (var seed in RandomDesigns.First(24))
+        foreach (var seed in RandomDesigns.First(12))
             RandomDesigns.Hold(seed, vessel => written += AssertLawful(Asked(vessel)));
 
-        Assert.True(written > 12, $"only {written} fixtures");
+        Assert.True(written > 6, $"only {written} fixtures");
     }
 
     /// <summary>

@@ -20,9 +20,9 @@ public sealed class WorkOrderTests
     public static TheoryData<string> DesignFiles() => Repository.DesignFiles();
 
     [Fact]
-    public void Two_hundred_random_vessels_have_an_order_that_keeps_every_link()
+    public void Random_vessels_have_an_order_that_keeps_every_link()
     {
-        for (var seed = 0; seed < 200; seed++)
+        for (var seed = 0; seed < 100; seed++)
         {
             var design = RandomDesigns.At(seed).With(RandomInsides.At(seed));
             if (design.Inside.Caps.Any(cap => cap.Outlet is not null))
@@ -31,7 +31,7 @@ public sealed class WorkOrderTests
                     Ports = [.. design.Ports,
                     Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
                 };
-            var sites = design.Ports.Select(port => PortSites.Of(design).Of(port)).ToImmutableArray();
+            var sites = design.Ports.Select(PortSites.Of(design).Of).ToImmutableArray();
             var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
             var chamber = new Chamber(Courses.Build(design, sites), heads[0], heads[1]);
 
