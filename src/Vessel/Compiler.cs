@@ -29,8 +29,9 @@ public static class Compiler
     {
         var walls = PortSites.Of(design);
         ImmutableArray<PortSite> sites = [.. design.Ports.Select(walls.Of)];
-        var heads = HeadKinds.Build(design, sites);
-        return new(design, sites, new(Courses.Build(design, sites), heads[0], heads[1]), MemberKinds.Build(design, sites));
+        var chamber = new Chamber(
+            Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
+        return new(design, sites, chamber, MemberKinds.Build(design, sites));
     }
 
     /// <summary>All findings, those that the design accepts marked.</summary>

@@ -15,6 +15,10 @@ public readonly record struct SheetSeams(double First, int Count)
     /// <summary>Angle from one seam to the next, radians.</summary>
     public double Pitch => Turns.Full / Count;
 
+    /// <summary>The least number of sheets above that of these for which something holds; null where none does.</summary>
+    public int? More(Func<int, bool> holds) =>
+        Enumerable.Range(Count + 1, Most - Count).Where(holds).Select(count => (int?)count).FirstOrDefault();
+
     /// <summary>Angles of all, upward from the first.</summary>
     public ImmutableArray<double> Angles => [.. Enumerable.Range(0, Math.Max(0, Count)).Select(Of)];
 

@@ -30,7 +30,7 @@ public sealed class Assembly
         Fits = SlipFits.Of(design, Sites, Chamber.Heads, Members);
         Bought = BoughtItems.Of(design, Chamber.Walls, Members);
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
-        _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Chamber, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 
@@ -40,7 +40,7 @@ public sealed class Assembly
         (Design, Sites, Chamber, Members, Joints, Parts, Welds) =
             (design, built.Sites, built.Chamber, built.Members, built.Joints, parts, welds);
         (Fits, Bought, Attitude, Capacity) = (built.Fits, built.Bought, built.Attitude, built.Capacity);
-        _mockup = new(() => MockupPlan.Of(design, Chamber.Heads, Sites, Members));
+        _mockup = new(() => MockupPlan.Of(design, Chamber, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
     }
 

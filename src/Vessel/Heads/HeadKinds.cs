@@ -33,9 +33,9 @@ internal static class HeadKinds
     /// <summary>The kind that a section asks for; null where that is at fault.</summary>
     public static HeadKind? Of(Section section) => All.FirstOrDefault(kind => kind.Shape == section.Text("shape"));
 
-    /// <summary>The top, then the bottom.</summary>
-    public static ImmutableArray<Head> Build(VesselDesign design, ImmutableArray<PortSite> sites) =>
-        [.. new[] { PortHost.Top, PortHost.Bottom }.Select(end => ((HeadSpec)design.Head(end)).Build(end, design, sites))];
+    /// <summary>The head at an end, built.</summary>
+    public static Head Build(PortHost end, VesselDesign design, ImmutableArray<PortSite> sites) =>
+        ((HeadSpec)design.Head(end)).Build(end, design, sites);
 
     private static ImmutableDictionary<string, KeyMap> ByShape(Key shape) =>
         All.ToImmutableDictionary(kind => kind.Shape, kind => kind.Keys with { Keys = [shape, .. kind.Keys.Keys] });

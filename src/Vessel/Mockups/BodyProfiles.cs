@@ -19,22 +19,19 @@ internal static class BodyProfiles
     /// <summary>Heights that differ by less are one, mm: an arc's end is met only to rounding.</summary>
     private const double Hair = 1e-9;
 
-    public static Profile Outside(ShellDesign shell, ImmutableArray<Head> heads)
+    public static Profile Outside(ShellDesign shell, Chamber chamber)
     {
-        var (top, bottom) = (heads.Single(head => head.End == PortHost.Top), heads.Single(head => head.End == PortHost.Bottom));
-        var above = top.Outside.Flipped().Moved(shell.Height);
-        return Joined([.. bottom.Outside.Pieces, .. shell.Courses.Select(course => course.Outer), .. above.Pieces]);
+        var above = chamber.Top.Outside.Flipped().Moved(shell.Height);
+        return Joined([.. chamber.Bottom.Outside.Pieces, .. shell.Courses.Select(course => course.Outer), .. above.Pieces]);
     }
 
     /// <summary>The room, where no wall is thinner than <paramref name="leastWall"/>, mm; null when none is left.</summary>
-    public static Profile? Inside(ShellDesign shell, ImmutableArray<Head> heads, double leastWall)
+    public static Profile? Inside(ShellDesign shell, Chamber chamber, double leastWall)
     {
         var bore = Bore(shell, Math.Max(shell.Wall, leastWall));
         if (bore.Any(at => !(at.U > leastWall)))
             return null;
-        var (bottom, top) = (
-            heads.Single(head => head.End == PortHost.Bottom).Inside(bore[0].U, leastWall),
-            heads.Single(head => head.End == PortHost.Top).Inside(bore[^1].U, leastWall));
+        var (bottom, top) = (chamber.Bottom.Inside(bore[0].U, leastWall), chamber.Top.Inside(bore[^1].U, leastWall));
         if (bottom is null || top is null || !(shell.Height - top.End.V - bottom.End.V > leastWall))
             return null;
         var above = top.Flipped().Moved(shell.Height);

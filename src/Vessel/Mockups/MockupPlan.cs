@@ -64,11 +64,11 @@ public sealed record MockupPlan
     }
 
     internal static MockupPlan Of(
-        VesselDesign design, ImmutableArray<Head> heads, ImmutableArray<PortSite> sites, ImmutableArray<Member> members)
+        VesselDesign design, Chamber chamber, ImmutableArray<PortSite> sites, ImmutableArray<Member> members)
     {
         var options = design.Mockup;
-        var outside = BodyProfiles.Outside(design.Shell, heads);
-        var plan = With(options.IsSolid ? null : BodyProfiles.Inside(design.Shell, heads, LeastWall(design, sites)));
+        var outside = BodyProfiles.Outside(design.Shell, chamber);
+        var plan = With(options.IsSolid ? null : BodyProfiles.Inside(design.Shell, chamber, LeastWall(design, sites)));
         // A room that nothing opens into would be a hollow that no resin or powder leaves.
         if (plan.Inside is not null && plan.Drains.IsEmpty && plan.Ports.All(port => port.Bore is null))
             plan = With(null);

@@ -40,6 +40,7 @@ internal static class PortPart
                 : piece.Shape.Windows.Table(flat.Cut.Holes),
             port.Path)
         {
+            Centre = Centre(piece),
             Forming = port.Thread is null ? Forming.None : Forming.Turned,
             SawNote = port.Elbow is { } elbow ? $"free end mitred {NoteText.Degrees(elbow.Slant)} deg from square" : null,
         };
@@ -64,10 +65,15 @@ internal static class PortPart
             [],
             elbow.Path)
         {
+            Centre = Centre(piece),
             SawNote = piece.Shape.Upper.IsPlain
                 ? $"one end mitred {NoteText.Degrees(elbow.Slant)} deg from square, the other square"
                 : $"both ends mitred {NoteText.Degrees(elbow.Slant)} deg from square, leaning towards each other: turn the tube half round "
                     + "between the cuts",
         };
     }
+
+    /// <summary>Centre of mass of all pieces that are alike.</summary>
+    private static Vector3 Centre(PortPiece piece) => 1.0 / piece.Placements.Length
+        * piece.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(piece.Shape.Centre));
 }

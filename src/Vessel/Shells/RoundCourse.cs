@@ -32,16 +32,8 @@ internal abstract class RoundCourse(ShellCourse spec, VesselDesign vessel, Immut
 
     public override bool Holds(Part part) => SheetPiece.Of(Spec, Vessel).Any(piece => piece.Id == part.Id);
 
-    public override (string Key, int Count)? Divided(Cuttable fits)
-    {
-        foreach (var count in Enumerable.Range(Spec.Seams.Count + 1, SheetSeams.Most - Spec.Seams.Count))
-        {
-            if (AreCut(count, fits))
-                return (Spec.SheetsPath, count);
-        }
-
-        return null;
-    }
+    public override (string Key, int Count)? Divided(Cuttable fits) =>
+        Spec.Seams.More(count => AreCut(count, fits)) is { } count ? (Spec.SheetsPath, count) : null;
 
     private Vector3 CentreOf(Part part)
     {

@@ -239,5 +239,5 @@ public sealed class MockupOptionsTests
     }
 
     private static Mockup Printed(MockupDesign options) =>
-        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber.Heads, _sound.Sites, _sound.Members));
+        Mockup.Of(MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber, _sound.Sites, _sound.Members));
 }

@@ -205,5 +205,5 @@ public sealed class MockupPiecesTests
     });
 
     private static MockupPlan Plan(MockupDesign options) =>
-        MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber.Heads, _sound.Sites, _sound.Members);
+        MockupPlan.Of(_sound.Design with { Mockup = options }, _sound.Chamber, _sound.Sites, _sound.Members);
 }

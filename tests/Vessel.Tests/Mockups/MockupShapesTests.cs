@@ -22,7 +22,7 @@ public sealed class MockupShapesTests
         var port = vessel.Design.Ports[0] with { Place = new(height, 0, offset, tilt, 0), Length = 60 };
         var design = vessel.Design with { Ports = vessel.Design.Ports.SetItem(0, port) };
         var site = PortSites.Of(design).Of(port);
-        var plan = MockupPlan.Of(design, vessel.Chamber.Heads, [site, vessel.Sites[1]], vessel.Members);
+        var plan = MockupPlan.Of(design, vessel.Chamber, [site, vessel.Sites[1]], vessel.Members);
 
         Assert.Empty(plan.Obstacles);
         var mockup = Mockup.Of(plan);

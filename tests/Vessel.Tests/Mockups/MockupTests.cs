@@ -45,7 +45,7 @@ public sealed class MockupTests
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(
                 vessel.Design with { Mockup = MockupDesign.Usual with { Wall = 1e-3, Names = (PrintNames)(seed % 3), LetterDepth = 0.3 } },
-                vessel.Chamber.Heads, vessel.Sites, vessel.Members);
+                vessel.Chamber, vessel.Sites, vessel.Members);
             if (!plan.Obstacles.IsEmpty)
             {
                 refused++;
@@ -183,7 +183,7 @@ public sealed class MockupTests
     /// <summary>With random keys: the whole, what it is cut into, its stand.</summary>
     private static void KeepPieces(Assembly vessel, int seed)
     {
-        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber.Heads,
+        var plan = MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) }, vessel.Chamber,
             vessel.Sites, vessel.Members);
         if (!plan.Obstacles.IsEmpty)
             return;
@@ -215,7 +215,7 @@ public sealed class MockupTests
     public void A_tall_print_is_cut_without_needles(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
         var pieces = Mockup.Printed(MockupPlan.Of(vessel.Design with { Mockup = RandomMockups.At(seed, vessel.Design) },
-            vessel.Chamber.Heads, vessel.Sites, vessel.Members)).Pieces;
+            vessel.Chamber, vessel.Sites, vessel.Members)).Pieces;
 
         Assert.True(pieces.Length > 1);
         Assert.All(pieces, piece => Assert.False(piece.IsRough, piece.Name));

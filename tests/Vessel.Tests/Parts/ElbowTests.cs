@@ -147,7 +147,7 @@ public sealed class ElbowTests
             var where = part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(Balance.Of(mesh)));
 
             // Facets stand off by up to the chord on both faces of a wall of 2 mm, much alike all round.
-            Near.Absolute(0, (PartCentre.Of(part, vessel) - (1.0 / part.Quantity * where)).Length, 0.02);
+            Near.Absolute(0, (PartCentre.Of(part) - (1.0 / part.Quantity * where)).Length, 0.02);
         }
     }
 

@@ -100,7 +100,7 @@ public sealed class PortWindowTests
         var part = Tube(vessel);
         var mesh = Mesher.Flatten(part.Solid, new Accuracy(0.005, 0.05));
 
-        Near.Absolute(0, (PartCentre.Of(part, vessel) - part.Placements[0].ToOuter(Balance.Of(mesh))).Length, 0.02);
+        Near.Absolute(0, (PartCentre.Of(part) - part.Placements[0].ToOuter(Balance.Of(mesh))).Length, 0.02);
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public sealed class SheetTests
         var one = Compiler.Assemble(vessel.Design with { Shell = vessel.Design.Shell with { Sheets = 1 } });
 
         Assert.Equal(count, sheet.Quantity);
-        Near.Absolute(0, (PartCentre.Of(sheet, vessel) - PartCentre.Of(Sheets(one).Single(), one)).Length, 1e-9);
+        Near.Absolute(0, (PartCentre.Of(sheet) - PartCentre.Of(Sheets(one).Single())).Length, 1e-9);
     }
 
     /// <summary>
@@ -91,7 +91,7 @@ public sealed class SheetTests
             var centre = sheet.Placements.Aggregate(Vector3.Zero,
                 (sum, frame) => sum + (1.0 / sheet.Quantity * frame.ToOuter(Centre(mesh))));
             // A facet's own volume is off by chord times area, as far out as the sheet is wide; holes are told as discs of one wall.
-            Near.Absolute(0, (centre - PartCentre.Of(sheet, vessel)).Length,
+            Near.Absolute(0, (centre - PartCentre.Of(sheet)).Length,
                 240 * (mesh.Area * Accuracy.Solids.Chord / sheet.Volume) + 0.02);
         }
     }

@@ -220,7 +220,7 @@ public sealed class ShellShapeTests
         }
 
         var parts = empty.Parts.Where(part => Names.ShellParts(empty.Design).Contains(part.Id)).ToList();
-        var centre = parts.Sum(part => part.Quantity * part.Volume * Vessel.Function.PartCentre.Of(part, empty).Z)
+        var centre = parts.Sum(part => part.Quantity * part.Volume * Vessel.Function.PartCentre.Of(part).Z)
             / parts.Sum(part => part.Quantity * part.Volume);
         Near.Absolute(moment / sum, centre, 1e-6 * design.Shell.Height);
     }

@@ -99,7 +99,7 @@ public sealed class PortReachTests
     {
         var vessel = Vessel(offset, tiltDeg, 16, 0);
         var sites = PortSites.Of(vessel with { Ports = [vessel.Ports[0] with { Joint = PortJoint.SetIn, InsideLength = 1 }] });
-        return PortRoom.Of(sites, sites.All[0]);
+        return InsideReach.Of(sites, sites.All[0]);
     }
 
     private static PortSite Site(double offset, double tiltDeg, double around, double angleDeg = 0)

@@ -14,8 +14,6 @@ public sealed class Attitude
     {
         (Cavity, Position) = (cavity, position);
         _reach = cavity.Openings.Distinct().ToDictionary(way => way, way => way.Shape.Along(position.Up));
-        var depths = cavity.Rooms.SelectMany(room => room.Pieces).Select(piece => piece.Along(position)).ToList();
-        Depth = new(depths.Min(depth => depth.Start), depths.Max(depth => depth.End));
     }
 
     public Cavity Cavity { get; }
@@ -23,14 +21,21 @@ public sealed class Attitude
     public Position Position { get; }
 
     /// <summary>Levels of the lowest and the highest place inside, mm.</summary>
-    public Interval Depth { get; }
+    public Interval Depth
+    {
+        get
+        {
+            var pieces = Cavity.Rooms.SelectMany(room => room.Pieces).Select(piece => piece.Along(Position)).ToList();
+            return new(pieces.Min(piece => piece.Start), pieces.Max(piece => piece.End));
+        }
+    }
 
     /// <summary>Level of an opening's lowest point, mm: from there on liquid comes through.</summary>
     public double Lowest(Opening way) => _reach[way].Start;
 
     /// <summary>Level that liquid has to reach to leave through an opening, mm: the highest that it must pass.</summary>
     public double Sill(Opening way) =>
-        way.Beyond.Select(edge => edge.Along(Position.Up).Start).Append(way.Shape.Along(Position.Up).Start).Max();
+        way.Beyond.Select(edge => edge.Along(Position.Up).Start).Append(Lowest(way)).Max();
 
     /// <summary>Level of an opening's highest point, mm: from there on it is shut to gas.</summary>
     public double Highest(Opening way) => _reach[way].End;

@@ -9,15 +9,8 @@ namespace Vessel.Function;
 /// <summary>Where a part's mass acts, all its pieces together: closed forms of the body, less its holes where they are.</summary>
 internal static class PartCentre
 {
-    public static Vector3 Of(Part part, Assembly assembly)
-    {
-        return part.Centre ?? part.Kind switch
-        {
-            PartKind.Branch or PartKind.Bung or PartKind.Elbow =>
-                OfTube(part, assembly.Sites.SelectMany(site => PortPieces.Of(site)).First(piece => piece.Id == part.Id).Shape.Centre),
-            _ => part.Placements[0].Origin,
-        };
-    }
+    /// <summary>A part that does not tell its centre is taken to act at its own origin.</summary>
+    public static Vector3 Of(Part part) => part.Centre ?? part.Placements[0].Origin;
 
     /// <summary>A dish or cone by rings of equal height, which is right to about a thousandth of its depth.</summary>
     public static (double Volume, Vector3 Centre) Turned(HeadShape shape)
@@ -36,9 +29,6 @@ internal static class PartCentre
         // A cone's faces end at two heights, so that the volumes that they enclose do not tell its metal.
         return (Math.PI * (high - low) / Rings * sum, shape.Frame.ToOuter(new(0, 0, moment / sum)));
     }
-
-    private static Vector3 OfTube(Part part, Vector3 centre) =>
-        1.0 / part.Quantity * part.Placements.Aggregate(Vector3.Zero, (sum, frame) => sum + frame.ToOuter(centre));
 
     /// <summary>Centre of a body that is drilled.</summary>
     public static Vector3 LessHoles(Part part, (double Volume, Vector3 Centre) body, IEnumerable<PortSite> drilled)

@@ -11,7 +11,7 @@ public readonly record struct Weight(double Mass, Vector3 Centre)
     /// Weight of the vessel with cold air and nothing else inside: parts and packing, without fittings and the metal of the welds.
     /// </summary>
     public static Weight Empty(Assembly assembly) => Sum(
-        assembly.Parts.Select(part => new Weight(part.Mass * part.Quantity, PartCentre.Of(part, assembly)))
+        assembly.Parts.Select(part => new Weight(part.Mass * part.Quantity, PartCentre.Of(part)))
             .Concat(Packings(assembly)));
 
     /// <summary>Filled to the brim with oil.</summary>

@@ -79,14 +79,7 @@ internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, Imm
     public override IEnumerable<Measure> Measures =>
         vessel.Shell.CourseOf(End).IsRolled ? [ConeRules.Crossing(End, spec, vessel)] : [];
 
-    public override (string Key, int Count)? Divided(Cuttable fits)
-    {
-        foreach (var count in Enumerable.Range(spec.Segments + 1, SheetSeams.Most - spec.Segments))
-        {
-            if (fits((spec with { Segments = count }).SheetAt(End, vessel).Development.Outline(), true))
-                return ($"{Path}.segments", count);
-        }
-
-        return null;
-    }
+    public override (string Key, int Count)? Divided(Cuttable fits) =>
+        spec.Seams.More(count => fits((spec with { Segments = count }).SheetAt(End, vessel).Development.Outline(), true)) is { } count
+            ? ($"{Path}.segments", count) : null;
 }

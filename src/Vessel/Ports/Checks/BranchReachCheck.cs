@@ -33,7 +33,7 @@ internal static class BranchReachCheck
             if (stand.Site is { } site && LeftOutside(shown, site) is { } outside)
                 yield return outside;
 
-            if (PortRoom.Of(sites, stand) is var room && port.InsideLength > 0 && port.InsideLength >= room)
+            if (InsideReach.Of(sites, stand) is var room && port.InsideLength > 0 && port.InsideLength >= room)
             {
                 yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",
                     $"The inner end of '{port.Name}' meets the far side of the vessel.",

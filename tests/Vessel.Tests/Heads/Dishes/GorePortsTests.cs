@@ -59,7 +59,7 @@ public sealed class GorePortsTests
             MeshLaws.Hold(mesh, part == drilled ? 1 : 0);
             Near.Absolute(part.Volume, mesh.Volume, mesh.Area * Accuracy.Solids.Chord);
             // Its mass lies where the mesh has its own, within the chord and, of the hole, of a wall's middle.
-            var centre = PartCentre.Of(part, vessel);
+            var centre = PartCentre.Of(part);
             Assert.InRange((centre - Centroid(mesh, part)).Length, 0, 0.1);
         }
 

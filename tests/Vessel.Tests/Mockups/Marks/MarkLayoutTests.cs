@@ -42,7 +42,7 @@ public sealed class MarkLayoutTests
             var vessel = RandomDesigns.Built(seed);
             var plan = MockupPlan.Of(
                 vessel.Design with { Mockup = _raised with { Names = seed % 2 == 0 ? PrintNames.Raised : PrintNames.Sunk, Wall = 0.1 } },
-                vessel.Chamber.Heads, vessel.Sites, vessel.Members);
+                vessel.Chamber, vessel.Sites, vessel.Members);
             AssertApart(plan, 1);
             (stand, missing) = (stand + plan.Marks.Length, missing + plan.MissingMarks.Length);
         }

@@ -32,10 +32,11 @@ public sealed class WorkOrderTests
                     Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
                 };
             var sites = design.Ports.Select(PortSites.Of(design).Of).ToImmutableArray();
-            var (heads, members) = (HeadKinds.Build(design, sites), MemberKinds.Build(design, sites));
-            var chamber = new Chamber(Courses.Build(design, sites), heads[0], heads[1]);
+            var members = MemberKinds.Build(design, sites);
+            var chamber = new Chamber(
+                Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
 
-            AssertKept(WorkOrder.Of(design, sites, heads, members, [], VesselJoints.Of(design, chamber, sites, members)));
+            AssertKept(WorkOrder.Of(design, sites, chamber.Heads, members, [], VesselJoints.Of(design, chamber, sites, members)));
         }
     }
 

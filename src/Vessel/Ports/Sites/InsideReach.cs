@@ -4,9 +4,9 @@ using Vessel.Geometry;
 namespace Vessel.Ports;
 
 /// <summary>How far a port's tube may reach in before it meets the far side of the vessel.</summary>
-internal static class PortRoom
+internal static class InsideReach
 {
-    /// <summary>Round a tube that leans.</summary>
+    /// <summary>Lines round a tube that leans.</summary>
     private const int Lines = 72;
 
     /// <summary>Along the axis from where that meets the inside of its host, mm; not a number where a size is at fault.</summary>
