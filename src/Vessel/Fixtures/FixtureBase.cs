@@ -54,7 +54,7 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
 
     /// <summary>What the clearance square to the host is along the axis.</summary>
     public double Lift(Point2 at) =>
-        PortFixture.Clearance / Math.Clamp(Site.Outside.Takes(at.Length) ? Site.Outside.Normal(at.Length, at.Angle).Z : 0, LeastSlope, 1);
+        PortFixture.Clearance / (Site.Outside.Normal(at.Length, at.Angle).Z is var along and > LeastSlope ? along : LeastSlope);
 
     /// <summary>Whether there is host to stand on.</summary>
     public bool Carries(Point2 at) => IsShell
