@@ -10,6 +10,7 @@ using Vessel.Planning;
 using Vessel.Ports;
 using Vessel.Reading;
 using Vessel.Shells;
+using Vessel.Sites;
 
 namespace Vessel;
 
@@ -31,7 +32,7 @@ public static class Compiler
         ImmutableArray<PortSite> sites = [.. design.Ports.Select(walls.Of)];
         var chamber = new Chamber(
             Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
-        return new(design, sites, chamber, MemberKinds.Build(design, sites));
+        return new(design, sites, chamber, [.. sites.Select(site => new Port(site, design)), .. MemberKinds.Build(design, sites)]);
     }
 
     /// <summary>All findings, those that the design accepts marked.</summary>

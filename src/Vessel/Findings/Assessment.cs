@@ -33,7 +33,7 @@ public static class Assessment
         .. assembly.Chamber.Heads.SelectMany(head => head.Measures),
         .. assembly.Chamber.Heads.SelectMany(head => head.FormingMeasures),
         .. HoleRules.Of(assembly),
-        .. PortRules.Of(assembly),
+        .. VentRules.Of(assembly),
         .. InsideRules.Of(assembly),
         .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),

@@ -4,7 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;
@@ -101,7 +101,7 @@ internal static class FitRules
 
     private static Measure Lip(Assembly assembly, PortSite site)
     {
-        var lip = PortFit.Lip(site, assembly.Design);
+        var lip = PortLip.Of(site, assembly.Design);
         return new(
             FindingCodes.LipInBore,
             Severity.Note,

@@ -4,7 +4,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Findings;

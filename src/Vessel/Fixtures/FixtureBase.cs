@@ -2,7 +2,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Fixtures;
 

@@ -6,7 +6,7 @@ using Vessel.Joints;
 using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Planning;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Fixtures;
 

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 using Vessel.Mockups;
 using Vessel.Parts;
 using Vessel.Planning;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Fixtures;
 

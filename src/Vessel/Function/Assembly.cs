@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Joints;
 using Vessel.Mockups;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Function;
 
@@ -18,17 +18,18 @@ public sealed class Assembly
 
     /// <param name="sites">Sites of the design's ports, in their order.</param>
     /// <param name="chamber">The design's walls, built.</param>
-    /// <param name="members">The design's members, built.</param>
+    /// <param name="members">The design's ports and members, built.</param>
     internal Assembly(VesselDesign design, ImmutableArray<PortSite> sites, Chamber chamber, ImmutableArray<Member> members)
     {
         (Design, Sites, Chamber, Members) = (design, sites, chamber, members);
-        Joints = VesselJoints.Of(design, Chamber, Sites, Members);
-        var parts = VesselParts.Of(Chamber, Sites, Joints, Members);
+        Joints = new([.. Chamber.Joints, .. Members.SelectMany(member => member.Joints)]);
+        ImmutableArray<Part> parts =
+            [.. Chamber.Walls.SelectMany(wall => wall.Parts(Joints)), .. Members.SelectMany(member => member.Parts(Joints))];
         Attitude = new(CavityBuilder.Build(design, Sites, Members, parts, Position.Upright), Position.Upright);
         Capacity = Capacity.Of(Attitude, design.Capacity, design.Flow.Liquid.Word);
         Parts = [.. parts, .. Members.OfType<IGauge>().SelectMany(gauge => gauge.GaugeParts(Attitude, Capacity))];
-        Fits = SlipFits.Of(design, Sites, Chamber.Heads, Members);
-        Bought = BoughtItems.Of(design, Chamber.Walls, Members);
+        Fits = [.. Chamber.Heads.SelectMany(head => head.Fits), .. Members.SelectMany(member => member.Fits)];
+        Bought = [.. Chamber.Walls.SelectMany(wall => wall.Bought), .. Members.SelectMany(member => member.Bought)];
         Welds = [.. Joints.All.Select(WeldFigures.Of)];
         _mockup = new(() => MockupPlan.Of(design, Chamber, Sites, Members));
         _flow = new(() => FlowPath.Of(this));
@@ -51,7 +52,7 @@ public sealed class Assembly
     /// <summary>Chamber that its walls make.</summary>
     internal Chamber Chamber { get; }
 
-    /// <summary>What stands on or in it: kind by kind, each in the order of the file.</summary>
+    /// <summary>What stands on, in or through its walls: ports first, then kind by kind, each in the order of the file.</summary>
     internal ImmutableArray<Member> Members { get; }
 
     public ImmutableArray<Part> Parts { get; }

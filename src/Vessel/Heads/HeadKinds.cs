@@ -4,7 +4,7 @@ using Vessel.Heads.Cones;
 using Vessel.Heads.Dishes;
 using Vessel.Heads.FlatHeads;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Heads;
 

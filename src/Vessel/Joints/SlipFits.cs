@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Joints;
 
-/// <summary>Every place where one part is to go into another with a given clearance.</summary>
+/// <summary>Tools for fits: what a size may be off by, as it is made.</summary>
 /// <remarks>
 /// Sheet is taken as cut by laser; tubes as their standard has them; holes drilled in tubes and turned bungs as of the shop's usual work. A
 /// rolled bore is its blank's length over pi less the sheet's thickness, and what its long seams draw in; out of round a thin wall is
@@ -14,30 +14,6 @@ namespace Vessel.Joints;
 /// </remarks>
 public static class SlipFits
 {
-    internal static ImmutableArray<SlipFit> Of(
-        VesselDesign vessel, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members) =>
-    [
-        .. heads.SelectMany(head => head.Fits),
-        .. sites.Where(site => site.Port.Joint == PortJoint.SetIn).Select(site => Port(site, vessel)),
-        .. members.SelectMany(member => member.Fits),
-    ];
-
-    private static SlipFit Port(PortSite site, VesselDesign vessel)
-    {
-        var (port, host) = (site.Port, Names.PortPart(site.Port, vessel));
-        var hole = 2 * site.OpeningRadius;
-        var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true }
-            : vessel.Head(port.Host).Plate is null;
-        return new(
-            $"'{port.Name}' in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
-            [
-                drilled ? Shop($"hole in {Names.Of(port.Host)}", hole) : Laser($"hole in {Names.Of(port.Host)}", hole, site.HostWall),
-                port.Thread is null ? Tube($"outside of '{port.Name}'", port.OutsideDiameter, port.Material)
-                    : Shop($"outside of '{port.Name}', turned", port.OutsideDiameter),
-            ],
-            $"{port.Path}.clearance");
-    }
-
     /// <summary>A level plate in its bore.</summary>
     internal static SlipFit Divider(DividerSpec disc, VesselDesign vessel)
     {
@@ -112,5 +88,6 @@ public static class SlipFits
     internal static FitShare Laser(string what, double size, double thickness) =>
         new($"{what}, laser cut", size, CuttingTolerances.Laser(size, thickness), CuttingTolerances.LaserSource);
 
-    private static FitShare Shop(string what, double size) => new(what, size, CuttingTolerances.Shop(size), CuttingTolerances.ShopSource);
+    /// <summary>A size turned or drilled in the shop.</summary>
+    internal static FitShare Turned(string what, double size) => new(what, size, CuttingTolerances.Shop(size), CuttingTolerances.ShopSource);
 }

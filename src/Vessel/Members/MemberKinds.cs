@@ -11,7 +11,7 @@ using Vessel.Members.Saddles;
 using Vessel.Members.Screens;
 using Vessel.Members.Straps;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members;
 

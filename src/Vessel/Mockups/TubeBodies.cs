@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Geometry;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Mockups;
 

@@ -7,13 +7,13 @@ namespace Vessel.Model;
 /// Something that stands on or in the vessel, built: everything that a later stage takes from it. A stage asks every member and names no
 /// kind; what a kind does not have, it leaves empty.
 /// </summary>
-internal abstract class Member(MemberSpec spec)
+internal abstract class Member(string path, string name)
 {
     /// <summary>The mapping in the file that asks for it.</summary>
-    public string Path { get; } = spec.Path;
+    public string Path { get; } = path;
 
     /// <summary>What the welder calls it.</summary>
-    public string Name { get; } = spec.Name;
+    public string Name { get; } = name;
 
     /// <summary>Welds of the member in the order of their numbers, which are given later.</summary>
     public virtual IEnumerable<Joint> Joints => [];

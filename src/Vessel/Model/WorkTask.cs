@@ -61,6 +61,18 @@ public sealed record WorkTask(
     /// <summary>Id of the task that brings in what is not welded.</summary>
     public static string Fitting(string path) => $"fit {path}";
 
+    /// <summary>Id of the task that joins a bought fitting to the free end of a port.</summary>
+    internal static string Joining(string port) => $"fitting {port}";
+
+    /// <summary>Id of the task that shuts the thread of a port against heat.</summary>
+    internal static string Plugging(string port) => $"plug {port}";
+
+    /// <summary>Id of the task that runs the tap through the thread of a port again.</summary>
+    internal static string Chasing(string port) => $"chase {port}";
+
+    /// <summary>Id of the task that takes down the lip in the bore of a port.</summary>
+    internal static string Dressing(string port) => $"dress {port}";
+
     public const string Cleaning = "clean";
 
     public const string Testing = "leak test";

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 using MathNet.Numerics.Integration;
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Parts;
 

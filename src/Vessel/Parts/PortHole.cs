@@ -1,6 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Parts;
 

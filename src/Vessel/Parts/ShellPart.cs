@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Parts;
 

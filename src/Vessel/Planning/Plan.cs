@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Function;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Planning;
 

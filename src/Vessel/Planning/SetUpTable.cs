@@ -4,14 +4,14 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Planning;
 
 /// <summary>The measured positions of everything that is set up on the bench.</summary>
 public static class SetUpTable
 {
-    /// <summary>Seams, ports, members: in that order.</summary>
+    /// <summary>Seams, then members: in that order.</summary>
     public static ImmutableArray<SetUp> Of(Assembly assembly)
     {
         var design = assembly.Design;
@@ -27,7 +27,6 @@ public static class SetUpTable
         return
         [
             .. design.Shell.Courses.SelectMany(course => course.SeamPaths.Select((path, i) => Held(Seam(course, i), path))),
-            .. assembly.Sites.Select(site => Held(Port(site, design), site.Port.Path)),
             .. assembly.Members.Select(member => member.SetUp is { } row ? Held(row, member.Path) : null).OfType<SetUp>(),
         ];
     }
@@ -39,25 +38,6 @@ public static class SetUpTable
         : OnShell(
             LongSeam.NameOf(course, number), course.Shell, (course.Start, course.Seams.Of(number)), null, null,
             FormattableString.Invariant($"from its lower edge up, {course.Outer.Length:0.##} mm along the outside"));
-
-    private static SetUp Port(PortSite site, VesselDesign design)
-    {
-        var (port, place) = (site.Port, site.Port.Place);
-        var depth = port.Joint == PortJoint.SetIn ? port.InsideLength : 0;
-        var inner = port.IsFlush ? "; inner end flush with the inside" : "";
-        if (port.Host == PortHost.Shell)
-        {
-            var way = place.Offset == 0 ? ""
-                : FormattableString.Invariant($"parallel to the line at {Turns.ToDegrees(place.Angle):0.##} deg; ");
-            return OnShell(
-                port.Name, design.Shell, (place.Height, design.Shell.ClockAt(place.Height, place.Angle, place.Offset)), place.Offset, depth,
-                FormattableString.Invariant($"axis at the shell's outside; {way}tilt {Turns.ToDegrees(place.Tilt):0.##} deg; {PortWords.FreeEnd(site, "0.##")}{inner}"));
-        }
-
-        return new(
-            port.Name, $"outer face of the {Names.Of(port.Host)}", 0, Turns.ToDegrees(place.Angle), null, place.Radius, depth,
-            FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}{inner}"));
-    }
 
     /// <summary>The line of something on the shell's outside.</summary>
     internal static SetUp OnShell(

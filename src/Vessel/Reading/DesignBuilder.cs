@@ -4,6 +4,7 @@ using Vessel.Geometry;
 using Vessel.Heads;
 using Vessel.Members;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Reading;

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Members;
 using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Reading;
 

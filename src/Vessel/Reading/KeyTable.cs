@@ -1,6 +1,8 @@
 using Vessel.Design;
 using Vessel.Heads;
 using Vessel.Members;
+using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Reading;
 

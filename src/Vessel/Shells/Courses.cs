@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Ports;
 using Vessel.Shells.Cones;
 using Vessel.Shells.Cylinders;
+using Vessel.Sites;
 
 namespace Vessel.Shells;
 

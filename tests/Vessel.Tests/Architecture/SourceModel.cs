@@ -75,9 +75,6 @@ internal static class SourceModel
 /// <summary>A type of the library that a file makes use of.</summary>
 internal sealed record TypeUse(string File, int Line, INamedTypeSymbol Type)
 {
-    /// <summary>Folders within a folder that stand lower than the rest of it.</summary>
-    private static readonly string[] _lower = ["Ports/Sites"];
-
     /// <summary>
     /// Folder below src/Vessel in which the use stands; empty for the files beside the folders, "Geometry" for that project.
     /// </summary>
@@ -99,7 +96,6 @@ internal sealed record TypeUse(string File, int Line, INamedTypeSymbol Type)
     {
         var parts = Path.GetRelativePath(Path.Combine(Repository.Root, "src"), file).Split('/');
         return parts[0] == "Vessel.Geometry" ? "Geometry"
-            : parts.Length > 3 && _lower.Contains($"{parts[1]}/{parts[2]}") ? $"{parts[1]}/{parts[2]}"
             : parts.Length > 2 ? parts[1] : string.Empty;
     }
 }

@@ -5,7 +5,7 @@ using Vessel.Heads.Cones;
 using Vessel.Heads.FlatHeads;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -173,7 +173,7 @@ public sealed class HeadShapeTests
         // Two square edges that touch inside part by the angle: the kite between them.
         Near.Relative(wall * wall * Math.Tan(half / 2), weld.Joint.Vee, 1e-12);
         // The bore of 16 is taken on the outside; square to the sheet the tip's inner edge is 2 cos 45 narrower.
-        Near.Absolute(wall * Math.Cos(half), PortFit.Lip(vessel.Sites[0], design), 1e-12);
+        Near.Absolute(wall * Math.Cos(half), PortLip.Of(vessel.Sites[0], design), 1e-12);
     }
 
     [Theory]

@@ -2,7 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Mockups;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;

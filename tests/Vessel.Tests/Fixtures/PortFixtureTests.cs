@@ -6,7 +6,7 @@ using Vessel.Heads.Dishes;
 using Vessel.Heads.FlatHeads;
 using Vessel.Mockups;
 using Vessel.Planning;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

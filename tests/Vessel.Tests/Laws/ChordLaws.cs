@@ -2,7 +2,7 @@ using Vessel.Design;
 using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -1,7 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Mockups;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

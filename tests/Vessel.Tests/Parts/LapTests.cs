@@ -5,6 +5,7 @@ using Vessel.Export.Dxf;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Members.Inside;
 using Vessel.Tests.Support;
 using Xunit;

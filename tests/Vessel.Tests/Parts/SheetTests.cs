@@ -7,6 +7,7 @@ using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -4,6 +4,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Planning;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;

@@ -1,6 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 using Vessel.Tests.Support;
 using Xunit;

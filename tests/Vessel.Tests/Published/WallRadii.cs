@@ -3,6 +3,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -61,7 +62,7 @@ public sealed class WallRadii
     {
         var (vessel, site) = Designs.Tee(55, 16, 2, offset, shellWall: 3);
 
-        Near.Printed(lip, PortFit.Lip(site, vessel));
+        Near.Printed(lip, PortLip.Of(site, vessel));
     }
 
     [Fact]

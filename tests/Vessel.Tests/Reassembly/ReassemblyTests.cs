@@ -9,12 +9,12 @@ using Xunit;
 namespace Vessel.Tests.Reassembly;
 
 /// <summary>
-/// Parts cut from the written DXF, bent or rolled and put together, meet as the tool says: of every design and of 200
+/// Parts cut from the written DXF, bent or rolled and put together, meet as the tool says: of every design and of 100
 /// random ones. Every point is measured in the vessel, so a flat of the wrong hand is found, too.
 /// </summary>
 public sealed class ReassemblyTests
 {
-    private const int Batches = 20;
+    private const int Batches = 10;
     private const int InBatch = 10;
 
     public static TheoryData<int> RandomBatches => new(Enumerable.Range(0, Batches));

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 using Vessel.Heads.Cones;
 using Vessel.Heads.Dishes;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 
 namespace Vessel.Tests.Reassembly;

@@ -1,8 +1,8 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Heads.FlatHeads;
-using Vessel.Ports;
 using Vessel.Reading;
+using Vessel.Sites;
 
 namespace Vessel.Tests.Support;
 

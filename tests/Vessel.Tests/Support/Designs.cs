@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Heads.Dishes;
 using Vessel.Heads.FlatHeads;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Tests.Support;

@@ -9,7 +9,7 @@ using Vessel.Members.Plates;
 using Vessel.Members.Saddles;
 using Vessel.Mockups;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Tests.Support;
 

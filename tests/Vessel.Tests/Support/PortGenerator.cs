@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Heads.FlatHeads;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Tests.Support;
 

@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Heads.Cones;
 using Vessel.Heads.Dishes;
 using Vessel.Heads.FlatHeads;
-using Vessel.Ports;
+using Vessel.Sites;
 using Xunit;
 
 namespace Vessel.Tests.Support;

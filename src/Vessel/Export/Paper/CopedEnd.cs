@@ -4,6 +4,7 @@ using Vessel.Export.Drawing;
 using Vessel.Geometry;
 using Vessel.Parts;
 using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Export.Paper;
 

@@ -1,7 +1,9 @@
-using Vessel.Export.Pdf;
 using Vessel.Export.Drawing;
+using Vessel.Export.Pdf;
 using Vessel.Function;
 using Vessel.Parts;
+using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Export.Paper;
 

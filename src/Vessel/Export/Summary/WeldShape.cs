@@ -2,6 +2,7 @@ using Vessel.Function;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Planning;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Export.Summary;
@@ -15,7 +16,7 @@ internal sealed record WeldEntry(WeldFigures Figures, WeldCost Cost, WeldProcedu
         build.Welds.Zip(build.Plan.Procedures, (weld, procedure) => new WeldEntry(weld.Figures, weld.Cost, procedure, build.Assembly));
 
     public double Lip => Assembly.Sites.FirstOrDefault(site => Joint.Role == WeldRole.PortSeam && site.Port.Path == Joint.Owner) is { } site
-        ? PortFit.Lip(site, Assembly.Design)
+        ? PortLip.Of(site, Assembly.Design)
         : 0;
 
     public IEnumerable<StationEntry> Stations => Figures.Stations.Select(station => new StationEntry(Joint, station.Parameter, station.At));

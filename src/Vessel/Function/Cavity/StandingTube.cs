@@ -2,7 +2,7 @@ using MathNet.Numerics.Integration;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Function;
 

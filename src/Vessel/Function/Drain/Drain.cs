@@ -1,6 +1,6 @@
 using Vessel.Design;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Function;
 

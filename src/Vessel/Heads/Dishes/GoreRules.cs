@@ -2,7 +2,7 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Geometry;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 using static Vessel.Model.Allowed;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Heads.Dishes;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Heads.FlatHeads;

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Mockups;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Heads.FlatHeads;
 

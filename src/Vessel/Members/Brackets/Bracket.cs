@@ -4,7 +4,7 @@ using Vessel.Function;
 namespace Vessel.Members.Brackets;
 
 /// <summary>A bracket on its shell.</summary>
-internal abstract class Bracket(BracketDesign spec, VesselDesign vessel) : Member(spec), ICarrier
+internal abstract class Bracket(BracketDesign spec, VesselDesign vessel) : Member(spec.Path, spec.Name), ICarrier
 {
     protected VesselDesign Vessel { get; } = vessel;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Vessel.Design;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Brackets;
 

@@ -1,7 +1,7 @@
 using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Brackets;
 

@@ -11,7 +11,7 @@ using Vessel.Stock;
 namespace Vessel.Members.Cups;
 
 /// <summary>A cup under its head.</summary>
-internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec), IAssessed
+internal sealed class Cup(CupDesign spec, VesselDesign vessel) : Member(spec.Path, spec.Name), IAssessed
 {
     private readonly CupSite _site = CupSite.Of(spec, vessel);
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Members.Inside;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Members.Cups;

@@ -3,13 +3,13 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using static Vessel.Model.Allowed;
 
 namespace Vessel.Members.Dipsticks;
 
 /// <summary>A dipstick in its port.</summary>
-internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec), IGauge, IAssessed
+internal sealed class Dipstick(DipstickDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec.Path, spec.Name), IGauge, IAssessed
 {
     /// <summary>Null where its port does not lead down into the vessel: none is made.</summary>
     private readonly DipstickSite? _site = DipstickSite.Of(spec, vessel, sites);

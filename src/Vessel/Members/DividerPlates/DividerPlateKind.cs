@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Inside;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.DividerPlates;
 

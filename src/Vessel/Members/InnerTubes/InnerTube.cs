@@ -8,7 +8,7 @@ using Vessel.Planning;
 namespace Vessel.Members.InnerTubes;
 
 /// <summary>An inner tube under its head.</summary>
-internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Member(spec)
+internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Member(spec.Path, spec.Name)
 {
     private readonly Interval _heights = InternalHost.Heights(spec.Name, vessel);
 

@@ -10,7 +10,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Inside;
 
 /// <summary>A level plate in its bore, whatever is cut in it.</summary>
-internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(spec), IAssessed
+internal abstract class Divider(DividerSpec spec, VesselDesign vessel) : Member(spec.Path, spec.Name), IAssessed
 {
     /// <summary>Part of the divider, its only one, with so much more play all round than it is drawn with, mm.</summary>
     protected abstract Part Part(double play, Welds welds);

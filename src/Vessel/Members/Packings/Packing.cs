@@ -3,12 +3,12 @@ using Vessel.Design;
 using Vessel.Findings;
 using Vessel.Function;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Packings;
 
 /// <summary>A packing between its dividers.</summary>
-internal sealed class Packing(PackingDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec), IAssessed
+internal sealed class Packing(PackingDesign spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Member(spec.Path, spec.Name), IAssessed
 {
     public override IEnumerable<BoughtItem> Bought
     {

@@ -3,7 +3,7 @@ using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Plates;
 

@@ -1,7 +1,7 @@
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Plates;
 

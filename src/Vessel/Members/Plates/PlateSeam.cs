@@ -4,7 +4,7 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Members.Brackets;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Members.Plates;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Members.Brackets;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Members.Saddles;

@@ -9,7 +9,7 @@ using Vessel.Planning;
 namespace Vessel.Members.Straps;
 
 /// <summary>A strap on its shell.</summary>
-internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec), IAssessed
+internal sealed class Strap(StrapDesign spec, VesselDesign vessel) : Member(spec.Path, spec.Name), IAssessed
 {
     private readonly StrapSite _back = new(spec, vessel.Shell.OuterAt(spec.Height), true);
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Planning;
 
@@ -32,7 +32,7 @@ internal sealed class OrderRules
             .. new[]
                 {
                     Parts(tasks), rules.Rolled(), rules.Girths(), rules.Shell(), rules.OverSeams(), rules.Heads(heads, numbered),
-                        rules.Ports(), rules.Inside(),
+                    rules.Inside(),
                     rules.Closing(tasks), members.SelectMany(member => member.Links(numbered)),
                 }
                 .SelectMany(links => links)
@@ -99,7 +99,7 @@ internal sealed class OrderRules
         select link;
 
     private IEnumerable<string> Tasks(PortDesign port) =>
-        [At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), WorkTasks.Dressing(port)];
+        [At(WeldRole.PortSeam, port.Path), WorkTask.Chasing(port.Path), WorkTask.Dressing(port.Path)];
 
     /// <summary>Order on the shell: ports and discs while both ends are open; the bracket before it is closed.</summary>
     private IEnumerable<WorkLink> Shell() =>
@@ -128,21 +128,6 @@ internal sealed class OrderRules
                 yield return new(At(WeldRole.PortSeam, port.Path), seam, "both sides of a loose head are in reach");
             foreach (var link in head.Links(numbered))
                 yield return link;
-        }
-    }
-
-    private IEnumerable<WorkLink> Ports()
-    {
-        foreach (var port in _design.Ports)
-        {
-            yield return new(WorkTasks.FittingOn(port), At(WeldRole.PortSeam, port.Path), "on the bench it turns freely");
-            foreach (var mitre in All(WeldRole.MitreSeam, port.Path))
-                yield return new(
-                    mitre, At(WeldRole.PortSeam, port.Path), "on the bench it turns freely, and its root is seen from both ends");
-
-            yield return new(WorkTasks.Plugging(port), At(WeldRole.PortSeam, port.Path), "heat and spatter spoil a bare thread");
-            yield return new(At(WeldRole.PortSeam, port.Path), WorkTasks.Chasing(port), "a thread draws in as the bead cools");
-            yield return new(At(WeldRole.PortSeam, port.Path), WorkTasks.Dressing(port), "the lip is dressed with the bead");
         }
     }
 

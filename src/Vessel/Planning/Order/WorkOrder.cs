@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Function;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 
 namespace Vessel.Planning;
 

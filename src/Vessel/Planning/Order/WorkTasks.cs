@@ -3,7 +3,7 @@ using Vessel.Design;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Planning;
@@ -11,8 +11,6 @@ namespace Vessel.Planning;
 /// <summary>What there is to be done for a vessel, in the order of the parts and welds.</summary>
 internal static class WorkTasks
 {
-    private const double LeastLip = 0.2;
-
     public static IEnumerable<WorkTask> Of(
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members,
         ImmutableArray<Part> parts, ImmutableArray<Joint> welds)
@@ -34,12 +32,6 @@ internal static class WorkTasks
                 yield return Round(weld, [.. welds.Where(other => Rounding(other) == Rounding(weld))], design, last);
         }
 
-        foreach (var site in sites)
-        {
-            foreach (var task in OfPort(site, design))
-                yield return task;
-        }
-
         foreach (var task in heads.SelectMany(head => head.Tasks).Concat(members.SelectMany(member => member.Tasks)))
             yield return task;
 
@@ -57,14 +49,6 @@ internal static class WorkTasks
     {
         Tacked = group.Joints,
     };
-
-    public static string FittingOn(PortDesign port) => $"fitting {port.Path}";
-
-    public static string Plugging(PortDesign port) => $"plug {port.Path}";
-
-    public static string Chasing(PortDesign port) => $"chase {port.Path}";
-
-    public static string Dressing(PortDesign port) => $"dress {port.Path}";
 
     /// <summary>
     /// Which end is welded last: the one across from a tube that passes into a packing, which is laid round it; else the one that carries
@@ -93,43 +77,6 @@ internal static class WorkTasks
                 + "flush",
             RankOf(last, closing), [.. seams.SelectMany(seam => seam.Between).Distinct()]);
     }
-
-    private static IEnumerable<WorkTask> OfPort(PortSite site, VesselDesign design)
-    {
-        var (port, id) = (site.Port, Slug.Of(site.Port.Name));
-        if (port.Thread is { } thread)
-        {
-            yield return new(
-                Plugging(port), WorkKind.Plug, $"screw a brass or old plug into '{port.Name}' ({thread.Name}), threads coated",
-                    WorkRank.Ports, [id]);
-            yield return new(
-                Chasing(port), WorkKind.Chase,
-                $"take the plug out of '{port.Name}' when cold, chase {thread.Thread}; {Facing(thread, design.Shop.Welding.FaceAllowance)}",
-                WorkRank.Ports, [id]);
-        }
-
-        if (port.Fitting is { } fitting)
-        {
-            yield return new(
-                FittingOn(port), WorkKind.Fit,
-                $"join {fitting.Name} to the free end of '{port.Name}' as its maker says, its thread capped; that joint is not among the "
-                    + "welds", WorkRank.Ports - 1,
-                [PortPieces.Ids(port)[^1]]);
-        }
-
-        var lip = PortFit.Lip(site, design);
-        if (lip > LeastLip)
-        {
-            yield return new(
-                Dressing(port), WorkKind.Dress,
-                FormattableString.Invariant($"grind the lip in the bore of '{port.Name}' ({lip:0.0} mm) flush while the shell is open"),
-                WorkRank.Dress, [id]);
-        }
-    }
-
-    private static string Facing(ThreadSize thread, double allowance) => thread.IsTaper
-        ? "it seals in its taper and has no face: no deeper than the fitting needs"
-        : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
 
     /// <param name="closing">Path of the weld that closes the vessel.</param>
     private static int RankOf(Joint weld, string closing) => weld.Role switch

@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Ports;

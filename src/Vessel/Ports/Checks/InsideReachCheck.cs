@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Sites;
 
 namespace Vessel.Ports;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NetTopologySuite.Geometries;
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Sites;
 
 namespace Vessel.Ports;
 

@@ -1,5 +1,6 @@
 using Vessel.Design;
 using Vessel.Geometry;
+using Vessel.Sites;
 using Vessel.Stock;
 
 namespace Vessel.Ports;

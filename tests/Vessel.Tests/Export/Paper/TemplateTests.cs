@@ -1,12 +1,13 @@
 using Vessel.Design;
+using Vessel.Export;
 using Vessel.Export.Drawing;
 using Vessel.Export.Paper;
 using Vessel.Export.Pdf;
-using Vessel.Export;
 using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Parts;
 using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

@@ -5,7 +5,7 @@ using Vessel.Geometry;
 using Vessel.Heads.Dishes;
 using Vessel.Joints;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 

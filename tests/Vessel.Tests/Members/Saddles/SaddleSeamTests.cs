@@ -4,7 +4,6 @@ using Vessel.Geometry;
 using Vessel.Joints;
 using Vessel.Members.Saddles;
 using Vessel.Parts;
-using Vessel.Tests.Joints;
 using Vessel.Tests.Members.Brackets;
 using Vessel.Tests.Support;
 using Xunit;

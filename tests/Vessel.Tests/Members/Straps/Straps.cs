@@ -2,10 +2,10 @@ using Vessel.Design;
 using Vessel.Heads.FlatHeads;
 using Vessel.Members.Straps;
 using Vessel.Parts;
-using Vessel.Ports;
+using Vessel.Sites;
 using Vessel.Stock;
-using Vessel.Tests.Support;
 using Vessel.Tests.Reading;
+using Vessel.Tests.Support;
 
 namespace Vessel.Tests.Members.Straps;
 

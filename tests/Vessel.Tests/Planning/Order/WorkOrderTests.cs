@@ -4,10 +4,12 @@ using Vessel.Function;
 using Vessel.Heads;
 using Vessel.Joints;
 using Vessel.Members;
+using Vessel.Model;
 using Vessel.Parts;
 using Vessel.Planning;
 using Vessel.Ports;
 using Vessel.Shells;
+using Vessel.Sites;
 using Vessel.Tests.Support;
 using Xunit;
 
@@ -32,11 +34,11 @@ public sealed class WorkOrderTests
                     Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
                 };
             var sites = design.Ports.Select(PortSites.Of(design).Of).ToImmutableArray();
-            var members = MemberKinds.Build(design, sites);
+            ImmutableArray<Member> members = [.. sites.Select(site => new Port(site, design)), .. MemberKinds.Build(design, sites)];
             var chamber = new Chamber(
                 Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
 
-            AssertKept(WorkOrder.Of(design, sites, chamber.Heads, members, [], VesselJoints.Of(design, chamber, sites, members)));
+            AssertKept(WorkOrder.Of(design, sites, chamber.Heads, members, [], new([.. chamber.Joints, .. members.SelectMany(member => member.Joints)])));
         }
     }
 
