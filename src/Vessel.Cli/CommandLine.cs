@@ -102,7 +102,7 @@ internal static class CommandLine
         var strange = MisreadOptions(parsed).Concat(parsed.UnmatchedTokens).ToList();
         return strange.Count == 0
             ? parsed.Errors.Select(e => e.Message).Distinct()
-            : strange.Select(word => $"'{word}' is not understood. {Nearest.Hint(word, known)}".TrimEnd());
+            : strange.Select(word => $"'{word}' is not understood. {Suggestion.Hint(word, known)}".TrimEnd());
     }
 
     /// <summary>Options that are not known would pass for a file; after '--' anything is one.</summary>

@@ -46,7 +46,7 @@ internal static class ExplainCommand
         if (FindingCodes.All.FirstOrDefault(f => f.Code == code) is { } finding)
             return One(
                 code, "a finding: the files are written, and it is reported with its figures", finding.Cause, finding.Remedy, console);
-        console.Complain($"there is no code '{code}'. {Nearest.Hint(code, Known())}".TrimEnd());
+        console.Complain($"there is no code '{code}'. {Suggestion.Hint(code, Known())}".TrimEnd());
         console.Error.WriteLine("'explain' alone lists them all; a figure's name needs '--of FILE'.");
         return ExitCodes.Usage;
     }

@@ -20,7 +20,7 @@ internal static class FigureCommand
         if (figures.Find(figure => figure.Name == name) is { } found)
             return One(found, console);
         console.Complain(
-            $"{design.Shown} has no figure '{name}'. {Nearest.Hint(name, figures.Select(figure => figure.Name))}".TrimEnd());
+            $"{design.Shown} has no figure '{name}'. {Suggestion.Hint(name, figures.Select(figure => figure.Name))}".TrimEnd());
         console.Error.WriteLine($"'explain --of {design.Shown}' lists them all.");
         return ExitCodes.Usage;
     }

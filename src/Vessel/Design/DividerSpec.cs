@@ -30,7 +30,7 @@ public abstract record DividerSpec(
     internal override bool StandsIn(InsideSpec other) =>
         other is HangingSpec { BoreLength: not null } && InsideNames.AreOne(Fits, other.Name);
 
-    internal override Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body)
+    internal override Fault Clash(UnitFormat shown, InsideBody own, InsideSpec? other, InsideBody body)
     {
         if (other is DividerSpec)
             return base.Clash(shown, own, other, body);

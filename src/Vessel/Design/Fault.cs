@@ -16,7 +16,7 @@ public sealed record Fault(
     /// <summary>A name in the file that is none of those known where it stands.</summary>
     public static Fault NotFound(string path, string name, string what, IReadOnlyCollection<string> known) => new(
         FaultCodes.PartNotFound, path, $"{what}.", name, null,
-        Nearest.Hint(name, known) ?? (known.Count == 0 ? "There is none: add one." : $"Use one of: {string.Join(", ", known)}."));
+        Suggestion.Hint(name, known) ?? (known.Count == 0 ? "There is none: add one." : $"Use one of: {string.Join(", ", known)}."));
 }
 
 /// <summary>A value, or the faults that are the reason why there is none. Never both, never neither.</summary>

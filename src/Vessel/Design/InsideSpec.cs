@@ -29,7 +29,7 @@ public abstract record InsideSpec(string Path, string Name, Material Material, F
 
     /// <summary>What is said where it takes up the place of something named before it.</summary>
     /// <param name="other">Null for a port's tube.</param>
-    internal virtual Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body) => new(
+    internal virtual Fault Clash(UnitFormat shown, InsideBody own, InsideSpec? other, InsideBody body) => new(
         FaultCodes.PartsCollide, Path, $"'{body.Name}' and '{Name}' take up the same place.", null, null,
         "Move one of the two, or make one smaller.");
 

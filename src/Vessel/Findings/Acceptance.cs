@@ -33,7 +33,7 @@ public static class Acceptance
         if (FindingCodes.All.All(known => known.Code != code))
         {
             return new(FaultCodes.UnknownFinding, path, $"'{code}' is not the code of a finding.", code, null,
-                Nearest.Hint(code, FindingCodes.All.Select(c => c.Code)) ?? "Use the code as it is reported.");
+                Suggestion.Hint(code, FindingCodes.All.Select(c => c.Code)) ?? "Use the code as it is reported.");
         }
 
         if (again)

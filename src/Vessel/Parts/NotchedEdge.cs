@@ -75,7 +75,7 @@ internal sealed class NotchedEdge
         shape.Frame.Origin.Z, end == PortHost.Top, shape.Wall, null, Over(end, sites), share =>
         {
             var face = shape.Inner.Offset((1 - share) * shape.Wall);
-            var onward = shape.InVessel(OverSeam.RunOn(face, face.End.U));
+            var onward = shape.InVessel(SeamStraddle.RunOn(face, face.End.U));
             return new(
                 face.End.U,
                 site => new RevolvedFootprint(onward, site.Frame),
@@ -159,7 +159,7 @@ internal sealed class NotchedEdge
     private Notch Cut(PortSite port, Footprint face)
     {
         var r = port.OpeningRadius;
-        if (OverSeam.Crossings(port.Frame, face, r, _level) is not [var first, var second])
+        if (SeamStraddle.Crossings(port.Frame, face, r, _level) is not [var first, var second])
             throw new InvalidOperationException($"the hole of '{port.Port.Name}' does not cross the seam twice");
         if (port.Frame.ToOuter(face.At(r, (first + second) / 2)).Z > _level != _above)
             (first, second) = (second, first + Turns.Full);

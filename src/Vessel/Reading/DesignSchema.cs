@@ -239,7 +239,7 @@ public static class DesignSchema
         var text = new List<string> { key.Description };
         if (key.Range is { } range)
         {
-            var shown = new Shown(units);
+            var shown = new UnitFormat(units);
             var factor = key.Kind.ShownUnit(UserUnits.Millimetres);
             text.Add($"from {At(range.Low)} to {At(range.High)}");
 

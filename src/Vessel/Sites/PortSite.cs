@@ -19,7 +19,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     /// <summary>What the port meets in the shell, as if its course had no ends; null in a head.</summary>
     internal ShellFooting? OnShell { get; init; }
 
-    /// <summary>The head over whose seam a port in the shell stands as well; null for others. See <see cref="OverSeam"/>.</summary>
+    /// <summary>The head over whose seam a port in the shell stands as well; null for others. See <see cref="SeamStraddle"/>.</summary>
     public PortHost? Over { get; internal init; }
 
     /// <summary>

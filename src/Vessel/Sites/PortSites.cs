@@ -68,9 +68,9 @@ internal sealed class PortSites
         if (ShellFit.ByLines(course, port, footing) is not PortMisfit.None and var misses)
             return new(port, null, misses);
         var site = new PortSite(port, footing.Axis, footing.Outside, footing.Inside, shell.Wall) { OnShell = footing };
-        if (OverSeam.Of(this, site) is not { } end)
+        if (SeamStraddle.Of(this, site) is not { } end)
             return new(port, site, PortMisfit.None);
-        var both = OverSeam.Footing(Design, Shape(end)!, end, footing.Axis);
+        var both = SeamStraddle.Footing(Design, Shape(end)!, end, footing.Axis);
         return new(
             port,
             site with { Outside = both.Outside, Inside = both.Inside, HostWall = Math.Min(shell.Wall, Design.Head(end).Wall), Over = end },

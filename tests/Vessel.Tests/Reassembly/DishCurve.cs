@@ -27,7 +27,7 @@ internal sealed class DishCurve(DishedHead head, double inner, double outward)
         {
             TorisphereHead torisphere => Torisphere(torisphere, angle),
             EllipsoidHead => Ellipsoid(angle),
-            PanHead pan => i == Chords ? new(0, -pan.Knuckle) : Turn(pan.Knuckle, angle),
+            FlangedFlatHead pan => i == Chords ? new(0, -pan.Knuckle) : Turn(pan.Knuckle, angle),
             ToriconeHead cone => angle < cone.HalfAngle ? Turn(cone.Knuckle, angle) : Nose(cone, angle),
             _ => inner * Normal(angle),
         };

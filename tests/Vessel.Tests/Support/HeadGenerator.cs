@@ -83,7 +83,7 @@ internal static class HeadGenerator
         from wall in Thin(shell)
         from flange in Flange(shell)
         from knuckle in Draw.Between(0.03, 0.5)
-        select (HeadDesign)new PanHead(head.Path, head.Material, wall, shell.InnerRadius * knuckle) { Flange = flange };
+        select (HeadDesign)new FlangedFlatHead(head.Path, head.Material, wall, shell.InnerRadius * knuckle) { Flange = flange };
 
     private static Gen<HeadDesign> Toricone(ShellDesign shell, ConeHead cone) =>
         from wall in Thin(shell)

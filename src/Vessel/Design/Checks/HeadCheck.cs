@@ -15,7 +15,7 @@ internal static class HeadCheck
         }
     }
 
-    public static Fault TooDeep(Shown shown, string path, string what, double depth, double height) => new(
+    public static Fault TooDeep(UnitFormat shown, string path, string what, double depth, double height) => new(
         FaultCodes.LidTooDeep, path, $"{what} Recess and thickness together must be less than its height.",
         shown.Length(depth), $"less than {shown.LengthDown(height)}",
         "Make recess or thickness smaller, or the shell higher.");

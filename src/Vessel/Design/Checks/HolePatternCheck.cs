@@ -7,14 +7,14 @@ internal static class HolePatternCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         ImmutableArray<DrilledField> fields = [.. design.All<InsideSpec>().SelectMany(spec => spec.Patterns(design))];
         return [.. fields.SelectMany(field => Find(shown, field.Holes, field.Name, field.Outer, field.Opening)),
             .. OverBudget(fields, shown)];
     }
 
     /// <summary>The budget is the design's, not a pattern's: told at the pattern that takes the most of it.</summary>
-    private static IEnumerable<Fault> OverBudget(ImmutableArray<DrilledField> fields, Shown shown)
+    private static IEnumerable<Fault> OverBudget(ImmutableArray<DrilledField> fields, UnitFormat shown)
     {
         // NaN of a pattern at fault counts for nothing.
         var counts = fields.Select(field => About(field) is > 0 and var about ? about : 0).ToList();
@@ -32,7 +32,7 @@ internal static class HolePatternCheck
     }
 
     private static IEnumerable<Fault> Find(
-        Shown shown, HolePatternDesign holes, string name, double outer, double opening)
+        UnitFormat shown, HolePatternDesign holes, string name, double outer, double opening)
     {
         if (holes.Pitch <= holes.HoleDiameter)
         {

@@ -5,7 +5,7 @@ internal static class LetterCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var (options, shell, shown) = (design.Mockup, design.Shell, new Shown(design.Units));
+        var (options, shell, shown) = (design.Mockup, design.Shell, new UnitFormat(design.Units));
         // A wall that is thickened to the least has nothing to spare.
         var spare = Math.Max(0, (shell.Wall * options.Scale) - options.Wall);
         if (options.Names != PrintNames.Sunk || options.IsSolid || !(options.LetterDepth > spare))

@@ -7,7 +7,7 @@ internal static class SheetCheck
         .Select(course => Narrow(new(design.Units), course)).OfType<Fault>();
 
     /// <summary>A sheet keeps at least one wall round the girth, as a cone's does at its tip.</summary>
-    public static Fault? Narrow(Shown shown, ShellCourse course)
+    public static Fault? Narrow(UnitFormat shown, ShellCourse course)
     {
         var wide = (course.Seams.Pitch * (Math.Min(course.Low, course.High) - (course.Wall / 2))) - course.RootGap;
         // Written so that a NaN, which is told elsewhere, does not pass as narrow.

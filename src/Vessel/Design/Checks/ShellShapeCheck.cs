@@ -14,7 +14,7 @@ internal static class ShellShapeCheck
 
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        var (shown, shell) = (new UnitFormat(design.Units), design.Shell);
         if (shell is { TopDiameter: not null, Reducer: { } both })
         {
             yield return new(FaultCodes.KeyDoesNotApply, $"{shell.Path}.top_diameter", "'top_diameter' means nothing beside 'reducer'.",
@@ -42,7 +42,7 @@ internal static class ShellShapeCheck
                 yield return fault;
     }
 
-    private static Fault? Straight(Shown shown, ShellDesign shell, ReducerDesign reducer)
+    private static Fault? Straight(UnitFormat shown, ShellDesign shell, ReducerDesign reducer)
     {
         var least = StraightWalls * shell.Wall;
         if (reducer.From < least)
@@ -61,7 +61,7 @@ internal static class ShellShapeCheck
     }
 
     private static IEnumerable<Fault> Angle(
-        Shown shown, ShellDesign shell, double below, double above, double height, string path, string plain)
+        UnitFormat shown, ShellDesign shell, double below, double above, double height, string path, string plain)
     {
         var angle = Math.Atan2(Math.Abs(above - below) / 2, height) * 180 / Math.PI;
         if (angle < LeastAngle || angle > MostAngle)

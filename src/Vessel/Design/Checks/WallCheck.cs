@@ -8,7 +8,7 @@ internal static class WallCheck
 
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         var shell = design.Shell;
         if (shell.Wall >= shell.OuterRadius)
             yield return TooThick(shown, "shell.wall", "shell", shell.Wall, shell.OuterRadius);
@@ -28,11 +28,11 @@ internal static class WallCheck
         }
     }
 
-    public static Fault TooThick(Shown shown, string path, string what, double wall, double radius) => new(
+    public static Fault TooThick(UnitFormat shown, string path, string what, double wall, double radius) => new(
         FaultCodes.WallTooThick, path, $"The wall of '{what}' leaves no bore: it is as thick as the radius.",
         shown.Length(wall), $"less than {shown.LengthDown(radius)}", "Make the wall thinner or the diameter larger.");
 
-    private static Fault? BungTooThin(Shown shown, PortDesign port, double major)
+    private static Fault? BungTooThin(UnitFormat shown, PortDesign port, double major)
     {
         var least = major + (2 * LeastBungWall);
         return port.OutsideDiameter <= least

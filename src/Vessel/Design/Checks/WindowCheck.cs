@@ -9,7 +9,7 @@ internal static class WindowCheck
 {
     /// <param name="seam">Angle of its long seam, radians; null for none.</param>
     public static IEnumerable<Fault> Find(
-        Shown shown, ImmutableArray<WindowsDesign> rows, Tube tube, double? seam, string seamPath)
+        UnitFormat shown, ImmutableArray<WindowsDesign> rows, Tube tube, double? seam, string seamPath)
     {
         for (var i = 0; i < rows.Length; i++)
         {
@@ -32,13 +32,13 @@ internal static class WindowCheck
         {
             foreach (var row in rows)
             {
-                if (OverSeam(shown, tube, row, rows, angle, seamPath) is { } over)
+                if (SeamStraddle(shown, tube, row, rows, angle, seamPath) is { } over)
                     yield return over;
             }
         }
     }
 
-    private static IEnumerable<Fault> Find(Shown shown, WindowsDesign windows, Tube tube)
+    private static IEnumerable<Fault> Find(UnitFormat shown, WindowsDesign windows, Tube tube)
     {
         var (name, outside, wall, height) = (tube.Name, tube.Outside, tube.Wall, tube.Height);
         var widest = (Math.PI * outside / windows.Count) - wall;
@@ -74,7 +74,7 @@ internal static class WindowCheck
     }
 
     /// <summary>Two rows that reach past each other in height must keep apart round the girth.</summary>
-    private static Fault? Meeting(Shown shown, WindowsDesign a, WindowsDesign b, Tube tube)
+    private static Fault? Meeting(UnitFormat shown, WindowsDesign a, WindowsDesign b, Tube tube)
     {
         var between = Math.Max(a.Up - b.Up - b.Height, b.Up - a.Up - a.Height);
         var aside = (WindowRows.Nearest(a, b) * tube.Outside / 2) - ((a.Width + b.Width) / 2);
@@ -90,8 +90,8 @@ internal static class WindowCheck
 
     private static bool Covers(WindowsDesign row, Tube tube, double angle) => WindowRows.Off(row, angle) <= row.Width / tube.Outside;
 
-    private static Fault? OverSeam(
-        Shown shown, Tube tube, WindowsDesign windows, ImmutableArray<WindowsDesign> rows, double seam, string path)
+    private static Fault? SeamStraddle(
+        UnitFormat shown, Tube tube, WindowsDesign windows, ImmutableArray<WindowsDesign> rows, double seam, string path)
     {
         var half = windows.Width / tube.Outside;
         if (!Covers(windows, tube, seam) || half >= Math.PI / windows.Count)

@@ -134,7 +134,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         else
         {
             Report(FaultCodes.UnknownChoice, path, $"'{scalar.Text}' is not a choice of '{key.Name}'.",
-                $"{Nearest.Hint(scalar.Text, key.Choices)} Use one of: {choices}.".TrimStart(), scalar.Text, choices);
+                $"{Suggestion.Hint(scalar.Text, key.Choices)} Use one of: {choices}.".TrimStart(), scalar.Text, choices);
         }
 
         return null;
@@ -170,7 +170,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         {
             Report(FaultCodes.NotAWholeNumber, path, $"'{key.Name}' is a number of things, and the value is not whole.",
                 $"Write a whole number, as '{key.Name}: {Math.Round(value).ToString(CultureInfo.InvariantCulture)}'.",
-                new Shown(values.Units).Number(key.Kind, value), "a whole number");
+                new UnitFormat(values.Units).Number(key.Kind, value), "a whole number");
             return null;
         }
 
@@ -179,7 +179,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         var (low, high) = (Limit(range.Low), Limit(range.High));
         if (value >= low && value <= high)
             return value;
-        var shown = new Shown(values.Units);
+        var shown = new UnitFormat(values.Units);
         var limit = value < low ? $"at least {shown.Number(key.Kind, low)}" : $"at most {shown.Number(key.Kind, high)}";
         Report(FaultCodes.OutOfRange, path, $"'{key.Name}' must be {limit}.", $"Use a value of {limit}.",
             shown.Number(key.Kind, value), limit);
@@ -279,7 +279,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     {
         if (key.Items is not { } range || (list.Items.Length >= range.Low && list.Items.Length <= range.High))
             return true;
-        var shown = new Shown(values.Units);
+        var shown = new UnitFormat(values.Units);
         var limit = list.Items.Length < range.Low
             ? $"at least {shown.Number(KeyKind.Count, range.Low)}"
             : $"at most {shown.Number(KeyKind.Count, range.High)}";
@@ -339,7 +339,7 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
             var isNumber = double.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out _);
             var remedy = isNumber
                 ? "Write a point, not a comma, in a number; between braces a comma begins the next key."
-                : Nearest.Hint(entry.Key, map.Keys.Select(k => k.Name))
+                : Suggestion.Hint(entry.Key, map.Keys.Select(k => k.Name))
                     ?? $"Keys here are {string.Join(", ", map.Keys.Select(k => k.Name))}.";
             Report(FaultCodes.UnknownKey, Join(path, entry.Key), $"There is no key '{entry.Key}' in {map.Name}.", remedy,
                 entry.Key, at: entry.KeyAt);

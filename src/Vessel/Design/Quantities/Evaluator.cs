@@ -71,7 +71,7 @@ internal sealed class Evaluator(
             ? $"'{name.Name}' is a unit, and no number stands before it."
             : $"There is no size named '{name.Name}' under 'dimensions'.";
         return Fail(FaultCodes.UnknownName, name, known,
-            Nearest.Hint(name.Name, names.Keys) ?? "Name it under 'dimensions', or write a number.");
+            Suggestion.Hint(name.Name, names.Keys) ?? "Name it under 'dimensions', or write a number.");
     }
 
     private Quantity? Negated(NegatedExpression negated)

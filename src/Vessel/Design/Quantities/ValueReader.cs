@@ -52,7 +52,7 @@ internal sealed partial class ValueReader(
         if (word.Length > 0 && afterNumber && Unit.Find(word) is null)
         {
             return new(FaultCodes.UnknownUnit, stop, $"'{word}' is not a unit.", word, null,
-                Nearest.Hint(word, Unit.All.SelectMany(u => u.Words))
+                Suggestion.Hint(word, Unit.All.SelectMany(u => u.Words))
                 ?? $"Units are {string.Join(", ", Unit.All.Select(u => u.Name))}.");
         }
 

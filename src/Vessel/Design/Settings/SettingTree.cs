@@ -78,7 +78,7 @@ internal static partial class SettingTree
         if (found >= 0)
             return found;
         faults.Add(Lost(setting, $"No item of the list is named '{step}'.",
-            Nearest.Hint(step, names) ?? "Use the name of an item, or its number as [0]."));
+            Suggestion.Hint(step, names) ?? "Use the name of an item, or its number as [0]."));
         return null;
     }
 

@@ -56,7 +56,7 @@ internal static class Variants
         var names = all.Select(v => v.Name).ToList();
         faults.Add(new(FaultCodes.UnknownVariant, Key, $"The file has no variant '{name}'.", name, null,
             names.Count == 0 ? "Add it under 'variants', or ask for none."
-            : Nearest.Hint(name, names) ?? $"Its variants are {string.Join(", ", names)}."));
+            : Suggestion.Hint(name, names) ?? $"Its variants are {string.Join(", ", names)}."));
         return null;
     }
 

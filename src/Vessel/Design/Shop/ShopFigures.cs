@@ -32,7 +32,7 @@ public static class ShopFigures
     }
 
     private static string Shown(Section section, Key key, UserUnits units) => key.Kind.IsNumber()
-        ? new Shown(units).Number(key.Kind, section.Number(key.Name))
+        ? new UnitFormat(units).Number(key.Kind, section.Number(key.Name))
         : section.Text(key.Name)!;
 
     private static IEnumerable<(string Path, Key Key)> Keys(KeyMap map, string path) => map.Keys.SelectMany(key =>

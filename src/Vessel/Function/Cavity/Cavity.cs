@@ -29,7 +29,7 @@ public sealed record Room(
     public string? Within { get; init; }
 
     /// <summary>Sleeves and caps that stand in it, walls included, over its own heights.</summary>
-    public ImmutableArray<StandingCan> Standing { get; init; } = [];
+    public ImmutableArray<StandingEnclosure> Standing { get; init; } = [];
 
     /// <summary>
     /// mm3 below oil that stands at a level, measured along the plumb line through the vessel's origin. None below nothing: what the
@@ -43,7 +43,7 @@ public sealed record Room(
 }
 
 /// <summary>A sleeve or cap as the room round it sees it.</summary>
-public sealed record StandingCan(string Name, Interval Heights, double OuterRadius);
+public sealed record StandingEnclosure(string Name, Interval Heights, double OuterRadius);
 
 /// <summary>A way from one room to another, or to the outside.</summary>
 /// <param name="Name">Name in words: <c>rim of sleeve</c>; a port's name for a port.</param>

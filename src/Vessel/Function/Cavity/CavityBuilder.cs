@@ -65,7 +65,7 @@ internal sealed class CavityBuilder
                 Standing = [.. from child in Inside(can)
                                let clipped = Clipped(child.Outer, span)
                                where clipped is not null
-                               select new StandingCan(child.Name, clipped.Value, child.OuterRadius)],
+                               select new StandingEnclosure(child.Name, clipped.Value, child.OuterRadius)],
             };
             floor = next;
         }

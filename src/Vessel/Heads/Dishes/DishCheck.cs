@@ -5,7 +5,7 @@ namespace Vessel.Heads.Dishes;
 /// <summary>Radii of dished heads that do not fit the shell.</summary>
 internal static class DishCheck
 {
-    public static Fault? Knuckle(Shown shown, ShellSection shell, DishedHead head, double knuckle, string key = "knuckle_radius")
+    public static Fault? Knuckle(UnitFormat shown, ShellSection shell, DishedHead head, double knuckle, string key = "knuckle_radius")
     {
         var radius = shell.OuterRadius - head.Wall;
         return radius > 0 && knuckle >= radius

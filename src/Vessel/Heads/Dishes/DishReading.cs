@@ -37,7 +37,7 @@ internal static class DishReading
     public static HeadDesign Pan(Section section)
     {
         var wall = section.Number("thickness");
-        return new PanHead(section.Path, section.Metal, wall, section.NumberOr("knuckle_radius", SpunTurn * wall))
+        return new FlangedFlatHead(section.Path, section.Metal, wall, section.NumberOr("knuckle_radius", SpunTurn * wall))
         {
             Flange = section.Number("flange"),
         };

@@ -85,7 +85,7 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
     }
 
     /// <summary>Radii that do not fit each other or the shell; null where they do.</summary>
-    internal virtual Fault? Misfit(Shown shown, ShellSection rim) => null;
+    internal virtual Fault? Misfit(UnitFormat shown, ShellSection rim) => null;
 
     internal override Head Build(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites) =>
         GoreShape.Of(end, vessel) is { } shape ? new GoreHead(end, shape, vessel, sites) : new SpunHead(end, this, vessel, sites);

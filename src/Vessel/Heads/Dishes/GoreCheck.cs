@@ -9,7 +9,7 @@ namespace Vessel.Heads.Dishes;
 internal static class GoreCheck
 {
     public static IEnumerable<Fault> Find(
-        Shown shown, VesselDesign design, PortHost end, DishedHead head, GoreDesign gores)
+        UnitFormat shown, VesselDesign design, PortHost end, DishedHead head, GoreDesign gores)
     {
         if (HeadShape.Of(end, design) is not { } shape)
             yield break;
@@ -32,7 +32,7 @@ internal static class GoreCheck
         foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Misfit == PortMisfit.None)
             .Select(stand => stand.Site!))
         {
-            if (OverSeam(shown, shape, gores, site) is { } over)
+            if (SeamStraddle(shown, shape, gores, site) is { } over)
                 yield return over;
         }
     }
@@ -44,7 +44,7 @@ internal static class GoreCheck
     /// A port stands on one piece, with its weld or hole on the outer face and its hole on the inner one. Seams are cut square to the wall,
     /// so that the inner face has less room for a hole with parallel sides.
     /// </summary>
-    private static Fault? OverSeam(Shown shown, HeadShape shape, GoreDesign gores, PortSite site)
+    private static Fault? SeamStraddle(UnitFormat shown, HeadShape shape, GoreDesign gores, PortSite site)
     {
         var port = site.Port;
         var places = site.Round(site.Outside, Math.Max(port.OuterRadius, port.HoleRadius))

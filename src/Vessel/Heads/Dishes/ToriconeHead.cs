@@ -25,11 +25,11 @@ public sealed record ToriconeHead(string Path, Material Material, double Wall, d
         $" ({NoteText.Degrees(2 * HalfAngle)} deg between its sides, nose {NoteText.Length(Nose)} mm, knuckle {NoteText.Length(Knuckle)} "
             + "mm)";
 
-    internal override Fault? Misfit(Shown shown, ShellSection rim) =>
+    internal override Fault? Misfit(UnitFormat shown, ShellSection rim) =>
         DishCheck.Knuckle(shown, rim, this, Knuckle) ?? NoCone(shown, rim);
 
     /// <summary>Nose and knuckle leave some straight cone between them.</summary>
-    private Fault? NoCone(Shown shown, ShellSection rim)
+    private Fault? NoCone(UnitFormat shown, ShellSection rim)
     {
         var (radius, sin, cos) = (rim.OuterRadius - Wall, Math.Sin(HalfAngle), Math.Cos(HalfAngle));
         // Of the cone this much is to be left, lest its edges run together.

@@ -22,7 +22,7 @@ public sealed record TorisphereHead(
 
     public override string Radii => $" (crown {NoteText.Length(Crown)} mm, knuckle {NoteText.Length(Knuckle)} mm)";
 
-    internal override Fault? Misfit(Shown shown, ShellSection rim)
+    internal override Fault? Misfit(UnitFormat shown, ShellSection rim)
     {
         var radius = rim.OuterRadius - Wall;
         if (!(radius > 0))

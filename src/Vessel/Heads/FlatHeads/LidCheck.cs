@@ -7,7 +7,7 @@ internal static class LidCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, PortHost end, FlatHead head)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         if (head.Depth >= design.Shell.Height)
         {
             yield return HeadCheck.TooDeep(
@@ -18,7 +18,7 @@ internal static class LidCheck
             yield return fault;
     }
 
-    private static Fault? Fit(Shown shown, ShellSection shell, FlatHead head)
+    private static Fault? Fit(UnitFormat shown, ShellSection shell, FlatHead head)
     {
         if (head.Seat == Seat.Inset && head.Clearance >= shell.InnerRadius && shell.InnerRadius > 0)
         {

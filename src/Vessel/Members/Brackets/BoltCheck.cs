@@ -7,7 +7,7 @@ internal static class BoltCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         return design.All<BracketDesign>()
             .SelectMany(bracket => Rows(bracket).SelectMany(row => new[]
             {
@@ -22,7 +22,7 @@ internal static class BoltCheck
         return [new("across", bolts.Across, 0, flat.U), new("up", bolts.Up, bolts.Slot, flat.V)];
     }
 
-    private static Fault? OffPlate(Shown shown, BoltsDesign bolts, Row row)
+    private static Fault? OffPlate(UnitFormat shown, BoltsDesign bolts, Row row)
     {
         var most = row.Flat - row.Slot - bolts.WasherDiameter;
         return row.Apart > most + Ring.Hair
@@ -34,7 +34,7 @@ internal static class BoltCheck
             : null;
     }
 
-    private static Fault? Overlap(Shown shown, BoltsDesign bolts, Row row)
+    private static Fault? Overlap(UnitFormat shown, BoltsDesign bolts, Row row)
     {
         var least = bolts.HoleDiameter + row.Slot;
         return row.Apart > 0 && row.Apart <= least

@@ -5,13 +5,13 @@ namespace Vessel.Members.Brackets;
 /// <summary>Whether a bracket or strap stays between the ends of the shell.</summary>
 internal static class HeightCheck
 {
-    public static Fault? Of(Shown shown, ShellDesign shell, BracketDesign bracket, double half, string key) =>
+    public static Fault? Of(UnitFormat shown, ShellDesign shell, BracketDesign bracket, double half, string key) =>
         Of(shown, shell, (bracket.Path, "bracket", bracket.Height), half, key);
 
     /// <param name="bracket">Path of the bracket, what it is, and the height of its middle, mm.</param>
     /// <param name="half">Half of the height that it takes up, mm.</param>
     /// <param name="key">What makes it so high.</param>
-    public static Fault? Of(Shown shown, ShellDesign shell, (string Path, string What, double Height) bracket, double half, string key)
+    public static Fault? Of(UnitFormat shown, ShellDesign shell, (string Path, string What, double Height) bracket, double half, string key)
     {
         // A shell whose height is at fault has no ends to reach beyond.
         if (double.IsNaN(shell.Height))
@@ -30,7 +30,7 @@ internal static class HeightCheck
     }
 
     /// <summary>Saddles and plates are made for a cylinder, and stand on one.</summary>
-    private static Fault? OnCone(Shown shown, ShellDesign shell, (string Path, string What, double Height) bracket, double half)
+    private static Fault? OnCone(UnitFormat shown, ShellDesign shell, (string Path, string What, double Height) bracket, double half)
     {
         if (shell.IsPlain || !shell.Courses.Any(course => (course.IsCone || course != shell.CourseAt(bracket.Height))
             && course.Start < bracket.Height + half - Ring.Hair && course.End > bracket.Height - half + Ring.Hair))

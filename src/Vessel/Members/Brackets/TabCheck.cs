@@ -23,7 +23,7 @@ internal static class TabCheck
 
     /// <param name="shell">Section of a cylinder.</param>
     private static IEnumerable<Fault> Find(
-        Shown shown, ShellSection shell, IEnumerable<ShellOpening> holes, IEnumerable<BracketDesign> brackets)
+        UnitFormat shown, ShellSection shell, IEnumerable<ShellOpening> holes, IEnumerable<BracketDesign> brackets)
     {
         var taken = new List<(string Name, Polygon[] Flat)>(
             holes.Select(hole => ($"the hole of '{hole.Port.Name}'", hole.Flat(shell.OuterRadius).ToArray())));
@@ -58,7 +58,7 @@ internal static class TabCheck
         && ShellTab.Of(bracket).All(tab => double.IsFinite(tab.Middle.U) && double.IsFinite(
             bracket.EdgeLevel(bracket.EdgeLength / 2, shell.OuterRadius)));
 
-    private static Fault? OnEdge(Shown shown, ShellSection shell, BracketDesign bracket, TabsDesign tabs)
+    private static Fault? OnEdge(UnitFormat shown, ShellSection shell, BracketDesign bracket, TabsDesign tabs)
     {
         var each = Math.Max(Share * tabs.Width, tabs.Width + (2 * tabs.Clearance) + shell.Wall);
         var length = bracket.EdgeLength;
@@ -77,7 +77,7 @@ internal static class TabCheck
 
     /// <summary>The first thing that is in the way of each tab's slot.</summary>
     private static IEnumerable<Fault> OnShell(
-        Shown shown, ShellSection shell, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
+        UnitFormat shown, ShellSection shell, BracketDesign bracket, IReadOnlyCollection<(string Name, Polygon[] Flat)> taken)
     {
         var (course, girth) = (shell.Course, Turns.Full * shell.OuterRadius);
         foreach (var tab in ShellTab.Of(bracket))

@@ -9,7 +9,7 @@ internal static class CupCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, CupDesign cup)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         return
         [
             .. HangingCheck.Find(design, cup, cup.Path, $"{cup.Path}.skirt"),
@@ -22,7 +22,7 @@ internal static class CupCheck
         ];
     }
 
-    private static IEnumerable<Fault> Opening(Shown shown, VesselDesign design, CupDesign cap)
+    private static IEnumerable<Fault> Opening(UnitFormat shown, VesselDesign design, CupDesign cap)
     {
         var opening = 2 * cap.OpeningRadius(design);
         var room = cap.OutsideDiameter - (2 * cap.Wall);
@@ -35,7 +35,7 @@ internal static class CupCheck
         }
     }
 
-    private static Fault? Carried(Shown shown, VesselDesign design, CupDesign cap)
+    private static Fault? Carried(UnitFormat shown, VesselDesign design, CupDesign cap)
     {
         if (cap.Opens == CupOpening.Up
             || InsideNames.Outlet(cap.Outlet, cap.HangsFrom, design.Ports) is not { } outlet)

@@ -68,7 +68,7 @@ public sealed record CupDesign(
     }
 
     /// <summary>A cup that is wide enough to stand round a tube is not too wide: its plate is too high.</summary>
-    internal override Fault Clash(Shown shown, InsideBody own, InsideSpec? other, InsideBody body) =>
+    internal override Fault Clash(UnitFormat shown, InsideBody own, InsideSpec? other, InsideBody body) =>
         other is HangingSpec { BoreLength: not null } tube && !(InnerRadius >= tube.OutsideDiameter / 2)
             ? new(FaultCodes.TooWideInside, $"{Path}.outside_diameter", $"'{Name}' does not enter '{tube.Name}'.",
                 shown.Length(OutsideDiameter),

@@ -18,7 +18,7 @@ internal static class DipstickCheck
 
         if (stick.Diagonal >= port.Bore)
         {
-            var shown = new Shown(design.Units);
+            var shown = new UnitFormat(design.Units);
             yield return new Fault(FaultCodes.DipstickTooWide, $"{stick.Path}.width",
                 $"The dipstick does not pass the bore of '{port.Name}', corner to corner.",
                 shown.Length(stick.Diagonal), $"less than {shown.LengthDown(port.Bore)}",

@@ -62,7 +62,7 @@ internal sealed class DividerPlateKind : MemberKind
         design.All<DividerPlateDesign>().Select(plate => new DividerPlate(plate, design));
 
     /// <summary>Notch and vent hole, with the metal round them, go into the radius on their own sides.</summary>
-    private static IEnumerable<Fault> Openings(Shown shown, DividerPlateDesign plate)
+    private static IEnumerable<Fault> Openings(UnitFormat shown, DividerPlateDesign plate)
     {
         var most = plate.Radius / 2;
         if (plate.Notch > most)

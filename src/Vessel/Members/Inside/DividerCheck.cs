@@ -7,7 +7,7 @@ internal static class DividerCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, DividerSpec disc)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         var bore = disc.OutsideDiameter + (2 * disc.Clearance);
         if (bore <= 0)
             yield break;
@@ -36,7 +36,7 @@ internal static class DividerCheck
             $"{disc.Path}.clearance", $"'{disc.Name}' {what}.", shown.Length(disc.Clearance), limit, remedy);
     }
 
-    private static Fault? InCone(Shown shown, VesselDesign design, DividerSpec disc)
+    private static Fault? InCone(UnitFormat shown, VesselDesign design, DividerSpec disc)
     {
         var shell = design.Shell;
         var cone = disc.Fits is not null || shell.IsPlain ? null
@@ -48,7 +48,7 @@ internal static class DividerCheck
                 "Move it to a cylindrical part, or let it fit a sleeve.");
     }
 
-    private static Fault? Height(Shown shown, VesselDesign design, DividerSpec disc)
+    private static Fault? Height(UnitFormat shown, VesselDesign design, DividerSpec disc)
     {
         var host = design.All<HangingSpec>().FirstOrDefault(s => s.BoreLength is not null && InsideNames.AreOne(disc.Fits, s.Name));
         var (low, high) = host is null

@@ -9,7 +9,7 @@ internal static class HangingCheck
     /// <param name="lengthPath">Path of the key that sets how far it reaches down.</param>
     public static IEnumerable<Fault> Find(VesselDesign design, HangingSpec hanging, string sizePath, string lengthPath)
     {
-        var (shown, body, outside, wall) = (new Shown(design.Units), hanging.Body(design), hanging.OutsideDiameter, hanging.Wall);
+        var (shown, body, outside, wall) = (new UnitFormat(design.Units), hanging.Body(design), hanging.OutsideDiameter, hanging.Wall);
         if (design.Top.Plate is null)
         {
             yield return new Fault(FaultCodes.HangsFromDome, $"{hanging.Path}.hangs_from",

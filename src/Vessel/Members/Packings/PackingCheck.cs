@@ -7,7 +7,7 @@ internal static class PackingCheck
 {
     public static Fault? Find(VesselDesign design, PackingDesign packing)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         if (Disc(packing.Lower) is not { } lower || Disc(packing.Upper) is not { } upper)
             return null;
         if (!InsideNames.AreOne(lower.Fits ?? "shell", upper.Fits ?? "shell"))

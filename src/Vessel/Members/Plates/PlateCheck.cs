@@ -15,7 +15,7 @@ internal static class PlateCheck
 
     public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         foreach (var plate in design.All<PlateDesign>())
         {
             var shell = design.Shell.At(plate.Height);
@@ -40,7 +40,7 @@ internal static class PlateCheck
         }
     }
 
-    private static IEnumerable<Fault> OnPlate(Shown shown, PlateCope cope)
+    private static IEnumerable<Fault> OnPlate(UnitFormat shown, PlateCope cope)
     {
         var plate = cope.Plate;
         var most = Math.Min(plate.FreeWidth / 2, cope.FreeLevel - cope.Highest);

@@ -10,7 +10,7 @@ internal static class SaddleCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         return design.All<SaddleDesign>().SelectMany(bracket => new[]
         {
             Width(shown, design.Shell.At(bracket.Height), bracket),
@@ -19,14 +19,14 @@ internal static class SaddleCheck
         }.Concat(sites.Openings.Select(h => OverPort(shown, design.Shell.At(bracket.Height), bracket, h)))).OfType<Fault>();
     }
 
-    private static Fault? Width(Shown shown, ShellSection shell, SaddleDesign bracket) =>
+    private static Fault? Width(UnitFormat shown, ShellSection shell, SaddleDesign bracket) =>
         bracket.Width >= shell.OutsideDiameter
             ? new Fault(FaultCodes.BracketTooWide, $"{bracket.Path}.width", "The bracket's ears reach beside the shell.",
                 shown.Length(bracket.Width), $"less than {shown.LengthDown(shell.OutsideDiameter)}", "Make it narrower.")
             : null;
 
     /// <summary>Between bend and shell some straight ear must be left, on the ear's shortest line.</summary>
-    private static Fault? Ears(Shown shown, ShellSection shell, SaddleDesign bracket)
+    private static Fault? Ears(UnitFormat shown, ShellSection shell, SaddleDesign bracket)
     {
         var aside = bracket.Ears == SaddleEars.Sides ? Math.Max(0, (bracket.Width / 2) - bracket.Thickness) : 0;
         var sagitta = shell.OuterRadius - Circles.HalfChord(shell.OuterRadius, aside);
@@ -39,7 +39,7 @@ internal static class SaddleCheck
             : null;
     }
 
-    private static Fault? OverPort(Shown shown, ShellSection shell, SaddleDesign bracket, ShellOpening hole)
+    private static Fault? OverPort(UnitFormat shown, ShellSection shell, SaddleDesign bracket, ShellOpening hole)
     {
         var half = bracket.PlateHeight / 2;
         var (low, high) = (hole.Heights.Start, hole.Heights.End);

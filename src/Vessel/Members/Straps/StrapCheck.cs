@@ -10,7 +10,7 @@ internal static class StrapCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design, PortSites sites)
     {
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         return design.All<StrapDesign>().SelectMany(strap => new[]
         {
             HeightCheck.Of(shown, design.Shell, (strap.Path, "strap", strap.Height), strap.Width / 2, "width"),
@@ -24,7 +24,7 @@ internal static class StrapCheck
     }
 
     /// <summary>The most that a strap's gap may be, mm: each half still reaches round more than a third of the shell.</summary>
-    private static Fault? Gap(Shown shown, ShellSection shell, StrapDesign strap)
+    private static Fault? Gap(UnitFormat shown, ShellSection shell, StrapDesign strap)
     {
         // The bend's circle, outside of the band, touches the ear's outer face: this is the height of its centre over the middle plane.
         var most = 2 * ((Math.Sin(Math.PI / 6) * (shell.OuterRadius + strap.Liner + strap.Thickness + strap.InsideRadius)) - strap.Thickness
@@ -41,7 +41,7 @@ internal static class StrapCheck
     /// <summary>
     /// Legs rise from the ears' outer faces by two bends at least and stand beside the band; their feet lie no nearer than its outside.
     /// </summary>
-    private static Fault? Legs(Shown shown, ShellSection shell, StrapDesign strap)
+    private static Fault? Legs(UnitFormat shown, ShellSection shell, StrapDesign strap)
     {
         if (strap.Feet.StandOff is not { } standOff)
             return null;
@@ -64,7 +64,7 @@ internal static class StrapCheck
     }
 
     /// <summary>Along the strip the washer lies on the flat, wherever in its slot the bolt stands.</summary>
-    private static Fault? Flat(Shown shown, StrapDesign strap, BoltsDesign bolts, string path, string what, double length)
+    private static Fault? Flat(UnitFormat shown, StrapDesign strap, BoltsDesign bolts, string path, string what, double length)
     {
         var need = bolts.WasherDiameter + bolts.Slot;
         return length < need - Ring.Hair
@@ -74,7 +74,7 @@ internal static class StrapCheck
             : null;
     }
 
-    private static Fault? Across(Shown shown, StrapDesign strap, BoltsDesign bolts)
+    private static Fault? Across(UnitFormat shown, StrapDesign strap, BoltsDesign bolts)
     {
         var most = strap.Width - bolts.WasherDiameter;
         if (bolts.Up > most + Ring.Hair)
@@ -91,7 +91,7 @@ internal static class StrapCheck
             : null;
     }
 
-    private static Fault? OverPort(Shown shown, StrapDesign strap, ShellOpening hole)
+    private static Fault? OverPort(UnitFormat shown, StrapDesign strap, ShellOpening hole)
     {
         var (low, high) = (hole.Heights.Start, hole.Heights.End);
         return low < strap.High && high > strap.Low

@@ -8,9 +8,9 @@ internal static class BranchFitCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites) => sites.All
         .Where(stand => stand is { Port.Host: PortHost.Shell, Misfit: PortMisfit.Foot or PortMisfit.Hole })
-        .Select(stand => Find(new Shown(sites.Design.Units), sites.Design.Shell.At(stand.Port.Place.Height), stand));
+        .Select(stand => Find(new UnitFormat(sites.Design.Units), sites.Design.Shell.At(stand.Port.Place.Height), stand));
 
-    private static Fault Find(Shown shown, ShellSection shell, PortStand stand)
+    private static Fault Find(UnitFormat shown, ShellSection shell, PortStand stand)
     {
         var (port, side, isFoot) = (stand.Port, Math.Abs(stand.Port.Place.Offset), stand.Misfit == PortMisfit.Foot);
         if (shell.Course.IsCone)

@@ -8,7 +8,7 @@ internal static class BranchReachCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(sites.Design.Units);
+        var shown = new UnitFormat(sites.Design.Units);
         foreach (var stand in sites.All)
         {
             var port = stand.Port;
@@ -45,7 +45,7 @@ internal static class BranchReachCheck
     }
 
     /// <summary>A square end must close the hole beside it all round.</summary>
-    private static Fault? LeftOutside(Shown shown, PortSite site) =>
+    private static Fault? LeftOutside(UnitFormat shown, PortSite site) =>
         site.Port is { Joint: PortJoint.SetIn, IsFlush: false } port && site.LeftOutside is var left && left >= 0
             ? new(FaultCodes.EndOutsideHost, $"{port.Path}.inside_length",
                 $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, "

@@ -7,9 +7,9 @@ namespace Vessel.Ports;
 internal static class ElbowCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design) =>
-        design.Ports.Where(port => port.Elbow is not null).SelectMany(port => Find(port, port.Elbow!, new Shown(design.Units)));
+        design.Ports.Where(port => port.Elbow is not null).SelectMany(port => Find(port, port.Elbow!, new UnitFormat(design.Units)));
 
-    private static IEnumerable<Fault> Find(PortDesign port, ElbowDesign elbow, Shown shown)
+    private static IEnumerable<Fault> Find(PortDesign port, ElbowDesign elbow, UnitFormat shown)
     {
         if (elbow.IsTooSharp)
         {

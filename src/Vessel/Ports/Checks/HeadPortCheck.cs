@@ -17,7 +17,7 @@ internal static class HeadPortCheck
 
     public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var (shown, design) = (new Shown(sites.Design.Units), sites.Design);
+        var (shown, design) = (new UnitFormat(sites.Design.Units), sites.Design);
         foreach (var stand in sites.All.Where(stand => stand.Port.Host != PortHost.Shell))
         {
             var port = stand.Port;
@@ -29,7 +29,7 @@ internal static class HeadPortCheck
         }
     }
 
-    private static Fault? OnFlat(Shown shown, ShellSection shell, HeadPlate head, PortDesign port)
+    private static Fault? OnFlat(UnitFormat shown, ShellSection shell, HeadPlate head, PortDesign port)
     {
         // The port stands on the plate, and its hole leaves as much metal to the rim as the thinner of the two welded there has; an
         // overlay's port must also open into the shell's bore.
@@ -45,7 +45,7 @@ internal static class HeadPortCheck
             : null;
     }
 
-    private static Fault? OnShape(Shown shown, PortSites sites, HeadShape shape, PortStand stand)
+    private static Fault? OnShape(UnitFormat shown, PortSites sites, HeadShape shape, PortStand stand)
     {
         var port = stand.Port;
         if (!double.IsFinite(port.OuterRadius + port.HoleRadius + port.Place.Radius + port.Place.Angle)
@@ -66,7 +66,7 @@ internal static class HeadPortCheck
     }
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
-    private static Fault? AtTip(Shown shown, VesselDesign design, PortDesign port) =>
+    private static Fault? AtTip(UnitFormat shown, VesselDesign design, PortDesign port) =>
         design.Head(port.Host).IsClosedByPort && HeadShape.IsAtPole(port, port.Host)
             && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
             ? new(
@@ -100,7 +100,7 @@ internal static class HeadPortCheck
         return low;
     }
 
-    private static Fault Off(Shown shown, PortDesign port, double wide, double room, string where)
+    private static Fault Off(UnitFormat shown, PortDesign port, double wide, double room, string where)
     {
         var fits = wide <= room;
         return new Fault(

@@ -8,9 +8,9 @@ namespace Vessel.Ports;
 internal static class HoleSawCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites) => sites.All.Where(stand => stand.Port.Cut == EndCut.HoleSaw)
-        .Select(stand => Find(new Shown(sites.Design.Units), sites.Design.Shell, stand)).OfType<Fault>();
+        .Select(stand => Find(new UnitFormat(sites.Design.Units), sites.Design.Shell, stand)).OfType<Fault>();
 
-    private static Fault? Find(Shown shown, ShellDesign shell, PortStand stand)
+    private static Fault? Find(UnitFormat shown, ShellDesign shell, PortStand stand)
     {
         var (port, course) = (stand.Port, shell.CourseAt(stand.Port.Place.Height));
         if (port.Host != PortHost.Shell)

@@ -9,7 +9,7 @@ internal static class InsideCollisionCheck
     public static IEnumerable<Fault> Find(PortSites sites)
     {
         var design = sites.Design;
-        var shown = new Shown(design.Units);
+        var shown = new UnitFormat(design.Units);
         var all = sites.Found.Select(site => site.UprightBody).OfType<InsideBody>().Select(body => (Spec: (InsideSpec?)null, Body: body))
             .Concat(design.All<InsideSpec>().Select(spec => (Spec: (InsideSpec?)spec, Body: spec.Body(design))))
             .ToList();

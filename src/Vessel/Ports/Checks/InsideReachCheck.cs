@@ -8,7 +8,7 @@ internal static class InsideReachCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(sites.Design.Units);
+        var shown = new UnitFormat(sites.Design.Units);
         var bodies = InsideSpec.BodiesIn(sites.Design).ToList();
         return sites.Found
             .Where(site => site.Port.InsideLength > 0 && site.Leans)
@@ -16,7 +16,7 @@ internal static class InsideReachCheck
                 ? bodies.Select(body => Find(shown, site.Port, lines, body)).OfType<Fault>().Take(1) : []);
     }
 
-    private static Fault? Find(Shown shown, PortDesign port, TubeLines lines, InsideBody body) =>
+    private static Fault? Find(UnitFormat shown, PortDesign port, TubeLines lines, InsideBody body) =>
         lines.FirstMeeting(body) is not { } reach
             ? null
             : new Fault(FaultCodes.PartsCollide, $"{port.Path}.inside_length",

@@ -81,7 +81,7 @@ internal static class OverlapCheck
 
     private static IEnumerable<Fault> OnHeads(PortSites sites)
     {
-        var (shown, design, sited) = (new Shown(sites.Design.Units), sites.Design, sites.All);
+        var (shown, design, sited) = (new UnitFormat(sites.Design.Units), sites.Design, sites.All);
         for (var later = 1; later < sited.Length; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)

@@ -8,7 +8,7 @@ internal static class PortWindowCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var shown = new Shown(sites.Design.Units);
+        var shown = new UnitFormat(sites.Design.Units);
         // A tube that ends in its host or flush has no free length, wherever it stands.
         return
         [
@@ -19,7 +19,7 @@ internal static class PortWindowCheck
         ];
     }
 
-    private static IEnumerable<Fault> InPort(Shown shown, PortDesign port, double free)
+    private static IEnumerable<Fault> InPort(UnitFormat shown, PortDesign port, double free)
     {
         // Anything lower would be less than a window between two walls.
         var least = 2 * port.Wall;

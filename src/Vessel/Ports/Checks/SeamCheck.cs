@@ -10,13 +10,13 @@ internal static class SeamCheck
 {
     public static IEnumerable<Fault> Find(PortSites sites)
     {
-        var (shown, shell) = (new Shown(sites.Design.Units), sites.Design.Shell);
+        var (shown, shell) = (new UnitFormat(sites.Design.Units), sites.Design.Shell);
         // Where the sheets themselves are at fault, their seams say nothing of ports.
         return shell.Courses.Where(course => course.IsRolled && SheetCheck.Narrow(shown, course) is null).SelectMany(course =>
             Find(shown, course, [.. sites.Openings.Where(hole => shell.IsPlain || hole.Site.OnShell!.Course == course)]));
     }
 
-    private static IEnumerable<Fault> Find(Shown shown, ShellCourse course, List<ShellOpening> holes)
+    private static IEnumerable<Fault> Find(UnitFormat shown, ShellCourse course, List<ShellOpening> holes)
     {
         // The gap is a length on the neutral line of the flat.
         var (half, seams) = (course.RootGap / 2 / (Math.Min(course.Low, course.High) - (course.Wall / 2)), course.Seams);

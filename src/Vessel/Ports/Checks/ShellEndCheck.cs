@@ -9,7 +9,7 @@ internal static class ShellEndCheck
     public static IEnumerable<Fault> Find(PortSites sites)
     {
         var design = sites.Design;
-        var (shown, shell) = (new Shown(design.Units), design.Shell);
+        var (shown, shell) = (new UnitFormat(design.Units), design.Shell);
         foreach (var hole in sites.Openings)
         {
             var lower = new End(hole.Port, "lower", "bottom",
@@ -65,7 +65,7 @@ internal static class ShellEndCheck
     }
 
     /// <summary>A wall of metal is left between a hole and the seam where two courses meet, and a port stands on one of them.</summary>
-    private static Fault? AcrossGirth(Shown shown, ShellDesign shell, ShellOpening hole)
+    private static Fault? AcrossGirth(UnitFormat shown, ShellDesign shell, ShellOpening hole)
     {
         if (shell.IsPlain)
             return null;
@@ -93,7 +93,7 @@ internal static class ShellEndCheck
         PortDesign Port, string Edge, string Head, double ToHole, double ToFoot, double Depth, int Inward)
     {
         /// <summary>Fault of the shell's end, at most one: the one whose cure also cures the others, where that can be.</summary>
-        public Fault? Find(Shown shown, double wall)
+        public Fault? Find(UnitFormat shown, double wall)
         {
             if (Depth > 0 && ToHole < Depth - Ring.Hair)
             {

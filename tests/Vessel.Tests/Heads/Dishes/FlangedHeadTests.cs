@@ -73,7 +73,7 @@ public sealed class FlangedHeadTests
             """;
         var design = DesignTexts.Good(File);
 
-        var (pan, cone) = (Assert.IsType<PanHead>(design.Top), Assert.IsType<ToriconeHead>(design.Bottom));
+        var (pan, cone) = (Assert.IsType<FlangedFlatHead>(design.Top), Assert.IsType<ToriconeHead>(design.Bottom));
         Assert.Equal((7.5, 20), (pan.Knuckle, pan.Flange));
         Assert.Equal((6, 6, 0), (cone.Knuckle, cone.Nose, cone.Flange));
         Assert.Equal(Math.PI / 4, cone.HalfAngle, Rounding);

@@ -5,9 +5,9 @@ using Xunit;
 namespace Vessel.Tests.Design;
 
 /// <summary>Figures of faults: to what a hand can set, and a limit never to the wrong side.</summary>
-public sealed class ShownTests
+public sealed class UnitFormatTests
 {
-    private static readonly Shown _metric = new(UserUnits.Millimetres);
+    private static readonly UnitFormat _metric = new(UserUnits.Millimetres);
 
     [Fact]
     public void A_limit_is_rounded_to_the_sound_side()

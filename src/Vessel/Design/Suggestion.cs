@@ -1,7 +1,7 @@
 namespace Vessel.Design;
 
 /// <summary>Guesses what a mistyped word was meant to be.</summary>
-public static class Nearest
+public static class Suggestion
 {
     /// <summary>"Did you mean 'x'?" where a word is near enough, else null.</summary>
     public static string? Hint(string given, IEnumerable<string> known) =>

@@ -9,7 +9,7 @@ namespace Vessel.Sites;
 /// Ports of the shell that stand over the seam of a spun dish as well. Shell and dish stay whole until that seam is welded; then one hole
 /// is made through both along the port's axis, and the tube's end follows both.
 /// </summary>
-public static class OverSeam
+public static class SeamStraddle
 {
     /// <summary>How far past the shell's end the cylinder is thought to run on, shares of its radius.</summary>
     private const double Beyond = 4;

@@ -7,7 +7,7 @@ namespace Vessel.Heads.Dishes;
 
 /// <summary>A flat plate whose rim is turned up to a flange.</summary>
 /// <param name="Knuckle">Inside radius of the turn, mm.</param>
-public sealed record PanHead(string Path, Material Material, double Wall, double Knuckle) : DishedHead(Path, Material, Wall)
+public sealed record FlangedFlatHead(string Path, Material Material, double Wall, double Knuckle) : DishedHead(Path, Material, Wall)
 {
     public override string Form => "flanged flat";
 
@@ -17,7 +17,7 @@ public sealed record PanHead(string Path, Material Material, double Wall, double
 
     public override string Radii => $" (knuckle {NoteText.Length(Knuckle)} mm)";
 
-    internal override Fault? Misfit(Shown shown, ShellSection rim) => DishCheck.Knuckle(shown, rim, this, Knuckle);
+    internal override Fault? Misfit(UnitFormat shown, ShellSection rim) => DishCheck.Knuckle(shown, rim, this, Knuckle);
 
     internal override double Stress(double pressure, double hole, ShellSection rim) =>
         FlatPlate.Stress(pressure, hole, rim.InnerRadius, Wall, Material);

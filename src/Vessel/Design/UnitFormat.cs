@@ -7,7 +7,7 @@ namespace Vessel.Design;
 /// What is given stays as it is, to a thousandth. A computed limit is told to what a hand can set and always to the sound side: to a tenth
 /// of a millimetre, to a hundredth below 3 mm and to a thousandth below 1; in inches to a digit more.
 /// </remarks>
-internal readonly record struct Shown(UserUnits Units)
+internal readonly record struct UnitFormat(UserUnits Units)
 {
     /// <summary>Nearness to a hundredth to which nothing but rounding moves a number.</summary>
     private const double Noise = 1e-7;
