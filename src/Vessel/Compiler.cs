@@ -31,7 +31,7 @@ public static class Compiler
         var walls = PortSites.Of(design);
         ImmutableArray<PortSite> sites = [.. design.Ports.Select(walls.Of)];
         var chamber = new Chamber(
-            Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
+            Courses.Build(design, sites), HeadKinds.Build(VesselEnd.Top, design, sites), HeadKinds.Build(VesselEnd.Bottom, design, sites));
         return new(design, sites, chamber, [.. sites.Select(site => new Port(site, design)), .. MemberKinds.Build(design, sites)]);
     }
 

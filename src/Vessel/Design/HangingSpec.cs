@@ -7,7 +7,7 @@ namespace Vessel.Design;
 /// <param name="Wall">mm.</param>
 /// <param name="HangsFrom">The flat head that carries it.</param>
 public abstract record HangingSpec(
-    string Path, string Name, Material Material, Fixing Fixed, double OutsideDiameter, double Wall, PortHost HangsFrom)
+    string Path, string Name, Material Material, Fixing Fixed, double OutsideDiameter, double Wall, VesselEnd HangsFrom)
     : InsideSpec(Path, Name, Material, Fixed)
 {
     /// <summary>Name of the port whose tube carries it; null where the head itself does.</summary>

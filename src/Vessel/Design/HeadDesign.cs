@@ -31,11 +31,11 @@ public abstract record HeadDesign(string Path, Material Material, double Wall)
     public virtual double TipEdge => 0;
 
     /// <summary>Ids of all its parts that are welded to the shell, in order round it.</summary>
-    public abstract ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel);
+    public abstract ImmutableArray<string> RimParts(VesselEnd end, VesselDesign vessel);
 
     /// <summary>Id of the part that one of its ports stands in; of several that meet at its tip a first one.</summary>
     public abstract string PartOf(PortDesign port, VesselDesign vessel);
 
     /// <summary>What makes its own shape impossible, and ports in it that stand where they may not.</summary>
-    internal virtual IEnumerable<Fault> Faults(PortHost end, VesselDesign design) => [];
+    internal virtual IEnumerable<Fault> Faults(VesselEnd end, VesselDesign design) => [];
 }

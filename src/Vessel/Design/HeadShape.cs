@@ -24,16 +24,16 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     public Profile Middle => Inner.Offset(Wall / 2);
 
     /// <summary>Null for a flat head, and where a size is at fault.</summary>
-    public static HeadShape? Of(PortHost end, VesselDesign design) => Of(
+    public static HeadShape? Of(VesselEnd end, VesselDesign design) => Of(
         end, design.Head(end), design.Shell.AtEnd(end),
             design.Ports.FirstOrDefault(port => IsAtPole(port, end)) is { } port ? TipOf(port) : 0);
 
     /// <param name="rim">The shell at that end.</param>
     /// <param name="tip">Radius of the port at the pole; zero for none.</param>
-    public static HeadShape? Of(PortHost end, HeadDesign head, ShellSection rim, double tip)
+    public static HeadShape? Of(VesselEnd end, HeadDesign head, ShellSection rim, double tip)
     {
         var height = rim.Course.Shell.Height;
-        var frame = end == PortHost.Top
+        var frame = end == VesselEnd.Top
             ? new Frame3(new(0, 0, height), Vector3.UnitX, -Vector3.UnitY, -Vector3.UnitZ)
             : Frame3.Identity;
         // Written so that a NaN does not pass.
@@ -49,7 +49,7 @@ public sealed record HeadShape(Profile Outer, Profile Inner, double Wall, Frame3
     public static double TipOf(PortDesign port) =>
         port.Place.Radius > 0 ? 0 : port.Joint == PortJoint.SetOn ? port.BoreRadius : port.OuterRadius;
 
-    public static bool IsAtPole(PortDesign port, PortHost end) => port.Host == end && port.Place.Radius == 0;
+    public static bool IsAtPole(PortDesign port, VesselEnd end) => port.End == end && port.Place.Radius == 0;
 
     /// <summary>A face as ports meet it: a cone up to its point.</summary>
     public static Profile Pointed(Profile face)

@@ -29,11 +29,11 @@ internal static class InsideNames
     /// <summary>
     /// Tubes that may carry a cap: set in the middle of its head. One whose place or joint is at fault may be such.
     /// </summary>
-    public static IEnumerable<PortDesign> Carriers(PortHost head, IEnumerable<PortDesign> ports) => ports.Where(p =>
-        p.Host == head && p.Thread is null && !(p.Place.Radius > 0)
+    public static IEnumerable<PortDesign> Carriers(VesselEnd head, IEnumerable<PortDesign> ports) => ports.Where(p =>
+        p.End == head && p.Thread is null && !(p.Place.Radius > 0)
         && (p.Joint == PortJoint.SetIn || double.IsNaN(p.OutsideDiameter)));
 
     /// <summary>The tube that carries a cap which opens down; null where there is none of that name, or none at all.</summary>
-    public static PortDesign? Outlet(string? name, PortHost head, IEnumerable<PortDesign> ports) =>
+    public static PortDesign? Outlet(string? name, VesselEnd head, IEnumerable<PortDesign> ports) =>
         Carriers(head, ports).FirstOrDefault(p => name is null || AreOne(p.Name, name));
 }

@@ -12,7 +12,7 @@ internal static class InsideProfile
         var shell = design.Shell;
         var (low, high) = (design.Bottom.Depth, shell.Height - design.Top.Depth);
         var pieces = ImmutableArray.CreateBuilder<ProfilePiece>();
-        pieces.AddRange(Head(PortHost.Bottom, design).Pieces);
+        pieces.AddRange(Head(VesselEnd.Bottom, design).Pieces);
         foreach (var course in shell.Courses)
         {
             var (from, to) = (Math.Max(low, course.Start), Math.Min(high, course.End));
@@ -20,19 +20,19 @@ internal static class InsideProfile
                 Link(pieces, new LinePiece(new(course.InnerAt(from), from), new(course.InnerAt(to), to)));
         }
 
-        foreach (var piece in Head(PortHost.Top, design).Flipped().Moved(shell.Height).Pieces)
+        foreach (var piece in Head(VesselEnd.Top, design).Flipped().Moved(shell.Height).Pieces)
             Link(pieces, piece);
         return new(pieces.ToImmutable());
     }
 
     /// <summary>Inside of the head as if it were the bottom, up to where the shell's bore begins or near it.</summary>
-    private static Profile Head(PortHost end, VesselDesign design)
+    private static Profile Head(VesselEnd end, VesselDesign design)
     {
         if (design.Head(end).Plate is not { } plate)
             return (HeadShape.Of(end, design) ?? throw new ArgumentException("a head without a shape", nameof(design))).Inner;
         var level = plate.Depth;
         return new(
-            new LinePiece(new(0, level), new(design.Shell.InnerAt(end == PortHost.Top ? design.Shell.Height - level : level), level)));
+            new LinePiece(new(0, level), new(design.Shell.InnerAt(end == VesselEnd.Top ? design.Shell.Height - level : level), level)));
     }
 
     /// <summary>Links the next piece by a line from where the last piece ends, where that is not where the next begins.</summary>

@@ -24,8 +24,8 @@ internal static class InsideReading
 
     public static string Name(Section section) => section.Text("name") ?? "";
 
-    public static PortHost Head(Section section) =>
-        section.Text("hangs_from") == "bottom" ? PortHost.Bottom : PortHost.Top;
+    public static VesselEnd Head(Section section) =>
+        section.Text("hangs_from") == "bottom" ? VesselEnd.Bottom : VesselEnd.Top;
 
     public static Fixing Fixed(Section section) => section.Text("fixed") switch
     {

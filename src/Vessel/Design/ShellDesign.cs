@@ -102,13 +102,13 @@ public sealed record ShellDesign(
         return courses[^1];
     }
 
-    public ShellCourse CourseOf(PortHost end) => end == PortHost.Top ? Courses[^1] : Courses[0];
+    public ShellCourse CourseOf(VesselEnd end) => end == VesselEnd.Top ? Courses[^1] : Courses[0];
 
     /// <summary>The level section at a height; of the lower course where two meet.</summary>
     public ShellSection At(double height) => CourseAt(height).At(height);
 
     /// <summary>The level section at the end that a head closes.</summary>
-    public ShellSection AtEnd(PortHost end) => end == PortHost.Top ? Courses[^1].At(Height) : Courses[0].At(0);
+    public ShellSection AtEnd(VesselEnd end) => end == VesselEnd.Top ? Courses[^1].At(Height) : Courses[0].At(0);
 
     public double OuterAt(double height) => IsPlain ? OuterRadius : CourseAt(height).OuterAt(height);
 

@@ -51,7 +51,10 @@ public sealed record VesselDesign(
         where T : MemberSpec => Members.OfType<T>();
 
     /// <summary>The head at that end of the shell.</summary>
-    public HeadDesign Head(PortHost end) => end == PortHost.Top ? Top : Bottom;
+    public HeadDesign Head(VesselEnd end) => end == VesselEnd.Top ? Top : Bottom;
+
+    /// <summary>The head that a port stands in, which is not one of the shell's.</summary>
+    public HeadDesign Head(PortDesign port) => Head(port.End!.Value);
 
     /// <summary>A key of the design, and where it stands in the file: itself, or where it is left out the nearest key above it.</summary>
     /// <param name="path">Path of a key that the file may have.</param>
@@ -80,6 +83,13 @@ public enum StockForm
 {
     Sheet,
     Tube,
+}
+
+/// <summary>An end of the shell, which a head closes.</summary>
+public enum VesselEnd
+{
+    Top,
+    Bottom,
 }
 
 public enum PortHost
@@ -153,6 +163,14 @@ public sealed record PortDesign(
     /// In the length of its tube that stands free inside, row by row; each is <see cref="WindowsDesign.Up"/> from the inner end.
     /// </summary>
     public ImmutableArray<WindowsDesign> Windows { get; init; } = [];
+
+    /// <summary>The end whose head it stands in; null on the shell.</summary>
+    public VesselEnd? End => Host switch
+    {
+        PortHost.Top => VesselEnd.Top,
+        PortHost.Bottom => VesselEnd.Bottom,
+        _ => null,
+    };
 
     /// <summary>Path of the key of its outside diameter.</summary>
     public string SizeKey => $"{Path}.{(Thread is null ? "tube" : "bung")}.outside_diameter";

@@ -115,7 +115,7 @@ internal static class OutsideClashes
     /// <summary>Flat heads that stand out over the shell.</summary>
     private static IEnumerable<OutsideBody> Rims(Assembly assembly)
     {
-        foreach (var end in (Design.PortHost[])[Design.PortHost.Top, Design.PortHost.Bottom])
+        foreach (var end in (VesselEnd[])[VesselEnd.Top, VesselEnd.Bottom])
         {
             if (assembly.Design.Head(end).Plate is not { } head || head.OutsideDiameter <= assembly.Design.Shell.AtEnd(end).OutsideDiameter)
                 continue;

@@ -24,7 +24,7 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
         site,
         vessel,
         site.Port.Host == PortHost.Shell ? EdgeOf(vessel.Shell, site.Port.Place.Height, isLow)
-            : vessel.Head(site.Port.Host).Plate is not null ? $"the {Names.Of(site.Port.Host)}'s rim"
+            : vessel.Head(site.Port).Plate is not null ? $"the {Names.Of(site.Port.Host)}'s rim"
             : null,
         isLow,
         0.8 * site.HostWall);
@@ -68,6 +68,6 @@ internal sealed record FixtureBase(PortSite Site, VesselDesign Vessel, string? E
         var there = Site.Frame.ToOuter(new(at.U, at.V, Level(at)));
         if (IsShell)
             return way > 0 ? Course.Start - there.Z : there.Z - Course.End;
-        return double.Hypot(there.X, there.Y) - (Vessel.Head(Site.Port.Host).Plate!.OutsideDiameter / 2);
+        return double.Hypot(there.X, there.Y) - (Vessel.Head(Site.Port).Plate!.OutsideDiameter / 2);
     }
 }

@@ -29,11 +29,11 @@ internal sealed record FixtureTurn(int Tacks, bool IsTopOn, bool IsBottomOn, Imm
         // What does not hang together with its host yet is out of the way.
         var there = order.PartsAt(own);
         var before = order.Tasks.TakeWhile(task => task != own).ToList();
-        bool IsOn(PortHost end) => before.Exists(task => IsOf(task, WeldRole.HeadSeam, design.Head(end).Path));
+        bool IsOn(VesselEnd end) => before.Exists(task => IsOf(task, WeldRole.HeadSeam, design.Head(end).Path));
         return new(
             plan.TacksOf(site),
-            IsOn(PortHost.Top),
-            IsOn(PortHost.Bottom),
+            IsOn(VesselEnd.Top),
+            IsOn(VesselEnd.Bottom),
             [
                 .. plan.Assembly.Sites
                     .Where(other => other != site && there.Contains(Slug.Of(other.Port.Name))

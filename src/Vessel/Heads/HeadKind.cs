@@ -13,7 +13,7 @@ internal abstract class HeadKind
 
     /// <summary>What the file asks for. A number at fault is NaN and breaks no limit.</summary>
     /// <param name="whole">The shell, of which the head sees the end that it closes.</param>
-    public abstract HeadDesign Read(Section section, ShellDesign whole, PortHost end);
+    public abstract HeadDesign Read(Section section, ShellDesign whole, VesselEnd end);
 
     /// <summary>
     /// What the parts of one are called that have not the name of its end, each with what it is; all that there may be.

@@ -28,13 +28,13 @@ internal static class HeadKinds
         Choices = [.. All.Select(kind => kind.Shape)],
     });
 
-    public static HeadDesign Read(Section section, ShellDesign shell, PortHost end) => (Of(section) ?? All[0]).Read(section, shell, end);
+    public static HeadDesign Read(Section section, ShellDesign shell, VesselEnd end) => (Of(section) ?? All[0]).Read(section, shell, end);
 
     /// <summary>The kind that a section asks for; null where that is at fault.</summary>
     public static HeadKind? Of(Section section) => All.FirstOrDefault(kind => kind.Shape == section.Text("shape"));
 
     /// <summary>The head at an end, built.</summary>
-    public static Head Build(PortHost end, VesselDesign design, ImmutableArray<PortSite> sites) =>
+    public static Head Build(VesselEnd end, VesselDesign design, ImmutableArray<PortSite> sites) =>
         ((HeadSpec)design.Head(end)).Build(end, design, sites);
 
     private static ImmutableDictionary<string, KeyMap> ByShape(Key shape) =>

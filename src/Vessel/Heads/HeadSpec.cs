@@ -10,5 +10,5 @@ namespace Vessel.Heads;
 public abstract record HeadSpec(string Path, Material Material, double Wall) : HeadDesign(Path, Material, Wall)
 {
     /// <summary>The head at that end of the vessel.</summary>
-    internal abstract Head Build(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites);
+    internal abstract Head Build(VesselEnd end, VesselDesign vessel, ImmutableArray<PortSite> sites);
 }

@@ -7,14 +7,14 @@ namespace Vessel.Joints;
 /// <summary>The girth weld between a head and the shell, which kinds of head build theirs with.</summary>
 internal sealed class HeadJoint
 {
-    private readonly PortHost _end;
+    private readonly VesselEnd _end;
 
     private readonly VesselDesign _vessel;
 
-    public HeadJoint(PortHost end, VesselDesign vessel)
+    public HeadJoint(VesselEnd end, VesselDesign vessel)
     {
         (_end, _vessel) = (end, vessel);
-        (Up, Level, Shell) = end == PortHost.Top ? (1, vessel.Shell.Height, vessel.Shell.AtEnd(end)) : (-1, 0, vessel.Shell.AtEnd(end));
+        (Up, Level, Shell) = end == VesselEnd.Top ? (1, vessel.Shell.Height, vessel.Shell.AtEnd(end)) : (-1, 0, vessel.Shell.AtEnd(end));
         var course = vessel.Shell.CourseOf(end);
         Host = course.IsCone ? Way.To(Up > 0 ? course.Outer.A - course.Outer.B : course.Outer.B - course.Outer.A) : Way.Axial(-Up);
     }

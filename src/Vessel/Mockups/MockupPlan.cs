@@ -79,7 +79,7 @@ public sealed record MockupPlan
         return plan with { Marks = marks, MissingMarks = missing };
 
         // A bore over a head's seam passes no step between two walls.
-        static double LeastWall(VesselDesign design, ImmutableArray<PortSite> sites) => sites.Select(site => site.Over).OfType<PortHost>()
+        static double LeastWall(VesselDesign design, ImmutableArray<PortSite> sites) => sites.Select(site => site.Over).OfType<VesselEnd>()
             .Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).Append(design.Mockup.LeastWall).Max();
 
         MockupPlan With(Profile? inside) => new(options, outside, inside)

@@ -9,9 +9,9 @@ namespace Vessel.Model;
 /// </summary>
 /// <param name="end">Which end.</param>
 /// <param name="name">What the welder calls that end.</param>
-internal abstract class Head(PortHost end, string name, HeadDesign spec) : Wall(spec.Path, name, spec.Material, spec.Wall)
+internal abstract class Head(VesselEnd end, string name, HeadDesign spec) : Wall(spec.Path, name, spec.Material, spec.Wall)
 {
-    public PortHost End { get; } = end;
+    public VesselEnd End { get; } = end;
 
     /// <summary>Welds of its own, laid before it closes the shell.</summary>
     public virtual IEnumerable<Joint> Seams => [];

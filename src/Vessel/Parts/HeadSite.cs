@@ -13,8 +13,8 @@ public sealed record HeadSite(Frame3 Frame, double Radius)
 
     public static HeadSite Bottom(VesselDesign vessel) => Of(vessel.Bottom, vessel.Shell, 0, -1);
 
-    public static HeadSite Of(PortHost end, VesselDesign vessel) =>
-        end == PortHost.Top ? Top(vessel) : Bottom(vessel);
+    public static HeadSite Of(VesselEnd end, VesselDesign vessel) =>
+        end == VesselEnd.Top ? Top(vessel) : Bottom(vessel);
 
     /// <summary>Height of a flat head's inner face, mm in the vessel's frame.</summary>
     public double InnerFace => Frame.Origin.Z;
@@ -25,6 +25,6 @@ public sealed record HeadSite(Frame3 Frame, double Radius)
     {
         var frame = new Frame3(
             new(0, 0, end - (up * head.Depth)), Vector3.UnitX, up * Vector3.UnitY, up * Vector3.UnitZ);
-        return new(frame, (up > 0 ? shell.AtEnd(PortHost.Top) : shell.AtEnd(PortHost.Bottom)).OuterRadius);
+        return new(frame, (up > 0 ? shell.AtEnd(VesselEnd.Top) : shell.AtEnd(VesselEnd.Bottom)).OuterRadius);
     }
 }

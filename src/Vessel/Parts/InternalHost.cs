@@ -24,7 +24,7 @@ internal static class InternalHost
         if (Tube(fits, design) is not { BoreLength: { } length } tube)
             return new(0, design.Shell.Height);
         var face = HeadSite.Of(tube.HangsFrom, design).InnerFace;
-        return tube.HangsFrom == PortHost.Top ? new(face - length, face) : new(face, face + length);
+        return tube.HangsFrom == VesselEnd.Top ? new(face - length, face) : new(face, face + length);
     }
 
     /// <summary>mm.</summary>

@@ -14,13 +14,16 @@ public static class Names
     public static string Of(PortHost host) => host switch
     {
         PortHost.Shell => Shell,
-        PortHost.Top => "top",
-        PortHost.Bottom => "bottom",
+        PortHost.Top => Of(VesselEnd.Top),
+        PortHost.Bottom => Of(VesselEnd.Bottom),
         _ => throw new ArgumentOutOfRangeException(nameof(host)),
     };
 
+    /// <summary>Id of the head at an end.</summary>
+    public static string Of(VesselEnd end) => end == VesselEnd.Top ? "top" : "bottom";
+
     /// <summary>Ids of the parts of the shell that are welded to a head.</summary>
-    public static ImmutableArray<string> ShellParts(PortHost end, VesselDesign vessel) => ShellParts(vessel.Shell.CourseOf(end), vessel);
+    public static ImmutableArray<string> ShellParts(VesselEnd end, VesselDesign vessel) => ShellParts(vessel.Shell.CourseOf(end), vessel);
 
     /// <summary>Ids of the parts of the shell at a height, mm.</summary>
     public static ImmutableArray<string> ShellParts(double height, VesselDesign vessel) =>
@@ -46,11 +49,11 @@ public static class Names
     /// <summary>Id of the part that a port stands in.</summary>
     public static string PortPart(PortDesign port, VesselDesign vessel) => port.Host == PortHost.Shell
         ? SheetPiece.Of(vessel.Shell.CourseAt(port.Place.Height), vessel).First(piece => piece.Ports.Contains(port)).Id
-        : vessel.Head(port.Host).PartOf(port, vessel);
+        : vessel.Head(port).PartOf(port, vessel);
 
     /// <summary>Id of the part that is welded to the shell at that end, of several a first one.</summary>
-    public static string RimPart(PortHost end, VesselDesign vessel) => RimParts(end, vessel)[0];
+    public static string RimPart(VesselEnd end, VesselDesign vessel) => RimParts(end, vessel)[0];
 
     /// <summary>Ids of all parts that are welded to the shell at that end.</summary>
-    public static ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) => vessel.Head(end).RimParts(end, vessel);
+    public static ImmutableArray<string> RimParts(VesselEnd end, VesselDesign vessel) => vessel.Head(end).RimParts(end, vessel);
 }

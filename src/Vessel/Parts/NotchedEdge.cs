@@ -58,10 +58,10 @@ internal sealed class NotchedEdge
 
     /// <param name="sites">All of the part's.</param>
     /// <param name="sheet">Angles between which one of several sheets lies; null for all round.</param>
-    public static NotchedEdge OfShell(PortHost end, ShellCourse course, ImmutableArray<PortSite> sites, Interval? sheet)
+    public static NotchedEdge OfShell(VesselEnd end, ShellCourse course, ImmutableArray<PortSite> sites, Interval? sheet)
     {
-        var level = end == PortHost.Top ? course.End : course.Start;
-        return new(level, end == PortHost.Bottom, course.Wall, sheet, Over(end, sites), share =>
+        var level = end == VesselEnd.Top ? course.End : course.Start;
+        return new(level, end == VesselEnd.Bottom, course.Wall, sheet, Over(end, sites), share =>
         {
             var radius = course.Low - (share * course.Wall);
             return new(
@@ -71,8 +71,8 @@ internal sealed class NotchedEdge
         });
     }
 
-    public static NotchedEdge OfDish(PortHost end, HeadShape shape, ImmutableArray<PortSite> sites) => new(
-        shape.Frame.Origin.Z, end == PortHost.Top, shape.Wall, null, Over(end, sites), share =>
+    public static NotchedEdge OfDish(VesselEnd end, HeadShape shape, ImmutableArray<PortSite> sites) => new(
+        shape.Frame.Origin.Z, end == VesselEnd.Top, shape.Wall, null, Over(end, sites), share =>
         {
             var face = shape.Inner.Offset((1 - share) * shape.Wall);
             var onward = shape.InVessel(SeamStraddle.RunOn(face, face.End.U));
@@ -129,7 +129,7 @@ internal sealed class NotchedEdge
             notch.Breaks);
     }
 
-    private static ImmutableArray<PortSite> Over(PortHost end, ImmutableArray<PortSite> sites) =>
+    private static ImmutableArray<PortSite> Over(VesselEnd end, ImmutableArray<PortSite> sites) =>
         [.. sites.Where(site => site.Over == end)];
 
     private (int Stretch, double Along) Read(double t)

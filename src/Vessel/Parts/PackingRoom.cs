@@ -30,7 +30,7 @@ internal static class PackingRoom
     /// <summary>
     /// The end from which a tube passes on into a packing between discs of the shell; null where none does, or from both.
     /// </summary>
-    public static PortHost? EnteredFrom(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites) =>
+    public static VesselEnd? EnteredFrom(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites) =>
         Disc(packing.Lower ?? packing.Upper, design) is { Fits: null } ? Through(packing, design, sites)?.From : null;
 
     /// <summary>
@@ -41,7 +41,7 @@ internal static class PackingRoom
     public static bool IsFilledFromBelow(string? fits, VesselDesign design, ImmutableArray<PortSite> sites) => design.All<PackingDesign>()
         .Where(packing => Disc(packing.Lower ?? packing.Upper, design) is { } disc && disc.Fits == fits)
         .Select(packing => Through(packing, design, sites))
-        .FirstOrDefault(tube => tube is not null) is { From: PortHost.Top };
+        .FirstOrDefault(tube => tube is not null) is { From: VesselEnd.Top };
 
     /// <summary>The disc that shuts a packing in, put in after it; null where there is none.</summary>
     public static DividerSpec? Shutting(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
@@ -54,13 +54,13 @@ internal static class PackingRoom
     /// The tube, of a port or a sleeve, that is there before the packing is stuffed round it, and the end that it comes from: of several
     /// that which passes furthest in. In a sleeve only what comes from the sleeve's own end. Null where tubes come from both ends, or none.
     /// </summary>
-    public static (string Name, PortHost From)? Through(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
+    public static (string Name, VesselEnd From)? Through(PackingDesign packing, VesselDesign design, ImmutableArray<PortSite> sites)
     {
         if (Disc(packing.Lower ?? packing.Upper, design) is not { } disc)
             return null;
         var room = HeightsOf(packing, disc, design);
         var own = Tubes(design).FirstOrDefault(tube => tube.Name == disc.Fits)?.HangsFrom;
-        var tubes = sites.Where(site => site.UprightBody is not null).Select(site => (Body: site.UprightBody!, From: site.Port.Host))
+        var tubes = sites.Where(site => site.UprightBody is not null).Select(site => (Body: site.UprightBody!, From: site.Port.End!.Value))
             .Concat(Tubes(design).Where(tube => tube.Name != disc.Fits).Select(tube => (Body: tube.Body(design), From: tube.HangsFrom)))
             .Where(tube => (own is null || tube.From == own) && tube.Body.Rings
                 .Any(ring => ring.Outer < InternalHost.InnerRadius(disc, design)
@@ -109,7 +109,7 @@ internal static class PackingRoom
     private static double ThroughTube(HangingSpec sleeve, VesselDesign design, double from, double to)
     {
         var root = HeadSite.Of(sleeve.HangsFrom, design).InnerFace;
-        var end = sleeve.HangsFrom == PortHost.Top ? root - sleeve.BoreLength!.Value : root + sleeve.BoreLength!.Value;
+        var end = sleeve.HangsFrom == VesselEnd.Top ? root - sleeve.BoreLength!.Value : root + sleeve.BoreLength!.Value;
         return Across(sleeve.OutsideDiameter / 2, Math.Min(end, root), Math.Max(end, root), from, to);
     }
 

@@ -24,7 +24,7 @@ internal static class ShellPart
         Interval? sheet = seams.Count > 1 ? seams.Sheet(number) : null;
         var openings = sites.Where(site => site.Over is null).Select(site => ShellOpening.Of(site, lift)).ToImmutableArray();
         ImmutableArray<NotchedEdge> ends =
-            [NotchedEdge.OfShell(PortHost.Bottom, course, sites, sheet), NotchedEdge.OfShell(PortHost.Top, course, sites, sheet)];
+            [NotchedEdge.OfShell(VesselEnd.Bottom, course, sites, sheet), NotchedEdge.OfShell(VesselEnd.Top, course, sites, sheet)];
         var slots = SlotHole.Of(vessel, course).Where(slot => seams.SheetAt(slot.Place.U) == number).ToImmutableArray();
         var (outer, inner) = (new CylinderSurface(shell.OuterRadius), new CylinderSurface(shell.InnerRadius));
         var solid = ThickSolid.Of(outer, inner, true,

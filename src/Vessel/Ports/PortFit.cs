@@ -13,7 +13,7 @@ internal static class PortFit
         var (port, host) = (site.Port, Names.PortPart(site.Port, vessel));
         var hole = 2 * site.OpeningRadius;
         var drilled = port.Host == PortHost.Shell ? vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true }
-            : vessel.Head(port.Host).Plate is null;
+            : vessel.Head(port).Plate is null;
         return new(
             $"'{port.Name}' in {Names.Of(port.Host)}", [host, Slug.Of(port.Name)], 2 * port.Clearance,
             [

@@ -60,7 +60,7 @@ internal static class PortRules
     }
 
     /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
-    private static Measure Crossed(PortDesign port, PortHost end, Assembly assembly)
+    private static Measure Crossed(PortDesign port, VesselEnd end, Assembly assembly)
     {
         var design = assembly.Design;
         var (head, late) = (Names.Of(end), WorkTasks.ClosingEnd(design, assembly.Sites) == end);

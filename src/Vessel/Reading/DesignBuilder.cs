@@ -18,8 +18,8 @@ internal static class DesignBuilder
     public static VesselDesign Build(Section file, UserUnits units, ImmutableDictionary<string, Span> places, Shop workshop)
     {
         var shell = Shell(file.Child("shell") ?? Section.Absent("shell"), workshop);
-        var top = HeadKinds.Read(file.Child("top") ?? Section.Absent("top"), shell, PortHost.Top);
-        var bottom = HeadKinds.Read(file.Child("bottom") ?? Section.Absent("bottom"), shell, PortHost.Bottom);
+        var top = HeadKinds.Read(file.Child("top") ?? Section.Absent("top"), shell, VesselEnd.Top);
+        var bottom = HeadKinds.Read(file.Child("bottom") ?? Section.Absent("bottom"), shell, VesselEnd.Bottom);
         var sections = file.Items("ports").Where(p => p.Has("in")).ToImmutableArray();
         var design = new VesselDesign(
             file.Text("vessel") ?? "",

@@ -23,12 +23,13 @@ internal static class InsideReach
 
         if (port.InsideLength > 0 && stand.Site is { Leans: true } leaning)
             return Slanted(sites, leaning);
-        return design.Shell.Height + Beyond(sites, port.Host, port.Place.Radius)
-            + Beyond(sites, port.Host == PortHost.Top ? PortHost.Bottom : PortHost.Top, port.Place.Radius + port.OuterRadius);
+        var end = port.End!.Value;
+        return design.Shell.Height + Beyond(sites, end, port.Place.Radius)
+            + Beyond(sites, end == VesselEnd.Top ? VesselEnd.Bottom : VesselEnd.Top, port.Place.Radius + port.OuterRadius);
     }
 
     /// <summary>How far the head's inner face lies beyond the shell's end; negative for an inset plate.</summary>
-    private static double Beyond(PortSites sites, PortHost end, double radius) => sites.Shape(end) is { } shape ? shape.DepthAt(radius)
+    private static double Beyond(PortSites sites, VesselEnd end, double radius) => sites.Shape(end) is { } shape ? shape.DepthAt(radius)
         : sites.Design.Head(end).Plate is { } flat ? -flat.Depth
         : double.NaN;
 
@@ -40,7 +41,7 @@ internal static class InsideReach
         var (design, shell) = (sites.Design, sites.Design.Shell);
         var (low, high) = (design.Bottom.Depth, shell.Height - design.Top.Depth);
         if (!(low < high && shell.LeastInner(0, shell.Height) > 0)
-            || new[] { PortHost.Top, PortHost.Bottom }.Any(end => sites.Shape(end) is null && design.Head(end).Plate is null))
+            || new[] { VesselEnd.Top, VesselEnd.Bottom }.Any(end => sites.Shape(end) is null && design.Head(end).Plate is null))
         {
             return double.NaN;
         }

@@ -22,7 +22,7 @@ public static class PortLip
     {
         var port = site.Port;
         if (port is { Host: not PortHost.Shell, Joint: PortJoint.SetOn, Place.Radius: 0 })
-            return vessel.Head(port.Host).TipEdge;
+            return vessel.Head(port).TipEdge;
         if (port.Host != PortHost.Shell || site.Over is not null || port.Joint != PortJoint.SetOn
             || vessel.Shell.CourseAt(port.Place.Height) is { IsRolled: false } or { IsCone: true })
             return 0;

@@ -20,7 +20,7 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
     internal ShellFooting? OnShell { get; init; }
 
     /// <summary>The head over whose seam a port in the shell stands as well; null for others. See <see cref="SeamStraddle"/>.</summary>
-    public PortHost? Over { get; internal init; }
+    public VesselEnd? Over { get; internal init; }
 
     /// <summary>
     /// Distance from the axis at which lengths along it count from where a face lies, mm: at a cone's tip, which is cut off, the head's

@@ -12,7 +12,7 @@ internal sealed class PortSites
     private PortSites(VesselDesign design)
     {
         Design = design;
-        _shapes = (HeadShape.Of(PortHost.Top, design), HeadShape.Of(PortHost.Bottom, design));
+        _shapes = (HeadShape.Of(VesselEnd.Top, design), HeadShape.Of(VesselEnd.Bottom, design));
         All = [.. design.Ports.Select(Stand)];
         Openings = [.. Found.Where(site => site.OnShell is not null).Select(site => ShellOpening.Of(site))];
     }
@@ -31,7 +31,7 @@ internal sealed class PortSites
     public static PortSites Of(VesselDesign design) => new(design);
 
     /// <summary>Shape of a head that is a wall of revolution; null for others, and where a size is at fault.</summary>
-    public HeadShape? Shape(PortHost end) => end == PortHost.Top ? _shapes.Top : _shapes.Bottom;
+    public HeadShape? Shape(VesselEnd end) => end == VesselEnd.Top ? _shapes.Top : _shapes.Bottom;
 
     /// <summary>Site of a port that fits its host.</summary>
     public PortSite Of(PortDesign port) =>
@@ -39,19 +39,19 @@ internal sealed class PortSites
             + "its host", nameof(port));
 
     /// <summary>Any port in these walls, one of theirs or one that is tried.</summary>
-    public PortStand Stand(PortDesign port) => port.Host == PortHost.Shell ? InShell(port)
-        : Design.Head(port.Host).Plate is { Wall: > 0 } flat ? new(port, OnPlate(port, flat), PortMisfit.None)
-        : Shape(port.Host) is { } shape ? OnShape(port, shape)
+    public PortStand Stand(PortDesign port) => port.End is not { } end ? InShell(port)
+        : Design.Head(port).Plate is { Wall: > 0 } flat ? new(port, OnPlate(port, flat), PortMisfit.None)
+        : Shape(end) is { } shape ? OnShape(port, shape)
         : new(port, null, PortMisfit.AtFault);
 
     /// <summary>How far a port's axis runs through the wall of its host, mm; about that where it misses the wall.</summary>
     public double Through(PortDesign port)
     {
-        if (port.Host == PortHost.Shell)
+        if (port.End is not { } end)
             return -ShellFooting.Of(Design.Shell, port).Inside.Reach(0, 0);
         // Of a cone with the tip that this port makes, so that another port at the pole does not change its length.
-        var head = Design.Head(port.Host);
-        return HeadShape.Of(port.Host, head, Design.Shell.AtEnd(port.Host), HeadShape.TipOf(port)) is { } shape
+        var head = Design.Head(port);
+        return HeadShape.Of(end, head, Design.Shell.AtEnd(end), HeadShape.TipOf(port)) is { } shape
             && HeadFooting.Of(shape, port) is { } footing
             && footing.Inside.Reach(AxisRadius(port, shape), 0) is var reach && double.IsFinite(reach) ? -reach : head.Wall;
     }

@@ -23,14 +23,14 @@ public static class SeamStraddle
     private const double Step = 1e-6;
 
     /// <summary>The head over whose seam a port's hole reaches by more than a wall; null where none.</summary>
-    internal static PortHost? Of(PortSites walls, PortSite site)
+    internal static VesselEnd? Of(PortSites walls, PortSite site)
     {
         var (shell, port) = (walls.Design.Shell, site.Port);
         // A bung's length is reckoned through the shell's wall alone.
         if (port is { Thread: not null, Joint: PortJoint.SetIn } || IsFarFromEnds(shell, port))
             return null;
         var hole = ShellOpening.Of(site).HoleHeights;
-        PortHost? end = hole.Start < -shell.Wall ? PortHost.Bottom : hole.End > shell.Height + shell.Wall ? PortHost.Top : null;
+        VesselEnd? end = hole.Start < -shell.Wall ? VesselEnd.Bottom : hole.End > shell.Height + shell.Wall ? VesselEnd.Top : null;
         return end is { } head && walls.Shape(head) is { } shape && Carries(head, walls.Design, port) && CutsAllFaces(shape, site)
             ? head : null;
     }
@@ -88,7 +88,7 @@ public static class SeamStraddle
     /// Whether the head at that end can carry part of a port that stands in the shell there. A flush end cannot follow the step between two
     /// walls that are not alike.
     /// </summary>
-    private static bool Carries(PortHost end, VesselDesign design, PortDesign port) =>
+    private static bool Carries(VesselEnd end, VesselDesign design, PortDesign port) =>
         design.Head(end) is { CarriesOverSeam: true } head
         && design.Shell.CourseOf(end) is { IsCone: false } course && course == design.Shell.CourseAt(port.Place.Height)
         && !(port.IsFlush && head.Wall != course.Wall);
@@ -96,7 +96,7 @@ public static class SeamStraddle
     /// <summary>
     /// Both faces as the port meets them, in the vessel's frame: the dish and, from its edge on, the shell without an end.
     /// </summary>
-    internal static ShellFooting Footing(VesselDesign design, HeadShape shape, PortHost end, Frame3 axis)
+    internal static ShellFooting Footing(VesselDesign design, HeadShape shape, VesselEnd end, Frame3 axis)
     {
         var course = design.Shell.CourseOf(end);
         RevolvedFootprint On(Profile dish, double radius) => new(shape.InVessel(RunOn(dish, radius)), axis);

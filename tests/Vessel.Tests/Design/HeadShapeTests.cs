@@ -16,11 +16,11 @@ public sealed class HeadShapeTests
 {
     public static TheoryData<int> Seeds => [.. RandomDesigns.First(30)];
 
-    private static readonly PortHost[] _ends = [PortHost.Top, PortHost.Bottom];
+    private static readonly VesselEnd[] _ends = [VesselEnd.Top, VesselEnd.Bottom];
 
     private static readonly double[] _shares = [0.1, 0.4, 0.85];
 
-    private static IEnumerable<(PortHost End, HeadShape Shape)> Shapes(VesselDesign design) => _ends
+    private static IEnumerable<(VesselEnd End, HeadShape Shape)> Shapes(VesselDesign design) => _ends
         .Select(end => (end, HeadShape.Of(end, design)))
         .Where(head => head.Item2 is not null)
         .Select(head => (head.end, head.Item2!));
@@ -41,7 +41,7 @@ public sealed class HeadShapeTests
             }
 
             var rim = shape.InVessel(shape.Inner);
-            var (level, height) = end == PortHost.Top ? (rim.Start, design.Shell.Height) : (rim.End, 0.0);
+            var (level, height) = end == VesselEnd.Top ? (rim.Start, design.Shell.Height) : (rim.End, 0.0);
             Near.Absolute(height, level.V, 1e-9);
             Near.Absolute(design.Head(end) is ConeHead ? design.Shell.InnerRadius : design.Shell.OuterRadius - shape.Wall, level.U, 1e-9);
         }
@@ -83,7 +83,7 @@ public sealed class HeadShapeTests
     public void A_cones_sheet_has_area_times_thickness_and_rolls_back_onto_its_middle(int seed) => RandomDesigns.Hold(seed, vessel =>
     {
         foreach (var (part, end) in vessel.Parts.Where(part => part.Kind == PartKind.Cone)
-            .Select(part => (part, part.Path == "top" ? PortHost.Top : PortHost.Bottom)))
+            .Select(part => (part, part.Path == "top" ? VesselEnd.Top : VesselEnd.Bottom)))
         {
             var head = (ConeHead)vessel.Design.Head(end);
             var cone = head.SheetAt(end, vessel.Design);
@@ -120,9 +120,9 @@ public sealed class HeadShapeTests
         seed, vessel =>
     {
         foreach (var site in vessel.Sites.Where(site => site.Port.Host != PortHost.Shell
-            && vessel.Design.Head(site.Port.Host) is not FlatHead))
+            && vessel.Design.Head(site.Port) is not FlatHead))
         {
-            var shape = HeadShape.Of(site.Port.Host, vessel.Design)!;
+            var shape = HeadShape.Of(site.Port.End!.Value, vessel.Design)!;
             var local = shape.Frame.ToLocal(site.Frame);
             var foot = HeadShape.Pointed(shape.Outer).Nearest(new(double.Hypot(local.Origin.X, local.Origin.Y), local.Origin.Z));
             if (site.AxisRadius == 0)
@@ -143,8 +143,8 @@ public sealed class HeadShapeTests
     [InlineData(25)]
     public void On_a_half_sphere_an_upright_port_is_met_as_by_the_profile(double radius)
     {
-        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("port", PortHost.Bottom, 20, 2, radius, 0.7));
-        var shape = HeadShape.Of(PortHost.Bottom, design)!;
+        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("port", VesselEnd.Bottom, 20, 2, radius, 0.7));
+        var shape = HeadShape.Of(VesselEnd.Bottom, design)!;
         var footing = HeadFooting.Of(shape, design.Ports[0])!;
         Assert.IsType<SphereFootprint>(footing.Outside);
 
@@ -161,7 +161,7 @@ public sealed class HeadShapeTests
     public void A_cone_stands_on_the_shell_at_its_angle_with_a_v_between_square_edges()
     {
         var (wall, half) = (2.0, Math.PI / 4);
-        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("drain", PortHost.Bottom, 20, 2, 0)) with
+        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("drain", VesselEnd.Bottom, 20, 2, 0)) with
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, wall, half, 1, 0.5),
         };

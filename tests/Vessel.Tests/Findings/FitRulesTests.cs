@@ -79,7 +79,7 @@ public sealed class FitRulesTests
     public void A_fillet_ends_where_the_surfaces_open_beyond_the_limit(double half, bool isGroove)
     {
         var shell = Designs.Shell();
-        var drain = Designs.OnHead("drain", PortHost.Bottom, 30, 3, 0);
+        var drain = Designs.OnHead("drain", VesselEnd.Bottom, 30, 3, 0);
         var design = Designs.Vessel(shell, drain) with
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, 2, half * Math.PI / 180, 0, 0),

@@ -16,7 +16,7 @@ public sealed class HeadRulesTests
     {
         var metal = bottom.Material;
         var shell = Designs.Shell() with { Material = metal };
-        var port = Designs.OnHead("drain", PortHost.Bottom, drain, 2, 0) with
+        var port = Designs.OnHead("drain", VesselEnd.Bottom, drain, 2, 0) with
         {
             Joint = PortJoint.SetIn,
             InsideLength = 10,

@@ -41,7 +41,7 @@ public sealed class InsideClashRulesTests
 
     private static VesselDesign Vessel(double offset, double tilt, double inside) => Designs.Vessel(
         Designs.Shell(140),
-        Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 22, Length = 40 },
+        Designs.OnHead("outlet", VesselEnd.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 22, Length = 40 },
         Designs.Branch("inlet", 20, 2, new(120, 0.7, offset, tilt * Math.PI / 180, 0)) with
         {
             Joint = PortJoint.SetIn,

@@ -46,8 +46,8 @@ public sealed class LigamentRulesTests
     [InlineData(Limit + Hair, 0)]
     public void Two_tubes_in_a_lid(double between, int count) => Assert.Equal(count, Found(Designs.Vessel(
         Designs.Shell(),
-        Designs.OnHead("left", PortHost.Top, 20, 2, 10 + (between / 2)),
-        Designs.OnHead("right", PortHost.Top, 20, 2, 10 + (between / 2), Math.PI))).Count);
+        Designs.OnHead("left", VesselEnd.Top, 20, 2, 10 + (between / 2)),
+        Designs.OnHead("right", VesselEnd.Top, 20, 2, 10 + (between / 2), Math.PI))).Count);
 
     /// <summary>The port at the pole ends the seam, and is none of these.</summary>
     [Theory]
@@ -67,8 +67,8 @@ public sealed class LigamentRulesTests
 
         var design = Designs.Vessel(
             Designs.Shell(),
-            Designs.OnHead("drain", PortHost.Bottom, 20, 2, 0),
-            Designs.OnHead("side", PortHost.Bottom, 20, 2, 30));
+            Designs.OnHead("drain", VesselEnd.Bottom, 20, 2, 0),
+            Designs.OnHead("side", VesselEnd.Bottom, 20, 2, 30));
         Assert.Equal(count, Found(design with { Bottom = new ConeHead("bottom", Designs.Stainless, 2, half, near, 0) }).Count);
     }
 

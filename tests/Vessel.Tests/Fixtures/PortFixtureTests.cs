@@ -206,10 +206,10 @@ public sealed class PortFixtureTests
         if (site.Port.Host == PortHost.Shell && there.Z > 0 && there.Z < shell.Height)
             Assert.True(double.Hypot(there.X, there.Y) >= shell.OuterAt(there.Z) - 1e-9,
                 $"in the shell by {double.Hypot(there.X, there.Y) - shell.OuterAt(there.Z)} at {p}");
-        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is FlatHead flat
+        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port) is FlatHead flat
             && double.Hypot(there.X, there.Y) < flat.OutsideDiameter / 2)
             Assert.True(p.Z >= -1e-9, $"in the lid at {p}");
-        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port.Host) is not FlatHead)
+        if (site.Port.Host != PortHost.Shell && assembly.Design.Head(site.Port) is not FlatHead)
             Assert.True(site.Outside.Distance(p) >= -1e-9,
                 $"in the head of {assembly.Design.Name} {site.Port.Name} by {site.Outside.Distance(p)} at {p}");
     }

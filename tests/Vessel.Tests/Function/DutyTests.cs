@@ -120,7 +120,7 @@ public sealed class DutyTests
     public void Thick_oil_empties_a_cylinder_by_its_logarithm()
     {
         var shell = Designs.Shell(104, 2, 300);
-        var bung = Designs.OnHead("drain", PortHost.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
+        var bung = Designs.OnHead("drain", VesselEnd.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
         {
             Joint = PortJoint.SetIn,
             Length = 20,
@@ -128,7 +128,7 @@ public sealed class DutyTests
             Clearance = 0.1,
             Thread = Designs.Thread,
         };
-        var design = Designs.Vessel(shell, Designs.OnHead("vent", PortHost.Top, 32, 2, 0), bung);
+        var design = Designs.Vessel(shell, Designs.OnHead("vent", VesselEnd.Top, 32, 2, 0), bung);
         design = design with
         {
             Bottom = Designs.Inset(shell, "bottom"),
@@ -149,7 +149,7 @@ public sealed class DutyTests
     [InlineData(200, 5000, true)]
     public void Oil_that_the_depression_holds_up_is_found(double head, double depression, bool found)
     {
-        var drain = Designs.OnHead("drain", PortHost.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
+        var drain = Designs.OnHead("drain", VesselEnd.Bottom, 22, (22 - Designs.Thread.TapDrill) / 2, 0) with
         {
             Path = "ports[2]",
             Joint = PortJoint.SetIn,

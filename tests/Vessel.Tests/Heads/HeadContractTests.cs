@@ -26,7 +26,7 @@ public sealed class HeadContractTests
 
             Assert.All(parts, part => Assert.True(part.Centre is { } centre && double.IsFinite(centre.Length), part.Name));
             Assert.All(spec.RimParts(head.End, vessel.Design), id => Assert.Contains(id, ids));
-            Assert.All(vessel.Design.Ports.Where(port => port.Host == head.End),
+            Assert.All(vessel.Design.Ports.Where(port => port.End == head.End),
                 port => Assert.Contains(spec.PartOf(port, vessel.Design), ids));
             Assert.All(
                 head.Joints.SelectMany(joint => joint.Between),

@@ -149,7 +149,7 @@ public sealed class FlatLaws
 
     /// <summary>What ports over a head's seam take out of a sheet of the shell: the flat has it scribed, not cut, mm3.</summary>
     private static double Notches(Assembly vessel, Part part) => vessel.Design.Shell.Courses.Sum(course =>
-        new[] { PortHost.Bottom, PortHost.Top }.Sum(end => NotchedEdge.OfShell(
+        new[] { VesselEnd.Bottom, VesselEnd.Top }.Sum(end => NotchedEdge.OfShell(
             end, course, [.. vessel.Sites.Where(site => Names.PortPart(site.Port, vessel.Design) == part.Id)], null).Volume));
 
     [Theory]

@@ -68,7 +68,7 @@ public sealed class SolidLaws
     };
 
     private static bool IsSegment(Assembly vessel, Part part) =>
-        part.Kind == PartKind.Cone && vessel.Design.Head(part.Path == "top" ? PortHost.Top : PortHost.Bottom) is ConeHead { Segments: > 1 };
+        part.Kind == PartKind.Cone && vessel.Design.Head(part.Path == "top" ? VesselEnd.Top : VesselEnd.Bottom) is ConeHead { Segments: > 1 };
 
     [Theory]
     [InlineData("outlet")]

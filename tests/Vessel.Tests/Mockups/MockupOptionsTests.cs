@@ -55,7 +55,7 @@ public sealed class MockupOptionsTests
     [InlineData(60)]
     public void A_drain_hole_round_the_port_of_a_cone_is_refused(double diameter)
     {
-        var vessel = Designs.Vessel(Designs.Shell(), Designs.OnHead("sump", PortHost.Bottom, 12, 1.5, 0) with { Length = 12 }) with
+        var vessel = Designs.Vessel(Designs.Shell(), Designs.OnHead("sump", VesselEnd.Bottom, 12, 1.5, 0) with { Length = 12 }) with
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, 2, 15 * Math.PI / 180, 0, 0),
             Mockup = MockupDesign.Usual with { DrainHoles = [new("mockup.drain_holes[0]", diameter, 0, 0)] },
@@ -73,7 +73,7 @@ public sealed class MockupOptionsTests
     public void A_solid_cone_ends_with_the_port_at_its_pole(double halfAngle)
     {
         var shell = Designs.Shell();
-        var vessel = Designs.Vessel(shell, Designs.OnHead("sump", PortHost.Bottom, 26, 4, 0) with { Length = 12 }) with
+        var vessel = Designs.Vessel(shell, Designs.OnHead("sump", VesselEnd.Bottom, 26, 4, 0) with { Length = 12 }) with
         {
             Bottom = new ConeHead("bottom", Designs.Stainless, 2, halfAngle * Math.PI / 180, 0, 0),
             Mockup = MockupDesign.Usual with { IsSolid = true, Bed = new(400, 400, 800) },

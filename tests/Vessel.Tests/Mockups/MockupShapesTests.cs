@@ -18,7 +18,7 @@ public sealed class MockupShapesTests
     {
         // No shell is welded so, but the outline is smooth there and the footprint crosses it.
         var vessel = Compiler.Assemble(Designs.Vessel(
-            Designs.Shell(), Designs.Branch("seam", 32, 2, new(60, 0, 0, 0, 0)), Designs.OnHead("vent", PortHost.Top, 20, 2, 0)));
+            Designs.Shell(), Designs.Branch("seam", 32, 2, new(60, 0, 0, 0, 0)), Designs.OnHead("vent", VesselEnd.Top, 20, 2, 0)));
         var port = vessel.Design.Ports[0] with { Place = new(height, 0, offset, tilt, 0), Length = 60 };
         var design = vessel.Design with { Ports = vessel.Design.Ports.SetItem(0, port) };
         var site = PortSites.Of(design).Of(port);

@@ -86,7 +86,7 @@ public sealed class RoomClashesTests
     public void A_hose_over_a_port_on_a_plate_starts_above_it(double clear, bool found)
     {
         // The hose covers half of a short tube.
-        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("vent", PortHost.Top, 20, 2, 0) with { Length = 2 * clear });
+        var design = Designs.Vessel(Designs.Shell(), Designs.OnHead("vent", VesselEnd.Top, 20, 2, 0) with { Length = 2 * clear });
 
         Assert.Equal(found, Found(design).Any(f => f.Parts.Contains("top")));
     }

@@ -83,7 +83,7 @@ public sealed class FlatHand
     public void A_hole_of_the_bottom_lies_where_its_port_does_seen_from_below()
     {
         var shell = Designs.Shell();
-        var design = Designs.Vessel(shell, Designs.OnHead("drain", PortHost.Bottom, 20, 2, 25, Math.PI / 2)) with
+        var design = Designs.Vessel(shell, Designs.OnHead("drain", VesselEnd.Bottom, 20, 2, 25, Math.PI / 2)) with
         {
             Bottom = Designs.Inset(shell, "bottom"),
         };

@@ -49,7 +49,7 @@ public sealed class LapTests
         ImmutableArray<WindowsDesign> rows = [new("w", 4, 40, 10, 2, 10, 0.1), new("w", 4, 40, 10, 2, 30, 0.1 + (Math.PI / 4))];
         var vessel = kind == "sleeve"
             ? InsideTests.Vessel().With(new InsideDesign([], [InsideTests.Sleeve with { OutsideDiameter = 80, Windows = rows }], [], []))
-            : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", PortHost.Top, 80, 2, 0) with
+            : Designs.Vessel(Designs.Shell(200, 2, 300), Designs.OnHead("vent", VesselEnd.Top, 80, 2, 0) with
             {
                 Joint = PortJoint.SetIn,
                 InsideLength = 60,

@@ -23,7 +23,7 @@ public sealed class RollingTests
     private static VesselDesign Vessel(ShellDesign shell, double bore = 40) => Designs.Vessel(
         shell, Designs.Branch("inlet", bore + 4, 2, new(150, 2, 0, 0, 0)) with { Length = 60 }) with
     {
-        Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),
+        Bottom = Designs.Inset(shell.AtEnd(VesselEnd.Bottom), "bottom"),
     };
 
     private static Part Blank(ShellDesign shell, double bore = 40) =>
@@ -82,7 +82,7 @@ public sealed class RollingTests
     public void The_flat_of_a_cone_head_grows_as_a_shells_does(int segments)
     {
         Part Sheet(RollsShop rolls) =>
-            Compiler.Assemble(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", PortHost.Bottom, 40, 2, 0)) with
+            Compiler.Assemble(Designs.Vessel(Shell with { Rolls = rolls }, Designs.OnHead("drain", VesselEnd.Bottom, 40, 2, 0)) with
             {
                 Bottom = new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 6, 1, 0.2) { Segments = segments },
                 Shop = Shop.Usual with { Rolls = rolls },

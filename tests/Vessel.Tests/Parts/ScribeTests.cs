@@ -18,7 +18,7 @@ public sealed class ScribeTests
             Designs.Vessel(shell, Designs.Branch("inlet", bore + 6, 3, new(430, 0.3, offset, tilt, 0)) with { Length = 400 }) with
             {
                 Top = Designs.Overlay("top", 900),
-                Bottom = Designs.Inset(shell.AtEnd(PortHost.Bottom), "bottom"),
+                Bottom = Designs.Inset(shell.AtEnd(VesselEnd.Bottom), "bottom"),
             }).Parts.Single(part => part.Kind == PartKind.Cone);
     }
 

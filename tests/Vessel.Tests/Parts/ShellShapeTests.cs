@@ -200,7 +200,7 @@ public sealed class ShellShapeTests
     public void It_holds_what_its_frusta_hold(int seed)
     {
         var design = At(seed);
-        var empty = Compiler.Assemble(design with { Ports = [Designs.OnHead("vent", PortHost.Top, 20, 2, 0) with { Path = "ports[0]" }] });
+        var empty = Compiler.Assemble(design with { Ports = [Designs.OnHead("vent", VesselEnd.Top, 20, 2, 0) with { Path = "ports[0]" }] });
         double Frustum(double p, double q, double h) => Math.PI / 3 * h * ((p * p) + (p * q) + (q * q));
         var holds = design.Shell.Courses.Sum(course => course.Wall / Math.Cos(Lean(course)) is var across
             ? Frustum(course.Low - across, course.High - across, course.Height)

@@ -70,21 +70,21 @@ public sealed class PortSeamTests
     });
 
     /// <summary>Over a head's seam the head is host beyond it.</summary>
-    private static PortHost HostAt(PortSite site, VesselDesign vessel, double height) =>
-        site.Over is { } end && (end == PortHost.Top ? height > vessel.Shell.Height : height < 0) ? end : site.Port.Host;
+    private static VesselEnd? HostAt(PortSite site, VesselDesign vessel, double height) =>
+        site.Over is { } end && (end == VesselEnd.Top ? height > vessel.Shell.Height : height < 0) ? end : site.Port.End;
 
     /// <summary>Distance outside the host, in the vessel's frame.</summary>
-    private static double FromHost(VesselDesign vessel, PortHost host, Vector3 at)
+    private static double FromHost(VesselDesign vessel, VesselEnd? host, Vector3 at)
     {
-        var (shell, up) = (vessel.Shell, host == PortHost.Top ? 1 : -1);
-        var end = host == PortHost.Top ? shell.Height : 0;
-        return (host, host == PortHost.Shell ? null : vessel.Head(host)) switch
+        var (shell, up) = (vessel.Shell, host == VesselEnd.Top ? 1 : -1);
+        var level = host == VesselEnd.Top ? shell.Height : 0;
+        return (host, host is { } end ? vessel.Head(end) : null) switch
         {
-            (PortHost.Shell, _) => Math.Sqrt((at.X * at.X) + (at.Y * at.Y)) - shell.OuterRadius,
-            (_, FlatHead { Seat: Seat.Inset } lid) => up * (at.Z - (end - (up * lid.Recess))),
-            (_, FlatHead lid) => up * (at.Z - (end + (up * lid.Wall))),
+            (null, _) => Math.Sqrt((at.X * at.X) + (at.Y * at.Y)) - shell.OuterRadius,
+            (_, FlatHead { Seat: Seat.Inset } lid) => up * (at.Z - (level - (up * lid.Recess))),
+            (_, FlatHead lid) => up * (at.Z - (level + (up * lid.Wall))),
             // From the head's profile: for a half sphere the distance from its centre.
-            _ => FromFormed(HeadShape.Of(host, vessel)!, at),
+            _ => FromFormed(HeadShape.Of(host.Value, vessel)!, at),
         };
     }
 

@@ -36,7 +36,7 @@ public sealed class PortWindowTests
     };
 
     private static PortDesign Hanging(params WindowsDesign[] rows) =>
-        Designs.OnHead("vent", PortHost.Top, 32, Wall, 15) with
+        Designs.OnHead("vent", VesselEnd.Top, 32, Wall, 15) with
         {
             Joint = PortJoint.SetIn,
             InsideLength = 30,
@@ -121,7 +121,7 @@ public sealed class PortWindowTests
     public void Gas_enters_the_tube_by_its_end_and_its_windows_together()
     {
         // In the top as well, so that its mouth is sealed last.
-        var inlet = Designs.OnHead("inlet", PortHost.Top, 24, 2, 45, Math.PI) with { Length = 40 };
+        var inlet = Designs.OnHead("inlet", VesselEnd.Top, 24, 2, 45, Math.PI) with { Length = 40 };
         var built = Built(inlet, Hanging([.. _rows]));
         var way = FlowPath.Of(built)!.Stages.Single(stage => stage.Kind == StageKind.Opening);
         var cavity = built.Cavity;

@@ -32,7 +32,7 @@ public sealed class ConeSheets
         var half = Math.Atan((greater - smaller) / 2 / height);
         var design = Design(greater + (2 * wall), wall, half, smaller - (2 * wall));
 
-        var cone = ((ConeHead)design.Bottom).SheetAt(PortHost.Bottom, design).Development;
+        var cone = ((ConeHead)design.Bottom).SheetAt(VesselEnd.Bottom, design).Development;
 
         Near.Printed(slant, cone.Lengths.Length);
         Near.Printed(outer, cone.Lengths.End);
@@ -45,7 +45,7 @@ public sealed class ConeSheets
     private static VesselDesign Design(double outside, double wall, double half, double tube)
     {
         var shell = Designs.Shell(outside, wall, 3 * outside);
-        return Designs.Vessel(shell, Designs.OnHead("drain", PortHost.Bottom, tube, tube / 10, 0) with
+        return Designs.Vessel(shell, Designs.OnHead("drain", VesselEnd.Bottom, tube, tube / 10, 0) with
         {
             Joint = PortJoint.SetIn,
             Clearance = wall,

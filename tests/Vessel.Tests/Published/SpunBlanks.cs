@@ -53,7 +53,7 @@ public sealed class SpunBlanks
     {
         var design = Read($"torisphere, standard: {standard}, wall: {(200 * wall).ToString(CultureInfo.InvariantCulture)}, flange: 15");
 
-        Near.Printed(depth, (HeadShape.Of(PortHost.Top, design)!.Depth - 15) / 200);
+        Near.Printed(depth, (HeadShape.Of(VesselEnd.Top, design)!.Depth - 15) / 200);
     }
 
     /// <summary>Outside 4 in, wall 0.125 in: 0.6140917 in deep.</summary>
@@ -62,7 +62,7 @@ public sealed class SpunBlanks
     {
         var design = Read("torisphere, standard: flanged and dished, wall: 6.25");
 
-        Near.Absolute(0.6140917 * 50, HeadShape.Of(PortHost.Top, design)!.Depth, 5e-7 * 50);
+        Near.Absolute(0.6140917 * 50, HeadShape.Of(VesselEnd.Top, design)!.Depth, 5e-7 * 50);
     }
 
     private static VesselDesign Read(string top) => Compiler.Read($$"""

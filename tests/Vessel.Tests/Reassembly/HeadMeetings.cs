@@ -17,7 +17,7 @@ internal static class HeadMeetings
     private const double Lean = 1.16;
 
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> blanks) =>
-        new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => vessel.Design.Head(end) switch
+        new[] { VesselEnd.Top, VesselEnd.Bottom }.SelectMany(end => vessel.Design.Head(end) switch
         {
             DishedHead { Gores: { } gores } head => Gores(vessel.Design, end, head, gores, blanks),
             DishedHead head => Blank(Names.Of(end), Middle.Of(vessel.Design.Shell.AtEnd(end), head), blanks[Names.Of(end)]),
@@ -25,10 +25,10 @@ internal static class HeadMeetings
         });
 
     private static IEnumerable<Meeting> Gores(
-        VesselDesign design, PortHost end, DishedHead head, GoreDesign gores, IReadOnlyDictionary<string, CutPiece> blanks)
+        VesselDesign design, VesselEnd end, DishedHead head, GoreDesign gores, IReadOnlyDictionary<string, CutPiece> blanks)
     {
         var (middle, piece) = (Middle.Of(design.Shell.AtEnd(end), head), blanks[Slug.Of(GoreDesign.GoreOf(Names.Of(end)))]);
-        var (name, up) = (piece.Part.Name, end == PortHost.Top ? 1 : -1);
+        var (name, up) = (piece.Part.Name, end == VesselEnd.Top ? 1 : -1);
         var length = piece.Outline.Max(at => up * at.V);
         yield return new($"{name}'s rim", Math.Abs(piece.Outline.Min(at => up * at.V)), piece.Allowed);
         foreach (var at in piece.Outline)

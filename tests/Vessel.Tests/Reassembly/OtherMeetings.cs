@@ -18,10 +18,10 @@ internal static class OtherMeetings
 {
     public static IEnumerable<Meeting> Of(Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces) =>
     [
-        .. Lid(PortHost.Top, vessel, pieces),
-        .. Lid(PortHost.Bottom, vessel, pieces),
-        .. Cone(PortHost.Top, vessel, pieces),
-        .. Cone(PortHost.Bottom, vessel, pieces),
+        .. Lid(VesselEnd.Top, vessel, pieces),
+        .. Lid(VesselEnd.Bottom, vessel, pieces),
+        .. Cone(VesselEnd.Top, vessel, pieces),
+        .. Cone(VesselEnd.Bottom, vessel, pieces),
         .. vessel.Design.Inside.Sleeves.SelectMany(sleeve => Sleeve(sleeve, vessel, pieces[Slug.Of(sleeve.Name)])),
         .. vessel.Design.Inside.Caps.SelectMany(cap => Cap(cap, vessel, pieces)),
         .. vessel.Design.Inside.Discs.SelectMany(disc => Disc(disc, vessel, pieces)),
@@ -37,13 +37,13 @@ internal static class OtherMeetings
     private static double FromAxis(Vector3 p) => Math.Sqrt((p.X * p.X) + (p.Y * p.Y));
 
     /// <summary>An inset lid keeps its clearance from the bore; any lid's holes are round their ports' axes.</summary>
-    private static IEnumerable<Meeting> Lid(PortHost end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    private static IEnumerable<Meeting> Lid(VesselEnd end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
     {
         if (vessel.Design.Head(end) is not FlatHead lid)
             yield break;
-        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
+        var (name, shell) = (end == VesselEnd.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
         var piece = pieces[name];
-        var (level, up) = end == PortHost.Top ? (vessel.Design.Shell.Height, 1) : (0, -1);
+        var (level, up) = end == VesselEnd.Top ? (vessel.Design.Shell.Height, 1) : (0, -1);
         foreach (var at in piece.Outline)
         {
             var (outer, inner) = (piece.InVessel(at, 0), piece.InVessel(at, lid.Wall));
@@ -60,7 +60,7 @@ internal static class OtherMeetings
         }
 
         var holes = piece.Holes.ToList();
-        foreach (var port in vessel.Design.Ports.Where(port => port.Host == end))
+        foreach (var port in vessel.Design.Ports.Where(port => port.End == end))
         {
             var axis = Point2.Polar(port.Place.Radius, port.Place.Angle);
             var radius = port.Joint == PortJoint.SetOn ? port.Bore / 2 : (port.OutsideDiameter / 2) + port.Clearance;
@@ -78,13 +78,13 @@ internal static class OtherMeetings
     /// Rolled up, a cone's inside meets the end of the shell's bore, its narrow edge is round the port at its pole, and the edges
     /// of each seam stand the gap apart.
     /// </summary>
-    private static IEnumerable<Meeting> Cone(PortHost end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
+    private static IEnumerable<Meeting> Cone(VesselEnd end, Assembly vessel, IReadOnlyDictionary<string, CutPiece> pieces)
     {
         if (vessel.Design.Head(end) is not ConeHead cone)
             yield break;
-        var (name, shell) = (end == PortHost.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
-        var level = end == PortHost.Top ? vessel.Design.Shell.Height : 0;
-        var port = vessel.Design.Ports.Single(port => port.Host == end && port.Place.Radius == 0);
+        var (name, shell) = (end == VesselEnd.Top ? "top" : "bottom", vessel.Design.Shell.AtEnd(end));
+        var level = end == VesselEnd.Top ? vessel.Design.Shell.Height : 0;
+        var port = vessel.Design.Ports.Single(port => port.End == end && port.Place.Radius == 0);
         var sheets = pieces.Values.Where(piece => piece.Part.Kind == PartKind.Cone && piece.Part.Path == name)
             .SelectMany(piece => Enumerable.Range(0, piece.Part.Quantity).Select(number => (Cut: piece, Number: number)))
             .ToList();
@@ -107,7 +107,7 @@ internal static class OtherMeetings
             }
         }
 
-        foreach (var meeting in ConeSeams.Of(name, sheets, cone.HalfAngle, cone.RootGap, cone.Wall, end == PortHost.Top))
+        foreach (var meeting in ConeSeams.Of(name, sheets, cone.HalfAngle, cone.RootGap, cone.Wall, end == VesselEnd.Top))
             yield return meeting;
     }
 
@@ -116,7 +116,7 @@ internal static class OtherMeetings
     {
         var heights = piece.InVessel(piece.Outline, 0).Select(p => p.Z).ToList();
         var face = HeadSite.Of(sleeve.HangsFrom, vessel.Design).InnerFace;
-        var (near, far) = sleeve.HangsFrom == PortHost.Top ? (heights.Max(), heights.Min()) : (heights.Min(), heights.Max());
+        var (near, far) = sleeve.HangsFrom == VesselEnd.Top ? (heights.Max(), heights.Min()) : (heights.Min(), heights.Max());
         yield return new($"{sleeve.Name} on head", Math.Abs(near - face), piece.Allowed);
         yield return new($"{sleeve.Name}'s length", Math.Abs(Math.Abs(far - near) - sleeve.Length), 2 * piece.Allowed);
     }

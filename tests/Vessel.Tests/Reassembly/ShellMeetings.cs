@@ -192,12 +192,12 @@ internal static class ShellMeetings
     }
 
     /// <summary>Shell and head together, as a port over the seam between them finds them.</summary>
-    private static DishCurve Over(VesselDesign design, PortHost end, bool outside) =>
+    private static DishCurve Over(VesselDesign design, VesselEnd end, bool outside) =>
         DishCurve.Of(design.Shell.AtEnd(end), (DishedHead)design.Head(end), outside ? design.Head(end).Wall : 0);
 
     /// <summary>A place in the half plane of the head, the pole below.</summary>
     private static Point2 Beside(VesselDesign design, PortSite site, Vector3 p) =>
-        new(FromAxis(p), site.Over == PortHost.Top ? design.Shell.Height - p.Z : p.Z);
+        new(FromAxis(p), site.Over == VesselEnd.Top ? design.Shell.Height - p.Z : p.Z);
 
     /// <summary>The wrap's two straight sides belong to no joint.</summary>
     private static bool IsOnSide(Point2 at, double radius, double close) => at.U < close || at.U > (Turns.Full * radius) - close;

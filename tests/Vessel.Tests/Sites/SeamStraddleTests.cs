@@ -46,7 +46,7 @@ public sealed class OverSeamTests
     public void Its_notches_are_half_a_hole_through_the_tube_and_half_a_hole_through_the_ball()
     {
         var shell = Designs.Shell(madeFrom: StockForm.Tube);
-        var (over, plain, none) = (Vessel(Level(0)), Vessel(Level(90)), Vessel(Designs.OnHead("inlet", PortHost.Top, 36, 2, 0)));
+        var (over, plain, none) = (Vessel(Level(0)), Vessel(Level(90)), Vessel(Designs.OnHead("inlet", VesselEnd.Top, 36, 2, 0)));
         double Bored(double r) => 2 * Math.PI / 3 * (Math.Pow(r, 3) - Math.Pow((r * r) - (Radius * Radius), 1.5));
         var hole = Volume(none, "shell") - Volume(plain, "shell");
 
@@ -80,8 +80,8 @@ public sealed class OverSeamTests
         var site = vessel.Sites.Single();
         var edges = new[]
         {
-            (Edge: NotchedEdge.OfShell(PortHost.Bottom, vessel.Design.Shell.Courses[0], vessel.Sites, null), Above: true),
-            (Edge: NotchedEdge.OfDish(PortHost.Bottom, HeadShape.Of(PortHost.Bottom, vessel.Design)!, vessel.Sites), Above: false),
+            (Edge: NotchedEdge.OfShell(VesselEnd.Bottom, vessel.Design.Shell.Courses[0], vessel.Sites, null), Above: true),
+            (Edge: NotchedEdge.OfDish(VesselEnd.Bottom, HeadShape.Of(VesselEnd.Bottom, vessel.Design)!, vessel.Sites), Above: false),
         };
 
         foreach (var (edge, above) in edges)
@@ -151,7 +151,7 @@ public sealed class OverSeamTests
     [Fact]
     public void A_port_of_the_head_in_its_way_is_found()
     {
-        var inWay = Designs.OnHead("drain", PortHost.Bottom, 20, 2, 50, 0.5) is var drain
+        var inWay = Designs.OnHead("drain", VesselEnd.Bottom, 20, 2, 50, 0.5) is var drain
             ? drain with { Place = drain.Place with { SquareToSurface = true } } : null!;
         VesselDesign With(PortDesign drain) => Designs.Vessel(Designs.Shell(), Level(0), drain);
 

@@ -19,7 +19,7 @@ internal static class DesignFit
         : HasRoomOnHead(vessel, port);
 
     /// <summary>Grown by two walls it would still be taken.</summary>
-    private static bool HasRoomOnHead(VesselDesign vessel, PortDesign port) => IsTaken(Wider(vessel, port, vessel.Head(port.Host).Wall));
+    private static bool HasRoomOnHead(VesselDesign vessel, PortDesign port) => IsTaken(Wider(vessel, port, vessel.Head(port).Wall));
 
     private static VesselDesign Wider(VesselDesign vessel, PortDesign port, double wall) => vessel with
     {
@@ -40,9 +40,9 @@ internal static class DesignFit
 
         var box = Box(shell, port);
         var over = PortSites.Of(vessel).Stand(port).Site?.Over;
-        bool Stands(PortHost end, bool isClear) => over == end ? IsTaken(Wider(vessel, port, shell.Wall)) : isClear;
-        return Stands(PortHost.Bottom, box.Low.V > Depth(vessel.Bottom))
-            && Stands(PortHost.Top, box.High.V < shell.Height - Depth(vessel.Top))
+        bool Stands(VesselEnd end, bool isClear) => over == end ? IsTaken(Wider(vessel, port, shell.Wall)) : isClear;
+        return Stands(VesselEnd.Bottom, box.Low.V > Depth(vessel.Bottom))
+            && Stands(VesselEnd.Top, box.High.V < shell.Height - Depth(vessel.Top))
             && (shell.MadeFrom == StockForm.Tube || !Covers(box, shell.SeamAngle, shell.SeamAngle))
             && vessel.Ports.Where(other => other.Host == PortHost.Shell).Select(other => Box(shell, other)).All(other =>
                 other.High.V < box.Low.V || other.Low.V > box.High.V || !Covers(box, other.Low.U, other.High.U));

@@ -18,8 +18,8 @@ internal static class DesignGenerator
         from bottom in HeadGenerator.Of(shell, "bottom")
         let bare = Designs.Vessel(shell) with { Top = top, Bottom = bottom }
         from branched in Draw.Steps(bare, 3, (vessel, i) => With(vessel, 20, PortGenerator.OnShell(shell, $"branch {i}")))
-        from topped in WithPorts(branched, PortHost.Top)
-        from whole in WithPorts(topped, PortHost.Bottom)
+        from topped in WithPorts(branched, VesselEnd.Top)
+        from whole in WithPorts(topped, VesselEnd.Bottom)
         from flush in Each(whole, PortGenerator.Flush)
         from windowed in Each(flush, PortGenerator.Windowed)
         from bent in Each(windowed, (_, port) => PortGenerator.Bent(port))
@@ -41,13 +41,13 @@ internal static class DesignGenerator
             Sheets = sheets,
         };
 
-    private static Gen<VesselDesign> WithPorts(VesselDesign vessel, PortHost end) =>
+    private static Gen<VesselDesign> WithPorts(VesselDesign vessel, VesselEnd end) =>
         from closed in vessel.Head(end) is ConeHead ? WithTip(vessel, end) : Gen.Constant(vessel)
         from grown in Draw.Steps(closed, 2, (so, i) => With(so, 6, PortGenerator.OnHead(so, end, $"{end} {i}")))
         select grown;
 
     /// <summary>With the port that closes a cone, or with a plate instead of the cone where none of the tries fits.</summary>
-    private static Gen<VesselDesign> WithTip(VesselDesign vessel, PortHost end) =>
+    private static Gen<VesselDesign> WithTip(VesselDesign vessel, VesselEnd end) =>
         from grown in With(vessel, 20, PortGenerator.OnHead(vessel, end, $"{end} tip").Select(port => port with
         {
             Place = new(0, port.Place.Angle, 0, 0, 0),

@@ -13,12 +13,12 @@ namespace Vessel.Tests.Support;
 /// </summary>
 internal static class DesignShrinker
 {
-    private static readonly ImmutableArray<PortHost> _ends = [PortHost.Top, PortHost.Bottom];
+    private static readonly ImmutableArray<VesselEnd> _ends = [VesselEnd.Top, VesselEnd.Bottom];
 
     public static IEnumerable<VesselDesign> Smaller(VesselDesign vessel) => Candidates(vessel).Where(DesignFit.Holds);
 
-    public static VesselDesign With(this VesselDesign vessel, PortHost end, HeadDesign head) =>
-        end == PortHost.Top ? vessel with { Top = head } : vessel with { Bottom = head };
+    public static VesselDesign With(this VesselDesign vessel, VesselEnd end, HeadDesign head) =>
+        end == VesselEnd.Top ? vessel with { Top = head } : vessel with { Bottom = head };
 
     private static IEnumerable<VesselDesign> Candidates(VesselDesign vessel) =>
     [
@@ -32,7 +32,7 @@ internal static class DesignShrinker
            select vessel with { Ports = vessel.Ports.SetItem(i, port) },
     ];
 
-    private static IEnumerable<HeadDesign> Heads(VesselDesign vessel, PortHost end)
+    private static IEnumerable<HeadDesign> Heads(VesselDesign vessel, VesselEnd end)
     {
         var head = vessel.Head(end);
         yield return Designs.Inset(vessel.Shell, head.Path);

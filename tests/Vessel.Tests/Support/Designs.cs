@@ -19,8 +19,8 @@ internal static class Designs
     public static VesselDesign Sound { get; } = Vessel(
         Shell(),
         Branch("inlet", 32, 2, new(120, 0.5, 10, 0.2, 0)),
-        OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = 0.1 },
-        OnHead("drain", PortHost.Bottom, 22, (22 - Thread.TapDrill) / 2, 0) with
+        OnHead("outlet", VesselEnd.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10, Clearance = 0.1 },
+        OnHead("drain", VesselEnd.Bottom, 22, (22 - Thread.TapDrill) / 2, 0) with
         {
             Joint = PortJoint.SetIn,
             Length = 8,
@@ -39,7 +39,7 @@ internal static class Designs
             ? Math.PI : 0, madeFrom == StockForm.Sheet ? 1 : 0);
 
     public static FlatHead Inset(ShellDesign shell, string end, double wall = 3, double recess = 0, double clearance = 0.2) =>
-        Inset(shell.AtEnd(PortHost.Bottom), end, wall, recess, clearance);
+        Inset(shell.AtEnd(VesselEnd.Bottom), end, wall, recess, clearance);
 
     public static FlatHead Inset(ShellSection shell, string end, double wall = 3, double recess = 0, double clearance = 0.2) =>
         new(end, Stainless, wall, Seat.Inset, recess, clearance, 2 * (shell.InnerRadius - clearance));
@@ -55,8 +55,8 @@ internal static class Designs
         50, 0, 0, PortJoint.SetOn, EndCut.Square, null, null);
 
     /// <summary>A tube set on a head, <paramref name="radius"/> from the vessel's axis.</summary>
-    public static PortDesign OnHead(string name, PortHost host, double outsideDiameter, double wall, double radius, double angle = 0) =>
-        Branch(name, outsideDiameter, wall, new(0, angle, 0, 0, radius)) with { Host = host };
+    public static PortDesign OnHead(string name, VesselEnd end, double outsideDiameter, double wall, double radius, double angle = 0) =>
+        Branch(name, outsideDiameter, wall, new(0, angle, 0, 0, radius)) with { Host = end == VesselEnd.Top ? PortHost.Top : PortHost.Bottom };
 
     /// <summary>A vessel whose only port is this one.</summary>
     public static (VesselDesign Vessel, PortSite Site) Alone(ShellDesign shell, PortDesign port)

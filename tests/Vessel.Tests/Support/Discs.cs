@@ -23,7 +23,7 @@ internal static class Discs
         return Designs.Vessel(
             shell,
             Designs.Branch("inlet", 32, 2, new(40, 0.5, 0, 0, 0)),
-            Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with
+            Designs.OnHead("outlet", VesselEnd.Top, 32, 2, 0) with
             {
                 Joint = PortJoint.SetIn,
                 InsideLength = outletInside,

@@ -22,7 +22,7 @@ internal static class MockupVolume
         var (design, sites) = Printed(vessel);
         var shell = design.Shell;
         return Shell(shell, Floor(design.Bottom), shell.Height - Floor(design.Top))
-            + Beyond(design.Bottom, shell.AtEnd(PortHost.Bottom)) + Beyond(design.Top, shell.AtEnd(PortHost.Top))
+            + Beyond(design.Bottom, shell.AtEnd(VesselEnd.Bottom)) + Beyond(design.Top, shell.AtEnd(VesselEnd.Top))
             + sites.Sum(site => Port(site))
             + vessel.Parts.Where(part => part.Word == "bracket").Sum(part => part.Volume)
             + design.All<BracketDesign>().Sum(bracket => Gaps(bracket, design.Shell.OuterAt(bracket.Height)));
@@ -32,7 +32,7 @@ internal static class MockupVolume
     private static (VesselDesign Design, IEnumerable<PortSite> Sites) Printed(Assembly vessel)
     {
         var design = vessel.Design;
-        var least = vessel.Sites.Select(site => site.Over).OfType<PortHost>()
+        var least = vessel.Sites.Select(site => site.Over).OfType<VesselEnd>()
             .Select(end => Math.Max(design.Head(end).Wall, design.Shell.Wall)).DefaultIfEmpty(0).Max();
         HeadDesign Thick(HeadDesign head) => head with { Wall = Math.Max(head.Wall, least) };
         if (least == 0)
@@ -109,9 +109,9 @@ internal static class MockupVolume
         FlatHead flat => Math.PI * flat.OutsideDiameter * flat.OutsideDiameter / 4 * flat.Wall,
         HemisphereHead { Flange: 0 } dome =>
             2 * Math.PI / 3 * (Math.Pow(shell.OuterRadius, 3) - Math.Pow(shell.OuterRadius - dome.Wall, 3)),
-        DishedHead => HeadShape.Of(PortHost.Bottom, head, shell, 0) is { } shape ? shape.Outer.Volume - shape.Inner.Volume : double.NaN,
+        DishedHead => HeadShape.Of(VesselEnd.Bottom, head, shell, 0) is { } shape ? shape.Outer.Volume - shape.Inner.Volume : double.NaN,
         // With the weld's face from the shell's edge to the cone's: a ring of trapezes.
-        ConeHead => HeadShape.Of(PortHost.Bottom, head, shell, 0) is { } shape
+        ConeHead => HeadShape.Of(VesselEnd.Bottom, head, shell, 0) is { } shape
             ? new Profile([.. shape.Outer.Pieces, new LinePiece(shape.Outer.End, new(shell.OuterRadius, 0))]).Volume - shape.Inner.Volume
             : double.NaN,
         _ => throw new ArgumentOutOfRangeException(nameof(head)),

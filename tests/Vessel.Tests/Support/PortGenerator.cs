@@ -35,7 +35,7 @@ internal static class PortGenerator
         };
 
     /// <summary>Tubes and bungs anywhere on a head, upright and square to it.</summary>
-    public static Gen<PortDesign> OnHead(VesselDesign vessel, PortHost end, string name) =>
+    public static Gen<PortDesign> OnHead(VesselDesign vessel, VesselEnd end, string name) =>
         from setIn in Draw.Chance(0.5)
         from isBung in Draw.Chance(0.3)
         let isFormed = vessel.Head(end) is not FlatHead

@@ -14,7 +14,7 @@ namespace Vessel.Tests.Support;
 /// </summary>
 internal static class RandomInsides
 {
-    private static Gen<PortHost> End { get; } = Gen.Elements(PortHost.Top, PortHost.Bottom);
+    private static Gen<VesselEnd> End { get; } = Gen.Elements(VesselEnd.Top, VesselEnd.Bottom);
 
     private static Gen<Fixing> Fixed { get; } = Gen.Elements(Enum.GetValues<Fixing>());
 
@@ -43,7 +43,7 @@ internal static class RandomInsides
     private static Gen<CupDesign> Cup(int i) =>
         from opens in Gen.Elements(CupOpening.Up, CupOpening.Down)
         let isDown = opens == CupOpening.Down
-        from end in isDown ? Gen.Constant(PortHost.Top) : End
+        from end in isDown ? Gen.Constant(VesselEnd.Top) : End
         from form in isDown ? Gen.Constant(StockForm.Sheet) : Gen.Elements(StockForm.Sheet, StockForm.Tube)
         select new CupDesign(
             $"inside.cap[{i}]", $"cap {i}", Designs.Stainless, 30 + (12 * i), 2, 30, opens, end, Fixing.Weld, isDown ? 10 : 0,

@@ -5,7 +5,7 @@ internal static class HeadCheck
 {
     public static IEnumerable<Fault> Find(VesselDesign design)
     {
-        foreach (var fault in new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => design.Head(end).Faults(end, design)))
+        foreach (var fault in new[] { VesselEnd.Top, VesselEnd.Bottom }.SelectMany(end => design.Head(end).Faults(end, design)))
             yield return fault;
         var (height, top, bottom) = (design.Shell.Height, design.Top.Depth, design.Bottom.Depth);
         if (top < height && bottom < height && top + bottom >= height)

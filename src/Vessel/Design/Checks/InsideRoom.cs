@@ -10,7 +10,7 @@ internal static class InsideRoom
     /// <summary>The bottom's inner face at that distance from the axis.</summary>
     public static double Floor(VesselDesign design, double radius)
     {
-        if (HeadShape.Of(PortHost.Bottom, design) is not { } shape)
+        if (HeadShape.Of(VesselEnd.Bottom, design) is not { } shape)
             return design.Bottom.Plate is not null ? LowerEnd(design) : double.NaN;
         return -shape.DepthAt(radius);
     }

@@ -14,7 +14,7 @@ internal static class WallCheck
             yield return TooThick(shown, "shell.wall", "shell", shell.Wall, shell.OuterRadius);
         foreach (var head in new[] { design.Top, design.Bottom }.Where(head => head.Plate is null))
         {
-            var radius = shell.AtEnd(head == design.Top ? PortHost.Top : PortHost.Bottom).OuterRadius;
+            var radius = shell.AtEnd(head == design.Top ? VesselEnd.Top : VesselEnd.Bottom).OuterRadius;
             if (head.Wall >= radius && shell.Wall < radius)
                 yield return TooThick(shown, $"{head.Path}.wall", head.Path, head.Wall, radius);
         }

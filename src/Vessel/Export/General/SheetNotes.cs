@@ -158,7 +158,7 @@ internal static class SheetNotes
             front.On(new Vector3(0, radius, 0)),
             new(0, front.Box.Min.V - drop - front.On(new Vector3(0, 0, 0)).V),
             $"dia {units.Of(2 * radius).First}{where}");
-        var (low, high) = (shell.OuterRadius, shell.AtEnd(Design.PortHost.Top).OuterRadius);
+        var (low, high) = (shell.OuterRadius, shell.AtEnd(Design.VesselEnd.Top).OuterRadius);
         return low == high ? Across(low, 7, string.Empty) : Across(low, 7, " below").Concat(Across(high, 14, " above"));
     }
 

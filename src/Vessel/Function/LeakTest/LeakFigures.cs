@@ -42,7 +42,7 @@ internal static class LeakFigures
         yield return new(
             "shell-stress", "s", "largest stress in the shell at the test", test.ShellStress, "MPa",
             shell.IsPlain ? "s = K p D / 2t" : "s = K p D / 2t, of a cone K p D / 2t cos(a) on its wide end; the greatest of its parts",
-            [pressure, Hole(test, PortHost.Shell), new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest",
+            [pressure, Hole(test, null), new("D", shell.IsPlain ? "mean diameter" : "mean diameter where it is widest",
                 test.MeanDiameter, "mm", "shell"), new("t", "wall", shell.Wall, "mm", "shell.wall")],
             $"{ThinWalls.ThinSource}; {ThinWalls.HoleSource}",
             new("D/t above 20, away from ends", test.MeanDiameter > 20 * shell.Wall));
@@ -116,8 +116,8 @@ internal static class LeakFigures
         ThinWalls.CollapseSource,
         new("elastic: stress at collapse below the yield; ends that stay round", Elastic(test, metal)));
 
-    private static FigureInput Hole(LeakTest test, PortHost host) =>
-        new("K", "stress at the edge of a port over that away from it", test.HoleFactor(host), "", "ports");
+    private static FigureInput Hole(LeakTest test, VesselEnd? end) =>
+        new("K", "stress at the edge of a port over that away from it", test.HoleFactor(end), "", "ports");
 
     private static bool Elastic(LeakTest test, Strength metal) =>
         ThinWalls.Hoop(Math.Min(test.ShellCollapse.High, Air.Atmosphere) * 1e-6, test.MeanDiameter, test.Design.Shell.Wall) < metal.Yield;

@@ -28,12 +28,13 @@ internal sealed record LeakTest(VesselDesign Design, ImmutableArray<Head> Heads,
     /// <summary>Mean diameter of the shell's widest part, mm.</summary>
     public double MeanDiameter => (2 * Shell.WidestRadius) - Shell.Wall;
 
-    /// <summary>Factor of stress at an open hole over what is away from it: 1 where an end or the shell has no port.</summary>
-    public double HoleFactor(PortHost host) => Design.Ports.All(port => port.Host != host) ? 1
-        : Heads.FirstOrDefault(head => head.End == host)?.IsStressedAsCylinder ?? true ? ThinWalls.HoleInCylinder : ThinWalls.HoleEvenly;
+    /// <summary>Factor of stress at an open hole over what is away from it: 1 where it has no port.</summary>
+    /// <param name="end">Null for the shell.</param>
+    public double HoleFactor(VesselEnd? end) => Design.Ports.All(port => port.End != end) ? 1
+        : Heads.FirstOrDefault(head => head.End == end)?.IsStressedAsCylinder ?? true ? ThinWalls.HoleInCylinder : ThinWalls.HoleEvenly;
 
     /// <summary>Stress of the shell, at the edge of a port where it has one.</summary>
-    public double ShellStress => HoleFactor(PortHost.Shell) * HoopStress;
+    public double ShellStress => HoleFactor(null) * HoopStress;
 
     /// <summary>Away from ports, the greatest of its parts.</summary>
     public double HoopStress => Shell.Courses.Max(course => ThinWalls.Cone(

@@ -25,9 +25,9 @@ public static class Condensation
     /// <summary>Outside of shell and heads, m2.</summary>
     public static double Wall(VesselDesign design)
     {
-        double Head(PortHost end) => HeadShape.Of(end, design) is { } shape ? shape.Outer.Area * 1e-6
+        double Head(VesselEnd end) => HeadShape.Of(end, design) is { } shape ? shape.Outer.Area * 1e-6
             : design.Shell.AtEnd(end).OuterRadius * 1e-3 is var r ? Math.PI * r * r : 0;
-        return (design.Shell.OutsideArea * 1e-6) + Head(PortHost.Top) + Head(PortHost.Bottom);
+        return (design.Shell.OutsideArea * 1e-6) + Head(VesselEnd.Top) + Head(VesselEnd.Bottom);
     }
 
     /// <summary>degC at the vent.</summary>

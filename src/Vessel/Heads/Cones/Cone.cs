@@ -10,7 +10,7 @@ using Vessel.Sites;
 namespace Vessel.Heads.Cones;
 
 /// <summary>A rolled cone on its end: its square edge touches the shell's inside, and the corner opens outward.</summary>
-internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites)
+internal sealed class Cone(VesselEnd end, ConeHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites)
     : Head(end, Names.Of(end), spec)
 {
     private readonly HeadShape _shape = HeadShape.Of(end, vessel)!;
@@ -65,7 +65,7 @@ internal sealed class Cone(PortHost end, ConeHead spec, VesselDesign vessel, Imm
             yield break;
         foreach (var own in welds.Of(WeldRole.ConeSeam, Path).Select(WorkTask.Welding))
         {
-            foreach (var port in vessel.Ports.Where(port => port.Host == End))
+            foreach (var port in vessel.Ports.Where(port => port.End == End))
                 yield return new(own, At(WeldRole.PortSeam, port.Path), "the cone is whole before anything is fitted to it");
             yield return new(own, At(WeldRole.HeadSeam, Path), "the cone is whole before it is fitted");
         }

@@ -7,7 +7,7 @@ namespace Vessel.Heads.Cones;
 /// <summary>A cone whose tip nothing closes, segments too narrow at their tips, and ports over a seam.</summary>
 internal static class ConeCheck
 {
-    public static IEnumerable<Fault> Find(UnitFormat shown, VesselDesign design, PortHost end, ConeHead cone)
+    public static IEnumerable<Fault> Find(UnitFormat shown, VesselDesign design, VesselEnd end, ConeHead cone)
     {
         if (Tip(shown, design, end, cone) is { } open)
             yield return open;
@@ -18,10 +18,10 @@ internal static class ConeCheck
     }
 
     /// <summary>Ports over a seam, but for the one that closes the tip.</summary>
-    public static IEnumerable<Fault> OverSeams(UnitFormat shown, VesselDesign design, PortHost end, ConeHead cone) =>
+    public static IEnumerable<Fault> OverSeams(UnitFormat shown, VesselDesign design, VesselEnd end, ConeHead cone) =>
         double.IsFinite(cone.SeamAngle + cone.RootGap)
             ? PortSites.Of(design).All
-                .Where(stand => stand.Port.Host == end && stand.Port.Place.Radius > 0 && stand.Misfit == PortMisfit.None)
+                .Where(stand => stand.Port.End == end && stand.Port.Place.Radius > 0 && stand.Misfit == PortMisfit.None)
                 .Select(stand => SeamStraddle(shown, cone, stand.Site!)).OfType<Fault>()
             : [];
 
@@ -48,7 +48,7 @@ internal static class ConeCheck
     }
 
     /// <summary>A segment keeps at least one wall across its tip, on the middle of the wall.</summary>
-    private static Fault? Narrow(UnitFormat shown, VesselDesign design, PortHost end, ConeHead cone)
+    private static Fault? Narrow(UnitFormat shown, VesselDesign design, VesselEnd end, ConeHead cone)
     {
         if (HeadShape.Of(end, design) is not { Tip: > 0 } shape || !double.IsFinite(cone.RootGap))
             return null;
@@ -59,12 +59,12 @@ internal static class ConeCheck
             $"at least {shown.LengthUp(cone.Wall)}", "Use fewer segments, or a wider port at the pole.");
     }
 
-    private static Fault? Tip(UnitFormat shown, VesselDesign design, PortHost end, ConeHead cone)
+    private static Fault? Tip(UnitFormat shown, VesselDesign design, VesselEnd end, ConeHead cone)
     {
         if (design.Ports.FirstOrDefault(p => HeadShape.IsAtPole(p, end)) is not { } port)
         {
             // A port whose place is at fault may be meant for it.
-            return design.Ports.Any(p => p.Host == end && double.IsNaN(p.Place.Radius)) ? null
+            return design.Ports.Any(p => p.End == end && double.IsNaN(p.Place.Radius)) ? null
                 : new Fault(FaultCodes.ConeTipOpen, cone.Path,
                     $"Nothing closes the tip of the {cone.Path} cone, and a pointed one can be neither cut nor welded.", null, null,
                     $"Add a port with 'in: {cone.Path}, at: {{ radius: 0 }}'.");

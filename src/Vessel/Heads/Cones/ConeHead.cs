@@ -41,7 +41,7 @@ public sealed record ConeHead(
     /// Its sheet at an end. The narrow edge lets the port at the pole pass with its clearance, where the inner face is narrowest; or, under
     /// one that is set on, it is the bore outside.
     /// </summary>
-    public ConeShape SheetAt(PortHost end, VesselDesign vessel)
+    public ConeShape SheetAt(VesselEnd end, VesselDesign vessel)
     {
         var shape = HeadShape.Of(end, vessel)!;
         var port = vessel.Ports.First(port => HeadShape.IsAtPole(port, end));
@@ -55,25 +55,25 @@ public sealed record ConeHead(
     }
 
     /// <summary>Sheets of the cone; those that nothing is drilled in come first.</summary>
-    internal ImmutableArray<SheetPiece> Pieces(PortHost end, VesselDesign vessel) => SheetPiece.Divided(
+    internal ImmutableArray<SheetPiece> Pieces(VesselEnd end, VesselDesign vessel) => SheetPiece.Divided(
         Names.Of(end),
         SegmentOf(Names.Of(end)),
         Segments,
-        vessel.Ports.Where(port => port.Host == end && port.Place.Radius > 0).ToLookup(port => Seams.SheetAt(port.Place.Angle)),
+        vessel.Ports.Where(port => port.End == end && port.Place.Radius > 0).ToLookup(port => Seams.SheetAt(port.Place.Angle)),
         []);
 
-    public override ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
+    public override ImmutableArray<string> RimParts(VesselEnd end, VesselDesign vessel) =>
         [.. Pieces(end, vessel).Select(piece => piece.Id)];
 
     public override string PartOf(PortDesign port, VesselDesign vessel)
     {
-        var pieces = Pieces(port.Host, vessel);
+        var pieces = Pieces(port.End!.Value, vessel);
         return port.Place.Radius > 0 ? pieces.First(piece => piece.Ports.Contains(port)).Id : pieces[0].Id;
     }
 
-    internal override IEnumerable<Fault> Faults(PortHost end, VesselDesign design) => ConeCheck.Find(new(design.Units), design, end, this);
+    internal override IEnumerable<Fault> Faults(VesselEnd end, VesselDesign design) => ConeCheck.Find(new(design.Units), design, end, this);
 
-    internal override Head Build(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites) => new Cone(end, this, vessel, sites);
+    internal override Head Build(VesselEnd end, VesselDesign vessel, ImmutableArray<PortSite> sites) => new Cone(end, this, vessel, sites);
 
     /// <summary>Lines a wall apart, cut square at the wide end.</summary>
     public override HeadShape? Shape(ShellSection rim, Frame3 frame, double tip)

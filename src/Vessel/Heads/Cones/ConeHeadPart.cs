@@ -13,7 +13,7 @@ namespace Vessel.Heads.Cones;
 /// </summary>
 internal static class ConeHeadPart
 {
-    public static IEnumerable<Part> Build(PortHost end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
+    public static IEnumerable<Part> Build(VesselEnd end, ConeHead head, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var whole = head.SheetAt(end, vessel);
         ImmutableArray<string> edges = [.. ShellWords.Rolling(whole.Rolls, whole.Development.Trim)];
@@ -22,7 +22,7 @@ internal static class ConeHeadPart
         foreach (var piece in head.Pieces(end, vessel))
         {
             // The port at the pole, too, whose name the flat of a single sheet keeps clear of.
-            var own = sites.Where(site => site.Port.Host == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port)))
+            var own = sites.Where(site => site.Port.End == end && (site.Port.Place.Radius == 0 || piece.Ports.Contains(site.Port)))
                 .ToImmutableArray();
             var part = Build(head.Path, whole, piece with { Seams = seams, Ends = ends, EdgeNotes = edges }, own, welds);
             yield return part with

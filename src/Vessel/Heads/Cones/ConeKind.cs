@@ -11,7 +11,7 @@ internal sealed class ConeKind(Func<Section, ShellSection, HeadDesign> spun) : H
 
     public override KeyMap Keys => ConeKeys.All;
 
-    public override HeadDesign Read(Section section, ShellDesign whole, PortHost end) =>
+    public override HeadDesign Read(Section section, ShellDesign whole, VesselEnd end) =>
         section.Text("made_from") == "spinning" ? spun(section, whole.AtEnd(end)) : Cone(section, whole.AtEnd(end));
 
     public override IEnumerable<(string Name, string What)> PartsOf(Section section, string end) =>

@@ -11,7 +11,7 @@ namespace Vessel.Heads.Cones;
 internal static class ConeRules
 {
     /// <summary>A cone's radius of bending is told square to its line, and least at its tip.</summary>
-    public static Measure Tip(PortHost end, ConeHead cone, VesselDesign design)
+    public static Measure Tip(VesselEnd end, ConeHead cone, VesselDesign design)
     {
         var ratio = cone.SheetAt(end, design).Inner.A.U / Math.Cos(cone.HalfAngle) / cone.Wall;
         return new(
@@ -26,7 +26,7 @@ internal static class ConeRules
             $"inside radius over its wall at the tip of {Names.Of(end)}");
     }
 
-    public static Measure Crossing(PortHost end, ConeHead cone, VesselDesign design)
+    public static Measure Crossing(VesselEnd end, ConeHead cone, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
         var apart = shell.OuterRadius * cone.Seams.Apart(shell.Seams);

@@ -8,7 +8,7 @@ namespace Vessel.Heads.Cones;
 /// <summary>The butt welds along lines of a cone, on its outside: one, or one between two segments each.</summary>
 internal static class ConeSeams
 {
-    public static IEnumerable<Joint> Of(PortHost end, ConeHead head, VesselDesign vessel)
+    public static IEnumerable<Joint> Of(VesselEnd end, ConeHead head, VesselDesign vessel)
     {
         var (cone, name) = (head.SheetAt(end, vessel), Names.Of(end));
         var ids = SheetPiece.Ids(head.Pieces(end, vessel));

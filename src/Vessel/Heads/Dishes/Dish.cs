@@ -8,7 +8,7 @@ using Vessel.Parts;
 namespace Vessel.Heads.Dishes;
 
 /// <summary>A dished head on its end, butted to the shell.</summary>
-internal abstract class Dish(PortHost end, DishedHead spec, VesselDesign vessel) : Head(end, Names.Of(end), spec)
+internal abstract class Dish(VesselEnd end, DishedHead spec, VesselDesign vessel) : Head(end, Names.Of(end), spec)
 {
     protected HeadShape Shape { get; } = HeadShape.Of(end, vessel)!;
 

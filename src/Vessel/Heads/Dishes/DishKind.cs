@@ -11,7 +11,7 @@ internal sealed class DishKind(string shape, KeyMap keys, Func<Section, ShellSec
 
     public override KeyMap Keys => keys;
 
-    public override HeadDesign Read(Section section, ShellDesign whole, PortHost end) => read(section, whole.AtEnd(end));
+    public override HeadDesign Read(Section section, ShellDesign whole, VesselEnd end) => read(section, whole.AtEnd(end));
 
     public override IEnumerable<(string Name, string What)> PartsOf(Section section, string end) =>
         section.Text("made_from") != "gores" ? []

@@ -12,7 +12,7 @@ internal static class DishRules
     /// <summary>Walls may differ by this share before the step is worth a word. Common practice, no source.</summary>
     private const double StepShare = 0.25;
 
-    public static Measure Step(PortHost end, DishedHead dome, VesselDesign design)
+    public static Measure Step(VesselEnd end, DishedHead dome, VesselDesign design)
     {
         var (step, limit) = (Math.Abs(dome.Wall - design.Shell.Wall), StepShare * Math.Min(dome.Wall, design.Shell.Wall));
         return new(
@@ -29,7 +29,7 @@ internal static class DishRules
     /// <summary>Sheet that is sold too hard to be spun or dished; none where it is soft enough.</summary>
     /// <param name="work">What is done to it: <c>spinning</c>.</param>
     /// <param name="parts">Ids of what is made of it.</param>
-    public static IEnumerable<Measure> Temper(PortHost end, DishedHead dome, string work, string[] parts, VesselDesign design)
+    public static IEnumerable<Measure> Temper(VesselEnd end, DishedHead dome, string work, string[] parts, VesselDesign design)
     {
         if (!Ductility.IsHard(dome.Material))
             yield break;

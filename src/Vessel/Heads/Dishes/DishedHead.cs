@@ -66,14 +66,14 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
     /// <summary>Bulge as <see cref="Head.Bulge"/> tells it.</summary>
     internal virtual (double Clamped, double Supported)? Bulge(double pressure, ShellSection rim) => null;
 
-    public override ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) =>
+    public override ImmutableArray<string> RimParts(VesselEnd end, VesselDesign vessel) =>
         Gores is { } gores ? [.. gores.Pieces(end, vessel).Select(piece => piece.Id)] : [Names.Of(end)];
 
     public override string PartOf(PortDesign port, VesselDesign vessel) => Gores is not { } gores ? Names.Of(port.Host)
         : GorePorts.IsInCap(port, vessel) ? Slug.Of(GoreDesign.CapOf(Names.Of(port.Host)))
-        : gores.Pieces(port.Host, vessel).First(piece => piece.Ports.Contains(port)).Id;
+        : gores.Pieces(port.End!.Value, vessel).First(piece => piece.Ports.Contains(port)).Id;
 
-    internal override IEnumerable<Fault> Faults(PortHost end, VesselDesign design)
+    internal override IEnumerable<Fault> Faults(VesselEnd end, VesselDesign design)
     {
         var rim = design.Shell.AtEnd(end);
         if (Misfit(new(design.Units), rim) is { } fault)
@@ -87,6 +87,6 @@ public abstract record DishedHead(string Path, Material Material, double Wall) :
     /// <summary>Radii that do not fit each other or the shell; null where they do.</summary>
     internal virtual Fault? Misfit(UnitFormat shown, ShellSection rim) => null;
 
-    internal override Head Build(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites) =>
+    internal override Head Build(VesselEnd end, VesselDesign vessel, ImmutableArray<PortSite> sites) =>
         GoreShape.Of(end, vessel) is { } shape ? new GoreHead(end, shape, vessel, sites) : new SpunHead(end, this, vessel, sites);
 }

@@ -9,7 +9,7 @@ namespace Vessel.Heads.Dishes;
 internal static class GoreCheck
 {
     public static IEnumerable<Fault> Find(
-        UnitFormat shown, VesselDesign design, PortHost end, DishedHead head, GoreDesign gores)
+        UnitFormat shown, VesselDesign design, VesselEnd end, DishedHead head, GoreDesign gores)
     {
         if (HeadShape.Of(end, design) is not { } shape)
             yield break;
@@ -29,7 +29,7 @@ internal static class GoreCheck
             yield break;
         }
 
-        foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.Host == end && stand.Misfit == PortMisfit.None)
+        foreach (var site in PortSites.Of(design).All.Where(stand => stand.Port.End == end && stand.Misfit == PortMisfit.None)
             .Select(stand => stand.Site!))
         {
             if (SeamStraddle(shown, shape, gores, site) is { } over)

@@ -14,11 +14,11 @@ public sealed record GoreDesign(string Path, int Count, double CapDiameter, doub
     public SheetSeams Seams => new(SeamAngle, Count);
 
     /// <summary>Gores of the dish; those that nothing stands in come first.</summary>
-    internal ImmutableArray<SheetPiece> Pieces(PortHost end, VesselDesign vessel) => SheetPiece.Divided(
+    internal ImmutableArray<SheetPiece> Pieces(VesselEnd end, VesselDesign vessel) => SheetPiece.Divided(
         GoreOf(Names.Of(end)),
         GoreOf(Names.Of(end)),
         Count,
-        vessel.Ports.Where(port => port.Host == end && !GorePorts.IsInCap(port, vessel)).ToLookup(port => Seams.SheetAt(port.Place.Angle)),
+        vessel.Ports.Where(port => port.End == end && !GorePorts.IsInCap(port, vessel)).ToLookup(port => Seams.SheetAt(port.Place.Angle)),
         []);
 
     /// <summary>What a gore of the top or bottom is called.</summary>

@@ -7,13 +7,13 @@ using Vessel.Sites;
 namespace Vessel.Heads.Dishes;
 
 /// <summary>A dished head that is put together from gores and a polar cap.</summary>
-internal sealed class GoreHead(PortHost end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites)
+internal sealed class GoreHead(VesselEnd end, GoreShape shape, VesselDesign vessel, ImmutableArray<PortSite> sites)
     : Dish(end, shape.Design, vessel)
 {
     private readonly string _cap = Slug.Of(GoreDesign.CapOf(Names.Of(end)));
 
     private readonly ImmutableArray<PortSite> _inCap =
-        [.. sites.Where(site => site.Port.Host == end && GorePorts.IsInCap(site.Port, vessel))];
+        [.. sites.Where(site => site.Port.End == end && GorePorts.IsInCap(site.Port, vessel))];
 
     public override IEnumerable<Joint> Seams => GoreSeams.Of(End, shape, Design);
 
@@ -49,7 +49,7 @@ internal sealed class GoreHead(PortHost end, GoreShape shape, VesselDesign vesse
     {
         string At(WeldRole role, string owner) => WorkTask.Welding(welds.One(role, owner));
         var crown = At(WeldRole.CrownSeam, Path);
-        foreach (var port in Design.Ports.Where(port => port.Host == End))
+        foreach (var port in Design.Ports.Where(port => port.End == End))
         {
             yield return GorePorts.IsInCap(port, Design)
                 ? new(At(WeldRole.PortSeam, port.Path), crown, "both sides of a loose cap are in reach")

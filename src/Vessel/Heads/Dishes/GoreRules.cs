@@ -20,18 +20,18 @@ internal static class GoreRules
     /// <summary>Places round a port at which its distance from a seam is taken.</summary>
     private const int Samples = 120;
 
-    public static IEnumerable<Measure> Of(PortHost end, GoreShape shape, VesselDesign design, IEnumerable<PortSite> sites)
+    public static IEnumerable<Measure> Of(VesselEnd end, GoreShape shape, VesselDesign design, IEnumerable<PortSite> sites)
     {
         yield return Bent(end, shape, design);
         if (Ductility.Elongation(shape.Design.Material) is { } elongation)
             yield return Stretch(end, shape, elongation, design);
         if (design.Shell.CourseOf(end).IsRolled)
             yield return Crossing(end, shape, design);
-        foreach (var site in sites.Where(site => site.Port.Host == end))
+        foreach (var site in sites.Where(site => site.Port.End == end))
             yield return Near(end, site, shape, design);
     }
 
-    private static Measure Bent(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure Bent(VesselEnd end, GoreShape shape, VesselDesign design)
     {
         var limit = MismatchShare * shape.Design.Wall;
         return new(
@@ -52,7 +52,7 @@ internal static class GoreRules
             $"gores of the {Names.Of(end)}, if only bent, inside its shape");
     }
 
-    private static Measure Stretch(PortHost end, GoreShape shape, Datum elongation, VesselDesign design) => new(
+    private static Measure Stretch(VesselEnd end, GoreShape shape, Datum elongation, VesselDesign design) => new(
         FindingCodes.GoreStretch,
         Severity.Warning,
         [Names.RimPart(end, design)],
@@ -64,7 +64,7 @@ internal static class GoreRules
         design.PlaceOf($"{shape.Gores.Path}.count"),
         $"stretch in dishing the gores of the {Names.Of(end)}");
 
-    private static Measure Crossing(PortHost end, GoreShape shape, VesselDesign design)
+    private static Measure Crossing(VesselEnd end, GoreShape shape, VesselDesign design)
     {
         var shell = design.Shell.AtEnd(end);
         var apart = shape.OuterRadius * shape.Gores.Seams.Apart(shell.Seams);
@@ -87,7 +87,7 @@ internal static class GoreRules
     private static string Whole(GoreShape shape) => shape.Design.IsSphere ? "half sphere" : "head";
 
     /// <summary>Measured along the outside, from the cap's side or from a gore's.</summary>
-    private static Measure Near(PortHost end, PortSite site, GoreShape shape, VesselDesign design)
+    private static Measure Near(VesselEnd end, PortSite site, GoreShape shape, VesselDesign design)
     {
         var (port, outer, isInCap) = (site.Port, shape.Head.Outer, GorePorts.IsInCap(site.Port, design));
         var wide = Math.Max(port.OuterRadius, site.OpeningRadius);

@@ -11,7 +11,7 @@ internal static class GoreSeams
 {
     private const string Whole = "root through all along; the circumference at the rim and a template over the dome";
 
-    public static IEnumerable<Joint> Of(PortHost end, GoreShape shape, VesselDesign vessel)
+    public static IEnumerable<Joint> Of(VesselEnd end, GoreShape shape, VesselDesign vessel)
     {
         var (head, gores) = (shape.Design, shape.Gores);
         var strip = shape.Strips.Outer;

@@ -33,7 +33,7 @@ public sealed record GoreShape(
         Head.Outer.Part(new(0, CapReachOutside)), Head.Inner.Part(new(0, OnFace(Head.Inner, CapReach))));
 
     /// <summary>Null for a head that is not of gores.</summary>
-    public static GoreShape? Of(PortHost end, VesselDesign vessel)
+    public static GoreShape? Of(VesselEnd end, VesselDesign vessel)
     {
         if (vessel.Head(end) is not DishedHead { Gores: { } gores } head || HeadShape.Of(end, vessel) is not { } shape)
             return null;
@@ -41,7 +41,7 @@ public sealed record GoreShape(
         var reach = ReachOf(middle, gores.CapDiameter / 2);
         return new(
             head, gores, shape, middle, reach,
-            new(middle.Part(new(reach, middle.Length)), Math.PI / gores.Count, end == PortHost.Top));
+            new(middle.Part(new(reach, middle.Length)), Math.PI / gores.Count, end == VesselEnd.Top));
     }
 
     /// <summary>The place of a face that lies square across the wall from an arc length of its middle.</summary>

@@ -9,7 +9,7 @@ namespace Vessel.Heads.Dishes;
 /// <summary>The piece at the pole of a head of gores, dished from a disc and drilled along its ports' axes.</summary>
 internal static class PolarCapPart
 {
-    public static Part Build(PortHost end, GoreShape shape, ImmutableArray<PortSite> sites, Welds welds)
+    public static Part Build(VesselEnd end, GoreShape shape, ImmutableArray<PortSite> sites, Welds welds)
     {
         var (name, head, gores) = (GoreDesign.CapOf(Names.Of(end)), shape.Design, shape.Gores);
         var dome = Dome(shape, sites);

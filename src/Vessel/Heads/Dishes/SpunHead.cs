@@ -7,14 +7,14 @@ using Vessel.Sites;
 namespace Vessel.Heads.Dishes;
 
 /// <summary>A dished head that is spun from a disc.</summary>
-internal sealed class SpunHead(PortHost end, DishedHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Dish(end, spec, vessel)
+internal sealed class SpunHead(VesselEnd end, DishedHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites) : Dish(end, spec, vessel)
 {
     public override IEnumerable<Part> Parts(Welds welds)
     {
         var part = SpunHeadPart.Build(End, Spec, Shape, sites, welds);
         yield return part with
         {
-            Centre = PartCentre.LessHoles(part, PartCentre.Turned(Shape), sites.Where(site => site.Port.Host == End || site.Over == End)),
+            Centre = PartCentre.LessHoles(part, PartCentre.Turned(Shape), sites.Where(site => site.Port.End == End || site.Over == End)),
         };
     }
 

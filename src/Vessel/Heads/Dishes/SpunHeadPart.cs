@@ -9,11 +9,11 @@ namespace Vessel.Heads.Dishes;
 /// <summary>A spun dish with its flange, drilled along its ports' axes.</summary>
 internal static class SpunHeadPart
 {
-    public static Part Build(PortHost end, DishedHead head, HeadShape shape, ImmutableArray<PortSite> sites, Welds welds)
+    public static Part Build(VesselEnd end, DishedHead head, HeadShape shape, ImmutableArray<PortSite> sites, Welds welds)
     {
         var name = Names.Of(end);
         var edge = NotchedEdge.OfDish(end, shape, sites);
-        var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.Host == end)], edge);
+        var dome = DrilledDome.Of(shape, [.. sites.Where(s => s.Port.End == end)], edge);
         var blank = DiscBlank.Diameter(shape.Middle);
         return new(
             name,

@@ -28,11 +28,11 @@ public sealed record FlatHead(
 {
     public override HeadPlate Plate => new(OutsideDiameter, Wall, Seat == Seat.Inset, Seat == Seat.Inset ? Recess + Wall : 0);
 
-    public override ImmutableArray<string> RimParts(PortHost end, VesselDesign vessel) => [Names.Of(end)];
+    public override ImmutableArray<string> RimParts(VesselEnd end, VesselDesign vessel) => [Names.Of(end)];
 
     public override string PartOf(PortDesign port, VesselDesign vessel) => Names.Of(port.Host);
 
-    internal override IEnumerable<Fault> Faults(PortHost end, VesselDesign design) => LidCheck.Find(design, end, this);
+    internal override IEnumerable<Fault> Faults(VesselEnd end, VesselDesign design) => LidCheck.Find(design, end, this);
 
-    internal override Head Build(PortHost end, VesselDesign vessel, ImmutableArray<PortSite> sites) => new Lid(end, this, vessel, sites);
+    internal override Head Build(VesselEnd end, VesselDesign vessel, ImmutableArray<PortSite> sites) => new Lid(end, this, vessel, sites);
 }

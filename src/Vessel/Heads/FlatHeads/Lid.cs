@@ -10,7 +10,7 @@ using Vessel.Sites;
 namespace Vessel.Heads.FlatHeads;
 
 /// <summary>A flat head on its end.</summary>
-internal sealed class Lid(PortHost end, FlatHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites)
+internal sealed class Lid(VesselEnd end, FlatHead spec, VesselDesign vessel, ImmutableArray<PortSite> sites)
     : Head(end, Names.Of(end), spec)
 {
     public override Joint Closing => LidSeam.Of(End, spec, vessel);
@@ -21,7 +21,7 @@ internal sealed class Lid(PortHost end, FlatHead spec, VesselDesign vessel, Immu
         var whole = (
             Math.PI / 4 * spec.OutsideDiameter * spec.OutsideDiameter * spec.Wall,
             site.Frame.Origin + (spec.Wall / 2 * site.Frame.Z));
-        yield return part with { Centre = PartCentre.LessHoles(part, whole, sites.Where(port => port.Port.Host == End)) };
+        yield return part with { Centre = PartCentre.LessHoles(part, whole, sites.Where(port => port.Port.End == End)) };
     }
 
     public override IEnumerable<SlipFit> Fits => spec.Seat == Seat.Inset
@@ -46,7 +46,7 @@ internal sealed class Lid(PortHost end, FlatHead spec, VesselDesign vessel, Immu
             if (spec.Seat == Seat.Inset && spec.Recess >= BodyProfiles.Step)
             {
                 var deep = vessel.Shell.IsPlain ? shell.InnerRadius
-                    : vessel.Shell.CourseOf(End).InnerAt(End == PortHost.Top ? vessel.Shell.Height - spec.Recess : spec.Recess);
+                    : vessel.Shell.CourseOf(End).InnerAt(End == VesselEnd.Top ? vessel.Shell.Height - spec.Recess : spec.Recess);
                 return BodyProfiles.Lines(new(0, spec.Recess), new(deep, spec.Recess), new(shell.InnerRadius, 0), new(outer, 0));
             }
 

@@ -5,7 +5,7 @@ namespace Vessel.Heads.FlatHeads;
 /// <summary>A flat head that leaves no room in the shell, or does not close it.</summary>
 internal static class LidCheck
 {
-    public static IEnumerable<Fault> Find(VesselDesign design, PortHost end, FlatHead head)
+    public static IEnumerable<Fault> Find(VesselDesign design, VesselEnd end, FlatHead head)
     {
         var shown = new UnitFormat(design.Units);
         if (head.Depth >= design.Shell.Height)

@@ -9,10 +9,10 @@ internal sealed class LidKind(Func<Section, HeadDesign> flanged) : HeadKind
 
     public override KeyMap Keys => FlatKeys.All;
 
-    public override HeadDesign Read(Section section, ShellDesign whole, PortHost end) =>
+    public override HeadDesign Read(Section section, ShellDesign whole, VesselEnd end) =>
         section.Text("seat") == "flanged" ? flanged(section) : Flat(section, whole, end);
 
-    private static FlatHead Flat(Section section, ShellDesign shell, PortHost end)
+    private static FlatHead Flat(Section section, ShellDesign shell, VesselEnd end)
     {
         // Flush is an overlay whose edge is in line with the shell's outside.
         var seat = section.Text("seat") is "overlay" or "flush" ? Seat.Overlay : Seat.Inset;
@@ -25,8 +25,8 @@ internal sealed class LidKind(Func<Section, HeadDesign> flanged) : HeadKind
     }
 
     /// <summary>The narrowest radius that a plate passes or stands in, down to its inner face, mm.</summary>
-    private static double Bore(ShellDesign shell, PortHost end, double depth) => shell.IsPlain ? shell.InnerRadius
+    private static double Bore(ShellDesign shell, VesselEnd end, double depth) => shell.IsPlain ? shell.InnerRadius
         : double.IsNaN(depth) ? double.NaN
-        : end == PortHost.Top ? shell.LeastInner(shell.Height - depth, shell.Height)
+        : end == VesselEnd.Top ? shell.LeastInner(shell.Height - depth, shell.Height)
         : shell.LeastInner(0, depth);
 }

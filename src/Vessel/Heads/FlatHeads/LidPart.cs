@@ -11,11 +11,11 @@ internal static class LidPart
 {
     private const double LetterHeight = 4;
 
-    public static Part Build(PortHost end, FlatHead lid, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
+    public static Part Build(VesselEnd end, FlatHead lid, VesselDesign vessel, ImmutableArray<PortSite> sites, Welds welds)
     {
         var name = Names.Of(end);
         var frame = HeadSite.Of(end, vessel).Frame;
-        var own = sites.Where(site => site.Port.Host == end).ToImmutableArray();
+        var own = sites.Where(site => site.Port.End == end).ToImmutableArray();
         var radius = lid.OutsideDiameter / 2;
         var holes = own
             .Select(site => Loop2.Circle(site.On(frame), site.OpeningRadius, clockwise: true))
@@ -39,7 +39,7 @@ internal static class LidPart
     }
 
     private static ImmutableArray<Mark> Marks(
-        PortHost end, double radius, ImmutableArray<PortSite> own, Frame3 frame, Welds welds, string path)
+        VesselEnd end, double radius, ImmutableArray<PortSite> own, Frame3 frame, Welds welds, string path)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var tick = Math.Min(8, radius / 4);

@@ -10,7 +10,7 @@ namespace Vessel.Heads.FlatHeads;
 /// <summary>How a flat head meets the shell.</summary>
 internal static class LidRules
 {
-    public static IEnumerable<Measure> Of(PortHost end, FlatHead lid, VesselDesign design)
+    public static IEnumerable<Measure> Of(VesselEnd end, FlatHead lid, VesselDesign design)
     {
         if (LedgeOf(end, lid, design) is > 0 and var ledge)
             yield return Ledge(end, lid, ledge, design);
@@ -18,7 +18,7 @@ internal static class LidRules
             yield return Bead(end, lid, design);
     }
 
-    private static Measure Bead(PortHost end, FlatHead head, VesselDesign design) => new(
+    private static Measure Bead(VesselEnd end, FlatHead head, VesselDesign design) => new(
         FindingCodes.BeadUnderLid,
         Severity.Note,
         [.. Names.ShellParts(end, design), Names.Of(end)],
@@ -33,10 +33,10 @@ internal static class LidRules
         : $"each long seam, at {string.Join(", ", seams.Angles.Select(angle => NoteText.Degrees(Turns.From(angle, 0))))} deg";
 
     /// <summary>How far a lid stands back from the shell's end, or out over it, mm.</summary>
-    private static double LedgeOf(PortHost end, FlatHead lid, VesselDesign design) =>
+    private static double LedgeOf(VesselEnd end, FlatHead lid, VesselDesign design) =>
         lid.Seat == Seat.Inset ? lid.Recess : Math.Abs((lid.OutsideDiameter / 2) - design.Shell.AtEnd(end).OuterRadius);
 
-    private static Measure Ledge(PortHost end, FlatHead lid, double ledge, VesselDesign design)
+    private static Measure Ledge(VesselEnd end, FlatHead lid, double ledge, VesselDesign design)
     {
         var leg = FilletThroat.Leg(Math.Min(lid.Wall, design.Shell.Wall));
         var key = lid.Seat == Seat.Inset ? "recess" : "outside_diameter";

@@ -12,7 +12,7 @@ internal static class LidSeam
     /// <summary>Edges closer to being in line than this share of a fillet's leg are welded as in line.</summary>
     private const double InLine = 0.5;
 
-    public static Joint Of(PortHost end, FlatHead lid, VesselDesign vessel)
+    public static Joint Of(VesselEnd end, FlatHead lid, VesselDesign vessel)
     {
         var round = new HeadJoint(end, vessel);
         var (near, rim, outer) = (InLine * FilletThroat.Leg(round.Wall), lid.OutsideDiameter / 2, round.Shell.OuterRadius);

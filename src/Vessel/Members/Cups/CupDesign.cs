@@ -37,7 +37,7 @@ public sealed record CupDesign(
     double Wall,
     double Skirt,
     CupOpening Opens,
-    PortHost HangsFrom,
+    VesselEnd HangsFrom,
     Fixing Fixed,
     double Drop,
     string? Outlet,

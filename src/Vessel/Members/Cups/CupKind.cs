@@ -47,7 +47,7 @@ internal sealed class CupKind : MemberKind
 
     private static Fault? Unknown(Section cup, VesselDesign design)
     {
-        var head = PortHost.Top;
+        var head = VesselEnd.Top;
         if (cup.Text("opens") != "down" || cup.IsAtFault("outlet")
             || InsideNames.Outlet(cup.Text("outlet"), head, design.Ports) is not null)
             return null;

@@ -13,7 +13,7 @@ internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Mem
     private readonly Interval _heights = InternalHost.Heights(spec.Name, vessel);
 
     public override IEnumerable<Joint> Joints => spec.IsWelded
-        ? [InsideSeams.ToHead(spec, vessel, (Slug.Of(Name), Name), spec.HangsFrom == PortHost.Top ? _heights.End : _heights.Start)]
+        ? [InsideSeams.ToHead(spec, vessel, (Slug.Of(Name), Name), spec.HangsFrom == VesselEnd.Top ? _heights.End : _heights.Start)]
         : [];
 
     public override IEnumerable<Part> Parts(Welds welds)
@@ -38,7 +38,7 @@ internal sealed class InnerTube(InnerTubeDesign spec, VesselDesign vessel) : Mem
         ImmutableArray<(WindowsDesign Design, double Sill)> rows = [.. spec.Windows.Select(row => (row, _heights.Start + row.Up))];
         return new(
             Name, spec.InnerRadius, spec.OutsideDiameter / 2, _heights, _heights,
-            spec.HangsFrom == PortHost.Top ? _heights.Start : _heights.End, null,
+            spec.HangsFrom == VesselEnd.Top ? _heights.Start : _heights.End, null,
             rows,
             TubeWalls.InWindows(
                 rows,

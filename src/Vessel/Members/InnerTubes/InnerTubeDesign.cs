@@ -12,7 +12,7 @@ public sealed record InnerTubeDesign(
     double OutsideDiameter,
     double Wall,
     double Length,
-    PortHost HangsFrom,
+    VesselEnd HangsFrom,
     Fixing Fixed,
     ImmutableArray<WindowsDesign> Windows) : HangingSpec(Path, Name, Material, Fixed, OutsideDiameter, Wall, HangsFrom)
 {

@@ -24,7 +24,7 @@ internal static class InsideSeams
     /// <param name="face">Height of that face, mm.</param>
     public static Joint ToHead(HangingSpec hanging, VesselDesign vessel, (string Id, string Name) part, double face) => Fillet(
         hanging, Names.Of(hanging.HangsFrom), part, Math.Min(hanging.Wall, vessel.Head(hanging.HangsFrom).Wall),
-        LevelRing.Along(hanging.OutsideDiameter / 2, face, Way.Outward, Way.Axial(hanging.HangsFrom == PortHost.Top ? -1 : 1), 0));
+        LevelRing.Along(hanging.OutsideDiameter / 2, face, Way.Outward, Way.Axial(hanging.HangsFrom == VesselEnd.Top ? -1 : 1), 0));
 
     public static Joint Fillet(
         InsideSpec held, string host, (string Id, string Name) part, double wall, Func<double, Station> along)

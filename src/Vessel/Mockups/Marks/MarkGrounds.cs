@@ -19,12 +19,12 @@ internal static class MarkGrounds
             yield return new(course.Name, course.Outer, start, Deepest(course.Wall));
         }
 
-        var ends = new[] { (PortHost.Bottom, 0, 0.0), (PortHost.Top, outside.Pieces.Length - 1, outside.Joints[^1]) };
+        var ends = new[] { (VesselEnd.Bottom, 0, 0.0), (VesselEnd.Top, outside.Pieces.Length - 1, outside.Joints[^1]) };
         foreach (var (end, piece, start) in ends)
         {
             // A ring to stand it in takes the room under it.
             if (design.Head(end).Plate is { } head && outside.Pieces[piece] is LinePiece line
-                && (end == PortHost.Top || plan.Options.Stand == 0))
+                && (end == VesselEnd.Top || plan.Options.Stand == 0))
                 yield return new(Names.Of(end), line, start, Deepest(head.Wall));
         }
     }

@@ -11,7 +11,7 @@ internal sealed class OrderRules
 {
     private readonly VesselDesign _design;
     private readonly ImmutableArray<PortSite> _sites;
-    private readonly PortHost _closing;
+    private readonly VesselEnd _closing;
     private readonly ImmutableArray<Joint> _welds;
     private readonly ImmutableHashSet<string> _ids;
 
@@ -116,7 +116,7 @@ internal sealed class OrderRules
     private bool ShutsIn(DividerSpec disc) => disc.Fits is null && _design.All<PackingDesign>().Any(packing =>
         PackingRoom.EnteredFrom(packing, _design, _sites) is { } from && from != _closing
         && PackingRoom.Shutting(packing, _design, _sites) is { Fits: null } last
-        && (from == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
+        && (from == VesselEnd.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>What stands in a head is welded to it before it closes the shell, whatever else its kind asks for.</summary>
     private IEnumerable<WorkLink> Heads(ImmutableArray<Head> heads, Welds numbered)
@@ -124,7 +124,7 @@ internal sealed class OrderRules
         foreach (var head in heads)
         {
             var seam = At(WeldRole.HeadSeam, head.Path);
-            foreach (var port in _design.Ports.Where(port => port.Host == head.End))
+            foreach (var port in _design.Ports.Where(port => port.End == head.End))
                 yield return new(At(WeldRole.PortSeam, port.Path), seam, "both sides of a loose head are in reach");
             foreach (var link in head.Links(numbered))
                 yield return link;
@@ -146,7 +146,7 @@ internal sealed class OrderRules
         // A port that carries something waits for that.
         var held = hanging.Where(one => one.Carrier is null).ToList();
         var bare = _design.Ports.Where(port => !hanging.Exists(other => other.Carrier == port.Name));
-        foreach (var (one, port) in Pairs(held, bare, (one, port) => port.Host == one.HangsFrom))
+        foreach (var (one, port) in Pairs(held, bare, (one, port) => port.End == one.HangsFrom))
             yield return new(At(WeldRole.PortSeam, port.Path), Hold(one), "its root is reached from both sides of a bare head");
 
         // Each is welded on its outside, so what is narrower comes first.
@@ -168,7 +168,7 @@ internal sealed class OrderRules
     private bool ShutsInTube(DividerSpec disc, HangingSpec sleeve) => _design.All<PackingDesign>().Any(packing =>
         PackingRoom.Through(packing, _design, _sites) is not null && PackingRoom.Shutting(packing, _design, _sites) is { } last
             && last.Fits == sleeve.Name
-        && (sleeve.HangsFrom == PortHost.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
+        && (sleeve.HangsFrom == VesselEnd.Top ? disc.Height <= last.Height : disc.Height >= last.Height));
 
     /// <summary>Order of the discs: in one bore the one that lies furthest from the end that stays open comes first.</summary>
     private IEnumerable<WorkLink> Discs()
@@ -228,7 +228,7 @@ internal sealed class OrderRules
         IEnumerable<TOne> first, IEnumerable<TOther> second, Func<TOne, TOther, bool> holds) =>
         from one in first from other in second where holds(one, other) select (one, other);
 
-    private static PortHost[] Ends() => [PortHost.Top, PortHost.Bottom];
+    private static VesselEnd[] Ends() => [VesselEnd.Top, VesselEnd.Bottom];
 
     /// <summary>The one task that holds something inside.</summary>
     private string Hold(InsideSpec held) => held.IsWelded ? At(WeldRole.Hold, held.Path) : WorkTask.Fitting(held.Path);

@@ -55,17 +55,17 @@ internal static class WorkTasks
     /// the
     /// internals, for they go in with it; else the top.
     /// </summary>
-    public static PortHost ClosingEnd(VesselDesign design, ImmutableArray<PortSite> sites)
+    public static VesselEnd ClosingEnd(VesselDesign design, ImmutableArray<PortSite> sites)
     {
         if (design.All<PackingDesign>().Select(packing => PackingRoom.EnteredFrom(packing, design, sites))
             .FirstOrDefault(end => end is not null) is { } entered)
-            return entered == PortHost.Top ? PortHost.Bottom : PortHost.Top;
+            return entered == VesselEnd.Top ? VesselEnd.Bottom : VesselEnd.Top;
         var ends = design.All<HangingSpec>().Select(hanging => hanging.HangsFrom).ToList();
         if (ends.Count > 0)
-            return ends.TrueForAll(end => end == PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
+            return ends.TrueForAll(end => end == VesselEnd.Bottom) ? VesselEnd.Bottom : VesselEnd.Top;
         // What stands over a head's seam is drilled and welded while the other end is open.
         var over = sites.Select(site => site.Over).ToHashSet();
-        return over.Contains(PortHost.Top) && !over.Contains(PortHost.Bottom) ? PortHost.Bottom : PortHost.Top;
+        return over.Contains(VesselEnd.Top) && !over.Contains(VesselEnd.Bottom) ? VesselEnd.Bottom : VesselEnd.Top;
     }
 
     private static WorkTask Round(Joint last, ImmutableArray<Joint> seams, VesselDesign design, string closing)

@@ -18,12 +18,14 @@ internal static class HeadPortCheck
     public static IEnumerable<Fault> Find(PortSites sites)
     {
         var (shown, design) = (new UnitFormat(sites.Design.Units), sites.Design);
-        foreach (var stand in sites.All.Where(stand => stand.Port.Host != PortHost.Shell))
+        foreach (var stand in sites.All)
         {
             var port = stand.Port;
-            var fault = design.Head(port.Host).Plate is { } flat ? OnFlat(shown, design.Shell.AtEnd(port.Host), flat, port)
-                : sites.Shape(port.Host) is { } shape ? OnShape(shown, sites, shape, stand)
-                : AtTip(shown, design, port);
+            if (port.End is not { } end)
+                continue;
+            var fault = design.Head(port).Plate is { } flat ? OnFlat(shown, design.Shell.AtEnd(end), flat, port)
+                : sites.Shape(end) is { } shape ? OnShape(shown, sites, shape, stand)
+                : AtTip(shown, design, port, end);
             if (fault is not null)
                 yield return fault;
         }
@@ -66,12 +68,12 @@ internal static class HeadPortCheck
     }
 
     /// <summary>A port that closes a cone's tip must leave some of the cone; where it does not there is no shape to ask.</summary>
-    private static Fault? AtTip(UnitFormat shown, VesselDesign design, PortDesign port) =>
-        design.Head(port.Host).IsClosedByPort && HeadShape.IsAtPole(port, port.Host)
-            && HeadShape.TipOf(port) >= design.Shell.AtEnd(port.Host).InnerRadius
+    private static Fault? AtTip(UnitFormat shown, VesselDesign design, PortDesign port, VesselEnd end) =>
+        design.Head(end).IsClosedByPort && HeadShape.IsAtPole(port, end)
+            && HeadShape.TipOf(port) >= design.Shell.AtEnd(end).InnerRadius
             ? new(
                 FaultCodes.PortOffHead, port.SizeKey, $"'{port.Name}' does not stay on the head, one wall from its rim.",
-                shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(port.Host).InnerRadius)}",
+                shown.Length(port.OutsideDiameter), $"less than {shown.LengthDown(2 * design.Shell.AtEnd(end).InnerRadius)}",
                 "Use a smaller port.")
             : null;
 

@@ -18,7 +18,7 @@ internal static class HoleSawCheck
         if (course.IsCone)
             return None("stands in a cone");
         if (stand.Site?.Over is { } end)
-            return None($"stands over the seam of the {(end == PortHost.Top ? "top" : "bottom")}");
+            return None($"stands over the seam of the {(end == VesselEnd.Top ? "top" : "bottom")}");
         var size = 2 * course.Low;
         // Written so that a NaN does not pass as a size.
         return !(size < HoleSaws.Least || size > HoleSaws.Most) ? null

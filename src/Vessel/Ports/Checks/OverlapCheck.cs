@@ -45,7 +45,7 @@ internal static class OverlapCheck
 
     /// <summary>A cone's tip is cut square to its sheet, so that outside it is wider than a tube that passes.</summary>
     private static double HoleInPlan(VesselDesign design, PortDesign port) => port.HoleRadius
-        + (port is { Place.Radius: 0, Joint: PortJoint.SetIn } ? design.Head(port.Host).TipEdge : 0);
+        + (port is { Place.Radius: 0, Joint: PortJoint.SetIn } ? design.Head(port).TipEdge : 0);
 
     /// <summary>
     /// On either face, spread out round the pole. What lies beyond the head's edge is drawn to it, where no port of the head comes.
@@ -72,7 +72,7 @@ internal static class OverlapCheck
         from over in sites.Found
         where over.Over is not null
         from site in sites.Found
-        where site.Port.Host == over.Over && RunTogether(sites.Shape(site.Port.Host)!, over, site)
+        where site.Port.End == over.Over && RunTogether(sites.Shape(over.Over!.Value)!, over, site)
         select new Fault(FaultCodes.HolesOverlap, $"{site.Port.Path}.at",
             $"The holes of '{over.Port.Name}', which stands over the seam, and '{site.Port.Name}' run into each other.", null, null,
             "Move one of the two, or make one smaller.");
@@ -92,7 +92,7 @@ internal static class OverlapCheck
                 if (Leans(sited[earlier]) || Leans(sited[later]))
                 {
                     if (sited[earlier].Site is { } first && sited[later].Site is { } second
-                        && RunTogether(sites.Shape(a.Host)!, first, second))
+                        && RunTogether(sites.Shape(a.End!.Value)!, first, second))
                     {
                         yield return new Fault(FaultCodes.HolesOverlap, $"{b.Path}.at",
                             $"The holes of '{a.Name}' and '{b.Name}' run into each other.", null, null,

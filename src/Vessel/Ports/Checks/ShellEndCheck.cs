@@ -21,11 +21,11 @@ internal static class ShellEndCheck
                 yield return across;
             if (OverHead(hole.Site) is { } fault)
                 yield return fault;
-            foreach (var (end, host) in new[] { (lower, PortHost.Bottom), (upper, PortHost.Top) })
+            foreach (var (end, host) in new[] { (lower, VesselEnd.Bottom), (upper, VesselEnd.Top) })
             {
                 if (host != over && end.Find(shown, shell.Wall) is { } near)
                     yield return OverProposal(sites, hole.Port, host) is { } height
-                        ? near with { Remedy = $"{near.Remedy} Or {(host == PortHost.Bottom ? $"at most {shown.LengthDown(height - Hair)}" : $"at least {shown.LengthUp(height + Hair)}")}, to stand over the seam of the {end.Head}." }
+                        ? near with { Remedy = $"{near.Remedy} Or {(host == VesselEnd.Bottom ? $"at most {shown.LengthDown(height - Hair)}" : $"at least {shown.LengthUp(height + Hair)}")}, to stand over the seam of the {end.Head}." }
                         : near;
             }
         }
@@ -35,12 +35,12 @@ internal static class ShellEndCheck
     private const double Hair = 1e-3;
 
     /// <summary>The height nearest to the port's own at which it stands over the head's seam; null where none does.</summary>
-    private static double? OverProposal(PortSites sites, PortDesign port, PortHost head)
+    private static double? OverProposal(PortSites sites, PortDesign port, VesselEnd head)
     {
         const int tries = 48, halvings = 30;
         bool IsOver(double height) => sites.Stand(port with { Place = port.Place with { Height = height } }).Site is { } moved
             && moved.Over == head && OverHead(moved) is null;
-        var (from, edge) = (port.Place.Height, head == PortHost.Bottom ? 0 : sites.Design.Shell.Height);
+        var (from, edge) = (port.Place.Height, head == VesselEnd.Bottom ? 0 : sites.Design.Shell.Height);
         double Try(int i) => from + (i * (edge - from) / tries);
         if (Enumerable.Range(1, tries).FirstOrDefault(i => IsOver(Try(i))) is not (> 0 and var first))
             return null;
@@ -60,7 +60,7 @@ internal static class ShellEndCheck
         var port = site.Port;
         return site.Over is not { } head || (site.Outside.Takes(port.OuterRadius) && site.Inside.Takes(port.HoleRadius)) ? null
             : new(FaultCodes.PortOffShell, $"{port.Path}.at.height",
-                $"'{port.Name}' reaches past the {(head == PortHost.Top ? "top" : "bottom")} head beyond the shell's edge.",
+                $"'{port.Name}' reaches past the {(head == VesselEnd.Top ? "top" : "bottom")} head beyond the shell's edge.",
                 null, null, "Move it away from the head, or make it smaller.");
     }
 

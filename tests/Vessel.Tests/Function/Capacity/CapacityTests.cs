@@ -50,7 +50,7 @@ public sealed class CapacityTests
     [Fact]
     public void A_tube_through_the_lid_takes_the_room_of_its_metal()
     {
-        var port = Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10 };
+        var port = Designs.OnHead("outlet", VesselEnd.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 10 };
         var (with, without) = (Compiler.Assemble(Designs.Vessel(_shell, port)), Compiler.Assemble(Designs.Vessel(_shell)));
 
         Near.Relative(Math.PI * (256 - 196) * 10, without.Capacity.Brim - with.Capacity.Brim, 1e-9);
@@ -75,7 +75,7 @@ public sealed class CapacityTests
     [Fact]
     public void Plugged_bungs_let_nothing_out()
     {
-        var drain = Designs.OnHead("drain", PortHost.Bottom, 22, 4, 0) with { Thread = Designs.Thread };
+        var drain = Designs.OnHead("drain", VesselEnd.Bottom, 22, 4, 0) with { Thread = Designs.Thread };
 
         Assert.Equal(0, Compiler.Assemble(Designs.Vessel(_shell, drain)).Capacity.Fillable);
     }
@@ -109,7 +109,7 @@ public sealed class CapacityTests
         var design = Designs.Vessel(
             _shell,
             Designs.Branch("inlet", 32, 2, new(244, 0, 0, 0, 0)),
-            Designs.OnHead("vent", PortHost.Top, 32, 2, 0),
+            Designs.OnHead("vent", VesselEnd.Top, 32, 2, 0),
             gauge);
 
         var capacity = Compiler.Assemble(design).Capacity;
@@ -123,7 +123,7 @@ public sealed class CapacityTests
     {
         var spill = Designs.Branch("spill", 32, 2, new(100, 1, 0, Math.PI / 6, 0)) with { Length = 80 };
         var built = Compiler.Assemble(Designs.Vessel(_shell, Designs.Branch("inlet", 32, 2, new(280, 0, 0, 0, 0)),
-            Designs.OnHead("vent", PortHost.Top, 32, 2, 0), spill));
+            Designs.OnHead("vent", VesselEnd.Top, 32, 2, 0), spill));
 
         Assert.Equal("oil runs out through 'spill', over the highest place of its pipe", built.Capacity.LimitedBy);
         Near.Absolute(100 + (80 * Math.Sin(Math.PI / 6)) - (14 * Math.Cos(Math.PI / 6)), built.Capacity.Events[0].Height, 1e-9);

@@ -51,7 +51,7 @@ public sealed class LeaningCapacityTests
     [InlineData(60, -1, 150)]
     public void A_dome_a_shell_and_a_tube_hold_what_points_by_lot_say(double degrees, double toward, double onAxis)
     {
-        var outlet = Designs.OnHead("outlet", PortHost.Top, 40, 8, 20, 1) with { Joint = PortJoint.SetIn, InsideLength = 60 };
+        var outlet = Designs.OnHead("outlet", VesselEnd.Top, 40, 8, 20, 1) with { Joint = PortJoint.SetIn, InsideLength = 60 };
         var built = Compiler.Assemble(Designs.Vessel(_shell, outlet));
         var lean = new Position(degrees * Math.PI / 180, toward);
         var (up, level, ceiling) = (lean.Up, onAxis * Math.Cos(lean.Angle), 200 - 3);

@@ -62,7 +62,7 @@ public sealed class LeaningHeadsTests
         const double bore = 8;
         var cavity = Cavity(
             new ConeHead("bottom", Designs.Stainless, 2, Math.PI / 4, 0, 0.5),
-            Designs.OnHead("drain", PortHost.Bottom, 2 * (bore + 3), 3, 0));
+            Designs.OnHead("drain", VesselEnd.Bottom, 2 * (bore + 3), 3, 0));
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
         var (apex, s) = (Lowest(cavity) - bore, above * cos);
         var (low, high) = (s / (cos + sin), s / (cos - sin));

@@ -78,6 +78,6 @@ public sealed class FlangedHeadTests
         Assert.Equal((6, 6, 0), (cone.Knuckle, cone.Nose, cone.Flange));
         Assert.Equal(Math.PI / 4, cone.HalfAngle, Rounding);
         // Inside depth of the pan: flange and knuckle.
-        Assert.Equal(27.5, HeadShape.Of(PortHost.Top, design)!.Depth, Rounding);
+        Assert.Equal(27.5, HeadShape.Of(VesselEnd.Top, design)!.Depth, Rounding);
     }
 }

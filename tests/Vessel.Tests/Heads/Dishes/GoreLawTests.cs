@@ -19,7 +19,7 @@ public sealed class GoreLawTests
     {
         foreach (var (vessel, shape, _, crown) in Heads(built))
         {
-            var drilled = vessel.Sites.Where(site => site.Port.Host == EndOf(shape, vessel)).Sum(DrilledDome.DrilledOut);
+            var drilled = vessel.Sites.Where(site => site.Port.End == EndOf(shape, vessel)).Sum(DrilledDome.DrilledOut);
             Near.Relative(shape.Head.Outer.Volume - shape.Head.Inner.Volume,
                 AllGores(shape, vessel).Sum(part => part.Quantity * part.Volume) + crown.Volume + drilled, 1e-9);
         }
@@ -45,7 +45,7 @@ public sealed class GoreLawTests
         {
             var size = 1e-10 * vessel.Design.Shell.OutsideDiameter;
             var (wall, rim) = (gore.Solid.Faces.OfType<SideFace>().Single(), crown.Solid.Faces.OfType<SideFace>().First());
-            var step = EndOf(shape, vessel) == PortHost.Top ? gore.Quantity - 1 : 1;
+            var step = EndOf(shape, vessel) == VesselEnd.Top ? gore.Quantity - 1 : 1;
             foreach (var share in Enumerable.Range(0, 9).Select(i => i / 8.0))
             {
                 foreach (var (edge, of) in new[] { (wall.A, rim.A), (wall.B, rim.B) })
@@ -79,7 +79,7 @@ public sealed class GoreLawTests
             var (from, to) = (seam.Along(seam.Domain.Start).Root, seam.Along(seam.Domain.End).Root);
 
             Near.Absolute(radius, double.Hypot(from.X, from.Y), 1e-9 * radius);
-            Near.Absolute(end == PortHost.Top ? vessel.Design.Shell.Height : 0, from.Z, 1e-9 * radius);
+            Near.Absolute(end == VesselEnd.Top ? vessel.Design.Shell.Height : 0, from.Z, 1e-9 * radius);
             Near.Relative(Turns.Full * double.Hypot(to.X, to.Y), cap.Length, 1e-9);
             Near.Relative(shape.Head.Outer.Length - shape.CapReachOutside, seam.Length, 1e-9);
             var slope = (seam.Along(seam.Domain.At(0.4 + 1e-6)).Root - seam.Along(seam.Domain.At(0.4 - 1e-6)).Root).Unit();
@@ -110,7 +110,7 @@ public sealed class GoreLawTests
 
     private static IEnumerable<(Assembly Vessel, GoreShape Shape, Part Gore, Part Crown)> Heads(Assembly vessel)
     {
-        foreach (var end in new[] { PortHost.Top, PortHost.Bottom })
+        foreach (var end in new[] { VesselEnd.Top, VesselEnd.Bottom })
         {
             if (GoreShape.Of(end, vessel.Design) is { } shape)
             {
@@ -126,6 +126,6 @@ public sealed class GoreLawTests
         vessel.Parts.Where(part => part.Kind == PartKind.Gore
             && part.Id.StartsWith(Slug.Of(GoreDesign.GoreOf(Names.Of(EndOf(shape, vessel)))), StringComparison.Ordinal));
 
-    private static PortHost EndOf(GoreShape shape, Assembly vessel) =>
-        shape.Design.Path == vessel.Design.Top.Path ? PortHost.Top : PortHost.Bottom;
+    private static VesselEnd EndOf(GoreShape shape, Assembly vessel) =>
+        shape.Design.Path == vessel.Design.Top.Path ? VesselEnd.Top : VesselEnd.Bottom;
 }

@@ -25,7 +25,7 @@ public sealed class GorePortsTests
     {
         Ports =
         [
-            Designs.OnHead("drain", PortHost.Bottom, wide, 2, radius, angle) with
+            Designs.OnHead("drain", VesselEnd.Bottom, wide, 2, radius, angle) with
             {
                 Path = "ports[0]", Length = 60, Place = new PortPlace(0, angle, 0, 0, radius) { SquareToSurface = square },
             },
@@ -106,7 +106,7 @@ public sealed class GorePortsTests
 
         Assert.Equal(
             code is null ? [] : [code],
-            new[] { PortHost.Top, PortHost.Bottom }.SelectMany(end => design.Head(end).Faults(end, design)).Select(fault => fault.Code));
+            new[] { VesselEnd.Top, VesselEnd.Bottom }.SelectMany(end => design.Head(end).Faults(end, design)).Select(fault => fault.Code));
     }
 
     /// <summary>Between the seam of the cap and the port on a gore there are two walls, or a finding.</summary>

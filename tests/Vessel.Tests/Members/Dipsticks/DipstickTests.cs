@@ -104,7 +104,7 @@ public sealed class DipstickTests
     private static VesselDesign Vessel(string how)
     {
         var shell = Designs.Shell(150, 2, 220);
-        var filler = Designs.OnHead("filler", PortHost.Top, 30, 2, 40, 1);
+        var filler = Designs.OnHead("filler", VesselEnd.Top, 30, 2, 40, 1);
         var design = Designs.Vessel(shell, Designs.Branch("inlet", 25, 2, new(170, 3, 0, 0, 0)), filler) with
         {
             Members = [_stick],

@@ -17,16 +17,16 @@ public sealed class InsideTests
     private static readonly WindowsDesign _windows = new("inside.cap.windows", 4, 14, 12, 3, 10, 0.2);
 
     public static CupDesign Cap(CupOpening opens, StockForm form = StockForm.Tube) => new(
-        "inside.cap", "cap", _shell.Material, 60, 2, 36, opens, PortHost.Top, Fixing.Weld,
+        "inside.cap", "cap", _shell.Material, 60, 2, 36, opens, VesselEnd.Top, Fixing.Weld,
         opens == CupOpening.Down ? 20 : 0, opens == CupOpening.Down ? "outlet" : null, 0.2,
         opens == CupOpening.Down ? 0 : 5, form, 1, [_windows], null);
 
     public static InnerTubeDesign Sleeve => new(
-        "inside.sleeve", "sleeve", _shell.Material, 90, 2, 80, PortHost.Top, Fixing.Weld, []);
+        "inside.sleeve", "sleeve", _shell.Material, 90, 2, 80, VesselEnd.Top, Fixing.Weld, []);
 
     public static VesselDesign Vessel(params CupDesign[] caps) => Designs.Vessel(
         _shell,
-        Designs.OnHead("outlet", PortHost.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 22, Length = 40 },
+        Designs.OnHead("outlet", VesselEnd.Top, 32, 2, 0) with { Joint = PortJoint.SetIn, InsideLength = 22, Length = 40 },
         Designs.Branch("inlet", 30, 2, new(140, 0, 0, 0, 0)) with { Length = 50 }) with
     {
         Top = Designs.Inset(_shell, "top", 3, recess: 0),

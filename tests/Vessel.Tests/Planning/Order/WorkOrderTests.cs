@@ -31,12 +31,12 @@ public sealed class WorkOrderTests
                 design = design with
                 {
                     Ports = [.. design.Ports,
-                    Designs.OnHead("way out", PortHost.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
+                    Designs.OnHead("way out", VesselEnd.Top, 20, 2, 0) with { Path = "ports[99]", Joint = PortJoint.SetIn }]
                 };
             var sites = design.Ports.Select(PortSites.Of(design).Of).ToImmutableArray();
             ImmutableArray<Member> members = [.. sites.Select(site => new Port(site, design)), .. MemberKinds.Build(design, sites)];
             var chamber = new Chamber(
-                Courses.Build(design, sites), HeadKinds.Build(PortHost.Top, design, sites), HeadKinds.Build(PortHost.Bottom, design, sites));
+                Courses.Build(design, sites), HeadKinds.Build(VesselEnd.Top, design, sites), HeadKinds.Build(VesselEnd.Bottom, design, sites));
 
             AssertKept(WorkOrder.Of(design, sites, chamber.Heads, members, [], new([.. chamber.Joints, .. members.SelectMany(member => member.Joints)])));
         }
