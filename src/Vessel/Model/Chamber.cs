@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 
 namespace Vessel.Model;
 
@@ -13,6 +14,9 @@ internal sealed record Chamber(ImmutableArray<Course> Courses, Head Top, Head Bo
 {
     /// <summary>The two closures, the top first.</summary>
     public ImmutableArray<Head> Heads => [Top, Bottom];
+
+    /// <summary>The closure of an end.</summary>
+    public Head Head(VesselEnd end) => end == VesselEnd.Top ? Top : Bottom;
 
     /// <summary>All walls in the order in which their parts are listed.</summary>
     public ImmutableArray<Wall> Walls => [.. Courses, .. Heads];

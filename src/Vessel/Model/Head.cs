@@ -19,6 +19,11 @@ internal abstract class Head(VesselEnd end, string name, HeadDesign spec) : Wall
     /// <summary>The weld that closes the shell; null where none does.</summary>
     public abstract Joint? Closing { get; }
 
+    /// <summary>Id of the task that closes its end: the weld, or where none does one of its own tasks, which fits it.</summary>
+    /// <param name="welds">All of the vessel's, numbered.</param>
+    public string ClosingTask(Welds welds) =>
+        Closing is { } weld ? WorkTask.Welding(welds.One(weld.Role, weld.Owner)) : WorkTask.Fitting(Path);
+
     public override IEnumerable<Joint> Joints => Closing is { } closing ? Seams.Append(closing) : Seams;
 
     /// <summary>

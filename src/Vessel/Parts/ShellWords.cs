@@ -46,9 +46,12 @@ internal sealed record ShellWords(ShellCourse Course, ShellCourse Turned, SheetP
         var courses = vessel.Shell.Courses;
         var i = courses.IndexOf(course);
         var girths = vessel.Shell.Reducer is { } reducer ? welds.Of(WeldRole.GirthSeam, reducer.Path) : [];
-        var above = i == courses.Length - 1 ? $"top {welds.One(WeldRole.HeadSeam, vessel.Top.Path)}" : $"{courses[i + 1].Name} {girths[i]}";
-        var below = i == 0 ? $"bottom {welds.One(WeldRole.HeadSeam, vessel.Bottom.Path)}" : $"{courses[i - 1].Name} {girths[i - 1]}";
+        var above = i == courses.Length - 1 ? Ends("top", vessel.Top) : $"{courses[i + 1].Name} {girths[i]}";
+        var below = i == 0 ? Ends("bottom", vessel.Bottom) : $"{courses[i - 1].Name} {girths[i - 1]}";
         return $"{above}  {below}";
+
+        // What closes an end may be no weld.
+        string Ends(string name, HeadDesign head) => string.Join(' ', welds.Of(WeldRole.HeadSeam, head.Path).Prepend(name));
     }
 
     /// <param name="left">Whether openings are left to be cut later.</param>

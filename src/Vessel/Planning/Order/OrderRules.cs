@@ -14,10 +14,13 @@ internal sealed class OrderRules
     private readonly VesselEnd _closing;
     private readonly ImmutableArray<Joint> _welds;
     private readonly ImmutableHashSet<string> _ids;
+    private readonly ImmutableDictionary<VesselEnd, string> _closes;
 
-    private OrderRules(VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Joint> welds, ImmutableArray<WorkTask> tasks)
+    private OrderRules(
+        VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, Welds numbered, ImmutableArray<WorkTask> tasks)
     {
-        (_design, _sites, _welds) = (design, sites, welds);
+        (_design, _sites, _welds) = (design, sites, numbered.All);
+        _closes = heads.ToImmutableDictionary(head => head.End, head => head.ClosingTask(numbered));
         _closing = WorkTasks.ClosingEnd(design, sites);
         _ids = [.. tasks.Select(task => task.Id)];
     }
@@ -26,7 +29,7 @@ internal sealed class OrderRules
         VesselDesign design, ImmutableArray<PortSite> sites, ImmutableArray<Head> heads, ImmutableArray<Member> members, Welds numbered,
             ImmutableArray<WorkTask> tasks)
     {
-        var rules = new OrderRules(design, sites, numbered.All, tasks);
+        var rules = new OrderRules(design, sites, heads, numbered, tasks);
         ImmutableArray<WorkLink> links =
         [
             .. new[]
@@ -90,10 +93,10 @@ internal sealed class OrderRules
         from task in Tasks(over.Port)
         from link in new[]
         {
-            new WorkLink(At(WeldRole.HeadSeam, _design.Head(end).Path), task, "its hole is made through the finished seam"),
+            new WorkLink(Closes(end), task, "its hole is made through the finished seam"),
             end == _closing
                 ? new WorkLink(task, WorkTask.Testing, "it must be closed")
-                : new WorkLink(task, At(WeldRole.HeadSeam, _design.Head(_closing).Path),
+                : new WorkLink(task, Closes(_closing),
                     "its root and lip are reached from the open end"),
         }
         select link;
@@ -106,7 +109,7 @@ internal sealed class OrderRules
         from first in _sites.Where(site => site.Port.Host == PortHost.Shell && site.Over is null).Select(site => site.Port)
             .SelectMany(Tasks)
             .Concat(_design.All<DividerSpec>().Where(disc => disc.Fits is null && !ShutsIn(disc)).Select(Hold))
-        from head in Ends().Select(end => At(WeldRole.HeadSeam, _design.Head(end).Path))
+        from head in Ends().Select(end => Closes(end))
         select new WorkLink(first, head, "its root and lip are reached from the open ends");
 
     /// <summary>
@@ -123,7 +126,7 @@ internal sealed class OrderRules
     {
         foreach (var head in heads)
         {
-            var seam = At(WeldRole.HeadSeam, head.Path);
+            var seam = Closes(head.End);
             foreach (var port in _design.Ports.Where(port => port.End == head.End))
                 yield return new(At(WeldRole.PortSeam, port.Path), seam, "both sides of a loose head are in reach");
             foreach (var link in head.Links(numbered))
@@ -140,7 +143,7 @@ internal sealed class OrderRules
             if (one.Carrier is { } outlet)
                 yield return new(Hold(one), At(WeldRole.PortSeam, _design.Ports.Single(p => p.Name == outlet).Path),
                     "between lid and plate there is no room for a torch");
-            yield return new(Hold(one), At(WeldRole.HeadSeam, _design.Head(one.HangsFrom).Path), "it goes in with its head");
+            yield return new(Hold(one), Closes(one.HangsFrom), "it goes in with its head");
         }
 
         // A port that carries something waits for that.
@@ -156,7 +159,7 @@ internal sealed class OrderRules
         foreach (var (tube, disc) in Pairs(hanging, _design.All<DividerSpec>(), (tube, disc) => disc.Fits == tube.Name))
         {
             yield return ShutsInTube(disc, tube)
-                ? new(Hold(disc), At(WeldRole.HeadSeam, _design.Head(tube.HangsFrom).Path), "it goes in with its head")
+                ? new(Hold(disc), Closes(tube.HangsFrom), "it goes in with its head")
                 : new(Hold(disc), Hold(tube), "its bead is reached from the sleeve's open end");
         }
 
@@ -196,7 +199,7 @@ internal sealed class OrderRules
 
             foreach (var end in Ends())
             {
-                var head = At(WeldRole.HeadSeam, _design.Head(end).Path);
+                var head = Closes(end);
                 yield return end != _closing && discs.Exists(ShutsIn)
                     ? new(head, stuffing, "it is laid round the tube that passes into it")
                     : new(stuffing, head, "it goes in while there is a way");
@@ -213,7 +216,7 @@ internal sealed class OrderRules
     /// <summary>The closing seam after everything but test and finish, over a clean inside.</summary>
     private IEnumerable<WorkLink> Closing(ImmutableArray<WorkTask> tasks)
     {
-        var closing = At(WeldRole.HeadSeam, _design.Head(_closing).Path);
+        var closing = Closes(_closing);
         var late = _sites.Where(site => site.Over == _closing).SelectMany(site => Tasks(site.Port)).Append(closing).ToHashSet();
         foreach (var task in tasks.Where(task => task.Kind is not (WorkKind.Clean or WorkKind.Test or WorkKind.Finish)
             && task.Rank <= WorkRank.Test && !late.Contains(task.Id)))
@@ -229,6 +232,9 @@ internal sealed class OrderRules
         from one in first from other in second where holds(one, other) select (one, other);
 
     private static VesselEnd[] Ends() => [VesselEnd.Top, VesselEnd.Bottom];
+
+    /// <summary>The task that closes an end.</summary>
+    private string Closes(VesselEnd end) => _closes[end];
 
     /// <summary>The one task that holds something inside.</summary>
     private string Hold(InsideSpec held) => held.IsWelded ? At(WeldRole.Hold, held.Path) : WorkTask.Fitting(held.Path);
