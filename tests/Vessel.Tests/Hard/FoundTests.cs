@@ -61,6 +61,19 @@ public sealed class FoundTests
         Assert.NotEmpty(Compiler.Assemble(DesignReader.Read(text).Value!).Parts);
     }
 
+    /// <summary>The hose's port is wider than the bore of so narrow a body: no length lets its end come through.</summary>
+    [Fact]
+    public void A_fault_tells_no_length_that_is_not_a_number()
+    {
+        var text = Support.Repository.Design("harbour-launch-breather.yaml")
+            .Replace("{ body: 120,", "{ body: 29.082,", StringComparison.Ordinal);
+
+        var faults = DesignReader.Read(text).Faults;
+
+        Assert.Contains(faults, fault => fault.Code == FaultCodes.EndOutsideHost);
+        Assert.DoesNotContain(faults, fault => fault.ToString()!.Contains("NaN", StringComparison.Ordinal));
+    }
+
     private static ImmutableArray<Fault> WithDisc(string sleeveLength, string disc) => DesignReader.Read($$"""
         vessel: Bilge breather
         material: stainless 304

@@ -5,6 +5,10 @@ public readonly record struct Amount(double Low, double Likely, double High)
 {
     public static Amount Exactly(double value) => new(value, value, value);
 
+    /// <summary>A likely value among two others; also where they differ by their rounding only, in whatever order that leaves them.</summary>
+    public static Amount Around(double likely, double one, double other) =>
+        new(Math.Min(likely, Math.Min(one, other)), likely, Math.Max(likely, Math.Max(one, other)));
+
     /// <summary>All three are one number.</summary>
     public bool IsSingle => Low == Likely && Likely == High;
 

@@ -35,7 +35,7 @@ internal sealed class Mount
     public ImmutableArray<MountLoad> Loads { get; }
 
     /// <summary>Hz: the lowest of the full vessel as a mass at its centre, by how the ears are held.</summary>
-    public Amount Frequency => new(Hertz(EndHold.Hinged), Hertz(EndHold.Elastic), Hertz(EndHold.Clamped));
+    public Amount Frequency => Amount.Around(Hertz(EndHold.Elastic), Hertz(EndHold.Hinged), Hertz(EndHold.Clamped));
 
     private double Hertz(EndHold hold)
     {

@@ -51,8 +51,10 @@ internal static class BranchReachCheck
                 $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, "
                     + $"by up to {shown.LengthDown(left)} along the tube.",
                 shown.Length(port.InsideLength), $"more than {shown.LengthUp(port.InsideLength + left)}",
-                $"Delete 'inside_length', which then is {shown.Length(site.ToComeThrough)} so that the end comes through all round, or use "
-                    + "'inner_end: flush' without it.")
+                site.ToComeThrough is var through && double.IsFinite(through)
+                    ? $"Delete 'inside_length', which then is {shown.Length(through)} so that the end comes through all round, or use "
+                        + "'inner_end: flush' without it."
+                    : "Use a narrower port, or one that stands nearer to the middle: part of it misses the inside of its host.")
             : null;
 
     /// <summary>How far out the foot of a port reaches along it; not a number where it does not meet its host all round.</summary>

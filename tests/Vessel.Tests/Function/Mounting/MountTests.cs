@@ -210,6 +210,18 @@ public sealed class MountTests
     /// Ears on a stout wall are nearly clamped, on a thin one nearly hinged, which bends them twice as far; the finding goes by what the
     /// wall gives, not by the best case.
     /// </summary>
+    /// <summary>On so wide and thin a shell its wall gives way, and how the ears are held says nothing.</summary>
+    [Fact]
+    public void A_frequency_that_the_wall_alone_makes_is_a_range_in_order()
+    {
+        var wide = Repository.Design("harbour-launch-breather.yaml").Replace("{ body: 120,", "{ body: 984.168,", StringComparison.Ordinal);
+
+        var frequency = Compiler.Assemble(Compiler.Read(wide).Value!).Mount.Frequency;
+
+        Near.Relative(frequency.Low, frequency.High, 1e-9);
+        Assert.True(frequency.Low <= frequency.Likely && frequency.Likely <= frequency.High);
+    }
+
     [Fact]
     public void A_thin_wall_holds_ears_badly()
     {
