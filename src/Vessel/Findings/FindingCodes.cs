@@ -60,6 +60,7 @@ public static class FindingCodes
     public const string NoRoomAtPort = "no-room-at-port";
     public const string NoMockup = "no-mock-up";
     public const string NoFixture = "no-fixture";
+    public const string FaceTooNarrow = "face-too-narrow";
     public const string FlangeTooShort = "flange-too-short";
     public const string PrintNotSplit = "print-not-split";
     public const string NameNotPrinted = "name-not-printed";
@@ -78,6 +79,7 @@ public static class FindingCodes
         new(ElbowHoldsOil, "An elbow dips below both ends of its tube and holds liquid.",
             "Turn it to another side, or tilt the port up."),
         new(EndShortOfInside, "A set-in tube's inner end does not come through the host all round.", "Give a longer inside_length."),
+        new(FaceTooNarrow, "A bung is narrower than the face that its fitting seals on.", "Use a wider bung, or a smaller thread."),
         new(FittingChokes, "A fitting's bore is much smaller than its tube's.", "Choose a larger fitting, or a smaller tube."),
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.",
             "Add a port with a tube, or leave one bung open while welding and in use."),

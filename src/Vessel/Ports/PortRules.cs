@@ -32,6 +32,8 @@ internal static class PortRules
         var (port, design) = (site.Port, assembly.Design);
         if (port.Fitting is { Bore: { } bore } fitting)
             yield return Chokes(port, fitting, bore, design);
+        if (port.Thread is { Face: { } face } thread)
+            yield return Narrow(port, thread, face, design);
         if (port.Joint == PortJoint.SetIn && !port.IsFlush)
             yield return Short(site, design);
         if (port.Elbow is { } elbow)
@@ -58,6 +60,16 @@ internal static class PortRules
             design.PlaceOf($"{port.Path}.fitting"),
             $"bore of {fitting.Name} over the tube's of '{port.Name}', areas");
     }
+
+    private static Measure Narrow(PortDesign port, ThreadSize thread, double face, VesselDesign design) => new(
+        FindingCodes.FaceTooNarrow,
+        Severity.Warning,
+        [Slug.Of(port.Name)],
+        () => $"the bung of '{port.Name}' is {NoteText.Length(port.OutsideDiameter)} mm across: the washer of {thread.Name} seals on a face of "
+            + $"{NoteText.Length(face)} mm; use a wider bung, or a smaller thread.",
+        [new("across", port.OutsideDiameter, AtLeast(face), "mm")],
+        design.PlaceOf(port.SizeKey),
+        $"face of '{port.Name}' for the washer of {thread.Name}");
 
     /// <summary>Weld over weld; swarf and a root out of reach where it can only be made on the closed vessel.</summary>
     private static Measure Crossed(PortDesign port, VesselEnd end, Assembly assembly)

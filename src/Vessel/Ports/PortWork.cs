@@ -77,7 +77,11 @@ internal static class PortWork
             FormattableString.Invariant($"from the middle of the {Names.Of(port.Host)}; {PortWords.FreeEnd(site, "0.##")}{inner}"));
     }
 
-    private static string Facing(ThreadSize thread, double allowance) => thread.IsTaper
-        ? "it seals in its taper and has no face: no deeper than the fitting needs"
-        : FormattableString.Invariant($"machine its sealing face: {allowance:0.##} mm were left for it");
+    private static string Facing(ThreadSize thread, double allowance) => thread.Seal switch
+    {
+        ThreadSeal.Taper => "it seals in its taper and has no face: no deeper than the fitting needs",
+        ThreadSeal.ORing => FormattableString.Invariant(
+            $"machine its sealing face ({allowance:0.##} mm were left for it) and cut the chamfer for the O-ring"),
+        _ => FormattableString.Invariant($"machine its sealing face for a bonded washer: {allowance:0.##} mm were left for it"),
+    };
 }

@@ -13,7 +13,7 @@ namespace Vessel.Tests.Export;
 
 public sealed class HolesTests
 {
-    private static readonly ThreadSize _thread = new("M14x1.5", "M14x1.5", 14, 12.5, null, "made up");
+    private static readonly ThreadSize _thread = new("M14x1.5", "M14x1.5", 14, 1.5, 12.5, "made up");
 
     private static readonly Part _part = Flats.PartWith(
         Flats.Cover,

@@ -46,6 +46,7 @@ internal static class RaisedFindings
             ],
         },
         new(FindingCodes.EndShortOfInside, "harbour-launch-breather", "ports.drain.inside_length=0"),
+        new(FindingCodes.FaceTooNarrow, "canal-boat-day-tank", "ports.feed.bung.outside_diameter=21"),
         new(FindingCodes.FitUncertain, "baler-gearbox-breather"),
         new(FindingCodes.FittingChokes, "harbour-launch-breather", "ports.inlet.fitting=dash 6"),
         new(FindingCodes.FlangeTooShort, "harbour-launch-breather", "bracket.stand_off=6"),

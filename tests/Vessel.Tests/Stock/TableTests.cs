@@ -68,7 +68,7 @@ public sealed class TableTests
 
     [Fact]
     public void Only_a_taper_thread_has_no_sealing_face() =>
-        Assert.All(Threads.All, thread => Assert.Equal(thread.Thread.EndsWith("NPT", StringComparison.Ordinal), thread.IsTaper));
+        Assert.All(Threads.All, thread => Assert.Equal(thread.Name.EndsWith("NPT", StringComparison.Ordinal) || thread.Name.StartsWith('R'), thread.IsTaper));
 
     /// <summary>CK Worldwide Form 116: 12 in/min for butts of 1/8 in, 8 for fillets of 1/4 in.</summary>
     [Fact]

@@ -144,8 +144,10 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
     {
         if (Threads.Find(scalar.Text) is { } thread)
             return thread;
-        Report(FaultCodes.UnknownThread, path, $"'{scalar.Text}' is not a thread of the table.",
-            $"Use one of: {string.Join(", ", Threads.All.Select(t => t.Name))}.", scalar.Text);
+        Report(FaultCodes.UnknownThread, path, $"'{scalar.Text}' is no known thread.",
+            $"{Suggestion.Hint(scalar.Text, Threads.All.Select(t => t.Name))} Write it as {Threads.Kinds}; the command 'stock threads' lists them all."
+                .TrimStart(),
+            scalar.Text);
         return null;
     }
 
