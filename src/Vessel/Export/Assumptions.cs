@@ -17,8 +17,9 @@ internal static class Assumptions
             "Cap and root of a butt: 1.875 x 0.3125 and 1.25 x 0.25 of the wall [practice].",
             "98 % of the melted rod stays; length and stub of a rod are among the shop's figures.",
             "Welding time: arc time over the shop's arc share. Cutting, fitting, tacking and cleaning are not in it.",
-            $"Capacity: still {design.Flow.Liquid.Word}, level in all rooms at once; bungs plugged, tubes open; bores through the walls do "
-                + "not count.",
+            $"Capacity: still {design.Flow.Liquid.Word}, level in all rooms at once; bores through the walls do not count"
+                + (design.Ports.Any(port => port.Purpose is null)
+                    ? "; a port that does not say its purpose is open if it is a tube, plugged if it is a bung." : "."),
             "Leans unless the file gives others: 15 deg, the lasting list that ships' machinery must stand by IACS UR M46 (not checked "
                 + "against the source), and twice that, which is also 0.58 g sideways.",
             "Order of assembly, tacks, preheat and distortion notes: [practice], but where a source is named; amps and gas are a start for "

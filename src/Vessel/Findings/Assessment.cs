@@ -34,6 +34,7 @@ public static class Assessment
         .. assembly.Chamber.Heads.SelectMany(head => head.FormingMeasures),
         .. HoleRules.Of(assembly),
         .. VentRules.Of(assembly),
+        .. PurposeRules.Of(assembly),
         .. InsideRules.Of(assembly),
         .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),

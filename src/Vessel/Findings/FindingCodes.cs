@@ -61,6 +61,10 @@ public static class FindingCodes
     public const string NoMockup = "no-mock-up";
     public const string NoFixture = "no-fixture";
     public const string FaceTooNarrow = "face-too-narrow";
+    public const string FillTooLow = "fill-too-low";
+    public const string OutletTooHigh = "outlet-too-high";
+    public const string OverflowIsVent = "overflow-is-vent";
+    public const string OverflowTooHigh = "overflow-too-high";
     public const string FlangeTooShort = "flange-too-short";
     public const string PrintNotSplit = "print-not-split";
     public const string NameNotPrinted = "name-not-printed";
@@ -80,6 +84,10 @@ public static class FindingCodes
             "Turn it to another side, or tilt the port up."),
         new(EndShortOfInside, "A set-in tube's inner end does not come through the host all round.", "Give a longer inside_length."),
         new(FaceTooNarrow, "A bung is narrower than the face that its fitting seals on.", "Use a wider bung, or a smaller thread."),
+        new(FillTooLow, "A filler's rim lies below the working level.", "Lengthen the filler, or move it up."),
+        new(OutletTooHigh, "A liquid outlet's mouth lies above the working level: it draws air.", "Move the outlet down."),
+        new(OverflowIsVent, "Nothing but an overflow lets air in and out: liquid in it shuts the vessel.", "Add a vent above the overflow."),
+        new(OverflowTooHigh, "Liquid runs out elsewhere, or seals the gas path, before it reaches the overflow.", "Move the overflow down."),
         new(FittingChokes, "A fitting's bore is much smaller than its tube's.", "Choose a larger fitting, or a smaller tube."),
         new(NoOpenPort, "No port is open: the closed volume would be heated without a vent.",
             "Add a port with a tube, or leave one bung open while welding and in use."),

@@ -16,7 +16,7 @@ internal static class InsideRules
     private static Measure? Blocked(Assembly assembly)
     {
         var path = GasPath.At(assembly.Attitude, double.NegativeInfinity);
-        if (path.OpenPorts.Length < 2 || path.ConnectedPairs > 0)
+        if (path.OpenPorts.Count(port => !port.IsStandpipe) < 2 || path.ConnectedPairs > 0)
             return null;
         var ports = string.Join(" and ", path.OpenPorts.Select(port => port.Name));
         return new(

@@ -1,4 +1,6 @@
+using Vessel.Design;
 using Vessel.Function;
+using Vessel.Parts;
 
 namespace Vessel.Findings;
 
@@ -7,14 +9,27 @@ internal static class VentRules
 {
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
-        if (assembly.Cavity.OpenPorts.Any())
+        var open = assembly.Cavity.OpenPorts.ToList();
+        if (open.Count > 0 && open.TrueForAll(port => port.Purpose == PortPurpose.Overflow))
+        {
+            yield return new(
+                FindingCodes.OverflowIsVent,
+                Severity.Warning,
+                [.. open.Select(port => Slug.Of(port.Name))],
+                () => $"only the overflow '{open[0].Name}' lets air in and out: {assembly.Design.Flow.Liquid.Word} that stands in it shuts the "
+                + "vessel; add a vent above it.",
+                [],
+                assembly.Design.PlaceOf($"{open[0].Path}.purpose"));
+        }
+
+        if (open.Count > 0)
             yield break;
         yield return new(
             FindingCodes.NoOpenPort,
             Severity.Error,
             [],
             () => "no port is open to the air: a closed volume that is heated builds pressure (20 to 600 degC triples it) and the "
-            + "vessel is not one for pressure; add a port with a tube.",
+            + "vessel is not one for pressure; add a vent.",
             [],
             assembly.Design.PlaceOf("ports"));
     }

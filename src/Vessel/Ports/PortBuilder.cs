@@ -45,6 +45,7 @@ internal static class PortBuilder
             bung?.Thread("thread"),
             section.Thread("fitting"))
         {
+            Purpose = PortPurposes.Find(section.Text("purpose")),
             IsFlush = joint == PortJoint.SetIn && section.Text("inner_end") == "flush",
             Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
             Windows = WindowsBuilder.Build(section),

@@ -48,6 +48,10 @@ internal static class PortKeys
     [
         new("name", KeyKind.Text, "Its name; also part of file names") { IsRequired = true },
         new("in", KeyKind.Choice, "Host: the shell or a head") { IsRequired = true, Choices = ["shell", "top", "bottom"] },
+        new("purpose", KeyKind.Choice, "What it is for: what passes it in use, or shuts it")
+        {
+            Choices = PortPurposes.Words, DefaultRule = "a tube is open to gas, the highest one its vent; a bung is plugged",
+        },
         new("at", KeyKind.Mapping, "Where its axis meets the outside")
         {
             IsRequired = true,

@@ -77,6 +77,7 @@ internal static class StarterText
 
         ports:
           - name: inlet
+            purpose: gas_in
             in: shell
             at: { height: {{s.Inlet}}, angle: 0, offset: {{s.Offset}} } # {{(s.Offset > 0 ? "off centre, so that the gas enters along the wall" : "in the middle")}}
             tube: { outside_diameter: hose, wall: 2 }
@@ -85,6 +86,7 @@ internal static class StarterText
             cut: ground # to fit; 'square' is quicker and leaves a gap, see the weld table
 
           - name: outlet
+            purpose: gas_out
             in: top
             at: { radius: 0 }
             tube: { outside_diameter: hose, wall: 2 }
@@ -93,6 +95,7 @@ internal static class StarterText
             joint: set_in
 
           - name: drain
+            purpose: drain # shut in use; what flows, fills, overflows or shows the level has a purpose of its own
             in: bottom
             at: { radius: 0 }
             bung: { thread: {{s.Drain.Thread}}, outside_diameter: {{s.Drain.Diameter}}, length: {{s.Drain.Length}} }

@@ -47,6 +47,10 @@ internal static class RaisedFindings
         },
         new(FindingCodes.EndShortOfInside, "harbour-launch-breather", "ports.drain.inside_length=0"),
         new(FindingCodes.FaceTooNarrow, "canal-boat-day-tank", "ports.feed.bung.outside_diameter=21"),
+        new(FindingCodes.FillTooLow, "orchard-sprayer-settling-pot", "ports.return.purpose=fill"),
+        new(FindingCodes.OutletTooHigh, "ferry-bilge-vent", "ports.skimmer.at.height=170"),
+        new(FindingCodes.OverflowIsVent, "canal-boat-day-tank", "ports.vent.purpose=overflow"),
+        new(FindingCodes.OverflowTooHigh, "orchard-sprayer-settling-pot", "ports.return.purpose=overflow", "ports.suction.purpose=vent"),
         new(FindingCodes.FitUncertain, "baler-gearbox-breather"),
         new(FindingCodes.FittingChokes, "harbour-launch-breather", "ports.inlet.fitting=dash 6"),
         new(FindingCodes.FlangeTooShort, "harbour-launch-breather", "bracket.stand_off=6"),
@@ -112,21 +116,7 @@ internal static class RaisedFindings
                 (", inner_end: flush", ""),
             ],
         },
-        new(FindingCodes.NoOpenPort, "ferry-bilge-vent")
-        {
-            Instead =
-            [
-                ("  - { name: well, in: shell, at: { height: 120, angle: 0 }, tube: { outside_diameter: 51, "
-                    + "wall: 2 }, length: 30, cut: ground,\n      elbow: { angle: 90, direction: 0, pieces: 3, "
-                    + "radius: 60, end_length: 55 } }", ""),
-                ("  - { name: overboard, in: top, at: { radius: 20, angle: 180 }, tube: { outside_diameter: "
-                    + "51, wall: 2 }, length: 40, joint: set_in,\n      elbow: { angle: 45, direction: 90, "
-                    + "end_length: 65 } }", ""),
-                ("  - { name: skimmer, in: shell, at: { height: 60, angle: 200, offset: 25, tilt: -20 }, "
-                    + "tube: { outside_diameter: 28, wall: 2 }, length: 45,\n      joint: set_in, inner_end: "
-                    + "flush }", ""),
-            ],
-        },
+        new(FindingCodes.NoOpenPort, "canal-boat-day-tank", "ports.vent.purpose=plugged"),
         new(FindingCodes.NoRoomAtPort, "trawler-winch-breather", "bracket.at.angle=100"),
         new(FindingCodes.NoSheetHolds, "canal-boat-day-tank", "dimensions.body=900"),
         new(FindingCodes.OilHeldUp, "harbour-launch-breather", "flow.blow_by=3000 L/min"),

@@ -9,7 +9,7 @@ internal static class FlowOrderCheck
         // While a list of what is named is at fault nothing can be said.
         if (order.IsEmpty || file.IsAtFault("ports") || file.IsAtFault("inside"))
             yield break;
-        var ports = design.Ports.Where(port => port.Thread is null).Select(port => port.Name).ToList();
+        var ports = design.Ports.Where(port => port.IsOpenToAir).Select(port => port.Name).ToList();
         var between = design.All<InsideSpec>().SelectMany(spec => spec.Ways).Concat(design.Ports.SelectMany(InTube)).ToList();
         for (var i = 0; i < order.Length; i++)
         {
@@ -21,7 +21,7 @@ internal static class FlowOrderCheck
             yield return Fault.NotFound(
                 $"{design.Flow.Path}.order[{i}]",
                 order[i],
-                isEnd ? $"'{order[i]}' is not a port with a tube where the gas could {(i == 0 ? "come in" : "leave")}"
+                isEnd ? $"'{order[i]}' is not a port, open to gas, where it could {(i == 0 ? "come in" : "leave")}"
                     : $"'{order[i]}' is not an opening inside",
                 known);
         }

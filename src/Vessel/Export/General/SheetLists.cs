@@ -34,7 +34,7 @@ internal static class SheetLists
         return Fitted(
             "Ports",
             new(
-                ["port", "in", "deg", $"height {unit}", $"radius {unit}", $"offset {unit}", "tilt", $"tube {unit}", $"length {unit}",
+                ["port", "for", "in", "deg", $"height {unit}", $"radius {unit}", $"offset {unit}", "tilt", $"tube {unit}", $"length {unit}",
                     "joint"],
                 [.. build.Assembly.Sites.Select(site => Port(site.Port, units))],
                 Letter),
@@ -76,6 +76,7 @@ internal static class SheetLists
         return
         [
             port.Name,
+            port.Purpose?.Word() ?? string.Empty,
             Names.Of(port.Host),
             TwoUnits.Degrees(place.Angle),
             onShell ? units.Of(place.Height).First : string.Empty,

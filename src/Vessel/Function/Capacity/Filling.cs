@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 
 namespace Vessel.Function;
 
@@ -25,7 +26,7 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
                 .Concat(BrokenPaths(attitude, liquid))
                 .OrderBy(e => e.Level)
                 .ThenBy(e => e.What, StringComparer.Ordinal)
-                .Select(e => new LevelEvent(e.What, attitude.OnAxis(e.Level), attitude.VolumeBelow(e.Level))),
+                .Select(e => new LevelEvent(e.What, e.Level, attitude.OnAxis(e.Level), attitude.VolumeBelow(e.Level))),
         ]);
 
     /// <summary>Once every mouth lies under, nothing more runs in: no port spills above that.</summary>
@@ -37,7 +38,8 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
             let sill = attitude.Sill(port)
             where sill <= last
             select (
-                sill > attitude.Lowest(port) + SameHeight
+                port.Purpose == PortPurpose.Overflow ? $"{liquid} runs out through the overflow '{port.Name}'"
+                    : sill > attitude.Lowest(port) + SameHeight
                     ? $"{liquid} runs out through '{port.Name}', over the highest place of its pipe"
                     : $"{liquid} reaches the mouth of '{port.Name}' and can run out through it",
                 sill);
@@ -50,7 +52,8 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
     {
         // Where no two are joined, as with one port alone, each still lets its own air out.
         var joined = GasPath.At(attitude, double.NegativeInfinity).ConnectedPairs > 0;
-        int Ways(double level) => GasPath.At(attitude, level) is var path && joined ? path.ConnectedPairs : path.OpenPorts.Length;
+        int Ways(double level) => GasPath.At(attitude, level) is var path && joined ? path.ConnectedPairs
+            : path.OpenPorts.Count(port => !port.IsStandpipe);
         var pairs = Ways(double.NegativeInfinity);
         foreach (var level in GasPath.Seals(attitude))
         {
@@ -60,8 +63,13 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
                 // A port with windows in its tube is sealed where the last of them is, or its end.
                 var sealedHere = attitude.Cavity.Openings
                     .Where(way => way is { Plugged: false, IntoTube: false } && attitude.Highest(way) == level)
-                    .Select(way => way.Name);
-                yield return ($"{liquid} seals the gas path at {string.Join(" and ", sealedHere.Select(name => $"'{name}'"))}", level);
+                    .Select(way => $"'{way.Name}'");
+                var names = string.Join(" and ", sealedHere);
+                yield return (
+                    joined ? $"{liquid} seals the gas path at {names}"
+                        : left > 0 ? $"{liquid} shuts {names} to the air"
+                        : $"{liquid} shuts {names}, the last way for the air",
+                    level);
             }
 
             pairs = left;
@@ -70,7 +78,8 @@ public sealed record Filling(Position Position, string Because, ImmutableArray<L
 }
 
 /// <summary>Something that happens when oil reaches a level.</summary>
+/// <param name="Level">Along the plumb line, mm.</param>
 /// <param name="Height">Where the level crosses the vessel's axis, mm in the vessel's frame; leaning far, that may be outside the
 /// vessel.</param>
 /// <param name="Volume">Held then, mm3.</param>
-public sealed record LevelEvent(string What, double Height, double Volume);
+public sealed record LevelEvent(string What, double Level, double Height, double Volume);

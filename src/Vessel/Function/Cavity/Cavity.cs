@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Vessel.Design;
 using Vessel.Geometry;
 
 namespace Vessel.Function;
@@ -49,7 +50,7 @@ public sealed record StandingEnclosure(string Name, Interval Heights, double Out
 /// <param name="Name">Name in words: <c>rim of sleeve</c>; a port's name for a port.</param>
 /// <param name="From">Name of a room.</param>
 /// <param name="To">Name of a room, or <see cref="Outside"/>.</param>
-/// <param name="Plugged">Shut in use: a bung.</param>
+/// <param name="Plugged">No air passes it in use: its plug or cap is in, or its pipe stands full.</param>
 /// <param name="Area">Open to gas, square to the flow, mm2.</param>
 /// <param name="Shape">Where its edge lies.</param>
 public sealed record Opening(
@@ -68,6 +69,9 @@ public sealed record Opening(
 
     public bool IsPort => To == Outside;
 
+    /// <summary>What a port is there for; null where that is not said, or for what is no port.</summary>
+    public PortPurpose? Purpose { get; init; }
+
     /// <summary>The free end of a sleeve or cap, round which the gas turns.</summary>
     public bool IsRim { get; init; }
 
@@ -78,7 +82,8 @@ public sealed record Opening(
     public string? EndOf { get; init; }
 
     /// <summary>
-    /// An open port that is not the gas's and whose pipe rises above its mouth: liquid stands in it and shuts off nothing.
+    /// An open port that is not the gas's and is an overflow, or whose pipe rises above its mouth: liquid stands in it and shuts off
+    /// nothing.
     /// </summary>
     public bool IsStandpipe { get; init; }
 

@@ -181,9 +181,10 @@ internal sealed class CavityBuilder
     }
 
     private IEnumerable<Opening> Ports() => _sites.Select(site => new Opening(
-        site.Port.Name, HasWindows(site) ? TubeOf(site) : MouthRoom(site), Opening.Outside, site.Port.Thread is not null,
+        site.Port.Name, HasWindows(site) ? TubeOf(site) : MouthRoom(site), Opening.Outside, !site.Port.IsOpenToAir,
         Math.PI * site.Port.BoreRadius * site.Port.BoreRadius, HasWindows(site) ? InsideOf(site) : Mouth.Of(site))
     {
+        Purpose = site.Port.Purpose,
         IntoTube = HasWindows(site),
         Beyond = [.. Mouth.Beyond(site)],
         Perimeter = Turns.Full * site.Port.BoreRadius,

@@ -4,7 +4,7 @@ using Vessel.Sites;
 
 namespace Vessel.Function;
 
-/// <summary>How the oil leaves: by the lowest port when its plug is out, and back to the sump by a hose.</summary>
+/// <summary>How the oil leaves: by the drain, else the lowest port, when its plug is out, and back to the sump by a hose.</summary>
 /// <param name="Port">Name of the lowest port.</param>
 /// <param name="Bore">Bore of the hose or the port, mm.</param>
 /// <param name="Viscosity">Kinematic, m2/s.</param>
@@ -19,9 +19,11 @@ internal sealed record Drain(
     {
         var design = assembly.Design;
         var attitude = assembly.Attitude;
-        var lowest = attitude.Cavity.Openings.Where(way => way.IsPort && way.Name != path?.Inlet && way.Name != path?.Vent)
-            .OrderBy(attitude.Sill).FirstOrDefault();
-        if (lowest is null || attitude.VolumeBelow(attitude.Sill(lowest)) > assembly.Capacity.Usable / 2)
+        var ports = attitude.Cavity.Openings.Where(way => way.IsPort && way.Name != path?.Inlet && way.Name != path?.Vent)
+            .OrderBy(attitude.Sill).ToList();
+        var lowest = ports.Find(way => way.Purpose == PortPurpose.Drain) ?? ports.Find(MayDrain);
+        if (lowest is null
+            || (lowest.Purpose is null && attitude.VolumeBelow(attitude.Sill(lowest)) > assembly.Capacity.Usable / 2))
             return null;
         var site = assembly.Sites.First(s => s.Port.Name == lowest.Name);
         return new(
@@ -33,6 +35,10 @@ internal sealed record Drain(
             assembly,
             site);
     }
+
+    /// <summary>Where no port is said to be the drain: one that its plug, hose or pipe can be taken from.</summary>
+    private static bool MayDrain(Opening way) =>
+        way.Purpose is null or PortPurpose.LiquidOut or PortPurpose.LiquidIn or PortPurpose.Plugged or PortPurpose.Spare;
 
     /// <summary>Height down to which it drains, mm: of the mouth's lowest point, or of what its tube rises to behind that.</summary>
     public double Mouth => Assembly.Attitude.Sill(Assembly.Cavity.Openings.First(way => way.Name == Port));
