@@ -29,7 +29,7 @@ internal sealed record FixtureTurn(int Tacks, bool IsTopOn, bool IsBottomOn, Imm
         // What does not hang together with its host yet is out of the way.
         var there = order.PartsAt(own);
         var before = order.Tasks.TakeWhile(task => task != own).ToList();
-        bool IsOn(VesselEnd end) => 
+        bool IsOn(VesselEnd end) =>
             before.Exists(task => task.Id == plan.Assembly.Chamber.Head(end).ClosingTask(plan.Assembly.Joints));
         return new(
             plan.TacksOf(site),

@@ -9,10 +9,12 @@ namespace Vessel.Tests.Architecture;
 /// </summary>
 public sealed class CircleTests
 {
+    private static readonly string[] _projects = ["Vessel", "Vessel.Geometry"];
+
     /// <summary>Folders that hold folders, from src on. From the disk: what a test runs over is asked before any test runs.</summary>
     public static TheoryData<string> Folders =>
     [
-        .. new[] { "Vessel", "Vessel.Geometry" }.SelectMany(project => Directory
+        .. _projects.SelectMany(project => Directory
                 .EnumerateDirectories(Path.Combine(Repository.Root, "src", project), "*", SearchOption.AllDirectories)
                 .Select(folder => Path.GetRelativePath(Path.Combine(Repository.Root, "src"), folder)).Append(project))
             .Where(folder => folder.Split('/') is not [_, "bin" or "obj", ..])

@@ -28,11 +28,11 @@ internal static partial class MetricThreads
     /// <summary>Faces for a bonded washer or flat-faced fitting, mm, by thread.</summary>
     private const string FaceSource = "; face: DIN 3852-1 / ISO 9974-1, as a fitting maker prints it";
 
-    private static readonly ImmutableDictionary<string, double> _faces = new Dictionary<string, double>
-    {
-        ["M10x1"] = 15, ["M12x1.5"] = 18, ["M14x1.5"] = 20, ["M16x1.5"] = 22, ["M18x1.5"] = 24, ["M20x1.5"] = 26, ["M22x1.5"] = 28, ["M26x1.5"] = 32,
-        ["M27x2"] = 33, ["M33x2"] = 40, ["M42x2"] = 50, ["M48x2"] = 56,
-    }.ToImmutableDictionary();
+    private static readonly ImmutableArray<(double Size, double Pitch, double Face)> _faces =
+    [
+        (10, 1, 15), (12, 1.5, 18), (14, 1.5, 20), (16, 1.5, 22), (18, 1.5, 24), (20, 1.5, 26), (22, 1.5, 28), (26, 1.5, 32), (27, 2, 33), (33, 2, 40),
+        (42, 2, 50), (48, 2, 56),
+    ];
 
     public static ImmutableArray<ThreadSize> All { get; } =
         [.. from row in _series from pitch in row.Pitches select Of(row.Size, pitch, Source)];
@@ -56,7 +56,7 @@ internal static partial class MetricThreads
     private static ThreadSize Of(double size, double pitch, string source)
     {
         var name = string.Create(CultureInfo.InvariantCulture, $"M{size}x{pitch}");
-        double? face = _faces.TryGetValue(name, out var known) ? known : null;
+        double? face = _faces.FirstOrDefault(row => row.Size == size && row.Pitch == pitch) is { Face: > 0 } row ? row.Face : null;
         return new(name, name, size, pitch, size - pitch, face is null ? source : source + FaceSource) { Seal = ThreadSeal.Washer, Face = face };
     }
 
