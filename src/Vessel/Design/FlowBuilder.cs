@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Vessel.Stock;
 
 namespace Vessel.Design;
@@ -12,6 +13,7 @@ internal static class FlowBuilder
         flow.Number("temperature"))
     {
         Liquid = LiquidOf(flow),
+        IsLiquidGiven = flow.Given.Contains("liquid") || flow.Given.Contains("own_liquid"),
         IsDensityGiven = flow.Has("oil_density"),
         OilViscosity = flow.Has("oil_viscosity") ? flow.Number("oil_viscosity") : null,
         Hose = flow.Has("hose_length") ? new(flow.Number("hose_length"), flow.Has("hose_bore") ? flow.Number("hose_bore") : null) : null,
@@ -27,5 +29,20 @@ internal static class FlowBuilder
             engine.Text("condition") == "worn" ? EngineCondition.Worn : EngineCondition.Sound),
     };
 
-    private static Liquid LiquidOf(Section flow) => flow.Text("liquid") is { } name ? Liquids.Find(name) ?? Liquids.Usual : Liquids.Usual;
+    private static Liquid LiquidOf(Section flow) => flow.Child("own_liquid") is { } own ? Own(own) : flow.Text("liquid") is { } name ? Liquids.Find(name) ?? Liquids.Usual : Liquids.Usual;
+
+    /// <summary>Points by rising temperature; those at fault are left out, and with fewer than two the usual liquid stands in.</summary>
+    private static Liquid Own(Section own)
+    {
+        ImmutableArray<(double Celsius, double Density, double Viscosity)> points =
+        [
+            .. own.Items("at").Select(at => (at.Number("temperature"), at.Number("density"), at.Number("viscosity")))
+                .Where(at => double.IsFinite(at.Item1 + at.Item2 + at.Item3)).DistinctBy(at => at.Item1).OrderBy(at => at.Item1),
+        ];
+        return points.Length < 2 ? Liquids.Usual : new(own.Text("name") ?? "liquid", own.Text("name") ?? "liquid", false, points,
+            own.Text("source") ?? "the design")
+        {
+            Kind = Enum.TryParse<LiquidKind>(own.Text("like"), ignoreCase: true, out var kind) ? kind : LiquidKind.Other,
+        };
+    }
 }

@@ -12,6 +12,9 @@ public sealed record FlowDesign(string Path, double? BlowBy, double OilDensity, 
     /// <summary>What the vessel catches or holds.</summary>
     public Liquid Liquid { get; init; } = Liquids.Usual;
 
+    /// <summary>The file says what the liquid is.</summary>
+    public bool IsLiquidGiven { get; init; }
+
     /// <summary>The file gives the density itself.</summary>
     public bool IsDensityGiven { get; init; }
 

@@ -35,6 +35,7 @@ public static class Assessment
         .. HoleRules.Of(assembly),
         .. VentRules.Of(assembly),
         .. PurposeRules.Of(assembly),
+        .. LiquidRules.Of(assembly),
         .. InsideRules.Of(assembly),
         .. InsideClashRules.Of(assembly),
         .. FlowRules.Of(assembly),

@@ -62,6 +62,7 @@ public static class FindingCodes
     public const string NoFixture = "no-fixture";
     public const string FaceTooNarrow = "face-too-narrow";
     public const string FillTooLow = "fill-too-low";
+    public const string LiquidOnMetal = "liquid-on-metal";
     public const string OutletTooHigh = "outlet-too-high";
     public const string OverflowIsVent = "overflow-is-vent";
     public const string OverflowTooHigh = "overflow-too-high";
@@ -85,6 +86,7 @@ public static class FindingCodes
         new(EndShortOfInside, "A set-in tube's inner end does not come through the host all round.", "Give a longer inside_length."),
         new(FaceTooNarrow, "A bung is narrower than the face that its fitting seals on.", "Use a wider bung, or a smaller thread."),
         new(FillTooLow, "A filler's rim lies below the working level.", "Lengthen the filler, or move it up."),
+        new(LiquidOnMetal, "A metal does not suit the liquid, or suits it only on a condition.", "Take another metal, or meet the condition."),
         new(OutletTooHigh, "A liquid outlet's mouth lies above the working level: it draws air.", "Move the outlet down."),
         new(OverflowIsVent, "Nothing but an overflow lets air in and out: liquid in it shuts the vessel.", "Add a vent above the overflow."),
         new(OverflowTooHigh, "Liquid runs out elsewhere, or seals the gas path, before it reaches the overflow.", "Move the overflow down."),

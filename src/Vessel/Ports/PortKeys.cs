@@ -48,7 +48,7 @@ internal static class PortKeys
     [
         new("name", KeyKind.Text, "Its name; also part of file names") { IsRequired = true },
         new("in", KeyKind.Choice, "Host: the shell or a head") { IsRequired = true, Choices = ["shell", "top", "bottom"] },
-        new("purpose", KeyKind.Choice, "What it is for: what passes it in use, or shuts it")
+        new("purpose", KeyKind.Choice, "Its use, which decides what is open to gas, and how full the vessel may be")
         {
             Choices = PortPurposes.Words, DefaultRule = "a tube is open to gas, the highest one its vent; a bung is plugged",
         },

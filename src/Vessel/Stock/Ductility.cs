@@ -27,8 +27,13 @@ public static class Ductility
         ("aluminium 3003-H14", 0.08, Kutz),
         ("aluminium 3003-H16", 0.05, Kutz),
         ("aluminium 3003-H18", 0.04, Kutz),
+        ("aluminium 5083-O", 0.16, "least of sheet, EN 485-2 (not checked against the source)"),
+        ("aluminium 5754-O", 0.18, "least of sheet, EN 485-2 (not checked against the source)"),
+        ("aluminium 6082-O", 0.14, "least of sheet, EN 485-2 (not checked against the source)"),
+        ("aluminium 1050-O", 0.25, "least of sheet, EN 485-2 (not checked against the source)"),
         ("stainless 304", 0.40, "least of annealed sheet, ASTM A240, not checked against the source"),
         ("stainless 316", 0.40, "least of annealed sheet, ASTM A240, not checked against the source"),
+        ("steel S235", 0.19, "least of sheet from 1.5 to 2 mm, EN 10025-2 (not checked against the source)"),
         ("mild steel", 0.28, "least of drawing quality DC01, EN 10130, not checked against the source"),
     ];
 

@@ -33,6 +33,8 @@ public static class Strengths
 
     private const string Callister = "E and growth: Callister";
 
+    private const string Eurocode = "beside a weld, EN 1999-1-1 table 3.2 (not checked against the source)";
+
     private const string A240 = "least of annealed sheet, ASTM A240";
 
     public static ImmutableArray<Strength> All { get; } =
@@ -43,6 +45,10 @@ public static class Strengths
             "yield 9.5 ksi, least of temper O (Aluminum Design Manual, not checked against the source)", Remembered),
         new("aluminium 3003", 69_000, 0.33, 23.2e-6, 5 * Ksi, 14 * Ksi,
             "yield 5 ksi, least of temper O (Aluminum Design Manual, not checked against the source)", Remembered),
+        new("aluminium 5083", 70_000, 0.33, 24.2e-6, 125, 270, $"yield 125 MPa, {Eurocode}", Remembered),
+        new("aluminium 5754", 70_000, 0.33, 23.8e-6, 80, 190, $"yield 80 MPa, {Eurocode}", Remembered),
+        new("aluminium 6082", 70_000, 0.33, 23.4e-6, 125, 185, $"yield 125 MPa, {Eurocode} (T6)", Remembered),
+        new("aluminium 1050", 69_000, 0.33, 23.6e-6, 20, 65, $"yield 20 MPa, {Eurocode}", Remembered),
         new("stainless 304", 193_000, 0.29, 17.3e-6, 205, 515, $"yield 205 MPa, {A240} (not checked against the source)", Callister),
         new("stainless 304L", 193_000, 0.29, 17.3e-6, 170, 485, $"yield 170 MPa, {A240}", Callister),
         new("stainless 316", 193_000, 0.29, 16.0e-6, 205, 515, $"yield 205 MPa, {A240} (not checked against the source)", Remembered),
@@ -50,6 +56,8 @@ public static class Strengths
         new("mild steel", 205_000, 0.29, 11.7e-6, 220, 400,
             "yield 220 MPa, usual for hot-rolled 1018, no least value: look at the certificate (not checked against the source)",
             Remembered),
+        new("steel S235", 210_000, 0.3, 12e-6, 235, 360, "yield 235 MPa, to 16 mm, EN 10025-2 (not checked against the source)",
+            "E and growth: EN 1993-1-1, 3.2.6, not checked against the source"),
     ];
 
     /// <summary>Strength of a metal, whatever its temper; the L of a stainless grade is its own.</summary>

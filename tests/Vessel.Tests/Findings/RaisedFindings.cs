@@ -48,6 +48,7 @@ internal static class RaisedFindings
         new(FindingCodes.EndShortOfInside, "harbour-launch-breather", "ports.drain.inside_length=0"),
         new(FindingCodes.FaceTooNarrow, "canal-boat-day-tank", "ports.feed.bung.outside_diameter=21"),
         new(FindingCodes.FillTooLow, "orchard-sprayer-settling-pot", "ports.return.purpose=fill"),
+        new(FindingCodes.LiquidOnMetal, "ferry-bilge-vent", "flow.liquid=brine"),
         new(FindingCodes.OutletTooHigh, "ferry-bilge-vent", "ports.skimmer.at.height=170"),
         new(FindingCodes.OverflowIsVent, "canal-boat-day-tank", "ports.vent.purpose=overflow"),
         new(FindingCodes.OverflowTooHigh, "orchard-sprayer-settling-pot", "ports.return.purpose=overflow", "ports.suction.purpose=vent"),

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using System.Text.Json;
 using System.Text;
+using System.Text.Json;
 using Vessel.Cli;
 using Vessel.Design;
 using Vessel.Reading;
@@ -249,7 +249,8 @@ public sealed class HostileTests
         var run = CommandRun.In(Repository.Root, "build", "designs/harbour-launch-breather.yaml", "--kerf", "4", "--out", folder["out"]);
 
         Assert.Equal(2, run.Code);
-        Assert.Contains("harbour-launch-breather.yaml:71:", run.Error, StringComparison.Ordinal);
+        var line = Repository.Design("harbour-launch-breather.yaml").Split('\n').ToList().FindIndex(at => at.Contains("lower screen", StringComparison.Ordinal));
+        Assert.Contains($"harbour-launch-breather.yaml:{line + 1}:", run.Error, StringComparison.Ordinal);
         Assert.Contains("'lower screen', which needs one narrower than 3 mm", run.Error, StringComparison.Ordinal);
         Assert.Contains("'upper screen', which needs one narrower than 3 mm", run.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder["out"]));

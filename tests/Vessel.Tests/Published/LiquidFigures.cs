@@ -55,6 +55,15 @@ public sealed class LiquidFigures
     public void Coolant_between_its_points(double fahrenheit, double poundsPerCubicFoot) =>
         Near.Relative(poundsPerCubicFoot * 16.01846, Find("coolant").Density((fahrenheit - 32) / 1.8), 1e-3);
 
+    /// <summary>EN 228 (from memory): 720 to 775 kg/m3 at 15 degC.</summary>
+    [Fact]
+    public void Petrol_is_within_its_standard() => Assert.InRange(Find("petrol").Density(15), 720, 775);
+
+    /// <summary>Specific gravity of sodium chloride brine of 20 % by mass at 15 degC: 1.152 (Lange's Handbook of Chemistry, table 5.13).</summary>
+    [Fact]
+    public void Brine_has_the_density_of_the_handbook() =>
+        Near.Relative(1.152 * Find("water").Density(15), Find("brine").Density(15), 2e-3);
+
     [Fact]
     public void All_thin_out_as_they_warm_and_pass_through_their_points()
     {

@@ -3,6 +3,25 @@ namespace Vessel.Design;
 /// <summary>The keys under <c>flow</c> and <c>engine</c>.</summary>
 internal static class FlowKeys
 {
+    private static KeyMap OwnLiquid { get; } = new("a liquid of your own",
+    [
+        new("name", KeyKind.Text, "Word by which sentences name it: 'screenwash'") { IsRequired = true },
+        new("like", KeyKind.Choice, "Kind whose cautions and metals hold for it")
+        {
+            Choices = [.. Enum.GetNames<Stock.LiquidKind>().Select(name => name.ToLowerInvariant())], Default = "other",
+        },
+        new("at", KeyKind.List, "Two temperatures or more; between them density goes straight, the viscosity's logarithm by 1/T")
+        {
+            IsRequired = true, Items = new(2, 50), Map = new("a temperature",
+            [
+                new("temperature", KeyKind.Temperature, "Of the liquid") { IsRequired = true, Range = new(-60, 300) },
+                new("density", KeyKind.Density, "Of the liquid at that temperature") { IsRequired = true, Range = new(300, 3000) },
+                new("viscosity", KeyKind.Viscosity, "Kinematic, at that temperature") { IsRequired = true, Range = new(0.1, 100_000) },
+            ]),
+        },
+        new("source", KeyKind.Text, "Where the figures come from") { IsRequired = true, Longest = Limits.TextLength },
+    ]);
+
     public static KeyMap Flow { get; } = new("the gas that flows through",
     [
         new("blow_by", KeyKind.Flow, "Gas that the engine blows in, as it is in the vessel: at its temperature and pressure")
@@ -12,6 +31,10 @@ internal static class FlowKeys
         new("liquid", KeyKind.Choice, "Liquid that the vessel catches or holds; 'stock liquids' prints the figures of each")
         {
             Choices = [.. Stock.Liquids.All.Select(liquid => liquid.Name)], Default = Stock.Liquids.Usual.Name,
+        },
+        new("own_liquid", KeyKind.Mapping, "A liquid of your own, by what its data sheet says")
+        {
+            DefaultRule = "none: the one named by 'liquid'", Map = OwnLiquid,
         },
         new("oil_density", KeyKind.Density, "Of the liquid, where it is known better than its name tells")
         {

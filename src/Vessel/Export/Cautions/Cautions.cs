@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Vessel.Design;
 using Vessel.Function;
+using Vessel.Stock;
 
 namespace Vessel.Export;
 
@@ -15,9 +16,15 @@ internal static class Cautions
         .. WeldingCautions.Of(assembly),
         .. FinishCautions.Of(assembly.Design),
         LeakWords.Caution(assembly),
-        .. BreatherCautions.Of(assembly.Design),
-        .. IsSeparator(assembly.Design) ? [] : FuelCautions.All,
+        .. assembly.Flow is not null || !assembly.Design.Flow.IsLiquidGiven ? BreatherCautions.Of(assembly.Design) : [],
+        .. MayHoldFuel(assembly.Design) ? FuelCautions.Of(assembly.Design.Flow) : [],
+        .. HotCautions.Of(assembly.Design),
     ];
+
+    /// <summary>Fuel by its name; where no liquid is named, what surely is no separator may be a tank.</summary>
+    private static bool MayHoldFuel(VesselDesign design) => design.Flow.IsLiquidGiven
+        ? design.Flow.Liquid.Kind is LiquidKind.Diesel or LiquidKind.Petrol
+        : !IsSeparator(design);
 
     /// <summary>
     /// Whether gas from a machine surely passes through the vessel: a file that gives neither flow nor internals may be of a breather or of

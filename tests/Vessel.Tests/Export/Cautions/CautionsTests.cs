@@ -40,16 +40,30 @@ public sealed partial class CautionsTests
     }
 
     [Fact]
-    public void A_breather_is_warned_of_crankcases_and_what_may_be_a_tank_of_fuel_too()
+    public void A_breather_is_warned_of_crankcases_a_tank_of_its_fuel_and_what_may_be_either_of_both()
     {
         var (breather, tank) = (string.Join('\n', Of(Launch)), string.Join('\n', Of(Tank)));
+        var either = string.Join('\n', Vessel.Export.Cautions.Of(Compiler.Assemble(Designs.Sound)));
         string[] crankcase = ["IACS UR M10", "2.5 mbar", "frozen vent"];
         string[] fuel = ["33 CFR 183", "46 CFR 58.50", "ISO 21487", "galvanised", "Bond", "flame screen"];
 
         Assert.All(crankcase, word => Assert.Contains(word, breather, StringComparison.Ordinal));
-        Assert.All(crankcase, word => Assert.Contains(word, tank, StringComparison.Ordinal));
+        Assert.All(crankcase, word => Assert.DoesNotContain(word, tank, StringComparison.Ordinal));
+        Assert.All(crankcase.Concat(fuel), word => Assert.Contains(word, either, StringComparison.Ordinal));
         Assert.All(fuel, word => Assert.Contains(word, tank, StringComparison.Ordinal));
         Assert.All(fuel, word => Assert.DoesNotContain(word, breather, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("petrol", "runs along the floor", "galvanised")]
+    [InlineData("diesel", "galvanised", "runs along the floor")]
+    [InlineData("coolant", "scalds", "33 CFR 183")]
+    public void What_it_holds_brings_its_own(string liquid, string has, string lacks)
+    {
+        var cautions = string.Join('\n', Of(Tank, $"flow.liquid={liquid}", "flow.temperature=90 degC"));
+
+        Assert.Contains(has, cautions, StringComparison.Ordinal);
+        Assert.DoesNotContain(lacks, cautions, StringComparison.Ordinal);
     }
 
     [Fact]
