@@ -61,6 +61,7 @@ public static class FaultCodes
     public const string BungTooThin = "bung-too-thin";
     public const string PortTooShort = "port-too-short";
     public const string PortTooDeep = "port-too-deep";
+    public const string InnerHeightMissed = "inner-height-missed";
     public const string FlushEndInside = "flush-end-inside";
     public const string EndOutsideHost = "end-outside-host";
     public const string HoleSawNotMade = "hole-saw-not-made";
@@ -213,6 +214,8 @@ public static class FaultCodes
             "Make the port longer."),
         new(nameof(PortTooDeep), PortTooDeep, "A port's inner end meets the far side of the vessel.",
             "Make its inside length smaller, or use inner_end: flush."),
+        new(nameof(InnerHeightMissed), InnerHeightMissed, "A port's axis never comes to the height on which its inner end is to stand.",
+            "Give inside_length instead, or a height that lies further in."),
         new(nameof(FlushEndInside), FlushEndInside, "An inner end is to be flush and also to reach in.",
             "Delete inside_length, or use inner_end: square."),
         new(nameof(EndOutsideHost), EndOutsideHost, "The square inner end of a set-in port stays outside its host for part of the way "

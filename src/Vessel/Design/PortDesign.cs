@@ -65,6 +65,9 @@ public sealed record PortDesign(
     ThreadSize? Thread,
     ThreadSize? Fitting)
 {
+    /// <summary>Set-in: height of the middle of its inner end, from which its length inside follows; null where that is given.</summary>
+    public double? InnerHeight { get; init; }
+
     /// <summary>Set-in: its inner end follows the inside of its host; else it is square.</summary>
     public bool IsFlush { get; init; }
 
@@ -89,6 +92,9 @@ public sealed record PortDesign(
         PortHost.Bottom => VesselEnd.Bottom,
         _ => null,
     };
+
+    /// <summary>Path of the key that says how far it reaches in.</summary>
+    public string DepthKey => $"{Path}.{(InnerHeight is null ? "inside_length" : "inner_height")}";
 
     /// <summary>Path of the key of its outside diameter.</summary>
     public string SizeKey => $"{Path}.{(Thread is null ? "tube" : "bung")}.outside_diameter";

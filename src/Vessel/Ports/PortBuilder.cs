@@ -46,6 +46,7 @@ internal static class PortBuilder
             section.Thread("fitting"))
         {
             Purpose = PortPurposes.Find(section.Text("purpose")),
+            InnerHeight = joint == PortJoint.SetIn && section.Given.Contains("inner_height") ? section.Number("inner_height") : null,
             IsFlush = joint == PortJoint.SetIn && section.Text("inner_end") == "flush",
             Elbow = section.Child("elbow") is { } elbow ? Elbow(elbow) : null,
             Windows = WindowsBuilder.Build(section),
@@ -62,7 +63,8 @@ internal static class PortBuilder
         var port = stand.Port;
         if (port.Joint == PortJoint.SetOn)
             return port;
-        var reaching = port.IsFlush || section.Given.Contains("inside_length") ? port
+        var reaching = port.InnerHeight is { } height ? port with { InsideLength = stand.Site?.ToHeight(height) ?? double.NaN }
+            : port.IsFlush || section.Given.Contains("inside_length") ? port
             : port with { InsideLength = stand.Site?.ToComeThrough ?? double.NaN };
         // A bung's own length is that of the whole.
         return section.Child("bung") is null ? reaching

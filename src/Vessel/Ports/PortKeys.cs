@@ -73,6 +73,10 @@ internal static class PortKeys
             DefaultRule = "so that the end comes through all round; none where it is flush", Range = CommonKeys.FromZero,
             AppliesWhen = new("joint", "set_in"),
         },
+        new("inner_height", KeyKind.Length, "Of the middle of its inner end above the shell's lower edge, for a tube that ends on a level")
+        {
+            DefaultRule = "by inside_length", Range = new(-10_000, 10_000), AppliesWhen = new("joint", "set_in"),
+        },
         new("inner_end", KeyKind.Choice, "Square to the axis, or flush with the inside of its host")
         {
             Choices = ["square", "flush"], Default = "square", AppliesWhen = new("joint", "set_in"),
@@ -101,5 +105,6 @@ internal static class PortKeys
     ])
     {
         OneOf = [["tube", "bung"]],
+        AtMostOneOf = [["inside_length", "inner_height"]],
     };
 }

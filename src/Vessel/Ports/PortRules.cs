@@ -137,7 +137,7 @@ internal static class PortRules
             () => $"the inner end of '{port.Name}', square as it is, stays up to {NoteText.Length(missing)} mm short of the inside of the "
             + $"{Names.Of(port.Host)}: give an inside_length of {NoteText.Length(port.InsideLength + missing)} mm or more.",
             [new("short by", missing, AtMost(limit), "mm")],
-            design.PlaceOf($"{port.Path}.inside_length"),
+            design.PlaceOf(port.DepthKey),
             $"inner end of '{port.Name}' short of the inside");
     }
 }

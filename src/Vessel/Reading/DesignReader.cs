@@ -42,6 +42,7 @@ public static class DesignReader
         faults.AddRange(MetalCheck.Find(file));
         faults.AddRange(ReferenceCheck.Find(file, design));
         faults.AddRange(AcceptCheck.Find(file));
+        faults.AddRange(OwnLiquidCheck.Find(file));
         faults.AddRange(DesignCheck.Find(design));
         var placed = FaultList.Placed(faults, places)
             .Concat(variants.Where(v => v != chosen).SelectMany(v => FaultsInside(v, written)))

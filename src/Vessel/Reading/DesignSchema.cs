@@ -65,6 +65,8 @@ public static class DesignSchema
 
     private static IEnumerable<JsonNode> Rules(KeyMap map, UserUnits units, Definitions maps)
     {
+        foreach (var group in map.AtMostOneOf)
+            yield return new JsonObject { ["not"] = Given([.. group]) };
         foreach (var group in map.OneOf)
             yield return new JsonObject { ["oneOf"] = new JsonArray([.. group.Select(k => Given([k]))]) };
         foreach (var key in map.Keys.Where(k => k.AppliesWhen is not null))

@@ -64,6 +64,13 @@ public sealed record PortSite(PortDesign Port, Frame3 Frame, Footprint Outside, 
             .Min(i => Inside.Reach(Port.OuterRadius, Turns.Full * i / Lines));
 
     /// <summary>
+    /// The inside length with which the middle of the inner end stands at a height; mm, below zero where the axis leads away from it, not a
+    /// number where the axis is level.
+    /// </summary>
+    public double ToHeight(double height) => Inward is var inward && Math.Abs(inward.Z.Z) > 1e-9
+        ? (height - inward.Origin.Z) / inward.Z.Z : double.NaN;
+
+    /// <summary>
     /// From a square inner end to the lowest place, along the tube, of the curve in which its outside goes through the host's inner face;
     /// mm. Zero for a tube that does not pass in or ends flush.
     /// </summary>

@@ -31,5 +31,7 @@ public sealed class OwnLiquidTests
     [InlineData("{ name: a, source: b, at: [{ temperature: 0 degC, density: 1000 kg/m3, viscosity: 1 cSt }] }")]
     [InlineData("{ name: a, source: b, at: [{ temperature: 0 degC, density: 1000 kg/m3, viscosity: 1 cSt }, { temperature: 1 degC, density: 9 }] }")]
     [InlineData("{ name: a, at: [] }")]
-    public void What_is_missing_is_told(string liquid) => Assert.NotEmpty(Read(liquid).Faults);
+    [InlineData("{ name: a, source: b, at: [{ temperature: 0 degC, density: 1000 kg/m3, viscosity: 1 cSt }, "
+        + "{ temperature: 32 degF, density: 900 kg/m3, viscosity: 1 cSt }] }")]
+    public void What_is_missing_or_told_twice_is_a_fault(string liquid) => Assert.NotEmpty(Read(liquid).Faults);
 }

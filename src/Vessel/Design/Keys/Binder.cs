@@ -26,7 +26,9 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         }
 
         foreach (var group in map.OneOf)
-            CheckGroup(group, map, section);
+            CheckGroup(group, map, section, 1);
+        foreach (var group in map.AtMostOneOf)
+            CheckGroup(group, map, section, 0);
         // What such a mapping lacks is not missing: it asks for something else.
         if (!isBuilt)
             faults.RemoveAll(fault => fault.Code == FaultCodes.MissingKey && fault.Path == path);
@@ -348,14 +350,14 @@ internal sealed class Binder(ValueReader values, List<Fault> faults)
         }
     }
 
-    private void CheckGroup(ImmutableArray<string> group, KeyMap map, Section section)
+    private void CheckGroup(ImmutableArray<string> group, KeyMap map, Section section, int least)
     {
         var given = group.Where(section.Given.Contains).ToList();
-        if (given.Count == 1)
+        if (given.Count == 1 || given.Count == least)
             return;
         var both = string.Join(" and ", group.Select(k => $"'{k}'"));
         Report(FaultCodes.OnlyOneOf, given.Count == 0 ? section.Path : Join(section.Path, given[1]),
-            $"Of {both} {map.Name} takes exactly one.", given.Count == 0 ? "Add one of them." : "Delete one of them.");
+            $"Of {both} {map.Name} takes {(least > 0 ? "exactly" : "only")} one.", given.Count == 0 ? "Add one of them." : "Delete one of them.");
     }
 
     private object? WrongKind(YamlNode node, string path, string wanted, Key key)

@@ -65,6 +65,9 @@ public sealed record KeyMap(string Name, ImmutableArray<Key> Keys)
     /// <summary>Groups of keys of which exactly one must be given.</summary>
     public ImmutableArray<ImmutableArray<string>> OneOf { get; init; } = [];
 
+    /// <summary>Groups of keys of which one may be given, or none.</summary>
+    public ImmutableArray<ImmutableArray<string>> AtMostOneOf { get; init; } = [];
+
     /// <summary>Keys that stand for something that is not supported, and what that is; null for none.</summary>
     public (ImmutableArray<string> Keys, string What)? NotBuiltYet { get; init; }
 

@@ -6,33 +6,34 @@ namespace Vessel.Design;
 internal static class KeyExample
 {
     /// <summary>The key with a value, mappings in braces: <c>gores: { count: 8 }</c>.</summary>
-    public static string Line(Key key, UserUnits units) => Line(key, units, null);
+    public static string Line(Key key, UserUnits units) => Line(key, units, null, 1);
 
     /// <param name="beside">The keys beside it, of which one may decide what it holds.</param>
-    private static string Line(Key key, UserUnits units, KeyMap? beside) => $"{key.Name}: {Value(key, units, beside)}";
+    /// <param name="item">Which one of a list it is for, from 1 on: their numbers differ.</param>
+    private static string Line(Key key, UserUnits units, KeyMap? beside, int item) => $"{key.Name}: {Value(key, units, beside, item)}";
 
-    private static string Value(Key key, UserUnits units, KeyMap? beside) => key.Kind switch
+    private static string Value(Key key, UserUnits units, KeyMap? beside, int item) => key.Kind switch
     {
         KeyKind.Text => key.Name == "name" ? "inlet" : "a name",
         KeyKind.Choice => key.Choices[0],
         KeyKind.Material => "stainless 304",
         KeyKind.Thread => "M14x1.5",
-        KeyKind.Mapping or KeyKind.OneOrList => Mapping(key, units, beside),
-        KeyKind.List => $"[ {Mapping(key, units, beside)} ]",
+        KeyKind.Mapping or KeyKind.OneOrList => Mapping(key, units, beside, item),
+        KeyKind.List => $"[ {string.Join(", ", Enumerable.Range(1, (int)Math.Max(1, key.Items?.Low ?? 1)).Select(i => Mapping(key, units, beside, i)))} ]",
         KeyKind.Texts => "[one, other]",
         KeyKind.Sizes => "{ body: 120 mm }",
         KeyKind.Variants => "{ tall: { shell.height: 220 mm } }",
-        _ => Number(key, units),
+        _ => Number(key, units, item),
     };
 
-    private static string Mapping(Key key, UserUnits units, KeyMap? beside)
+    private static string Mapping(Key key, UserUnits units, KeyMap? beside, int item)
     {
         var (map, chosen) = Shown(key, beside);
-        var lines = Needed(map, key.Switch?.By).Select(k => Line(k, units, map)).ToList();
+        var lines = Needed(map, key.Switch?.By).Select(k => Line(k, units, map, item)).ToList();
         if (chosen is not null)
             lines.Insert(0, chosen);
         if (lines.Count == 0)
-            lines.Add(Line(map.Keys.First(k => k.AppliesWhen is null), units, map));
+            lines.Add(Line(map.Keys.First(k => k.AppliesWhen is null), units, map, item));
         return $"{{ {string.Join(", ", lines)} }}";
     }
 
@@ -64,12 +65,12 @@ internal static class KeyExample
             : (needed.Contains(key) ? key.Choices[0] : key.Default) == value;
     }
 
-    /// <summary>The default, else ten of the unit or the nearest to it that is allowed.</summary>
-    private static string Number(Key key, UserUnits units)
+    /// <summary>The default, else ten of the unit, more for each further item, or the nearest to it that is allowed.</summary>
+    private static string Number(Key key, UserUnits units, int item)
     {
         if (key.Default is { } usual)
             return usual;
-        const double usually = 10;
+        var usually = 10.0 * item;
         var value = key.Range is { } range ? Math.Clamp(usually, range.Low, range.High) : usually;
         var unit = key.Kind.ShownUnit(UserUnits.Millimetres);
         if (key.Kind == KeyKind.Length && units == UserUnits.Inches)

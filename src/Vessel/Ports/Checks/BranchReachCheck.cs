@@ -24,9 +24,20 @@ internal static class BranchReachCheck
                     $"Make it longer by more than {shown.LengthUp(need - port.Length)}.");
             }
 
+            if (port.InnerHeight is { } height && stand.Site is { } standing && !(standing.ToHeight(height) >= 0))
+            {
+                var (inside, away) = (standing.Inward.Origin.Z, double.IsNaN(standing.ToHeight(height)));
+                yield return new Fault(FaultCodes.InnerHeightMissed, $"{port.Path}.inner_height",
+                    $"The axis of '{port.Name}' {(away ? "is level" : "leads away from that height")}: its inner end cannot stand there.",
+                    shown.Length(height),
+                    away ? null : standing.Inward.Z.Z < 0 ? $"at most {shown.LengthDown(inside)}" : $"at least {shown.LengthUp(inside)}",
+                    away ? "Give its 'inside_length' instead, or a tilt." : "Give a height that lies further in.");
+                continue;
+            }
+
             if (port is { IsFlush: true, InsideLength: > 0 })
             {
-                yield return new Fault(FaultCodes.FlushEndInside, $"{port.Path}.inside_length",
+                yield return new Fault(FaultCodes.FlushEndInside, port.DepthKey,
                     $"The inner end of '{port.Name}' is flush, yet is to reach in.", shown.Length(port.InsideLength), shown.Length(0),
                     "Delete 'inside_length', or use 'inner_end: square'.");
             }
@@ -36,7 +47,7 @@ internal static class BranchReachCheck
 
             if (InsideReach.Of(sites, stand) is var room && port.InsideLength > 0 && port.InsideLength >= room)
             {
-                yield return new Fault(FaultCodes.PortTooDeep, $"{port.Path}.inside_length",
+                yield return new Fault(FaultCodes.PortTooDeep, port.DepthKey,
                     $"The inner end of '{port.Name}' meets the far side of the vessel.",
                     shown.Length(port.InsideLength), $"less than {shown.LengthDown(room)}",
                     "Make its inside length smaller, or use 'inner_end: flush'.");
@@ -47,7 +58,7 @@ internal static class BranchReachCheck
     /// <summary>A square end must close the hole beside it all round.</summary>
     private static Fault? LeftOutside(UnitFormat shown, PortSite site) =>
         site.Port is { Joint: PortJoint.SetIn, IsFlush: false } port && site.LeftOutside is var left && left >= 0
-            ? new(FaultCodes.EndOutsideHost, $"{port.Path}.inside_length",
+            ? new(FaultCodes.EndOutsideHost, port.DepthKey,
                 $"The inner end of '{port.Name}' is square and stays outside its host for part of the way round: the hole is open there, "
                     + $"by up to {shown.LengthDown(left)} along the tube.",
                 shown.Length(port.InsideLength), $"more than {shown.LengthUp(port.InsideLength + left)}",

@@ -19,7 +19,7 @@ internal static class InsideReachCheck
     private static Fault? Find(UnitFormat shown, PortDesign port, TubeLines lines, InsideBody body) =>
         lines.FirstMeeting(body) is not { } reach
             ? null
-            : new Fault(FaultCodes.PartsCollide, $"{port.Path}.inside_length",
+            : new Fault(FaultCodes.PartsCollide, port.DepthKey,
                 $"The inner end of '{port.Name}' runs into '{body.Name}'.", shown.Length(port.InsideLength),
                 $"at most {shown.LengthDown(reach)}", "Make its inside length smaller.");
 }
