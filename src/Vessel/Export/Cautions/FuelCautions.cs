@@ -8,8 +8,8 @@ internal static class FuelCautions
 {
     public static IEnumerable<string> Of(FlowDesign flow)
     {
-        yield return (flow.IsLiquidGiven ? "Ask" : "If it is to hold fuel, ask") + " first which rule holds where it will be used. Such rules "
-            + "decide on metal, thickness, places of openings and tests, none of which is checked here (boats: 33 CFR 183 subpart J; "
+        yield return (flow.IsLiquidGiven ? "Ask" : "If it is to hold fuel, ask") + " first which rule for fuel tanks holds where it will be used. "
+            + "Such rules decide on metal, thickness, places of openings and tests, none of which is checked here (boats: 33 CFR 183 subpart J; "
             + "commercial craft: 46 CFR 58.50 and 182.440; ISO 21487, not checked against the source).";
         if (flow.Liquid.Kind == LiquidKind.Petrol)
         {
