@@ -10,7 +10,18 @@ internal static class VentRules
     public static IEnumerable<Measure> Of(Assembly assembly)
     {
         var open = assembly.Cavity.OpenPorts.ToList();
-        if (open.Count > 0 && open.TrueForAll(port => port.Purpose == PortPurpose.Overflow))
+        if (open.Count == 0)
+        {
+            yield return new(
+                FindingCodes.NoOpenPort,
+                Severity.Error,
+                [],
+                () => "no port is open to the air: a closed volume that is heated builds pressure (20 to 600 degC triples it) and the "
+                + "vessel is not one for pressure; add a vent.",
+                [],
+                assembly.Design.PlaceOf("ports"));
+        }
+        else if (open.TrueForAll(port => port.Purpose == PortPurpose.Overflow))
         {
             yield return new(
                 FindingCodes.OverflowIsVent,
@@ -21,16 +32,5 @@ internal static class VentRules
                 [],
                 assembly.Design.PlaceOf($"{open[0].Path}.purpose"));
         }
-
-        if (open.Count > 0)
-            yield break;
-        yield return new(
-            FindingCodes.NoOpenPort,
-            Severity.Error,
-            [],
-            () => "no port is open to the air: a closed volume that is heated builds pressure (20 to 600 degC triples it) and the "
-            + "vessel is not one for pressure; add a vent.",
-            [],
-            assembly.Design.PlaceOf("ports"));
     }
 }

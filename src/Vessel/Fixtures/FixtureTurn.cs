@@ -24,7 +24,7 @@ internal sealed record FixtureTurn(int Tacks, bool IsTopOn, bool IsBottomOn, Imm
 
     public static FixtureTurn Of(PortSite site, Plan plan)
     {
-        var (design, order) = (plan.Assembly.Design, plan.Order);
+        var order = plan.Order;
         var own = order.Tasks.Single(task => IsOf(task, WeldRole.PortSeam, site.Port.Path));
         // What does not hang together with its host yet is out of the way.
         var there = order.PartsAt(own);

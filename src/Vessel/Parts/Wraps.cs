@@ -25,7 +25,7 @@ internal static class Wraps
             Notes =
             [
                 .. flat.Notes,
-                $"LONGER THAN ONCE ROUND: the circumference is {NoteText.Length(girth)} mm, to the line 'once round'; "
+                $"LONGER THAN ONCE ROUND: once round is {NoteText.Length(girth)} mm, to the line of that name; "
                 + $"{NoteText.Length(lap)} mm lap over the left edge, "
                 + "so that every hole is drawn whole. Not for a tube laser as it is.",
             ],

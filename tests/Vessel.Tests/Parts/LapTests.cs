@@ -33,7 +33,7 @@ public sealed class LapTests
         Near.Absolute(girth + wrapped.Lap, figures.WidthMm, 1e-9);
         Near.Absolute((girth * 500) + flat.Cut.Holes.Sum(CurveMeasures.Area), figures.AreaMm2, 1e-6);
         Assert.Contains(flat.Notes,
-            note => note.Contains("LONGER THAN ONCE ROUND: the circumference is 314.2 mm", StringComparison.Ordinal));
+            note => note.Contains("LONGER THAN ONCE ROUND: once round is 314.2 mm", StringComparison.Ordinal));
         Assert.Contains(flat.Marks.OfType<LineMark>(), line => Math.Abs(line.A.U - girth) < 1e-9 && Math.Abs(line.B.U - girth) < 1e-9);
         Assert.All(flat.Cut.Holes,
             hole => Assert.True(CurveMeasures.Bounds(hole) is var box && box.Min.U > 0 && box.Max.U < figures.WidthMm));

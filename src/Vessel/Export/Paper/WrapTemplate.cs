@@ -69,7 +69,7 @@ internal static class WrapTemplate
     private static string Round(WrappedDevelopment wrapped, PaperOptions paper)
     {
         var (metal, girth) = (Turns.Full * wrapped.Radius, Turns.Full * (wrapped.Radius + (paper.Thickness / 2)));
-        return $"Drawn for paper {NoteText.Length(paper.Thickness)} mm thick: the circumference is {NoteText.Length(girth)} mm on it, "
+        return $"Drawn for paper {NoteText.Length(paper.Thickness)} mm thick: once round is {NoteText.Length(girth)} mm on it, "
             + $"{NoteText.Length(metal)} mm on the metal. "
             + (wrapped.Lap > 0
                 ? $"After one turn the left edge must meet the line 'once round' within 0.5 mm; {NoteText.Length(wrapped.Lap)} mm of metal "

@@ -96,8 +96,7 @@ internal sealed class OrderRules
             new WorkLink(Closes(end), task, "its hole is made through the finished seam"),
             end == _closing
                 ? new WorkLink(task, WorkTask.Testing, "it must be closed")
-                : new WorkLink(task, Closes(_closing),
-                    "its root and lip are reached from the open end"),
+                : new WorkLink(task, Closes(_closing), "its root and lip are reached from the open end"),
         }
         select link;
 
@@ -109,7 +108,7 @@ internal sealed class OrderRules
         from first in _sites.Where(site => site.Port.Host == PortHost.Shell && site.Over is null).Select(site => site.Port)
             .SelectMany(Tasks)
             .Concat(_design.All<DividerSpec>().Where(disc => disc.Fits is null && !ShutsIn(disc)).Select(Hold))
-        from head in Ends().Select(end => Closes(end))
+        from head in Ends().Select(Closes)
         select new WorkLink(first, head, "its root and lip are reached from the open ends");
 
     /// <summary>

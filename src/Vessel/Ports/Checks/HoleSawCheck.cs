@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Parts;
 using Vessel.Sites;
 using Vessel.Stock;
 
@@ -18,7 +19,7 @@ internal static class HoleSawCheck
         if (course.IsCone)
             return None("stands in a cone");
         if (stand.Site?.Over is { } end)
-            return None($"stands over the seam of the {(end == VesselEnd.Top ? "top" : "bottom")}");
+            return None($"stands over the seam of the {Names.Of(end)}");
         var size = 2 * course.Low;
         // Written so that a NaN does not pass as a size.
         return !(size < HoleSaws.Least || size > HoleSaws.Most) ? null

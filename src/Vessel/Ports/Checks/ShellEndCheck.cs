@@ -1,4 +1,5 @@
 using Vessel.Design;
+using Vessel.Parts;
 using Vessel.Sites;
 
 namespace Vessel.Ports;
@@ -60,7 +61,7 @@ internal static class ShellEndCheck
         var port = site.Port;
         return site.Over is not { } head || (site.Outside.Takes(port.OuterRadius) && site.Inside.Takes(port.HoleRadius)) ? null
             : new(FaultCodes.PortOffShell, $"{port.Path}.at.height",
-                $"'{port.Name}' reaches past the {(head == VesselEnd.Top ? "top" : "bottom")} head beyond the shell's edge.",
+                $"'{port.Name}' reaches past the {Names.Of(head)} head beyond the shell's edge.",
                 null, null, "Move it away from the head, or make it smaller.");
     }
 
